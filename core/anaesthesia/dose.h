@@ -1,0 +1,46 @@
+#pragma once
+/// \file
+/// Lidocaine given in a treatment against the maximum of the label.
+///
+/// Sources: US prescribing information, lidocaine hydrochloride injection: plain 4.5 mg/kg, in
+/// general not over 300 mg; with epinephrine 7 mg/kg, in general not over 500 mg; 1 % is
+/// 10 mg/mL. Amounts are computed in mg/kg only: the mg/lb figures printed on labels disagree.
+/// Buffering with bicarbonate dilutes the solution and leaves the milligrams as they were.
+/// Tumescent doses are left out on purpose. The practitioner may lower a limit, never raise it.
+
+#include "core/recovery/treatment.h"
+
+namespace ebbline::anaesthesia {
+
+struct Limits {
+    double plainMgPerKg = 4.5;
+    double plainCapMg = 300;
+    double epinephrineMgPerKg = 7.0;
+    double epinephrineCapMg = 500;
+};
+
+struct Dose {
+    double givenMl;            ///< volume injected, mL, all tracks and extra
+    double givenMg;            ///< lidocaine, mg
+    double concentrationMgPerMl;  ///< of what was injected, after buffering
+    double epinephrineUg;      ///< microgram
+    std::optional<double> maximumMg;  ///< empty without a weight
+    std::optional<double> maximumMl;  ///< of this solution
+    bool capped = false;       ///< the maximum is the cap, not mg/kg
+    bool overMaximum = false;
+    std::vector<int> tracksOverHalfMl;  ///< placements, counted from 1, with more than 0.5 mL
+                                        ///< (common practice, no source)
+};
+
+/// mg per mL of a solution of `percent` grams per 100 mL, after `bicarbonatePart`.
+/// \returns Reason::outOfRange for percent outside 0.1..4 or a part outside 0..1.
+Result<double> concentration(double percent, double bicarbonatePart = 0);
+
+/// The largest amount by the label, mg. \returns Reason::notFinite or Reason::outOfRange for a
+/// weight outside 30..300 kg: then no number may be shown.
+Result<double> maximumMg(recovery::Drug drug, double weightKg, const Limits& limits = {});
+
+/// \returns Reason::outOfRange or Reason::notFinite naming the field.
+Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits = {});
+
+}  // namespace ebbline::anaesthesia

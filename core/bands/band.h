@@ -1,0 +1,78 @@
+#pragma once
+/// \file
+/// The expected distribution of a score by symptom and day of recovery.
+///
+/// An ordinal distribution over the eleven answers 0..10 for each symptom and day: scores are
+/// discrete and pile up at zero, so no continuous law is fitted. Method, centile convention and
+/// z: docs/statistics/band.md.
+
+#include "core/recovery/symptom.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ebbline::bands {
+
+inline constexpr int lastDay = 28;           ///< bands reach from day 0 to this day
+inline constexpr int fewestCourses = 30;     ///< below: median and 10-90 only, and the words "seed band"
+
+using Distribution = std::array<double, 11>;  ///< probabilities of scores 0..10, sum 1
+
+/// Where a band came from; shown wherever it is drawn.
+struct Provenance {
+    std::string version;        ///< e.g. "seed-1", "clinic-2027-03-01"
+    int courses = 0;            ///< courses behind it; 0 for the seed band
+    bool assumption = true;     ///< no data of the clinic's own: say so
+    std::string learnedOn;      ///< ISO date, empty for the seed
+    std::string hash;           ///< hex BLAKE2b-256 of the ids of the courses behind it
+    bool operator==(const Provenance&) const = default;
+};
+
+/// Lowest-score convention: the smallest score whose cumulative probability reaches p.
+struct Range {
+    int low;
+    int median;
+    int high;
+};
+
+class Band {
+public:
+    /// Every symptom at every day 0..lastDay.
+    using Table = std::array<std::array<Distribution, lastDay + 1>, 7>;
+
+    /// \returns Reason::outOfRange naming symptom and day unless every distribution is finite,
+    ///          non-negative and sums to 1.
+    static Result<Band> create(Provenance provenance, Table table);
+
+    const Provenance& provenance() const { return m_provenance; }
+
+    /// Days outside 0..lastDay take the nearest day.
+    const Distribution& at(recovery::Symptom symptom, int day) const;
+
+    int centile(recovery::Symptom symptom, int day, double p) const;  ///< 0 < p < 1
+    Range inner(recovery::Symptom symptom, int day) const;            ///< 10th, 50th, 90th
+    Range outer(recovery::Symptom symptom, int day) const;            ///< 3rd, 50th, 97th
+
+    /// Normal score at the middle of the answer's own probability, clipped to
+    /// Phi^-1(0.0005) .. Phi^-1(0.9995).
+    double z(recovery::Symptom symptom, int day, int points) const;
+
+    /// Inverse of z on a continuous scale 0..10, for drawing.
+    double pointsAt(recovery::Symptom symptom, int day, double zScore) const;
+
+    const Table& table() const { return m_table; }
+
+private:
+    Band(Provenance provenance, Table table);
+    Provenance m_provenance;
+    Table m_table;
+};
+
+/// The band before any data: an assumption, made to respect the published anchors listed in
+/// docs/clinical/seed_band.md.
+const Band& seedBand();
+
+}  // namespace ebbline::bands

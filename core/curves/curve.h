@@ -1,0 +1,70 @@
+#pragma once
+/// \file
+/// One stream of one course as a curve: what was scored, the smoothed course inside the band,
+/// an honest forecast to the follow-up, and a few figures that describe it.
+
+#include "core/bands/band.h"
+#include "core/recovery/entry.h"
+
+#include <optional>
+#include <span>
+#include <vector>
+
+namespace ebbline::curves {
+
+/// One scored moment.
+struct Point {
+    clock::Moment at;
+    double day;          ///< days since the treatment, fractional, >= 0
+    int points;          ///< 0..10
+    bool late = false;   ///< recorded afterwards
+    bool amended = false;
+};
+
+/// The smoothed course at a whole day.
+struct Smoothed {
+    int day;
+    double points;       ///< 0..10
+    bool observed;       ///< there was an entry that day
+};
+
+/// Integer interval expected at the target day, at least 80 % likely.
+struct Forecast {
+    int day;
+    int low;
+    int median;
+    int high;
+    double probabilityOfThreeOrMore;
+};
+
+struct BandDay {
+    int day;
+    bands::Range inner;
+    bands::Range outer;
+};
+
+struct Curve {
+    recovery::Stream stream{recovery::Symptom::pain, recovery::Side::none};
+    std::vector<Point> points;        ///< in time order
+    std::vector<Smoothed> smoothed;   ///< from the first observed day to the last
+    std::vector<BandDay> band;        ///< day 0..21
+    bands::Provenance provenance;
+    std::optional<Forecast> forecast;   ///< with at least three observed days
+    std::optional<Point> peak;
+    std::optional<double> halfLifeDays; ///< from the peak; empty if not falling or too few points
+    std::optional<double> area;         ///< score-days from first to last observed day
+    std::optional<int> resolvedOnDay;   ///< first of two consecutive observed days <= 1, lasting
+};
+
+/// A scored moment as the journal has it.
+struct Sample {
+    clock::Moment at;
+    recovery::Score score;
+    bool late = false;
+    bool amended = false;
+};
+
+Curve curveOf(const recovery::Stream& stream, const clock::Moment& treated, std::span<const Sample> samples,
+              const bands::Band& band, int followUpDay);
+
+}  // namespace ebbline::curves

@@ -1,0 +1,131 @@
+#pragma once
+/// \file
+/// What a practitioner can do at the desk. No words, no widgets: app/desk gives it both.
+
+#include "core/anaesthesia/dose.h"
+#include "core/curves/curve.h"
+#include "core/pairing/handshake.h"
+#include "core/sync/link_sync.h"
+#include "core/triage/queue.h"
+
+namespace ebbline::desk {
+
+struct CourseSummary {
+    recovery::CourseId course;
+    std::string patientName;
+    std::string patientPhone;
+    clock::Moment treated;
+    int day = 0;
+    bool linked = false;
+    bool closed = false;
+    std::optional<clock::Moment> lastEntry;
+    std::size_t unopened = 0;   ///< entries nobody opened yet
+    std::size_t unread = 0;     ///< messages from the patient
+};
+
+struct CourseView {
+    CourseSummary summary;
+    const journal::CourseState* state = nullptr;  ///< valid until the next change
+    std::vector<triage::Finding> findings;        ///< newest first
+    triggers::Protocol protocol;
+    double remindersDone = 0;   ///< share of reminders due so far that were answered "done", 0..1
+    std::size_t remindersDue = 0;
+};
+
+class Desk {
+public:
+    Desk(Desk&&) noexcept;
+    Desk& operator=(Desk&&) noexcept;
+    ~Desk();
+
+    static bool exists(const std::filesystem::path& folder);
+    static Result<Desk> create(const std::filesystem::path& folder, bytes::View passphrase,
+                               const crypto::StretchCost& cost, const clock::Clock& clock, aftercare::Zone zone);
+    static Result<Desk> unlock(const std::filesystem::path& folder, bytes::View passphrase,
+                               const clock::Clock& clock, aftercare::Zone zone);
+
+    /// Who is at the desk; every act carries the name.
+    void setPerson(std::string name);
+    const std::string& person() const;
+
+    Done describeClinic(const records::ClinicDescribed& clinic);
+    std::optional<records::ClinicDescribed> clinic() const;
+
+    Result<recovery::PatientId> registerPatient(const std::string& name, const std::string& phone,
+                                                const std::string& language);
+    /// \returns as recovery::check().
+    Done recordTreatment(const recovery::Treatment& treatment);
+    /// A treatment being written; kept durably at every change.
+    std::optional<recovery::Treatment> draft() const;
+    Done keepDraft(const recovery::Treatment& treatment);
+    Done discardDraft();
+    /// A fresh treatment for this moment.
+    recovery::Treatment blankTreatment(const recovery::PatientId& patient) const;
+
+    std::vector<triggers::Protocol> protocols() const;  ///< newest of each name, at least the default
+    Done signProtocol(const triggers::Protocol& protocol);
+
+    /// Names the hub that offers point at.
+    Done setHub(const std::string& hostAndPort, bool tls, const bytes::Array<32>& keyHash);
+    std::string hub() const;
+
+    std::vector<CourseSummary> courses() const;  ///< newest treatment first
+    Result<CourseView> course(const recovery::CourseId& course) const;
+    std::vector<triage::Row> queue() const;
+    curves::Curve curve(const recovery::CourseId& course, const recovery::Stream& stream) const;
+
+    Done act(const recovery::CourseId& course, const std::string& finding, records::Act act,
+             records::Outcome outcome = records::Outcome::none, const std::string& note = {});
+    /// Marks all entries of a course as opened by the person at the desk; tells the phone.
+    Done openEntries(const recovery::CourseId& course);
+    Done writeMessage(const recovery::CourseId& course, const std::string& text);
+    Done recordFollowUp(const records::FollowUpRecorded& followUp);
+
+    /// The course goes to the phone once it is linked.
+    Done openCourse(const recovery::CourseId& course, const triggers::Protocol& protocol,
+                    const clock::Moment& followUp);
+
+    void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
+
+    clock::Moment now() const;
+    vault::Vault& vault();
+
+private:
+    struct Inside;
+    explicit Desk(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> m_inside;
+};
+
+/// Pairing as the desk lives it: one offer for one course.
+class Inviting {
+public:
+    enum class Step : std::uint8_t { idle, publishing, shown, compare, linking, linked, usedTwice, expired, failed };
+
+    Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
+             const triggers::Protocol& protocol, const clock::Moment& followUp);
+
+    /// Makes the offer and gives it to the hub.
+    void start(sync::Courier& courier, std::function<void()> changed);
+    /// Asks the hub once.
+    void poll(sync::Courier& courier, std::function<void()> changed);
+    /// Both read the same number: sign the link and open the course.
+    void confirm(sync::Courier& courier, std::function<void()> changed);
+    void refuse();
+
+    Step step() const { return m_step; }
+    std::string qrText() const;
+    std::string typedCode() const;
+    std::string confirmationNumber() const;  ///< from compare on
+    std::int64_t secondsLeft() const;
+    const std::optional<Error>& problem() const { return m_problem; }
+
+private:
+    Desk& m_desk;
+    const clock::Clock& m_clock;
+    Step m_step = Step::idle;
+    std::optional<Error> m_problem;
+    struct Inside;
+    std::shared_ptr<Inside> m_inside;
+};
+
+}  // namespace ebbline::desk

@@ -1,0 +1,78 @@
+#pragma once
+/// \file
+/// What the operations add up to. The fold is a pure function of the set of operations: any
+/// order of arrival, any duplication and any batching give the same state and the same bytes.
+
+#include "core/journal/operation.h"
+
+#include <map>
+#include <span>
+
+namespace ebbline::journal {
+
+/// A value with everything that came before it: the newest last.
+template <typename T>
+struct Version {
+    T value;
+    OperationId operation;
+    clock::Moment entered;
+};
+
+struct EntryHistory {
+    std::vector<Version<recovery::Entry>> versions;  ///< oldest first; never empty
+    const recovery::Entry& current() const { return versions.back().value; }
+    bool amended() const { return versions.size() > 1; }
+};
+
+struct Opening {
+    std::string by;
+    clock::Moment at;
+};
+
+struct CourseState {
+    std::optional<records::TreatmentRecorded> treatment;
+    std::vector<Version<records::TreatmentRecorded>> treatmentVersions;
+    std::optional<records::CourseOpened> opened;
+    std::optional<records::PatientLinked> link;
+    std::map<recovery::EntryId, EntryHistory> entries;
+    std::map<recovery::EntryId, Opening> openings;      ///< first opening of each entry
+    std::map<std::string, records::ReminderAnswered> reminders;  ///< newest answer by key
+    std::vector<records::WarningShown> warnings;        ///< in order
+    std::vector<records::FindingActed> acts;            ///< in order
+    std::vector<records::MessageWritten> messages;      ///< in order
+    std::map<records::MessageId, records::MessageRead> reads;
+    std::optional<records::FollowUpRecorded> followUp;
+};
+
+struct State {
+    std::map<recovery::CourseId, CourseState> courses;
+    std::map<recovery::PatientId, records::PatientRegistered> patients;
+    std::map<std::string, records::ProtocolSigned> protocols;  ///< newest by name
+    std::optional<records::ClinicDescribed> clinic;
+    std::size_t operations = 0;
+    std::size_t unknown = 0;   ///< kept, not understood
+    std::size_t unreadable = 0;  ///< of a known kind, but refused by decode: kept and counted
+};
+
+/// Folds from nothing.
+State fold(std::span<const Operation> operations);
+
+/// Adds operations to a state and gives what fold() over all of them would. Cheap when they sort
+/// after everything seen; otherwise it refolds.
+class Journal {
+public:
+    /// Operations already known are ignored.
+    void add(Operation operation);
+    const State& state() const { return m_state; }
+    const std::vector<Operation>& operations() const { return m_operations; }  ///< in fold order
+
+private:
+    std::vector<Operation> m_operations;
+    State m_state;
+};
+
+/// Canonical text of a state, the same bytes on every device, and its BLAKE2b-256.
+std::string dump(const State& state);
+bytes::Array<32> digest(const State& state);
+
+}  // namespace ebbline::journal

@@ -1,0 +1,153 @@
+#pragma once
+/// \file
+/// What a patient can do with the diary. No words, no widgets: app/diary gives it both.
+
+#include "core/aftercare/care_plan.h"
+#include "core/curves/curve.h"
+#include "core/pairing/handshake.h"
+#include "core/sync/link_sync.h"
+#include "core/triage/queue.h"
+
+namespace ebbline::patient {
+
+/// The three true states of an entry, never shown ahead of proof.
+struct EntryState {
+    enum class Place : std::uint8_t { savedHere, withClinic, opened } place = Place::savedHere;
+    std::optional<clock::Instant> since;   ///< of withClinic: from the desk's signed acknowledgement
+    std::string openedBy;
+    std::optional<clock::Moment> openedAt;
+};
+
+struct EntryView {
+    journal::EntryHistory history;
+    int day = 0;
+    EntryState state;
+    std::vector<triage::Finding> findings;
+};
+
+struct ReminderView {
+    aftercare::Reminder reminder;
+    std::optional<records::ReminderAnswer> answer;
+    std::optional<clock::Instant> laterUntil;
+    bool overdue = false;
+};
+
+struct Today {
+    int day = 0;
+    clock::Moment now;
+    clock::Moment followUp;
+    std::vector<ReminderView> dueNow;      ///< due and unanswered, oldest first
+    std::vector<ReminderView> next;        ///< coming up, soonest first, at most 6
+    std::vector<ReminderView> answeredToday;
+    std::vector<aftercare::Instruction> inForce;
+    std::vector<triage::Finding> standing;  ///< warnings not confirmed yet, most urgent first
+    std::optional<EntryView> lastEntry;
+    std::size_t unread = 0;                 ///< messages from the clinic
+    std::size_t waiting = 0;                ///< entries that are only on this phone
+};
+
+struct Saved {
+    recovery::EntryId entry;
+    std::vector<triage::Finding> findings;  ///< of this entry, most urgent first: show at once
+};
+
+class Diary {
+public:
+    Diary(Diary&&) noexcept;
+    Diary& operator=(Diary&&) noexcept;
+    ~Diary();
+
+    static bool exists(const std::filesystem::path& folder);
+    static Result<Diary> create(const std::filesystem::path& folder, bytes::View passphrase,
+                                const crypto::StretchCost& cost, const clock::Clock& clock, aftercare::Zone zone);
+    static Result<Diary> unlock(const std::filesystem::path& folder, bytes::View passphrase,
+                                const clock::Clock& clock, aftercare::Zone zone);
+    /// Whom to call, readable without unlocking. \returns Reason::notFound before joining.
+    static Result<vault::OpenInfo> openInfo(const std::filesystem::path& folder);
+
+    bool joined() const;  ///< a course has arrived
+    bool linked() const;  ///< paired, the course may still be on its way
+    const records::CourseOpened& course() const;  ///< \pre joined()
+
+    /// The zone follows the phone; reminders keep the wall clock.
+    void travelTo(aftercare::Zone zone);
+    aftercare::QuietHours quietHours() const;
+    Done setQuietHours(const aftercare::QuietHours& quiet);
+
+    Today today() const;
+    /// Whole schedule from now on, for booking with the phone (at most 48) and for the calendar.
+    std::vector<aftercare::Reminder> upcoming(std::size_t atMost) const;
+
+    /// The entry being typed; kept durably at every tap, gone once recorded.
+    std::optional<recovery::Entry> draft() const;
+    Done keepDraft(const recovery::Entry& entry);
+    Done discardDraft();
+    /// A fresh entry for this moment with nothing answered.
+    recovery::Entry blankEntry() const;
+
+    /// One durable transaction, then warning signs and triggers at once, with no network.
+    /// \returns as recovery::check(), and Reason::storageFull: the draft is still there then.
+    Result<Saved> record(const recovery::Entry& entry);
+    /// Replaces an entry; the old one stays in its history.
+    Result<Saved> amend(const recovery::EntryId& old, const recovery::Entry& entry);
+
+    std::vector<EntryView> history() const;  ///< newest first
+    std::optional<recovery::Entry> lastBefore(clock::Instant at) const;
+
+    Done answerReminder(const std::string& key, records::ReminderAnswer answer,
+                        std::optional<clock::Instant> laterUntil = {});
+    Done confirmWarning(const triage::Finding& finding);
+
+    std::vector<records::MessageWritten> messages() const;  ///< oldest first
+    bool isRead(const records::MessageId& message) const;
+    Done readMessages();
+    Done writeMessage(const std::string& text);
+
+    /// The curve of one stream inside the protocol's band, for the chart and its sentence.
+    curves::Curve curve(const recovery::Stream& stream) const;
+
+    void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
+
+    vault::Vault& vault();
+
+private:
+    struct Inside;
+    explicit Diary(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> m_inside;
+};
+
+/// Pairing as the phone lives it.
+class Joining {
+public:
+    enum class Step : std::uint8_t { idle, fetching, enrolling, waitingForClinic, compare, linked, failed };
+
+    Joining(Diary& diary, const clock::Clock& clock) : m_diary(diary), m_clock(clock) {}
+
+    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired,
+    /// Reason::unsupported at once; the rest shows in step(). For a typed code the caller names
+    /// the hub, because the code is too short to carry it.
+    Done start(std::string_view codeText, const std::string& hubForTypedCode = {});
+
+    /// The hub named by the code, so that the caller can make a courier to it.
+    std::string hub() const;
+    bool tls() const;
+    bytes::Array<32> hubKeyHash() const;
+
+    /// Asks the hub once; call again every second or two until compare, linked or failed.
+    void poll(sync::Courier& courier, std::function<void()> changed);
+
+    Step step() const { return m_step; }
+    std::string confirmationNumber() const;  ///< six digits from compare on
+    std::string clinicName() const;
+    const std::optional<Error>& problem() const { return m_problem; }
+
+private:
+    Diary& m_diary;
+    const clock::Clock& m_clock;
+    Step m_step = Step::idle;
+    std::optional<Error> m_problem;
+    struct Inside;
+    std::shared_ptr<Inside> m_inside;
+};
+
+}  // namespace ebbline::patient

@@ -1,0 +1,209 @@
+#pragma once
+/// \file
+/// What an operation says: one structure per kind. Versioned serialisation of these bodies, only
+/// ever given bytes that were authenticated before. Formats: docs/formats/operations.md.
+
+#include "core/envelope/envelope.h"
+#include "core/recovery/treatment.h"
+#include "core/triggers/protocol.h"
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace ebbline::records {
+
+using MessageId = bytes::Id<struct MessageTag>;
+
+/// Stored and sent: never renumber. Unknown kinds of a newer program are kept and passed on.
+enum class Kind : std::uint16_t {
+    patientRegistered = 1,
+    treatmentRecorded = 2,
+    courseOpened = 3,
+    entryRecorded = 4,
+    reminderAnswered = 5,
+    warningShown = 6,
+    findingActed = 7,
+    entriesOpened = 8,
+    messageWritten = 9,
+    messageRead = 10,
+    followUpRecorded = 11,
+    protocolSigned = 12,
+    clinicDescribed = 13,
+    patientLinked = 14,
+};
+
+/// Clinic only.
+struct PatientRegistered {
+    recovery::PatientId patient;
+    std::string name;
+    std::string phone;
+    std::string language;  ///< BCP 47, e.g. "de"
+    bool operator==(const PatientRegistered&) const = default;
+};
+
+/// Clinic only.
+struct TreatmentRecorded {
+    recovery::Treatment treatment;
+    bool operator==(const TreatmentRecorded&) const = default;
+};
+
+/// Whom to call; also kept outside the vault on the phone, so that it can be read while locked.
+struct Contacts {
+    std::string clinicName;
+    std::string clinicPhone;
+    std::string onCallPhone;      ///< if the clinic does not answer
+    std::string emergencyNumber;  ///< e.g. "112"
+    bool operator==(const Contacts&) const = default;
+};
+
+/// To the patient's phone: her course, its protocol, and whom to call.
+struct CourseOpened {
+    recovery::CourseId course;
+    clock::Moment treated;
+    std::string practitioner;
+    Contacts contacts;
+    clock::Moment followUp;
+    std::map<recovery::Stream, recovery::Score> baseline;
+    triggers::Protocol protocol;
+    bytes::Bytes protocolSignature;  ///< Ed25519 by the clinic root over the encoded protocol
+};
+
+/// From the phone. A correction is a new operation that supersedes the old one.
+struct EntryRecorded {
+    recovery::Entry entry;
+    bool operator==(const EntryRecorded&) const = default;
+};
+
+enum class ReminderAnswer : std::uint8_t { done = 1, notDone = 2, later = 3 };
+
+struct ReminderAnswered {
+    recovery::CourseId course;
+    std::string key;             ///< aftercare::Reminder::key
+    ReminderAnswer answer = ReminderAnswer::done;
+    clock::Moment at;
+    std::optional<clock::Instant> laterUntil;
+    bool operator==(const ReminderAnswered&) const = default;
+};
+
+/// The phone showed a warning; `confirmed` once the patient said that she has read it.
+struct WarningShown {
+    recovery::CourseId course;
+    recovery::EntryId entry;
+    std::string rule;
+    recovery::Urgency urgency = recovery::Urgency::atReview;
+    clock::Moment at;
+    bool confirmed = false;
+    bool operator==(const WarningShown&) const = default;
+};
+
+enum class Act : std::uint8_t { seen = 1, taken = 2, called = 3, visitBroughtForward = 4, closed = 5, reopened = 6 };
+enum class Outcome : std::uint8_t {
+    none = 0,
+    reassured = 1,        ///< usual course, explained
+    advised = 2,          ///< told what to do at home
+    treatedInClinic = 3,
+    sentToUrgentCare = 4,
+    notReached = 5,
+};
+
+/// Clinic only: a human act on a finding. The key names the finding (triage::Finding::key).
+struct FindingActed {
+    recovery::CourseId course;
+    std::string finding;
+    Act act = Act::seen;
+    Outcome outcome = Outcome::none;
+    std::string by;
+    std::string note;
+    clock::Moment at;
+    bool operator==(const FindingActed&) const = default;
+};
+
+/// To the phone: a named person opened these entries.
+struct EntriesOpened {
+    recovery::CourseId course;
+    std::vector<recovery::EntryId> entries;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const EntriesOpened&) const = default;
+};
+
+struct MessageWritten {
+    recovery::CourseId course;
+    MessageId message;
+    std::string text;  ///< at most 2000 bytes of UTF-8
+    std::string by;    ///< empty: the patient
+    clock::Moment at;
+    bool operator==(const MessageWritten&) const = default;
+};
+
+struct MessageRead {
+    recovery::CourseId course;
+    MessageId message;
+    clock::Moment at;
+    bool operator==(const MessageRead&) const = default;
+};
+
+/// Five named steps; stored as names, because published numberings of such scales differ.
+enum class GlobalChange : std::uint8_t { veryMuchBetter = 1, muchBetter = 2, better = 3, unchanged = 4, worse = 5 };
+
+/// Clinic only: what was found and agreed at the follow-up; closes the course.
+struct FollowUpRecorded {
+    recovery::CourseId course;
+    GlobalChange change = GlobalChange::unchanged;
+    int satisfaction = 3;                      ///< patient's own, 1..5
+    std::vector<std::string> complications;    ///< words of our own list, empty: none
+    bool uncomplicated = true;
+    std::string management;
+    std::string nextPlan;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const FollowUpRecorded&) const = default;
+};
+
+/// Clinic only: a protocol as signed.
+struct ProtocolSigned {
+    triggers::Protocol protocol;
+    bytes::Bytes signature;
+    clock::Moment at;
+};
+
+/// Clinic only.
+struct ClinicDescribed {
+    Contacts contacts;
+    std::string zone;  ///< IANA time zone of the clinic
+    std::vector<std::string> people;
+    bool operator==(const ClinicDescribed&) const = default;
+};
+
+/// Clinic only: a phone belongs to a course.
+struct PatientLinked {
+    recovery::CourseId course;
+    envelope::MailboxId mailbox;
+    bytes::Array<32> signingKey{};
+    bytes::Array<32> boxKey{};
+    bool operator==(const PatientLinked&) const = default;
+};
+
+using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
+                          ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
+                          MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked>;
+
+Kind kindOf(const Body& body);
+
+/// Serialises with the version of its kind in front.
+bytes::Bytes encode(const Body& body);
+
+inline constexpr std::size_t maximumBody = 128 * 1024;
+
+/// \returns Reason::malformed for any other bytes or bytes left over, Reason::tooLarge over
+///          maximumBody, Reason::unsupported for a kind or version of a newer program; values out
+///          of their bounds are refused as by recovery::check().
+Result<Body> decode(Kind kind, bytes::View input);
+
+/// The bytes a clinic signs for a protocol, and the way back.
+bytes::Bytes encodeProtocol(const triggers::Protocol& protocol);
+Result<triggers::Protocol> decodeProtocol(bytes::View input);
+
+}  // namespace ebbline::records

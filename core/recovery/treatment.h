@@ -1,0 +1,109 @@
+#pragma once
+/// \file
+/// A treatment: one session of thread placement, as the practitioner wrote it down.
+
+#include "core/recovery/entry.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ebbline::recovery {
+
+/// A point of the face chart, in the chart's own frame: 400 wide, 560 high, origin top left.
+/// On the front view the patient's left is on the right of the picture, as when facing her.
+struct ChartPoint {
+    double x;  ///< 0..400
+    double y;  ///< 0..560
+    bool operator==(const ChartPoint&) const = default;
+};
+inline constexpr double chartWidth = 400;
+inline constexpr double chartHeight = 560;
+
+enum class ChartView : std::uint8_t { front = 1, leftOblique = 2, rightOblique = 3 };
+
+/// Where a thread works. Stored: never renumber.
+enum class Zone : std::uint8_t {
+    brow = 1,
+    temple = 2,
+    midface = 3,
+    cheek = 4,
+    nasolabial = 5,   ///< fold from nose to mouth
+    marionette = 6,   ///< fold from mouth to chin
+    jawline = 7,
+    submental = 8,    ///< under the chin
+    neck = 9,
+};
+inline constexpr std::array allZones{Zone::brow,       Zone::temple,  Zone::midface,
+                                     Zone::cheek,      Zone::nasolabial, Zone::marionette,
+                                     Zone::jawline,    Zone::submental, Zone::neck};
+
+/// Where a thread ends in relation to the zone that moves with speech and chewing.
+enum class Ending : std::uint8_t { shortOfMovingZone = 1, pastMovingZone = 2 };
+
+/// Absorbable thread materials by their chemical short names.
+enum class Material : std::uint8_t { pdo = 1, plla = 2, pcl = 3, plcl = 4, other = 5 };
+enum class Form : std::uint8_t { smooth = 1, twisted = 2, barbedOneWay = 3, barbedTwoWay = 4, moulded = 5, cones = 6 };
+
+struct Placement {
+    Side side = Side::left;
+    Zone zone = Zone::midface;
+    ChartView view = ChartView::front;
+    ChartPoint entry{};
+    ChartPoint end{};
+    Ending ending = Ending::shortOfMovingZone;
+    Material material = Material::pdo;
+    Form form = Form::barbedTwoWay;
+    int gauge = 19;            ///< needle or cannula gauge (G), 14..32; larger is thinner
+    int lengthMm = 100;        ///< thread length, mm, 10..500
+    std::string lot;           ///< as printed on the pack, at most 40 characters
+    std::optional<std::string> expiry;  ///< ISO date, as printed
+    double anaestheticMl = 0;  ///< volume given along this track, mL, 0..20
+
+    bool operator==(const Placement&) const = default;
+};
+
+enum class Drug : std::uint8_t { lidocaine = 1, lidocaineWithEpinephrine = 2 };
+
+/// One solution used in a treatment.
+struct Anaesthetic {
+    Drug drug = Drug::lidocaine;
+    double percent = 1.0;          ///< grams per 100 mL before buffering, 0.1..4
+    int epinephrineOneIn = 0;      ///< e.g. 200000 for 1:200,000; 0 without epinephrine
+    double bicarbonatePart = 0.0;  ///< parts of 8.4 % bicarbonate per part of solution, 0..1
+    double extraMl = 0.0;          ///< mL given outside the tracks (entry points, blocks), 0..100
+    bool operator==(const Anaesthetic&) const = default;
+};
+
+struct Treatment {
+    CourseId course;
+    PatientId patient;
+    clock::Moment at;
+    std::vector<Placement> placements;  ///< 1..60
+    Anaesthetic anaesthetic;
+    std::optional<double> weightKg;     ///< 30..300; without it no maximum is shown
+    bool dressings = true;              ///< small dressings on the entry points
+    bool cautionsGiven = false;
+    bool consentGiven = false;
+    bool learningConsent = false;       ///< may her course teach the band
+    std::map<Stream, Score> baseline;   ///< practitioner's scores right after treatment
+    std::string note;
+
+    bool operator==(const Treatment&) const = default;
+};
+
+/// Checks every bound named above. \returns Reason::outOfRange or Reason::malformed, naming the
+/// field and, for placements, their number counted from 1.
+Done check(const Treatment& treatment);
+Done check(const Placement& placement);
+
+/// The same thread on the other side: points mirrored about the middle of the front view, an
+/// oblique view exchanged for the other.
+Placement mirrored(const Placement& placement);
+
+std::string_view word(Zone zone);
+std::string_view word(Material material);
+std::string_view word(Form form);
+std::string_view word(Ending ending);
+
+}  // namespace ebbline::recovery

@@ -1,0 +1,44 @@
+#pragma once
+/// \file
+/// The order in which the clinic should look: warnings and trigger findings of all courses as
+/// one list, by urgency, then by how long they wait.
+
+#include "core/journal/state.h"
+#include "core/triggers/judge.h"
+#include "core/warnings/warnings.h"
+
+namespace ebbline::triage {
+
+/// A warning or a trigger's finding, under one name.
+struct Finding {
+    std::string key;        ///< stable: "w/fever/<entry>" or "t/rebound/pain/L/<day>"
+    recovery::Urgency urgency;
+    std::variant<warnings::Finding, triggers::Finding> what;
+    std::optional<recovery::EntryId> entry;
+    clock::Moment raisedAt;
+    int day = 0;            ///< day of recovery
+    std::vector<records::FindingActed> acts;  ///< what people did about it, oldest first
+    bool open = true;       ///< not closed by an act
+};
+
+/// All findings of a course, newest first.
+std::vector<Finding> findingsOf(const journal::CourseState& course, const clock::Moment& now);
+
+struct Row {
+    recovery::CourseId course;
+    recovery::Urgency urgency;       ///< of the most urgent open finding
+    std::vector<Finding> findings;   ///< open ones, most urgent first
+    clock::Moment since;             ///< raised at, of the most urgent
+    bool silent = false;             ///< only silence speaks
+    std::optional<std::string> takenBy;
+    int day = 0;
+};
+
+/// Rows with open findings: urgency, then the longest wait; silent courses after the others of
+/// the same urgency.
+std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now);
+
+/// One English sentence for a finding, for logs, the tool and the follow-up sheet's source text.
+std::string explain(const Finding& finding);
+
+}  // namespace ebbline::triage

@@ -1,0 +1,45 @@
+#pragma once
+/// \file
+/// Rules over a course that ask for a review. Judged entry by entry in time order, never looking
+/// ahead: what is found at a moment depends on entries up to that moment only.
+
+#include "core/recovery/entry.h"
+#include "core/triggers/protocol.h"
+
+#include <map>
+#include <vector>
+
+namespace ebbline::triggers {
+
+/// One firing of one trigger. `numbers` are what the sentence needs, by name: "score", "day",
+/// "usualHigh", "lowest", "left", "right", "days", "statistic", "threshold".
+struct Finding {
+    Trigger trigger;
+    recovery::Urgency urgency;
+    recovery::Stream stream{recovery::Symptom::pain, recovery::Side::none};
+    clock::Moment raisedAt;
+    int day = 0;
+    std::map<std::string, double> numbers;
+    bool operator==(const Finding&) const = default;
+};
+
+/// Scores of one moment.
+struct Observation {
+    clock::Moment at;
+    std::map<recovery::Stream, recovery::Score> scores;
+};
+
+struct CourseInput {
+    clock::Moment treated;
+    std::map<recovery::Stream, recovery::Score> baseline;  ///< practitioner's, right after treatment
+    std::vector<Observation> observations;                 ///< any order; sorted inside
+};
+
+/// All findings of a course up to `now`, oldest first. A trigger fires once per stream until it
+/// has been quiet for a day. Silence is judged against `now`.
+std::vector<Finding> judge(const CourseInput& course, const Protocol& protocol, const clock::Moment& now);
+
+/// One English sentence that a practitioner would say, with the numbers behind it.
+std::string explain(const Finding& finding);
+
+}  // namespace ebbline::triggers

@@ -1,0 +1,57 @@
+#pragma once
+/// \file
+/// A protocol: care plan, triggers with their thresholds, and band, as one versioned thing that
+/// the clinic signs and the phone carries, so that it works offline.
+
+#include "core/aftercare/care_plan.h"
+#include "core/bands/band.h"
+
+namespace ebbline::triggers {
+
+/// Stored and sent: never renumber.
+enum class Trigger : std::uint8_t {
+    level = 1,
+    rebound = 2,
+    sideDivergence = 3,
+    slowRecovery = 4,
+    persistentPuckering = 5,
+    silence = 6,
+};
+
+/// `level`, `rebound`, `side-divergence`, `slow-recovery`, `persistent-puckering`, `silence`.
+std::string_view word(Trigger trigger);
+Result<Trigger> triggerFromWord(std::string_view text);
+
+/// Thresholds of the running statistics and the guards in raw points. Each has its ground in
+/// docs/clinical/thresholds.md; calibration replaces the statistics' thresholds only.
+struct Thresholds {
+    double level = 2.41;
+    double rebound = 4.81;
+    double sideDivergence = 1.81;
+    double slowRecovery = 2.46;
+    int levelGuard = 3;              ///< score points
+    int reboundGuard = 2;            ///< points above the own minimum (Farrar 2001)
+    int reboundFirstDay = 3;
+    int sideGuard = 3;               ///< points between the sides
+    int slowFirstDay = 8;
+    int slowPeakGuard = 3;
+    int slowGuard = 2;
+    int puckeringDay = 21;
+    int puckeringGuard = 2;
+    int silentDays = 3;              ///< days without an entry
+    double falseAlertBudget = 10;    ///< per 100 uncomplicated courses, what it was calibrated to
+    std::string calibratedOn = "seed";
+    bool operator==(const Thresholds&) const = default;
+};
+
+struct Protocol {
+    std::string name;       ///< "Face, standard"
+    int version = 1;
+    aftercare::CarePlan carePlan;
+    Thresholds thresholds;
+    bands::Band band = bands::seedBand();
+};
+
+Protocol defaultProtocol();
+
+}  // namespace ebbline::triggers

@@ -1,0 +1,129 @@
+#pragma once
+/// \file
+/// The encrypted store of one device: its keys, its journal, and what waits to be sent.
+///
+/// Whatever belongs together commits together: an operation and its place in the outbox; an
+/// envelope received, its operations and the cursor. Signed public facts that must be readable
+/// while locked (whom to call, warning advice) stand outside, in `open.info`.
+
+#include "core/journal/state.h"
+#include "core/store/database.h"
+#include "core/vault/key_slots.h"
+
+namespace ebbline::vault {
+
+/// The other end of a mailbox, as pairing left it.
+struct Link {
+    envelope::MailboxId mailbox;
+    recovery::CourseId course;             ///< null until the course is opened
+    crypto::SigningPublicKey peerSigning;  ///< phone: the desk's; desk: the phone's
+    crypto::BoxPublicKey peerBox;          ///< phone: the clinic epoch's; desk: the phone's
+    crypto::SigningPublicKey clinicRoot;
+    std::uint32_t epoch = 1;
+    std::string hub;                       ///< host[:port]
+    bytes::Array<32> hubKeyHash{};         ///< SHA-256 of the hub's public key, zeros without TLS
+};
+
+/// An envelope of ours that the recipient has not acknowledged yet.
+struct Outgoing {
+    envelope::MailboxId mailbox;
+    std::uint64_t sequence;
+    bytes::Bytes envelope;
+    bool atHub = false;
+};
+
+struct Cursor {
+    std::uint64_t sequence = 0;  ///< highest without a gap
+    envelope::Hash hash{};
+};
+
+/// How far the recipient has acknowledged our operations.
+struct Delivered {
+    std::uint64_t sequence = 0;
+    clock::Instant at{};  ///< the time in the recipient's signed acknowledgement
+};
+
+class Vault {
+public:
+    Vault(Vault&&) noexcept;
+    Vault& operator=(Vault&&) noexcept;
+    ~Vault();
+
+    enum class Owner : std::uint8_t { patient = 1, clinic = 2 };
+
+    /// Creates the folder, fresh device keys and, for a clinic, root and epoch keys.
+    /// \returns Reason::alreadyExists if there is a vault.
+    static Result<Vault> create(const std::filesystem::path& folder, Owner owner, bytes::View passphrase,
+                                const crypto::StretchCost& cost, const clock::Clock& clock);
+
+    /// \returns Reason::wrongKey, Reason::damaged, Reason::notFound, Reason::tooSoon.
+    static Result<Vault> unlock(const std::filesystem::path& folder, bytes::View passphrase,
+                                const clock::Clock& clock);
+
+    static bool exists(const std::filesystem::path& folder);
+
+    Owner owner() const;
+    const envelope::DeviceId& device() const;
+    const crypto::SigningKey& signingKey() const;
+    const crypto::BoxKey& boxKey() const;
+    const crypto::SigningKey& clinicRoot() const;  ///< \pre owner() == clinic
+    const crypto::BoxKey& clinicEpoch() const;     ///< \pre owner() == clinic
+    const clock::Clock& clock() const;
+
+    const journal::State& state() const;
+    const std::vector<journal::Operation>& operations() const;
+
+    /// Appends operations of this device in one durable transaction; those for the patient and
+    /// the clinic enter the outbox of `mailbox` in the same one.
+    Result<std::vector<journal::OperationId>> append(const std::vector<records::Body>& bodies,
+                                                     const clock::Moment& entered,
+                                                     std::optional<envelope::MailboxId> mailbox = {},
+                                                     std::optional<journal::OperationId> supersedes = {});
+
+    /// A small value kept durably but never synced (a draft, a setting). Empty removes it.
+    Done keep(std::string_view name, bytes::View value);
+    std::optional<bytes::Bytes> kept(std::string_view name) const;
+
+    // --- what sync needs ---
+    Done putLink(const Link& link);
+    std::vector<Link> links() const;
+    /// Operations in the outbox of a mailbox that no envelope carries yet, oldest first.
+    Result<std::vector<journal::Operation>> unsealed(const envelope::MailboxId& mailbox) const;
+    /// Stores a sealed envelope, takes its operations out of the outbox and moves our head: one transaction.
+    Done storeSealed(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope,
+                     const std::vector<journal::OperationId>& carried);
+    Result<std::vector<Outgoing>> outgoing(const envelope::MailboxId& mailbox) const;
+    Done markAtHub(const envelope::MailboxId& mailbox, std::uint64_t sequence);
+    Cursor ownHead(const envelope::MailboxId& mailbox) const;
+    Cursor peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
+    /// Appends a peer's operations and moves the cursor in one transaction; known ones are ignored.
+    Done accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
+                const std::vector<journal::Operation>& operations);
+    /// Takes a peer's signed acknowledgement of our envelopes; releases them.
+    Done acknowledged(const envelope::MailboxId& mailbox, std::uint64_t sequence, clock::Instant at);
+    Delivered delivered(const envelope::MailboxId& mailbox) const;
+    /// The sequence that carried an operation, 0 if none does yet.
+    std::uint64_t carriedBy(const journal::OperationId& id) const;
+    /// Keeps an envelope that could not be accepted, with the reason; never dropped silently.
+    Done quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
+    std::size_t quarantined(const envelope::MailboxId& mailbox) const;
+
+    /// Pages, structure, chain of operations, and that refolding gives what is shown.
+    Done verify();
+
+private:
+    struct Inside;
+    explicit Vault(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> m_inside;
+};
+
+/// Facts that stay readable while the vault is locked or damaged.
+struct OpenInfo {
+    records::Contacts contacts;
+    clock::Moment treated;
+    bool operator==(const OpenInfo&) const = default;
+};
+Done writeOpenInfo(const std::filesystem::path& folder, const OpenInfo& info);
+Result<OpenInfo> readOpenInfo(const std::filesystem::path& folder);
+
+}  // namespace ebbline::vault

@@ -1,0 +1,40 @@
+#pragma once
+/// \file
+/// Warning signs to urgency, with reasons. Deterministic; needs no history, no vault, no
+/// network and no statistics; never softened by anything else an entry says.
+///
+/// Every rule has an id, a threshold with its source, and a page in docs/clinical/warnings.md.
+
+#include "core/recovery/entry.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ebbline::warnings {
+
+/// Stable names of the rules; stored and sent as text.
+struct Finding {
+    std::string rule;             ///< e.g. "fever", "spreading", "breathing"
+    recovery::Urgency urgency;
+    recovery::Side side = recovery::Side::none;
+    std::vector<std::string> reasons;  ///< words of signs and measured values, e.g. "temperature 38.2 C"
+    bool operator==(const Finding&) const = default;
+};
+
+/// What the rules need beside the entry itself.
+struct Circumstances {
+    clock::Moment treated;
+    /// Local anaesthetic with epinephrine lasts up to 400 minutes in a dermatology text: weakness
+    /// of the face within eight hours may be the numbing; after that it is not.
+    int weaknessGraceHours = 8;
+    double feverCelsius = 38.0;  ///< >= : the safer side of the boundary
+};
+
+/// Judges one entry. Most urgent first; equal urgency in the order of the rules.
+std::vector<Finding> judge(const recovery::Entry& entry, const Circumstances& circumstances);
+
+/// The most urgent of them; empty if there is none.
+std::optional<recovery::Urgency> mostUrgent(const std::vector<Finding>& findings);
+
+}  // namespace ebbline::warnings

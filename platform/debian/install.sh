@@ -1,0 +1,124 @@
+#!/usr/bin/env bash
+# Installs what Ebbline needs to build and to be tested on Debian 12 (bookworm) or 13 (trixie).
+#
+# Safe to run again: packages that are there already are left alone, and with nothing
+# missing neither root nor the network is needed. On Debian 12 the backports suite is added,
+# from the mirror the machine already uses, because SQLCipher 4 and Catch2 3 come from there.
+#
+# usage: install.sh [--tests]   --tests adds what only the tests use
+set -euo pipefail
+
+say() { printf 'ebbline: %s\n' "$*"; }
+fail() { printf 'ebbline: %s\n' "$*" >&2; exit 1; }
+
+with_tests=no
+for argument in "$@"; do
+    case $argument in
+        --tests) with_tests=yes ;;
+        *) fail "install.sh does not know '$argument'; it takes --tests only" ;;
+    esac
+done
+
+[ -r /etc/os-release ] || fail "this is not Debian: /etc/os-release is missing. Install the packages by hand (see DEVELOPERS.md)."
+# shellcheck disable=SC1091
+. /etc/os-release
+case "${ID:-}:${VERSION_ID:-}" in
+    debian:12 | debian:13) ;;
+    *) fail "Debian 12 or 13 is needed to install packages; this is '${PRETTY_NAME:-unknown}'. Use --no-install once the packages of platform/debian/install.sh are there." ;;
+esac
+
+packages=(
+    g++ cmake ninja-build pkg-config ccache git ca-certificates
+    qt6-base-dev qt6-declarative-dev qt6-declarative-dev-tools qt6-charts-dev qt6-svg-dev
+    qt6-multimedia-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools
+    qml6-module-qtqml qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-window
+    qml6-module-qtquick-controls qml6-module-qtquick-templates qml6-module-qtquick-layouts
+    qml6-module-qtquick-shapes qml6-module-qtcharts qml6-module-qtmultimedia qml6-module-qtqml-models
+    fonts-noto-core fonts-noto-cjk fonttools
+    libsqlcipher-dev libsodium-dev libssl-dev libcereal-dev libcli11-dev nlohmann-json3-dev
+    libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev tzdata
+)
+if [ "$with_tests" = yes ]; then
+    packages+=(catch2 librapidcheck-dev poppler-utils python3 dbus file binutils)
+fi
+case $VERSION_ID in
+    12) packages+=(libboost1.81-dev libzxingcore-dev)
+        [ "$with_tests" = no ] || packages+=(clang-19 clang-tidy-19 libclang-rt-19-dev) ;;
+    13) packages+=(libboost-dev libzxing-dev)
+        [ "$with_tests" = no ] || packages+=(clang-19 clang-tidy-19 libclang-rt-19-dev) ;;
+esac
+# On Debian 12 these come from the backports suite.
+from_backports=" libsqlcipher-dev catch2 "
+
+# Debian 12 has SQLCipher 3 and Catch2 2 under the same names: those do not count.
+installed() {
+    local version
+    version=$(dpkg-query -W -f '${db:Status-Status} ${Version}' "$1" 2>/dev/null) || return 1
+    case $version in installed\ *) version=${version#installed } ;; *) return 1 ;; esac
+    case $1 in
+        libsqlcipher-dev) dpkg --compare-versions "$version" ge 4 ;;
+        catch2) dpkg --compare-versions "$version" ge 3 ;;
+        *) return 0 ;;
+    esac
+}
+
+missing=()
+for package in "${packages[@]}"; do
+    installed "$package" || missing+=("$package")
+done
+if [ ${#missing[@]} -eq 0 ]; then
+    say "all ${#packages[@]} packages are installed"
+    exit 0
+fi
+
+as_root=()
+if [ "$(id -u)" -ne 0 ]; then
+    command -v sudo >/dev/null || fail "installing needs root: run this as root, or install sudo, or use --no-install."
+    as_root=(sudo)
+fi
+
+# The address of the mirror this machine already uses for its own suite.
+mirror() {
+    local files=() file
+    for file in /etc/apt/sources.list /etc/apt/sources.list.d/*.list /etc/apt/sources.list.d/*.sources; do
+        [ -r "$file" ] && files+=("$file")
+    done
+    [ ${#files[@]} -gt 0 ] || return 1
+    awk -v suite="$VERSION_CODENAME" '
+        FNR == 1 { uri = "" }
+        /^[[:space:]]*#/ { next }
+        /^deb[[:space:]]/ {
+            line = $0; sub(/^deb[[:space:]]+/, "", line); sub(/^\[[^]]*\][[:space:]]*/, "", line)
+            split(line, field, /[[:space:]]+/)
+            if (field[2] == suite) { print field[1]; exit }
+        }
+        /^$/ { uri = "" }
+        tolower($1) == "uris:" { uri = $2 }
+        tolower($1) == "suites:" && uri != "" {
+            for (i = 2; i <= NF; i++) if ($i == suite) { print uri; exit }
+        }' "${files[@]}"
+}
+
+if [ "$VERSION_ID" = 12 ] && ! grep -rqs "bookworm-backports" /etc/apt/sources.list /etc/apt/sources.list.d; then
+    address=$(mirror) && [ -n "$address" ] || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
+    say "adding the backports suite from the mirror in use"
+    signed=""
+    [ -r /usr/share/keyrings/debian-archive-keyring.gpg ] && signed=$'\nSigned-By: /usr/share/keyrings/debian-archive-keyring.gpg'
+    printf 'Types: deb\nURIs: %s\nSuites: bookworm-backports\nComponents: main%s\n' "$address" "$signed" \
+        | "${as_root[@]}" tee /etc/apt/sources.list.d/bookworm-backports.sources >/dev/null
+fi
+
+say "installing ${#missing[@]} packages: ${missing[*]}"
+"${as_root[@]}" apt-get update -q || say "apt-get update reported a problem; trying with the lists at hand"
+wanted=()
+for package in "${missing[@]}"; do
+    if [ "$VERSION_ID" = 12 ] && [[ $from_backports == *" $package "* ]]; then
+        wanted+=("$package/bookworm-backports")
+        [ "$package" = libsqlcipher-dev ] && wanted+=(libsqlcipher1/bookworm-backports)
+    else
+        wanted+=("$package")
+    fi
+done
+"${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends "${wanted[@]}" \
+    || fail "apt-get could not install the packages. Read its message above; the network or the mirror is the usual cause."
+say "installed"
