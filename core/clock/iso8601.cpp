@@ -1,6 +1,5 @@
 #include "core/clock/iso8601.h"
 
-#include <charconv>
 #include <cstdio>
 #include <cstdlib>
 
@@ -131,7 +130,7 @@ std::string toIso8601(const Moment& moment)
 {
     const long long total = moment.offset.count();
     const long long size = std::llabs(total);
-    char tail[16];
+    char tail[48];
     std::snprintf(tail, sizeof tail, "%c%02lld:%02lld", total < 0 ? '-' : '+', size / 60, size % 60);
     return dateTime(moment.at.time_since_epoch() + moment.offset) + tail;
 }
