@@ -1,0 +1,47 @@
+#!/usr/bin/env bash
+# Proves the two set-up commands on a clean Debian: makes a root with debootstrap, copies the
+# committed tree into it and runs one command there.
+#
+# usage: fresh-root.sh 12|13 run|test [folder]     needs root; about 4 GB in the folder
+set -euo pipefail
+. "$(dirname "${BASH_SOURCE[0]}")/../steps.sh"
+
+case ${1:-} in
+    12) suite=bookworm ;;
+    13) suite=trixie ;;
+    *) fail "usage: fresh-root.sh 12|13 run|test [folder]" ;;
+esac
+case ${2:-} in
+    run | test) command=$2 ;;
+    *) fail "usage: fresh-root.sh 12|13 run|test [folder]" ;;
+esac
+[ "$(id -u)" -eq 0 ] || fail "making a root needs root"
+folder=${3:-/var/tmp/ebbline-root-$1-$$}
+[ ! -e "$folder" ] || fail "$folder exists already; name another folder or remove it"
+command -v debootstrap >/dev/null || step "Installing debootstrap" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q debootstrap
+
+# The mirror this machine uses itself.
+mirror=$(cat /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null \
+    | awk '/^deb / { for (i = 2; i <= NF; i++) if ($i ~ /^https?:.*\/debian\/?$/) { print $i; exit } }
+           tolower($1) == "uris:" && $2 ~ /\/debian\/?$/ { print $2; exit }')
+[ -n "$mirror" ] || fail "no Debian mirror is set in /etc/apt"
+
+clean() {
+    umount -l "$folder/proc" "$folder/sys" "$folder/dev/shm" "$folder/dev/pts" "$folder/dev" 2>/dev/null || true
+}
+trap clean EXIT
+
+step "Making a clean Debian $1 in $folder" quietly "$ebbline_root/build/logs/debootstrap-$1.log" \
+    debootstrap --variant=minbase --include=ca-certificates "$suite" "$folder" "$mirror"
+for file in /etc/apt/apt.conf.d/*proxy* /etc/resolv.conf /etc/hosts; do
+    [ ! -r "$file" ] || cp "$file" "$folder$file"
+done
+mount -t proc proc "$folder/proc"
+mount --rbind /sys "$folder/sys"
+mount --rbind /dev "$folder/dev"
+mkdir -p "$folder/ebbline"
+git -C "$ebbline_root" archive HEAD | tar -x -C "$folder/ebbline"
+step "Running platform/$command.sh in it" chroot "$folder" env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/root \
+    LANG=C.UTF-8 http_proxy="${http_proxy:-}" https_proxy="${https_proxy:-}" \
+    bash -c "cd /ebbline && bash platform/$command.sh ${FRESH_ROOT_OPTIONS:-}"
+say "platform/$command.sh works on a clean Debian $1; the root is left in $folder"

@@ -1,0 +1,64 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds, and runs Ebbline on an invented clinic.
+#
+# With a display: starts a hub, seeds a demo clinic, and opens the desk and one patient's diary.
+# Without one: plays the same story headless and leaves every screen (PNG), the follow-up sheet
+# (PDF) and a summary in build/story/.
+set -euo pipefail
+. "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
+
+usage() {
+    cat <<'TEXT'
+usage: bash platform/run.sh [--no-install] [--story] [--help]
+
+  --no-install  do not install packages
+  --story       play the story headless even if there is a display
+TEXT
+}
+
+install=yes story=no
+for argument in "$@"; do
+    case $argument in
+        --no-install) install=no ;;
+        --story) story=yes ;;
+        --help | -h) usage; exit 0 ;;
+        *) usage >&2; fail "run.sh does not know '$argument'" ;;
+    esac
+done
+
+cd "$ebbline_root"
+[ "$install" = no ] || step "Installing what is missing" bash platform/debian/install.sh
+step "Building the programs" build dev ebbline ebbline-hub ebbline-desk ebbline-diary
+ensure_runtime_dir
+
+if [ "$story" = yes ] || { [ -z "${DISPLAY:-}" ] && [ -z "${WAYLAND_DISPLAY:-}" ]; }; then
+    say "no display is used: playing the story; this takes about a minute"
+    step "Playing the story" build/dev/bin/ebbline story --out build/story
+    say "look at build/story: screens as PNG, follow-up sheet as PDF, summary.json"
+    exit 0
+fi
+
+demo=build/demo
+rm -rf "$demo"
+mkdir -p "$demo"
+hub_pid=
+stop_hub() { [ -z "$hub_pid" ] || kill "$hub_pid" 2>/dev/null || true; }
+trap stop_hub EXIT
+
+build/dev/bin/ebbline-hub serve --store "$demo/hub" --listen 127.0.0.1:0 --port-file "$demo/hub.port" \
+    >"$demo/hub.log" 2>&1 &
+hub_pid=$!
+for _ in $(seq 100); do
+    [ -s "$demo/hub.port" ] && break
+    sleep 0.1
+done
+[ -s "$demo/hub.port" ] || fail "the hub did not start; see $demo/hub.log"
+hub=127.0.0.1:$(cat "$demo/hub.port")
+say "the hub listens on $hub"
+
+step "Seeding the demo clinic" build/dev/bin/ebbline demo --out "$demo" --hub "$hub"
+say "opening desk and diary; the passphrase of both is in $demo/passphrase.txt. Close both to stop."
+build/dev/bin/ebbline-diary --vault "$demo/diary" --passphrase-file "$demo/passphrase.txt" &
+diary_pid=$!
+build/dev/bin/ebbline-desk --vault "$demo/desk" --passphrase-file "$demo/passphrase.txt" --hub "$hub" || true
+wait "$diary_pid" || true

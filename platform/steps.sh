@@ -1,0 +1,68 @@
+# Shared by run.sh and test.sh: messages, timing, options, build. Sourced, never run.
+# shellcheck shell=bash
+
+ebbline_root=$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)
+ebbline_started=$SECONDS
+
+say() { printf 'ebbline: %s\n' "$*"; }
+fail() { printf 'ebbline: %s\n' "$*" >&2; exit 1; }
+
+# step "What is being done" command...: says what it does, then how long it took.
+step() {
+    local what=$1 began=$SECONDS
+    shift
+    say "$what ..."
+    "$@" || fail "$what failed. The messages above say why."
+    say "$what: done in $((SECONDS - began)) s"
+}
+
+# quietly LOG command...: output goes to a file, shown only on failure.
+quietly() {
+    local log=$1
+    shift
+    mkdir -p "$(dirname "$log")"
+    if ! "$@" >"$log" 2>&1; then
+        tail -n 60 "$log" >&2
+        return 1
+    fi
+}
+
+# Object files are found again in another clone, because paths are kept relative to the source.
+export CCACHE_BASEDIR=$ebbline_root CCACHE_NOHASHDIR=1
+
+# One compile job a core, but never more than one for each 1.5 GiB of memory.
+jobs_at_once() {
+    local cores memory
+    cores=$(nproc)
+    memory=$(awk '/MemAvailable/ { print int($2 / 1572864) }' /proc/meminfo)
+    [ "$memory" -ge 1 ] || memory=1
+    [ "$cores" -le "$memory" ] && echo "$cores" || echo "$memory"
+}
+
+# build PRESET [targets...]
+build() {
+    local preset=$1 began=$SECONDS
+    shift
+    cd "$ebbline_root" || return 1
+    say "configuring $preset ..."
+    quietly "build/logs/configure-$preset.log" cmake --preset "$preset" || return 1
+    say "building $preset with $(jobs_at_once) jobs ..."
+    local targets=()
+    [ $# -eq 0 ] || targets=(--target "$@")
+    if [ -t 1 ]; then
+        cmake --build --preset "$preset" -j "$(jobs_at_once)" "${targets[@]}" || return 1
+    else
+        quietly "build/logs/build-$preset.log" cmake --build --preset "$preset" -j "$(jobs_at_once)" "${targets[@]}" || return 1
+    fi
+    say "built $preset in $((SECONDS - began)) s"
+}
+
+# A private folder for Qt's sockets where the session has none.
+ensure_runtime_dir() {
+    if [ -z "${XDG_RUNTIME_DIR:-}" ] || [ ! -w "${XDG_RUNTIME_DIR:-/nonexistent}" ]; then
+        XDG_RUNTIME_DIR=$ebbline_root/build/runtime
+        mkdir -p "$XDG_RUNTIME_DIR"
+        chmod 700 "$XDG_RUNTIME_DIR"
+        export XDG_RUNTIME_DIR
+    fi
+}

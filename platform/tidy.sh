@@ -1,0 +1,33 @@
+#!/usr/bin/env bash
+# clang-tidy with the checks named in .clang-tidy over core, platform and the programs without Qt.
+# Files that did not change since they last passed are skipped.
+set -euo pipefail
+. "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
+cd "$ebbline_root"
+
+command -v clang-tidy-19 >/dev/null || fail "clang-tidy-19 is missing: run platform/debian/install.sh --tests"
+database=build/tsan
+[ -f $database/compile_commands.json ] || fail "build/tsan has no compile_commands.json: build the tsan preset first"
+
+passed=${XDG_CACHE_HOME:-$HOME/.cache}/ebbline-tidy
+mkdir -p "$passed"
+check() {
+    local file=$1 key
+    # What the result depends on: the checks, the file, and everything of ours that it may include.
+    key=$(cat .clang-tidy "$file" "$2" | sha256sum | cut -d' ' -f1)
+    [ -e "$passed/$key" ] && return 0
+    clang-tidy-19 -p build/tsan --quiet "$file" 2>/dev/null || return 1
+    : >"$passed/$key"
+}
+export -f check
+export passed
+
+headers=build/logs/tidy-headers
+mkdir -p build/logs
+find core platform -name '*.h' | sort | xargs cat >"$headers"
+files=$(find core platform/server app/hub app/tool -name '*.cpp' | sort \
+    | while read -r file; do grep -q "\"file\": \"$ebbline_root/$file\"" $database/compile_commands.json && echo "$file"; done)
+count=$(printf '%s\n' "$files" | grep -c . || true)
+[ "$count" -ge 20 ] || fail "only $count files found to check"
+printf '%s\n' "$files" | xargs -P "$(nproc)" -I{} bash -c 'check {} '"$headers"
+say "$count files pass clang-tidy"
