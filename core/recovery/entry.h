@@ -45,6 +45,9 @@ struct Stream {
     auto operator<=>(const Stream&) const = default;
 };
 
+/// \returns Reason::outOfRange for an unknown symptom, or a side that is neither left nor right.
+Done check(const Stream& stream);
+
 struct Entry {
     EntryId id;
     CourseId course;

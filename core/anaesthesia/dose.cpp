@@ -1,0 +1,84 @@
+#include "core/anaesthesia/dose.h"
+
+#include <cmath>
+
+namespace ebbline::anaesthesia {
+
+namespace {
+
+constexpr double mgPerMlPerPercent = 10;  // 1 % is 1 g in 100 mL
+constexpr double trackNoteMl = 0.5;       // common practice, no source
+
+bool within(double value, double low, double high)
+{
+    return std::isfinite(value) && value >= low && value <= high;
+}
+
+}  // namespace
+
+Result<double> concentration(double percent, double bicarbonatePart)
+{
+    if (!within(percent, 0.1, 4))
+        return fail(Reason::outOfRange, "percent: want 0.1..4");
+    if (!within(bicarbonatePart, 0, 1))
+        return fail(Reason::outOfRange, "bicarbonate: want 0..1 part");
+    return percent * mgPerMlPerPercent / (1 + bicarbonatePart);
+}
+
+Result<double> maximumMg(recovery::Drug drug, double weightKg, const Limits& limits)
+{
+    if (!std::isfinite(weightKg))
+        return fail(Reason::notFinite, "weight: want a number");
+    if (weightKg < 30 || weightKg > 300)
+        return fail(Reason::outOfRange, "weight: want 30..300 kg");
+    // The label is a ceiling: a clinic's own setting counts only where it is lower.
+    const Limits label;
+    if (drug == recovery::Drug::lidocaine)
+        return std::min(std::min(limits.plainMgPerKg, label.plainMgPerKg) * weightKg,
+                        std::min(limits.plainCapMg, label.plainCapMg));
+    return std::min(std::min(limits.epinephrineMgPerKg, label.epinephrineMgPerKg) * weightKg,
+                    std::min(limits.epinephrineCapMg, label.epinephrineCapMg));
+}
+
+Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits)
+{
+    const recovery::Anaesthetic& solution = treatment.anaesthetic;
+    const Result<double> strength = concentration(solution.percent, solution.bicarbonatePart);
+    if (!strength)
+        return fail(strength.error());
+    if (!within(solution.extraMl, 0, 100))
+        return fail(Reason::outOfRange, "extra: want 0..100 mL");
+
+    Dose dose{};
+    dose.givenMl = solution.extraMl;
+    for (std::size_t i = 0; i < treatment.placements.size(); ++i) {
+        const double volume = treatment.placements[i].anaestheticMl;
+        if (!within(volume, 0, 20))
+            return fail(Reason::outOfRange, "placement " + std::to_string(i + 1) + ": want 0..20 mL");
+        dose.givenMl += volume;
+        if (volume > trackNoteMl)
+            dose.tracksOverHalfMl.push_back(static_cast<int>(i + 1));
+    }
+    dose.concentrationMgPerMl = *strength;
+    dose.givenMg = dose.givenMl * *strength;
+    if (solution.epinephrineOneIn > 0)
+        // 1 in n is 1 g in n mL, so a million micrograms in n mL, then diluted as the rest.
+        dose.epinephrineUg = dose.givenMl * 1e6 / solution.epinephrineOneIn / (1 + solution.bicarbonatePart);
+
+    if (treatment.weightKg) {
+        const Result<double> maximum = maximumMg(solution.drug, *treatment.weightKg, limits);
+        if (!maximum)
+            return fail(maximum.error());
+        const Limits label;
+        const double cap = solution.drug == recovery::Drug::lidocaine
+                               ? std::min(limits.plainCapMg, label.plainCapMg)
+                               : std::min(limits.epinephrineCapMg, label.epinephrineCapMg);
+        dose.maximumMg = *maximum;
+        dose.maximumMl = *maximum / *strength;
+        dose.capped = *maximum >= cap;
+        dose.overMaximum = dose.givenMg > *maximum;
+    }
+    return dose;
+}
+
+}  // namespace ebbline::anaesthesia
