@@ -8,6 +8,7 @@
 #include "core/crypto/crypto.h"
 
 #include <filesystem>
+#include <optional>
 
 namespace ebbline::vault {
 
@@ -51,7 +52,7 @@ private:
 };
 
 /// Waiting times after wrong attempts, kept in a file of its own so that they survive a restart;
-/// turning the clock back or forward never shortens them. Five attempts are free, then
+/// turning the clock back never shortens them. Five attempts are free, then
 /// 30 s, 1, 2, 5, 15 minutes, then an hour each.
 class AttemptGuard {
 public:

@@ -1,0 +1,90 @@
+#include "core/vault/durable_file.h"
+
+#include <cerrno>
+#include <fcntl.h>
+#include <unistd.h>
+
+namespace ebbline::vault {
+
+namespace {
+
+/// A descriptor that closes itself.
+class Descriptor {
+public:
+    explicit Descriptor(int number) : m_number(number) {}
+    ~Descriptor() { (void)close(); }
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+
+    bool isOpen() const { return m_number >= 0; }
+    int number() const { return m_number; }
+    bool close()
+    {
+        const int number = std::exchange(m_number, -1);
+        return number < 0 || ::close(number) == 0;
+    }
+
+private:
+    int m_number;
+};
+
+std::unexpected<Error> failedBecause(std::string_view doing)
+{
+    const Reason reason = errno == ENOSPC || errno == EDQUOT ? Reason::storageFull : Reason::storageFailed;
+    return fail(reason, std::string("file: ") + std::string(doing) + ": error " + std::to_string(errno));
+}
+
+}  // namespace
+
+Done writeDurably(const std::filesystem::path& file, bytes::View contents)
+{
+    std::filesystem::path temporary = file;
+    temporary += ".new";
+    {
+        Descriptor out(::open(temporary.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0600));
+        if (!out.isOpen())
+            return failedBecause("open");
+        for (bytes::View rest = contents; !rest.empty();) {
+            const ssize_t written = ::write(out.number(), rest.data(), rest.size());
+            if (written < 0 && errno == EINTR)
+                continue;
+            if (written <= 0)
+                return failedBecause("write");
+            rest = rest.subspan(static_cast<std::size_t>(written));
+        }
+        if (::fsync(out.number()) != 0 || !out.close())
+            return failedBecause("sync");
+    }
+    if (::rename(temporary.c_str(), file.c_str()) != 0)
+        return failedBecause("rename");
+    const Descriptor folder(::open(file.parent_path().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+    if (!folder.isOpen() || ::fsync(folder.number()) != 0)
+        return failedBecause("sync of the folder");
+    return {};
+}
+
+Result<bytes::Bytes> readWhole(const std::filesystem::path& file, std::size_t limit)
+{
+    const Descriptor in(::open(file.c_str(), O_RDONLY | O_CLOEXEC));
+    if (!in.isOpen()) {
+        if (errno == ENOENT || errno == ENOTDIR)
+            return fail(Reason::notFound, "file: not there");
+        return failedBecause("open");
+    }
+    bytes::Bytes contents;
+    bytes::Array<4096> chunk;
+    for (;;) {
+        const ssize_t got = ::read(in.number(), chunk.data(), chunk.size());
+        if (got < 0 && errno == EINTR)
+            continue;
+        if (got < 0)
+            return failedBecause("read");
+        if (got == 0)
+            return contents;
+        contents.insert(contents.end(), chunk.begin(), chunk.begin() + got);
+        if (contents.size() > limit)
+            return fail(Reason::tooLarge, "file: longer than it may be");
+    }
+}
+
+}  // namespace ebbline::vault

@@ -1,0 +1,19 @@
+#pragma once
+/// \file
+/// A small file that is either the old one or the new one, whatever happens while it is written.
+
+#include "core/bytes/bytes.h"
+#include "core/result/result.h"
+
+#include <filesystem>
+
+namespace ebbline::vault {
+
+/// Writes to a temporary file beside it, syncs, renames, syncs the folder.
+/// \returns Reason::storageFull, Reason::storageFailed.
+Done writeDurably(const std::filesystem::path& file, bytes::View contents);
+
+/// At most `limit` bytes. \returns Reason::notFound, Reason::tooLarge, Reason::storageFailed.
+Result<bytes::Bytes> readWhole(const std::filesystem::path& file, std::size_t limit);
+
+}  // namespace ebbline::vault

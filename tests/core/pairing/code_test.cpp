@@ -1,0 +1,144 @@
+// Codes that a clinic shows: every typing error of one letter is caught, nothing old is taken.
+
+#include "core/pairing/code.h"
+
+#include "core/bytes/text.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <rapidcheck.h>
+
+using namespace ebbline;
+using namespace ebbline::pairing;
+using namespace std::chrono_literals;
+
+namespace {
+
+const clock::Instant noon{std::chrono::sys_days{std::chrono::year{2027} / 3 / 1} + 12h};
+constexpr std::string_view sample = "AAIS-EMYA-AEBA-GBAF-AYDQ-Q7AY";
+
+Offer offer()
+{
+    REQUIRE(crypto::initialise());
+    Offer made;
+    made.expires = noon + offerLifetime;
+    made.id = crypto::randomArray<8>();
+    made.secret = crypto::randomArray<16>();
+    made.clinicRoot.value = crypto::randomArray<32>();
+    made.clinicEpoch.value = crypto::randomArray<32>();
+    made.hubKeyHash = crypto::randomArray<32>();
+    made.hub = "hub.example:8443";
+    return made;
+}
+
+}  // namespace
+
+TEST_CASE("the typed code is locator, secret and checksum in base32", "[pairing]")
+{
+    // Locator 00112233, secret 000102030405060708, CRC-16/CCITT-FALSE 7c18.
+    const TypedCode code{{0x00, 0x11, 0x22, 0x33}, {0, 1, 2, 3, 4, 5, 6, 7, 8}};
+
+    CHECK(toText(code) == sample);
+    CHECK(typedCodeFromText(sample).value() == code);
+}
+
+TEST_CASE("a typed code may be written carelessly", "[pairing]")
+{
+    CHECK(typedCodeFromText("aais emya aeba gbaf aydq q7ay"));
+    CHECK(typedCodeFromText(" AAISEMYAAEBAGBAFAYDQQ7AY\n"));
+    CHECK(typedCodeFromText("AA1S-EMYA-AE8A-G8AF-AYDQ-Q7AY"));
+}
+
+TEST_CASE("every wrong letter is noticed", "[pairing]")
+{
+    const std::string_view alphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
+    int tried = 0;
+    for (std::size_t i = 0; i < sample.size(); ++i) {
+        for (const char letter : alphabet) {
+            if (sample[i] == '-' || sample[i] == letter)
+                continue;
+            std::string typed(sample);
+            typed[i] = letter;
+            ++tried;
+            CAPTURE(typed);
+            REQUIRE_FALSE(typedCodeFromText(typed));
+        }
+    }
+    CHECK(tried == 744);
+}
+
+TEST_CASE("two neighbours that changed places are noticed", "[pairing]")
+{
+    std::string letters(sample);
+    std::erase(letters, '-');
+    int tried = 0;
+    for (std::size_t i = 0; i + 1 < letters.size(); ++i) {
+        if (letters[i] == letters[i + 1])
+            continue;
+        std::string typed = letters;
+        std::swap(typed[i], typed[i + 1]);
+        ++tried;
+        CAPTURE(typed);
+        REQUIRE_FALSE(typedCodeFromText(typed));
+    }
+    CHECK(tried == 20);
+}
+
+TEST_CASE("a code with too few or too many letters is refused", "[pairing][errors]")
+{
+    CHECK_FALSE(typedCodeFromText(""));
+    CHECK_FALSE(typedCodeFromText(sample.substr(0, 28)));
+    CHECK_FALSE(typedCodeFromText(std::string(sample) + "A"));
+    CHECK_FALSE(typedCodeFromText("AAIS-EMYA-AEBA-GBAF-AYDQ-Q7A!"));
+}
+
+TEST_CASE("the picture's text carries the whole offer", "[pairing]")
+{
+    const Offer made = offer();
+
+    const std::string text = toQrText(made);
+
+    CHECK(text.starts_with("EBP1:"));
+    CHECK(text.find_first_not_of("ABCDEFGHIJKLMNOPQRSTUVWXYZ234567:1") == std::string::npos);
+    CHECK(text.size() <= 5 + 317);
+    CHECK(fromQrText(text, noon).value() == made);
+}
+
+TEST_CASE("an offer is over after ten minutes", "[pairing]")
+{
+    const std::string text = toQrText(offer());
+
+    CHECK(fromQrText(text, noon + 10min - 1ms));
+    CHECK(fromQrText(text, noon + 10min).error().reason == Reason::expired);
+}
+
+TEST_CASE("a changed letter of the picture's text is refused", "[pairing]")
+{
+    const std::string text = toQrText(offer());
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        std::string changed = text;
+        changed[i] = changed[i] == 'A' ? 'B' : 'A';
+        CAPTURE(i);
+        REQUIRE_FALSE(fromQrText(changed, noon));
+    }
+}
+
+TEST_CASE("the bundle's tag depends on code and bundle", "[pairing]")
+{
+    const TypedCode code{{0x00, 0x11, 0x22, 0x33}, {0, 1, 2, 3, 4, 5, 6, 7, 8}};
+    TypedCode other = code;
+    other.secret[0] = 9;
+    const auto tag = bundleTag(code, bytes::viewOf("bundle"));
+    REQUIRE(tag);
+
+    CHECK(bundleTag(code, bytes::viewOf("bundle")).value() == *tag);
+    CHECK(bundleTag(code, bytes::viewOf("bundlf")).value() != *tag);
+    CHECK(bundleTag(other, bytes::viewOf("bundle")).value() != *tag);
+}
+
+TEST_CASE("no text makes the readers misbehave", "[pairing][property]")
+{
+    CHECK(rc::check("refused, never crashed", [](const std::string& text) {
+        RC_ASSERT(!fromQrText("EBP1:" + text, noon).has_value());
+        (void)typedCodeFromText(text);
+    }));
+}
