@@ -65,6 +65,8 @@ public:
 
     const Table& table() const { return m_table; }
 
+    bool operator==(const Band&) const = default;
+
 private:
     Band(Provenance provenance, Table table);
     Provenance m_provenance;

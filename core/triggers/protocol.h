@@ -50,6 +50,8 @@ struct Protocol {
     aftercare::CarePlan carePlan;
     Thresholds thresholds;
     bands::Band band = bands::seedBand();
+
+    bool operator==(const Protocol&) const = default;
 };
 
 Protocol defaultProtocol();

@@ -1,0 +1,104 @@
+#include "core/bands/band.h"
+
+#include "core/statistics/distributions.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace ebbline::bands {
+
+namespace {
+
+constexpr double leastProbability = 0.0005;  // of the middle of an answer, both ends
+
+std::size_t rowOf(recovery::Symptom symptom)
+{
+    return static_cast<std::size_t>(symptom) - 1;
+}
+
+/// Probability up to the middle of each answer's own share.
+std::array<double, 11> middles(const Distribution& distribution)
+{
+    std::array<double, 11> middle{};
+    double below = 0;
+    for (std::size_t k = 0; k < middle.size(); ++k) {
+        middle[k] = below + distribution[k] / 2;
+        below += distribution[k];
+    }
+    return middle;
+}
+
+}  // namespace
+
+Band::Band(Provenance provenance, Table table) : m_provenance(std::move(provenance)), m_table(table) {}
+
+Result<Band> Band::create(Provenance provenance, Table table)
+{
+    for (const recovery::Symptom symptom : recovery::allSymptoms) {
+        for (int day = 0; day <= lastDay; ++day) {
+            double sum = 0;
+            bool sound = true;
+            for (const double p : table[rowOf(symptom)][static_cast<std::size_t>(day)]) {
+                sound = sound && std::isfinite(p) && p >= 0;
+                sum += p;
+            }
+            if (!sound || std::abs(sum - 1) > 1e-9)
+                return fail(Reason::outOfRange, "band: " + std::string(recovery::word(symptom)) + " on day "
+                                                    + std::to_string(day) + " is not a distribution");
+        }
+    }
+    return Band(std::move(provenance), table);
+}
+
+const Distribution& Band::at(recovery::Symptom symptom, int day) const
+{
+    return m_table[rowOf(symptom)][static_cast<std::size_t>(std::clamp(day, 0, lastDay))];
+}
+
+int Band::centile(recovery::Symptom symptom, int day, double p) const
+{
+    double cumulative = 0;
+    const Distribution& distribution = at(symptom, day);
+    for (int score = 0; score < 10; ++score) {
+        cumulative += distribution[static_cast<std::size_t>(score)];
+        // Sums of probabilities miss a round figure by a rounding error at most.
+        if (cumulative >= p - 1e-12)
+            return score;
+    }
+    return 10;
+}
+
+Range Band::inner(recovery::Symptom symptom, int day) const
+{
+    return {centile(symptom, day, 0.10), centile(symptom, day, 0.50), centile(symptom, day, 0.90)};
+}
+
+Range Band::outer(recovery::Symptom symptom, int day) const
+{
+    return {centile(symptom, day, 0.03), centile(symptom, day, 0.50), centile(symptom, day, 0.97)};
+}
+
+double Band::z(recovery::Symptom symptom, int day, int points) const
+{
+    const auto middle = middles(at(symptom, day));
+    const double p = std::clamp(middle[static_cast<std::size_t>(std::clamp(points, 0, 10))], leastProbability,
+                                1 - leastProbability);
+    return statistics::normalQuantile(p).value_or(0.0);
+}
+
+double Band::pointsAt(recovery::Symptom symptom, int day, double zScore) const
+{
+    const auto middle = middles(at(symptom, day));
+    const double p = statistics::normalCdf(zScore);
+    if (p <= middle.front())
+        return 0;
+    for (std::size_t k = 1; k < middle.size(); ++k)
+        if (p <= middle[k]) {
+            const double step = middle[k] - middle[k - 1];
+            return static_cast<double>(k - 1) + (step > 0 ? (p - middle[k - 1]) / step : 1.0);
+        }
+    return 10;
+}
+
+}  // namespace ebbline::bands

@@ -1,0 +1,38 @@
+#include "core/statistics/distributions.h"
+
+#include <boost/math/distributions/beta.hpp>
+#include <boost/math/distributions/normal.hpp>
+
+#include <cmath>
+#include <exception>
+
+namespace ebbline::statistics {
+
+double normalCdf(double z) noexcept
+{
+    return 0.5 * std::erfc(-z / std::sqrt(2.0));
+}
+
+Result<double> normalQuantile(double p)
+{
+    if (!(p > 0.0 && p < 1.0))
+        return fail(Reason::outOfRange, "p: want 0 < p < 1");
+    try {
+        return boost::math::quantile(boost::math::normal_distribution<double>(), p);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "p: too close to 0 or 1");
+    }
+}
+
+Result<double> betaQuantile(double p, double a, double b)
+{
+    if (!(p >= 0.0 && p <= 1.0) || !(a > 0.0) || !(b > 0.0) || !std::isfinite(a) || !std::isfinite(b))
+        return fail(Reason::outOfRange, "want 0 <= p <= 1, a > 0, b > 0");
+    try {
+        return boost::math::quantile(boost::math::beta_distribution<double>(a, b), p);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "beta quantile: no finite answer");
+    }
+}
+
+}  // namespace ebbline::statistics

@@ -1,0 +1,18 @@
+#pragma once
+/// \file
+/// The standard distributions that other modules need, over Boost.Math.
+
+#include "core/result/result.h"
+
+namespace ebbline::statistics {
+
+/// Standard normal cumulative probability.
+double normalCdf(double z) noexcept;
+
+/// Standard normal quantile. \returns Reason::outOfRange unless 0 < p < 1.
+Result<double> normalQuantile(double p);
+
+/// Beta quantile, a > 0, b > 0, 0 <= p <= 1. \returns Reason::outOfRange.
+Result<double> betaQuantile(double p, double a, double b);
+
+}  // namespace ebbline::statistics

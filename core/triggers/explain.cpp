@@ -1,0 +1,52 @@
+#include "core/triggers/judge.h"
+
+#include <cmath>
+#include <string>
+
+namespace ebbline::triggers {
+
+namespace {
+
+std::string number(const Finding& finding, const char* name)
+{
+    const auto found = finding.numbers.find(name);
+    return found == finding.numbers.end() ? "?" : std::to_string(std::lround(found->second));
+}
+
+std::string what(const Finding& finding)
+{
+    const std::string symptom(recovery::word(finding.stream.symptom));
+    switch (finding.stream.side) {
+    case recovery::Side::left: return symptom + " on the left";
+    case recovery::Side::right: return symptom + " on the right";
+    case recovery::Side::none: break;
+    }
+    return symptom;
+}
+
+}  // namespace
+
+std::string explain(const Finding& finding)
+{
+    const std::string day = " on day " + std::to_string(finding.day);
+    switch (finding.trigger) {
+    case Trigger::level:
+        return what(finding) + " stays high: " + number(finding, "score") + " of 10" + day + ", usual is up to "
+               + number(finding, "usualHigh");
+    case Trigger::rebound:
+        return what(finding) + " rises again: " + number(finding, "score") + " of 10" + day + " after it had come down to "
+               + number(finding, "lowest");
+    case Trigger::sideDivergence:
+        return "the sides part: " + std::string(recovery::word(finding.stream.symptom)) + " left "
+               + number(finding, "left") + ", right " + number(finding, "right") + day;
+    case Trigger::slowRecovery:
+        return what(finding) + " is slow to go: " + number(finding, "score") + " of 10" + day + ", usual is up to "
+               + number(finding, "usualHigh");
+    case Trigger::persistentPuckering:
+        return what(finding) + " is still there: " + number(finding, "score") + " of 10" + day;
+    case Trigger::silence: return "no entry for " + number(finding, "days") + " days, since before day " + std::to_string(finding.day);
+    }
+    return "unknown trigger";
+}
+
+}  // namespace ebbline::triggers

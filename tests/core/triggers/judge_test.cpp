@@ -1,0 +1,239 @@
+// Triggers: what asks for a review, what does not, and that nothing looks ahead.
+
+#include "core/triggers/judge.h"
+
+#include "core/clock/iso8601.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <rapidcheck.h>
+
+#include <algorithm>
+
+using namespace ebbline;
+using namespace ebbline::triggers;
+using recovery::Score;
+using recovery::Side;
+using recovery::Stream;
+using recovery::Symptom;
+using recovery::Urgency;
+
+namespace {
+
+const clock::Moment treated = *clock::parseIso8601("2027-03-01T10:00:00+01:00");
+
+clock::Moment onDay(int day, int hour = 20)
+{
+    clock::Moment at = treated;
+    at.at += std::chrono::hours(24 * day + hour - 10);
+    return at;
+}
+
+Score points(int value) { return *Score::of(value); }
+
+/// One symptom on one side, an entry every evening from day 0.
+CourseInput series(Symptom symptom, Side side, const std::vector<int>& scores)
+{
+    CourseInput course{treated, {}, {}};
+    for (std::size_t day = 0; day < scores.size(); ++day)
+        course.observations.push_back(
+            {onDay(static_cast<int>(day)), {{Stream{symptom, side}, points(scores[day])}}});
+    return course;
+}
+
+std::vector<Finding> judged(const CourseInput& course, int lastDay, const Protocol& protocol = defaultProtocol())
+{
+    return judge(course, protocol, onDay(lastDay, 21));
+}
+
+const Finding* find(const std::vector<Finding>& findings, Trigger trigger)
+{
+    const auto found = std::find_if(findings.begin(), findings.end(),
+                                    [&](const Finding& finding) { return finding.trigger == trigger; });
+    return found == findings.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+TEST_CASE("pain that falls and rises again by three is a rebound to call about now", "[triggers]")
+{
+    // Two points are a change that matters: Farrar et al., Pain 94 (2001) 149; treat from four:
+    // Gerbershagen et al., Br J Anaesth 107 (2011) 619. The rule itself is a decision of ours.
+    const auto course = series(Symptom::pain, Side::left, {5, 4, 3, 2, 2, 5});
+
+    const auto findings = judged(course, 5);
+
+    const Finding* rebound = find(findings, Trigger::rebound);
+    REQUIRE(rebound);
+    CHECK(rebound->day == 5);
+    CHECK(rebound->urgency == Urgency::callNow);
+    CHECK(rebound->stream == Stream{Symptom::pain, Side::left});
+    CHECK(explain(*rebound) == "pain on the left rises again: 5 of 10 on day 5 after it had come down to 2");
+}
+
+TEST_CASE("pain that has not yet turned is no rebound", "[triggers]")
+{
+    CHECK_FALSE(find(judged(series(Symptom::pain, Side::left, {2, 3, 3, 2}), 3), Trigger::rebound));
+}
+
+TEST_CASE("puckering is left alone on day 14, raised at the review on day 21, and sooner after four weeks", "[triggers]")
+{
+    const auto course = series(Symptom::puckering, Side::left, std::vector<int>(30, 2));
+
+    const auto at14 = judged(course, 14);
+    const auto at21 = judged(course, 21);
+    const auto at29 = judged(course, 29);
+
+    CHECK_FALSE(find(at14, Trigger::persistentPuckering));
+    const Finding* review = find(at21, Trigger::persistentPuckering);
+    REQUIRE(review);
+    CHECK(review->day == 21);
+    CHECK(review->urgency == Urgency::atReview);
+    CHECK(std::any_of(at29.begin(), at29.end(), [](const Finding& finding) {
+        return finding.trigger == Trigger::persistentPuckering && finding.urgency == Urgency::nextWorkingDay
+               && finding.day == 29;
+    }));
+}
+
+TEST_CASE("one side that fills in the first hours is called about now", "[triggers]")
+{
+    CourseInput course{treated, {}, {}};
+    for (const Side side : recovery::bothSides)
+        course.baseline.insert_or_assign(Stream{Symptom::swelling, side}, points(2));
+    for (const auto& [hour, left] : {std::pair{14, 3}, {17, 6}, {21, 8}, {33, 8}})
+        course.observations.push_back({onDay(0, hour),
+                                       {{Stream{Symptom::swelling, Side::left}, points(left)},
+                                        {Stream{Symptom::swelling, Side::right}, points(2)}}});
+
+    const auto findings = judge(course, defaultProtocol(), onDay(2));
+
+    const Finding* sides = find(findings, Trigger::sideDivergence);
+    REQUIRE(sides);
+    CHECK(sides->urgency == Urgency::callNow);
+    CHECK(sides->stream.side == Side::left);
+    CHECK(sides->day <= 1);
+}
+
+TEST_CASE("an ordinary course raises nothing", "[triggers]")
+{
+    const std::vector<int> swelling{3, 4, 4, 4, 3, 2, 2, 1, 1, 1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0};
+    CourseInput course = series(Symptom::swelling, Side::left, swelling);
+    for (std::size_t day = 0; day < swelling.size(); ++day)
+        course.observations[day].scores.insert_or_assign(Stream{Symptom::swelling, Side::right}, points(swelling[day]));
+
+    CHECK(judged(course, 21).empty());
+}
+
+TEST_CASE("scores far above the band for days raise the level", "[triggers]")
+{
+    const auto findings = judged(series(Symptom::swelling, Side::right, {5, 7, 8, 8, 8, 8}), 5);
+
+    const Finding* level = find(findings, Trigger::level);
+    REQUIRE(level);
+    CHECK(level->urgency == Urgency::nextWorkingDay);
+    CHECK(level->numbers.at("statistic") > level->numbers.at("threshold"));
+}
+
+TEST_CASE("swelling that stays through the second week is slow", "[triggers]")
+{
+    const auto findings = judged(series(Symptom::swelling, Side::left, {4, 5, 5, 5, 5, 5, 5, 4, 4, 4, 4, 4, 4, 4}), 13);
+
+    CHECK(find(findings, Trigger::slowRecovery));
+}
+
+TEST_CASE("three days without an entry are a silence, raised when the third day is over", "[triggers]")
+{
+    const auto course = series(Symptom::pain, Side::left, {3, 3});
+
+    CHECK_FALSE(find(judge(course, defaultProtocol(), onDay(4, 19)), Trigger::silence));
+    const auto findings = judge(course, defaultProtocol(), onDay(4, 21));
+    const Finding* silence = find(findings, Trigger::silence);
+    REQUIRE(silence);
+    CHECK(silence->raisedAt.at == onDay(4).at);
+    CHECK(silence->urgency == Urgency::nextWorkingDay);
+}
+
+TEST_CASE("a course that never began to write is silent too", "[triggers]")
+{
+    CHECK(find(judge({treated, {}, {}}, defaultProtocol(), onDay(3, 11)), Trigger::silence));
+}
+
+namespace {
+
+/// A random course: entries of both sides at random hours over three weeks.
+CourseInput randomCourse()
+{
+    CourseInput course{treated, {}, {}};
+    const int entries = *rc::gen::inRange(0, 40);
+    int hour = 1;
+    for (int i = 0; i < entries; ++i) {
+        hour += *rc::gen::inRange(1, 30);
+        Observation observation{treated, {}};
+        observation.at.at += std::chrono::hours(hour);
+        for (const Symptom symptom : {Symptom::pain, Symptom::swelling, Symptom::puckering})
+            for (const Side side : recovery::bothSides)
+                if (*rc::gen::inRange(0, 5) > 0)
+                    observation.scores.insert_or_assign(Stream{symptom, side}, points(*rc::gen::inRange(0, 11)));
+        course.observations.push_back(observation);
+    }
+    return course;
+}
+
+}  // namespace
+
+TEST_CASE("what was found at a moment does not depend on anything later", "[triggers][property]")
+{
+    CHECK(rc::check("no looking ahead", [] {
+        const CourseInput course = randomCourse();
+        const clock::Moment cut = onDay(*rc::gen::inRange(0, 22));
+        const auto whole = judge(course, defaultProtocol(), onDay(25));
+        const auto until = judge(course, defaultProtocol(), cut);
+        // Everything found up to the cut is found the same way afterwards; silence counts its days on.
+        for (const Finding& finding : until)
+            RC_ASSERT(std::any_of(whole.begin(), whole.end(), [&](const Finding& other) {
+                return other.trigger == finding.trigger && other.stream == finding.stream
+                       && other.raisedAt == finding.raisedAt && other.urgency == finding.urgency;
+            }));
+        for (const Finding& finding : whole)
+            if (finding.raisedAt.at <= cut.at)
+                RC_ASSERT(std::any_of(until.begin(), until.end(), [&](const Finding& other) {
+                    return other.trigger == finding.trigger && other.raisedAt == finding.raisedAt;
+                }));
+    }));
+}
+
+TEST_CASE("exchanging left and right exchanges the findings and nothing else", "[triggers][property]")
+{
+    CHECK(rc::check("mirror", [] {
+        const CourseInput course = randomCourse();
+        CourseInput other = course;
+        for (Observation& observation : other.observations) {
+            std::map<Stream, Score> scores;
+            for (const auto& [stream, score] : observation.scores)
+                scores.insert_or_assign(Stream{stream.symptom, recovery::mirrored(stream.side)}, score);
+            observation.scores = scores;
+        }
+        const auto key = [](const Finding& finding, bool swap) {
+            return std::tuple(finding.trigger, finding.stream.symptom,
+                              swap ? recovery::mirrored(finding.stream.side) : finding.stream.side,
+                              finding.raisedAt.at, finding.urgency);
+        };
+        std::vector<decltype(key(std::declval<Finding>(), false))> first, second;
+        for (const Finding& finding : judge(course, defaultProtocol(), onDay(25)))
+            first.push_back(key(finding, true));
+        for (const Finding& finding : judge(other, defaultProtocol(), onDay(25)))
+            second.push_back(key(finding, false));
+        std::sort(first.begin(), first.end());
+        std::sort(second.begin(), second.end());
+        RC_ASSERT(first == second);
+    }));
+}
+
+TEST_CASE("the order in which entries arrive does not matter", "[triggers][property]")
+{
+    CHECK(rc::check("sorted inside", [] {
+        CourseInput course = randomCourse();
+        const auto inOrder = judge(course, defaultProtocol(), onDay(25));
+        std::reverse(course.observations.begin(), course.observations.end());
+        RC_ASSERT(judge(course, defaultProtocol(), onDay(25)) == inOrder);
+    }));
+}
