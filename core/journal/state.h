@@ -57,17 +57,29 @@ struct State {
 /// Folds from nothing.
 State fold(std::span<const Operation> operations);
 
-/// Adds operations to a state and gives what fold() over all of them would. Cheap when they sort
-/// after everything seen; otherwise it refolds.
+/// Adds operations and keeps the state that fold() over all of them would give. Operations of
+/// one course touch that course alone, so a late arrival refolds its own course only.
 class Journal {
 public:
-    /// Operations already known are ignored.
+    /// Operations already known are ignored. If one id comes with two stamps, the earlier counts,
+    /// whichever arrives first.
     void add(Operation operation);
     const State& state() const { return m_state; }
-    const std::vector<Operation>& operations() const { return m_operations; }  ///< in fold order
+    bool knows(const OperationId& id) const { return m_known.contains(id); }
+    std::vector<Operation> operations() const;  ///< in fold order
 
 private:
-    std::vector<Operation> m_operations;
+    /// What fits together: the operations of one course, or those that belong to none.
+    struct Shelf {
+        std::vector<Operation> operations;  ///< in fold order
+        std::size_t unknown = 0;
+        std::size_t unreadable = 0;
+    };
+    void refold(const recovery::CourseId& course, Shelf& shelf);
+    void remove(const OperationId& id);
+
+    std::map<recovery::CourseId, Shelf> m_shelves;
+    std::map<OperationId, std::pair<recovery::CourseId, clock::HybridTime>> m_known;
     State m_state;
 };
 

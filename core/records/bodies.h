@@ -68,6 +68,7 @@ struct CourseOpened {
     std::map<recovery::Stream, recovery::Score> baseline;
     triggers::Protocol protocol;
     bytes::Bytes protocolSignature;  ///< Ed25519 by the clinic root over the encoded protocol
+    bool operator==(const CourseOpened&) const = default;
 };
 
 /// From the phone. A correction is a new operation that supersedes the old one.
@@ -167,6 +168,7 @@ struct ProtocolSigned {
     triggers::Protocol protocol;
     bytes::Bytes signature;
     clock::Moment at;
+    bool operator==(const ProtocolSigned&) const = default;
 };
 
 /// Clinic only.
@@ -191,6 +193,10 @@ using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, En
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked>;
 
 Kind kindOf(const Body& body);
+
+/// Every bound named above and in core/recovery. \returns Reason::outOfRange, Reason::malformed,
+/// Reason::tooLarge or Reason::notEnough, naming the field.
+Done check(const Body& body);
 
 /// Serialises with the version of its kind in front.
 bytes::Bytes encode(const Body& body);

@@ -1,0 +1,98 @@
+#include "core/journal/state.h"
+
+#include "core/bytes/text.h"
+#include "core/clock/iso8601.h"
+
+namespace ebbline::journal {
+
+namespace {
+
+/// A canonical line of text for each fact, in the order of the maps: bodies are written as the
+/// hexadecimal form of their own canonical bytes.
+class Dump {
+public:
+    void line(std::string_view name, const auto& id, const records::Body& body)
+    {
+        m_text += name;
+        m_text += ' ';
+        m_text += text(id);
+        m_text += ' ';
+        m_text += bytes::toHex(records::encode(body));
+        m_text += '\n';
+    }
+    void line(std::string_view text)
+    {
+        m_text += text;
+        m_text += '\n';
+    }
+    std::string take() { return std::move(m_text); }
+
+private:
+    template <typename Tag>
+    static std::string text(const bytes::Id<Tag>& id)
+    {
+        return bytes::toHex(id.view());
+    }
+    static std::string text(const std::string& id) { return bytes::toHex(bytes::viewOf(id)); }
+
+    std::string m_text;
+};
+
+std::string place(const OperationId& id)
+{
+    return bytes::toHex(id.device.view()) + "/" + std::to_string(id.number);
+}
+
+void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& course)
+{
+    out.line("course " + bytes::toHex(id.view()));
+    for (const auto& version : course.treatmentVersions)
+        out.line("treatment", place(version.operation), version.value);
+    if (course.opened)
+        out.line("opened", id, *course.opened);
+    if (course.link)
+        out.line("link", id, *course.link);
+    for (const auto& [entry, history] : course.entries)
+        for (const auto& version : history.versions)
+            out.line("entry", place(version.operation), records::EntryRecorded{version.value});
+    for (const auto& [entry, opening] : course.openings)
+        out.line("opening " + bytes::toHex(entry.view()) + " " + bytes::toHex(bytes::viewOf(opening.by)) + " "
+                 + clock::toIso8601(opening.at));
+    for (const auto& [key, answer] : course.reminders)
+        out.line("reminder", key, answer);
+    for (const auto& warning : course.warnings)
+        out.line("warning", warning.entry, warning);
+    for (const auto& act : course.acts)
+        out.line("act", act.finding, act);
+    for (const auto& message : course.messages)
+        out.line("message", message.message, message);
+    for (const auto& [message, read] : course.reads)
+        out.line("read", message, read);
+    if (course.followUp)
+        out.line("follow-up", id, *course.followUp);
+}
+
+}  // namespace
+
+std::string dump(const State& state)
+{
+    Dump out;
+    out.line("operations " + std::to_string(state.operations) + " unknown " + std::to_string(state.unknown)
+             + " unreadable " + std::to_string(state.unreadable));
+    if (state.clinic)
+        out.line("clinic", std::string("-"), *state.clinic);
+    for (const auto& [id, patient] : state.patients)
+        out.line("patient", id, patient);
+    for (const auto& [name, protocol] : state.protocols)
+        out.line("protocol", name, protocol);
+    for (const auto& [id, course] : state.courses)
+        dumpCourse(out, id, course);
+    return out.take();
+}
+
+bytes::Array<32> digest(const State& state)
+{
+    return crypto::hash256(bytes::viewOf(dump(state)));
+}
+
+}  // namespace ebbline::journal

@@ -1,0 +1,203 @@
+#include "core/journal/state.h"
+
+#include <algorithm>
+
+namespace ebbline::journal {
+
+namespace {
+
+/// The course a body speaks of; null for what belongs to none.
+recovery::CourseId courseOf(const records::Body& body)
+{
+    return std::visit(
+        []<typename T>(const T& value) {
+            if constexpr (requires { value.course; })
+                return value.course;
+            else if constexpr (requires { value.entry.course; })
+                return value.entry.course;
+            else if constexpr (requires { value.treatment.course; })
+                return value.treatment.course;
+            else
+                return recovery::CourseId{};
+        },
+        body);
+}
+
+/// Applies operations one by one, in fold order. Each rule looks at the state so far only.
+class Fold {
+public:
+    explicit Fold(State& state) : m_state(state) {}
+
+    enum class Outcome { applied, unknown, unreadable };
+
+    Outcome apply(const Operation& operation)
+    {
+        if (operation.kind > static_cast<std::uint16_t>(records::Kind::patientLinked))
+            return Outcome::unknown;
+        auto body = records::decode(static_cast<records::Kind>(operation.kind), operation.body);
+        if (!body)
+            return body.error().reason == Reason::unsupported ? Outcome::unknown : Outcome::unreadable;
+        // What says that it belongs to one course may not speak of another.
+        if (courseOf(*body) != operation.course)
+            return Outcome::unreadable;
+        m_operation = &operation;
+        std::visit([this](auto& value) { take(value); }, *body);
+        return Outcome::applied;
+    }
+
+private:
+    void take(records::PatientRegistered& body) { m_state.patients.insert_or_assign(body.patient, std::move(body)); }
+
+    void take(records::TreatmentRecorded& body)
+    {
+        CourseState& course = m_state.courses[body.treatment.course];
+        course.treatmentVersions.push_back({body, m_operation->id, m_operation->entered});
+        course.treatment = std::move(body);
+    }
+
+    void take(records::CourseOpened& body)
+    {
+        const auto course = body.course;
+        m_state.courses[course].opened = std::move(body);
+    }
+
+    /// A correction goes to the history of the entry that it replaces; one whose original has not
+    /// arrived stands by itself under its own id.
+    void take(records::EntryRecorded& body)
+    {
+        CourseState& course = m_state.courses[body.entry.course];
+        course.entries[body.entry.id].versions.push_back({std::move(body.entry), m_operation->id, m_operation->entered});
+    }
+
+    void take(records::ReminderAnswered& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        const std::string key = body.key;
+        course.reminders.insert_or_assign(key, std::move(body));
+    }
+
+    void take(records::WarningShown& body) { m_state.courses[body.course].warnings.push_back(std::move(body)); }
+    void take(records::FindingActed& body) { m_state.courses[body.course].acts.push_back(std::move(body)); }
+
+    void take(records::EntriesOpened& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        for (const recovery::EntryId& entry : body.entries)
+            course.openings.try_emplace(entry, Opening{body.by, body.at});
+    }
+
+    void take(records::MessageWritten& body) { m_state.courses[body.course].messages.push_back(std::move(body)); }
+
+    void take(records::MessageRead& body)
+    {
+        m_state.courses[body.course].reads.try_emplace(body.message, body);
+    }
+
+    void take(records::FollowUpRecorded& body)
+    {
+        const auto course = body.course;
+        m_state.courses[course].followUp = std::move(body);
+    }
+
+    void take(records::ProtocolSigned& body)
+    {
+        const std::string name = body.protocol.name;
+        m_state.protocols.insert_or_assign(name, std::move(body));
+    }
+
+    void take(records::ClinicDescribed& body) { m_state.clinic = std::move(body); }
+
+    void take(records::PatientLinked& body)
+    {
+        const auto course = body.course;
+        m_state.courses[course].link = std::move(body);
+    }
+
+    State& m_state;
+    const Operation* m_operation = nullptr;
+};
+
+}  // namespace
+
+State fold(std::span<const Operation> operations)
+{
+    Journal journal;
+    for (const Operation& operation : operations)
+        journal.add(operation);
+    return journal.state();
+}
+
+void Journal::add(Operation operation)
+{
+    if (const auto known = m_known.find(operation.id); known != m_known.end()) {
+        if (known->second.second <= operation.stamp)
+            return;
+        remove(operation.id);
+    }
+    m_known.insert_or_assign(operation.id, std::pair{operation.course, operation.stamp});
+    ++m_state.operations;
+
+    const recovery::CourseId course = operation.course;
+    Shelf& shelf = m_shelves[course];
+    const auto place = std::lower_bound(shelf.operations.begin(), shelf.operations.end(), operation, before);
+    const bool last = place == shelf.operations.end();
+    shelf.operations.insert(place, std::move(operation));
+    if (!last) {
+        refold(course, shelf);
+        return;
+    }
+    switch (Fold(m_state).apply(shelf.operations.back())) {
+    case Fold::Outcome::applied: return;
+    case Fold::Outcome::unknown:
+        ++shelf.unknown;
+        ++m_state.unknown;
+        return;
+    case Fold::Outcome::unreadable:
+        ++shelf.unreadable;
+        ++m_state.unreadable;
+        return;
+    }
+}
+
+void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
+{
+    if (course.isNull()) {
+        m_state.patients.clear();
+        m_state.protocols.clear();
+        m_state.clinic.reset();
+    } else {
+        m_state.courses.erase(course);
+    }
+    m_state.unknown -= shelf.unknown;
+    m_state.unreadable -= shelf.unreadable;
+    shelf.unknown = shelf.unreadable = 0;
+    Fold fold(m_state);
+    for (const Operation& operation : shelf.operations) {
+        const Fold::Outcome outcome = fold.apply(operation);
+        shelf.unknown += outcome == Fold::Outcome::unknown ? 1 : 0;
+        shelf.unreadable += outcome == Fold::Outcome::unreadable ? 1 : 0;
+    }
+    m_state.unknown += shelf.unknown;
+    m_state.unreadable += shelf.unreadable;
+}
+
+void Journal::remove(const OperationId& id)
+{
+    const recovery::CourseId course = m_known.at(id).first;
+    Shelf& shelf = m_shelves.at(course);
+    std::erase_if(shelf.operations, [&](const Operation& operation) { return operation.id == id; });
+    m_known.erase(id);
+    --m_state.operations;
+    refold(course, shelf);
+}
+
+std::vector<Operation> Journal::operations() const
+{
+    std::vector<Operation> all;
+    for (const auto& [course, shelf] : m_shelves)
+        all.insert(all.end(), shelf.operations.begin(), shelf.operations.end());
+    std::sort(all.begin(), all.end(), before);
+    return all;
+}
+
+}  // namespace ebbline::journal

@@ -1,0 +1,71 @@
+#include "core/records/layouts.h"
+
+#include <exception>
+
+namespace ebbline::records {
+
+namespace {
+
+/// One version for all kinds so far; a kind that gains a field gets a number of its own.
+constexpr std::uint16_t bodyVersion = 1;
+
+template <std::size_t... I>
+Result<Body> decodeAs(std::size_t index, BoundedInput& archive, std::index_sequence<I...>)
+{
+    Result<Body> result = fail(Reason::unsupported, "operation: a kind of a newer program");
+    const auto attempt = [&]<std::size_t K>() {
+        if (K != index)
+            return;
+        std::variant_alternative_t<K, Body> body{};
+        archive(body);
+        result = Body(std::move(body));
+    };
+    (attempt.template operator()<I>(), ...);
+    return result;
+}
+
+}  // namespace
+
+Kind kindOf(const Body& body)
+{
+    // The alternatives of Body stand in the order of the kinds' numbers, which start at 1.
+    return static_cast<Kind>(body.index() + 1);
+}
+
+bytes::Bytes encode(const Body& body)
+{
+    bytes::Bytes out;
+    OutputBytes archive(out);
+    archive(bodyVersion);
+    std::visit([&](const auto& value) { archive(value); }, body);
+    return out;
+}
+
+Result<Body> decode(Kind kind, bytes::View input)
+{
+    if (input.size() > maximumBody)
+        return fail(Reason::tooLarge, "operation: its body is too large");
+    Result<Body> body = fail(Reason::malformed, "operation: its body cannot be read");
+    try {
+        BoundedInput archive(input);
+        std::uint16_t version = 0;
+        archive(version);
+        if (version > bodyVersion)
+            return fail(Reason::unsupported, "operation: a body of a newer program");
+        if (version == 0)
+            return fail(Reason::malformed, "operation: body version 0");
+        body = decodeAs(static_cast<std::size_t>(kind) - 1, archive,
+                        std::make_index_sequence<std::variant_size_v<Body>>());
+        if (body && archive.left() != 0)
+            return fail(Reason::malformed, "operation: bytes are left over");
+    } catch (const std::exception&) {
+        return fail(Reason::malformed, "operation: its body cannot be read");
+    }
+    if (!body)
+        return body;
+    if (const Done checked = check(*body); !checked)
+        return fail(checked.error());
+    return body;
+}
+
+}  // namespace ebbline::records

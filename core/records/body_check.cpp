@@ -1,0 +1,180 @@
+#include "core/records/bodies.h"
+
+#include "core/recovery/utf8.h"
+
+#include <cmath>
+
+namespace ebbline::records {
+
+namespace {
+
+constexpr std::size_t maximumName = 200;
+constexpr std::size_t maximumText = 2000;
+constexpr std::size_t maximumItems = 400;
+constexpr std::size_t maximumSignature = 64;
+
+/// Collects the first fault of a body; a chain of checks reads as a list.
+class Check {
+public:
+    Check& text(const char* name, const std::string& value, std::size_t limit = maximumName)
+    {
+        if (value.size() > limit)
+            note(Reason::tooLarge, name, "too long");
+        else if (!recovery::isUtf8(value))
+            note(Reason::malformed, name, "not UTF-8");
+        return *this;
+    }
+    Check& moment(const char* name, const clock::Moment& value)
+    {
+        if (std::abs(value.offset.count()) > 14 * 60)
+            note(Reason::outOfRange, name, "offset beyond 14 hours");
+        return text(name, value.zone, 64);
+    }
+    template <typename Tag>
+    Check& id(const char* name, const bytes::Id<Tag>& value)
+    {
+        if (value.isNull())
+            note(Reason::malformed, name, "missing");
+        return *this;
+    }
+    template <typename T>
+    Check& within(const char* name, T value, T low, T high)
+    {
+        if (value < low || value > high)
+            note(Reason::outOfRange, name, "unknown or out of range");
+        return *this;
+    }
+    Check& that(const char* name, const Done& done)
+    {
+        if (!done)
+            note(done.error().reason, name, done.error().detail.c_str());
+        return *this;
+    }
+    Done done() const
+    {
+        return m_fault ? Done(fail(*m_fault)) : Done{};
+    }
+
+private:
+    void note(Reason reason, const char* name, const char* what)
+    {
+        if (!m_fault)
+            m_fault = Error{reason, std::string(name) + ": " + what};
+    }
+    std::optional<Error> m_fault;
+};
+
+Check& contacts(Check& check, const Contacts& value)
+{
+    return check.text("clinic name", value.clinicName)
+        .text("clinic phone", value.clinicPhone, 40)
+        .text("on-call phone", value.onCallPhone, 40)
+        .text("emergency number", value.emergencyNumber, 40);
+}
+
+Done scoresCheck(const std::map<recovery::Stream, recovery::Score>& scores)
+{
+    for (const auto& [stream, score] : scores)
+        if (const Done checked = recovery::check(stream); !checked)
+            return checked;
+    return {};
+}
+
+Check& protocol(Check& check, const triggers::Protocol& value)
+{
+    const triggers::Thresholds& t = value.thresholds;
+    for (const double number : {t.level, t.rebound, t.sideDivergence, t.slowRecovery, t.falseAlertBudget})
+        check.that("threshold", std::isfinite(number) ? Done{} : fail(Reason::notFinite, "want a number"));
+    return check.text("protocol name", value.name)
+        .text("calibrated on", t.calibratedOn)
+        .within("silent days", t.silentDays, 1, 60)
+        .that("care plan", aftercare::check(value.carePlan));
+}
+
+struct BodyCheck {
+    Check check;
+
+    void operator()(const PatientRegistered& b)
+    {
+        check.id("patient", b.patient).text("name", b.name).text("phone", b.phone, 40).text("language", b.language, 35);
+    }
+    void operator()(const TreatmentRecorded& b)
+    {
+        check.that("treatment", recovery::check(b.treatment)).moment("at", b.treatment.at);
+    }
+    void operator()(const CourseOpened& b)
+    {
+        check.id("course", b.course).moment("treated", b.treated).moment("follow-up", b.followUp);
+        check.text("practitioner", b.practitioner).that("baseline", scoresCheck(b.baseline));
+        contacts(check, b.contacts);
+        protocol(check, b.protocol);
+    }
+    void operator()(const EntryRecorded& b)
+    {
+        check.that("entry", recovery::check(b.entry)).moment("at", b.entry.at).moment("recorded", b.entry.recordedAt);
+    }
+    void operator()(const ReminderAnswered& b)
+    {
+        check.id("course", b.course).text("key", b.key, 80).moment("at", b.at);
+        check.within("answer", b.answer, ReminderAnswer::done, ReminderAnswer::later);
+    }
+    void operator()(const WarningShown& b)
+    {
+        check.id("course", b.course).id("entry", b.entry).text("rule", b.rule, 60).moment("at", b.at);
+        check.within("urgency", b.urgency, recovery::Urgency::emergency, recovery::Urgency::atReview);
+    }
+    void operator()(const FindingActed& b)
+    {
+        check.id("course", b.course).text("finding", b.finding, 160).text("by", b.by).text("note", b.note, maximumText);
+        check.moment("at", b.at).within("act", b.act, Act::seen, Act::reopened);
+        check.within("outcome", b.outcome, Outcome::none, Outcome::notReached);
+    }
+    void operator()(const EntriesOpened& b)
+    {
+        check.id("course", b.course).text("by", b.by).moment("at", b.at);
+        check.within("entries", b.entries.size(), std::size_t{1}, maximumItems);
+    }
+    void operator()(const MessageWritten& b)
+    {
+        check.id("course", b.course).id("message", b.message).text("text", b.text, maximumText).text("by", b.by);
+        check.moment("at", b.at);
+    }
+    void operator()(const MessageRead& b)
+    {
+        check.id("course", b.course).id("message", b.message).moment("at", b.at);
+    }
+    void operator()(const FollowUpRecorded& b)
+    {
+        check.id("course", b.course).within("change", b.change, GlobalChange::veryMuchBetter, GlobalChange::worse);
+        check.within("satisfaction", b.satisfaction, 1, 5);
+        check.within("complications", b.complications.size(), std::size_t{0}, std::size_t{40});
+        for (const std::string& complication : b.complications)
+            check.text("complication", complication, 60);
+        check.text("management", b.management, maximumText).text("next plan", b.nextPlan, maximumText);
+        check.text("by", b.by).moment("at", b.at);
+    }
+    void operator()(const ProtocolSigned& b)
+    {
+        check.moment("at", b.at).within("signature", b.signature.size(), std::size_t{0}, maximumSignature);
+        protocol(check, b.protocol);
+    }
+    void operator()(const ClinicDescribed& b)
+    {
+        check.text("zone", b.zone, 64).within("people", b.people.size(), std::size_t{0}, maximumItems);
+        for (const std::string& person : b.people)
+            check.text("person", person);
+        contacts(check, b.contacts);
+    }
+    void operator()(const PatientLinked& b) { check.id("course", b.course).id("mailbox", b.mailbox); }
+};
+
+}  // namespace
+
+Done check(const Body& body)
+{
+    BodyCheck visitor;
+    std::visit(visitor, body);
+    return visitor.check.done();
+}
+
+}  // namespace ebbline::records

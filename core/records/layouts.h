@@ -1,0 +1,278 @@
+#pragma once
+/// \file
+/// Which fields of a body go into its bytes, in which order; inside of core/records only.
+/// The order is the format (docs/formats/operations.md): fields are only ever added, with a new
+/// version of the body.
+
+#include "core/records/bodies.h"
+#include "core/records/bounded_archive.h"
+
+namespace ebbline::records {
+
+template <typename Archive>
+constexpr bool saving = Archive::is_saving::value;
+
+template <typename Archive, typename Tag>
+void serialize(Archive& archive, bytes::Id<Tag>& id)
+{
+    archive(id.value);
+}
+
+template <typename Archive>
+void field(Archive& archive, clock::Instant& instant)
+{
+    std::int64_t millis = instant.time_since_epoch().count();
+    archive(millis);
+    instant = clock::Instant{std::chrono::milliseconds{millis}};
+}
+
+template <typename Archive>
+void field(Archive& archive, clock::Moment& moment)
+{
+    field(archive, moment.at);
+    auto offset = static_cast<std::int32_t>(moment.offset.count());
+    archive(offset, moment.zone);
+    moment.offset = std::chrono::minutes{offset};
+}
+
+template <typename Archive>
+void field(Archive& archive, std::map<recovery::Stream, recovery::Score>& scores)
+{
+    cereal::size_type size = scores.size();
+    archive(cereal::make_size_tag(size));
+    if constexpr (saving<Archive>) {
+        for (const auto& [stream, score] : scores)
+            archive(stream.symptom, stream.side, static_cast<std::uint8_t>(score.points()));
+    } else {
+        scores.clear();
+        for (cereal::size_type i = 0; i < size; ++i) {
+            recovery::Stream stream{};
+            std::uint8_t points = 0;
+            archive(stream.symptom, stream.side, points);
+            const auto score = recovery::Score::of(points);
+            if (!score || !scores.emplace(stream, *score).second)
+                throw cereal::Exception("a score out of range or given twice");
+        }
+    }
+}
+
+template <typename Archive>
+void field(Archive& archive, std::set<recovery::Sign>& signs)
+{
+    cereal::size_type size = signs.size();
+    archive(cereal::make_size_tag(size));
+    if constexpr (saving<Archive>) {
+        for (const recovery::Sign sign : signs)
+            archive(sign);
+    } else {
+        signs.clear();
+        for (cereal::size_type i = 0; i < size; ++i) {
+            recovery::Sign sign{};
+            archive(sign);
+            if (!signs.insert(sign).second)
+                throw cereal::Exception("a sign given twice");
+        }
+    }
+}
+
+template <typename Archive>
+void field(Archive& archive, std::optional<recovery::Temperature>& temperature)
+{
+    bool present = temperature.has_value();
+    double celsius = present ? temperature->celsius() : 0;
+    archive(present, celsius);
+    if constexpr (!saving<Archive>) {
+        temperature.reset();
+        if (present) {
+            const auto value = recovery::Temperature::celsius(celsius);
+            if (!value)
+                throw cereal::Exception("a temperature out of range");
+            temperature = *value;
+        }
+    }
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::ChartPoint& point)
+{
+    archive(point.x, point.y);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::Placement& p)
+{
+    archive(p.side, p.zone, p.view, p.entry, p.end, p.ending, p.material, p.form, p.gauge, p.lengthMm, p.lot, p.expiry,
+            p.anaestheticMl);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::Anaesthetic& a)
+{
+    archive(a.drug, a.percent, a.epinephrineOneIn, a.bicarbonatePart, a.extraMl);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::Treatment& t)
+{
+    archive(t.course, t.patient);
+    field(archive, t.at);
+    archive(t.placements, t.anaesthetic, t.weightKg, t.dressings, t.cautionsGiven, t.consentGiven, t.learningConsent);
+    field(archive, t.baseline);
+    archive(t.note);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::Entry& e)
+{
+    archive(e.id, e.course);
+    field(archive, e.at);
+    field(archive, e.recordedAt);
+    field(archive, e.scores);
+    field(archive, e.present);
+    field(archive, e.absent);
+    field(archive, e.temperature);
+    archive(e.note);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, aftercare::Instruction& i)
+{
+    archive(i.id, i.kind, i.firstDay, i.lastDay, i.minutesOfDay, i.everyDays, i.clinicText, i.ignoresQuietHours);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, triggers::Thresholds& t)
+{
+    archive(t.level, t.rebound, t.sideDivergence, t.slowRecovery, t.levelGuard, t.reboundGuard, t.reboundFirstDay,
+            t.sideGuard, t.slowFirstDay, t.slowPeakGuard, t.slowGuard, t.puckeringDay, t.puckeringGuard, t.silentDays,
+            t.falseAlertBudget, t.calibratedOn);
+}
+
+template <typename Archive>
+void field(Archive& archive, triggers::Protocol& p)
+{
+    bands::Provenance provenance = p.band.provenance();
+    bands::Band::Table table = p.band.table();
+    archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay, p.thresholds, provenance.version,
+            provenance.courses, provenance.assumption, provenance.learnedOn, provenance.hash, table);
+    if constexpr (!saving<Archive>) {
+        auto band = bands::Band::create(std::move(provenance), table);
+        if (!band)
+            throw cereal::Exception("the band is not a distribution");
+        p.band = std::move(*band);
+    }
+}
+
+template <typename Archive>
+void serialize(Archive& archive, Contacts& c)
+{
+    archive(c.clinicName, c.clinicPhone, c.onCallPhone, c.emergencyNumber);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, PatientRegistered& b)
+{
+    archive(b.patient, b.name, b.phone, b.language);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, TreatmentRecorded& b)
+{
+    archive(b.treatment);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, CourseOpened& b)
+{
+    archive(b.course);
+    field(archive, b.treated);
+    archive(b.practitioner, b.contacts);
+    field(archive, b.followUp);
+    field(archive, b.baseline);
+    field(archive, b.protocol);
+    archive(b.protocolSignature);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, EntryRecorded& b)
+{
+    archive(b.entry);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, ReminderAnswered& b)
+{
+    archive(b.course, b.key, b.answer);
+    field(archive, b.at);
+    bool later = b.laterUntil.has_value();
+    clock::Instant until = b.laterUntil.value_or(clock::Instant{});
+    archive(later);
+    field(archive, until);
+    if constexpr (!saving<Archive>)
+        b.laterUntil = later ? std::optional(until) : std::nullopt;
+}
+
+template <typename Archive>
+void serialize(Archive& archive, WarningShown& b)
+{
+    archive(b.course, b.entry, b.rule, b.urgency);
+    field(archive, b.at);
+    archive(b.confirmed);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, FindingActed& b)
+{
+    archive(b.course, b.finding, b.act, b.outcome, b.by, b.note);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, EntriesOpened& b)
+{
+    archive(b.course, b.entries, b.by);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, MessageWritten& b)
+{
+    archive(b.course, b.message, b.text, b.by);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, MessageRead& b)
+{
+    archive(b.course, b.message);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, FollowUpRecorded& b)
+{
+    archive(b.course, b.change, b.satisfaction, b.complications, b.uncomplicated, b.management, b.nextPlan, b.by);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, ProtocolSigned& b)
+{
+    field(archive, b.protocol);
+    archive(b.signature);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, ClinicDescribed& b)
+{
+    archive(b.contacts, b.zone, b.people);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, PatientLinked& b)
+{
+    archive(b.course, b.mailbox, b.signingKey, b.boxKey);
+}
+
+}  // namespace ebbline::records

@@ -1,0 +1,45 @@
+#include "core/records/layouts.h"
+
+#include <exception>
+
+namespace ebbline::records {
+
+namespace {
+
+constexpr std::uint16_t protocolVersion = 1;
+
+}  // namespace
+
+bytes::Bytes encodeProtocol(const triggers::Protocol& protocol)
+{
+    bytes::Bytes out;
+    OutputBytes archive(out);
+    triggers::Protocol copy = protocol;
+    archive(protocolVersion);
+    field(archive, copy);
+    return out;
+}
+
+Result<triggers::Protocol> decodeProtocol(bytes::View input)
+{
+    if (input.size() > maximumBody)
+        return fail(Reason::tooLarge, "protocol: too large");
+    try {
+        BoundedInput archive(input);
+        std::uint16_t version = 0;
+        archive(version);
+        if (version != protocolVersion)
+            return fail(Reason::unsupported, "protocol: made by a newer program");
+        triggers::Protocol protocol;
+        field(archive, protocol);
+        if (archive.left() != 0)
+            return fail(Reason::malformed, "protocol: bytes are left over");
+        if (const Done checked = aftercare::check(protocol.carePlan); !checked)
+            return fail(checked.error());
+        return protocol;
+    } catch (const std::exception&) {
+        return fail(Reason::malformed, "protocol: cannot be read");
+    }
+}
+
+}  // namespace ebbline::records

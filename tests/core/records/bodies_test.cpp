@@ -1,0 +1,102 @@
+// Bodies of operations as bytes: exact, bounded, and refused when they are not sound.
+
+#include "tests/core/records/sample_bodies.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <rapidcheck.h>
+
+using namespace ebbline;
+using namespace ebbline::records;
+
+TEST_CASE("every kind of body reads back as it was written", "[records]")
+{
+    const auto bodies = test::sampleBodies();
+    REQUIRE(bodies.size() == std::variant_size_v<Body>);
+
+    for (std::size_t i = 0; i < bodies.size(); ++i) {
+        CAPTURE(i);
+        CHECK(static_cast<std::size_t>(kindOf(bodies[i])) == i + 1);
+        const auto back = decode(kindOf(bodies[i]), encode(bodies[i]));
+        REQUIRE(back);
+        CHECK(*back == bodies[i]);
+        CHECK(encode(*back) == encode(bodies[i]));
+    }
+}
+
+TEST_CASE("a body cut short anywhere, or lengthened, is refused", "[records][errors]")
+{
+    for (const Body& body : test::sampleBodies()) {
+        const bytes::Bytes whole = encode(body);
+        const std::size_t step = whole.size() > 4000 ? 97 : 1;
+        for (std::size_t length = 0; length < whole.size(); length += step) {
+            CAPTURE(static_cast<int>(kindOf(body)), length);
+            REQUIRE_FALSE(decode(kindOf(body), bytes::View(whole).first(length)));
+        }
+        bytes::Bytes longer = whole;
+        longer.push_back(0);
+        CHECK_FALSE(decode(kindOf(body), longer));
+    }
+}
+
+TEST_CASE("a length that claims gigabytes costs nothing", "[records][errors]")
+{
+    // The note's length of an entry, replaced by the largest number there is.
+    bytes::Bytes body = encode(EntryRecorded{test::sampleEntry()});
+    const std::size_t note = test::sampleEntry().note.size();
+    for (std::size_t i = 0; i < 4; ++i)
+        body[body.size() - note - 4 + i] = 0xff;
+
+    CHECK(decode(Kind::entryRecorded, body).error().reason == Reason::malformed);
+}
+
+TEST_CASE("kinds and versions of a newer program are called so", "[records]")
+{
+    CHECK(decode(static_cast<Kind>(900), bytes::Bytes{1, 0, 5}).error().reason == Reason::unsupported);
+    bytes::Bytes newer = encode(EntryRecorded{test::sampleEntry()});
+    newer[0] = 9;
+    CHECK(decode(Kind::entryRecorded, newer).error().reason == Reason::unsupported);
+}
+
+TEST_CASE("a body with values out of their bounds is refused", "[records][errors]")
+{
+    auto entry = test::sampleEntry();
+    entry.absent.insert(recovery::Sign::warmer);
+    CHECK_FALSE(decode(Kind::entryRecorded, encode(EntryRecorded{entry})));
+
+    auto treatment = test::sampleTreatment();
+    treatment.placements[0].gauge = 99;
+    CHECK_FALSE(decode(Kind::treatmentRecorded, encode(TreatmentRecorded{treatment})));
+
+    CHECK_FALSE(decode(Kind::messageWritten,
+                       encode(MessageWritten{test::sampleCourse, test::idOf<MessageTag>(4), std::string(3000, 'x'), "",
+                                             test::sampleEntry().at})));
+    CHECK_FALSE(decode(Kind::messageWritten,
+                       encode(MessageWritten{test::sampleCourse, test::idOf<MessageTag>(4), "\xff\xfe", "",
+                                             test::sampleEntry().at})));
+}
+
+TEST_CASE("a protocol reads back exactly, its band to the last bit", "[records]")
+{
+    const auto protocol = triggers::defaultProtocol();
+
+    const auto back = decodeProtocol(encodeProtocol(protocol));
+
+    REQUIRE(back);
+    CHECK(*back == protocol);
+    CHECK(encodeProtocol(protocol).size() < maximumBody);
+}
+
+TEST_CASE("damaged bytes are refused or read as a sound body, and never more", "[records][property]")
+{
+    CHECK(rc::check("mutations", [] {
+        const auto bodies = test::sampleBodies();
+        const Body& body = *rc::gen::elementOf(bodies);
+        bytes::Bytes damaged = encode(body);
+        const int changes = *rc::gen::inRange(1, 6);
+        for (int i = 0; i < changes; ++i)
+            damaged[*rc::gen::inRange<std::size_t>(0, damaged.size())] = *rc::gen::arbitrary<std::uint8_t>();
+        const auto back = decode(kindOf(body), damaged);
+        if (back)
+            RC_ASSERT(check(*back).has_value());
+    }));
+}

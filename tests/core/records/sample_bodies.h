@@ -1,0 +1,88 @@
+#pragma once
+/// \file
+/// One sound body of every kind, for tests.
+
+#include "core/clock/iso8601.h"
+#include "core/records/bodies.h"
+
+#include <vector>
+
+namespace ebbline::test {
+
+template <typename Tag>
+bytes::Id<Tag> idOf(std::uint8_t number)
+{
+    bytes::Id<Tag> id;
+    id.value.fill(number);
+    return id;
+}
+
+inline const auto sampleCourse = idOf<recovery::CourseTag>(7);
+
+inline clock::Moment momentAt(const char* text)
+{
+    auto moment = *clock::parseIso8601(text);
+    moment.zone = "Europe/Berlin";
+    return moment;
+}
+
+inline recovery::Entry sampleEntry(std::uint8_t number = 9)
+{
+    using namespace recovery;
+    Entry entry;
+    entry.id = idOf<EntryTag>(number);
+    entry.course = sampleCourse;
+    entry.at = momentAt("2027-03-02T20:00:00+01:00");
+    entry.recordedAt = momentAt("2027-03-02T20:01:00+01:00");
+    entry.scores = {{{Symptom::swelling, Side::left}, *Score::of(4)}, {{Symptom::pain, Side::right}, *Score::of(0)}};
+    entry.present = {Sign::warmer};
+    entry.absent = {Sign::breathing, Sign::thickFluid};
+    entry.temperature = *Temperature::celsius(37.4);
+    entry.note = "Zieht beim Kauen. يؤلم قليلاً";
+    return entry;
+}
+
+inline recovery::Treatment sampleTreatment()
+{
+    using namespace recovery;
+    Treatment treatment;
+    treatment.course = sampleCourse;
+    treatment.patient = idOf<PatientTag>(3);
+    treatment.at = momentAt("2027-03-01T10:00:00+01:00");
+    Placement placement;
+    placement.entry = {296, 170};
+    placement.end = {256, 256};
+    placement.lot = "TH-4417";
+    placement.expiry = "2029-06-30";
+    placement.anaestheticMl = 0.4;
+    treatment.placements = {placement, mirrored(placement)};
+    treatment.weightKg = 62;
+    treatment.baseline = {{{Symptom::swelling, Side::left}, *Score::of(2)}};
+    return treatment;
+}
+
+inline std::vector<records::Body> sampleBodies()
+{
+    using namespace records;
+    const auto at = momentAt("2027-03-02T20:00:00+01:00");
+    const Contacts contacts{"Practice on the Mole", "+00 555 0110", "+00 555 0119", "112"};
+    const auto protocol = triggers::defaultProtocol();
+    return {
+        PatientRegistered{idOf<recovery::PatientTag>(3), "Ines Varga", "+00 555 0101", "en"},
+        TreatmentRecorded{sampleTreatment()},
+        CourseOpened{sampleCourse, at, "Dr. Ada Lund", contacts, at, sampleTreatment().baseline, protocol, bytes::Bytes(64, 5)},
+        EntryRecorded{sampleEntry()},
+        ReminderAnswered{sampleCourse, "dressings-off/0/1140", ReminderAnswer::later, at, at.at + std::chrono::hours(1)},
+        WarningShown{sampleCourse, idOf<recovery::EntryTag>(9), "fever", recovery::Urgency::callNow, at, true},
+        FindingActed{sampleCourse, "w/fever/09", Act::called, Outcome::advised, "Dr. Ada Lund", "Comes at six.", at},
+        EntriesOpened{sampleCourse, {idOf<recovery::EntryTag>(9)}, "Dr. Ada Lund", at},
+        MessageWritten{sampleCourse, idOf<MessageTag>(4), "Please send a picture.", "Dr. Ada Lund", at},
+        MessageRead{sampleCourse, idOf<MessageTag>(4), at},
+        FollowUpRecorded{sampleCourse, GlobalChange::muchBetter, 4, {"bruise"}, true, "none", "in a year", "Dr. Ada Lund", at},
+        ProtocolSigned{protocol, bytes::Bytes(64, 6), at},
+        ClinicDescribed{contacts, "Europe/Berlin", {"Dr. Ada Lund", "Dr. Jonas Feld"}},
+        PatientLinked{sampleCourse, idOf<envelope::MailboxTag>(8), {}, {}},
+    };
+}
+
+}  // namespace ebbline::test
