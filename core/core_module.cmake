@@ -7,8 +7,8 @@
 set(EBBLINE_CORE_LAYERS
     result clock bytes crypto store envelope mailbox
     recovery statistics anaesthesia aftercare warnings
-    bands curves triggers rehearsal triage learning
-    records journal vault pairing sync exchange patient desk)
+    bands curves triggers rehearsal learning
+    records journal vault pairing sync triage exchange patient desk)
 
 function(ebbline_core_module name)
     cmake_parse_arguments(PARSE_ARGV 1 arg "" "" "SOURCES;USES;LIBRARIES")

@@ -6,23 +6,6 @@ namespace ebbline::journal {
 
 namespace {
 
-/// The course a body speaks of; null for what belongs to none.
-recovery::CourseId courseOf(const records::Body& body)
-{
-    return std::visit(
-        []<typename T>(const T& value) {
-            if constexpr (requires { value.course; })
-                return value.course;
-            else if constexpr (requires { value.entry.course; })
-                return value.entry.course;
-            else if constexpr (requires { value.treatment.course; })
-                return value.treatment.course;
-            else
-                return recovery::CourseId{};
-        },
-        body);
-}
-
 /// Applies operations one by one, in fold order. Each rule looks at the state so far only.
 class Fold {
 public:
@@ -38,7 +21,7 @@ public:
         if (!body)
             return body.error().reason == Reason::unsupported ? Outcome::unknown : Outcome::unreadable;
         // What says that it belongs to one course may not speak of another.
-        if (courseOf(*body) != operation.course)
+        if (records::courseOf(*body) != operation.course)
             return Outcome::unreadable;
         m_operation = &operation;
         std::visit([this](auto& value) { take(value); }, *body);

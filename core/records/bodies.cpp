@@ -32,6 +32,22 @@ Kind kindOf(const Body& body)
     return static_cast<Kind>(body.index() + 1);
 }
 
+recovery::CourseId courseOf(const Body& body)
+{
+    return std::visit(
+        []<typename T>(const T& value) {
+            if constexpr (requires { value.course; })
+                return value.course;
+            else if constexpr (requires { value.entry.course; })
+                return value.entry.course;
+            else if constexpr (requires { value.treatment.course; })
+                return value.treatment.course;
+            else
+                return recovery::CourseId{};
+        },
+        body);
+}
+
 bytes::Bytes encode(const Body& body)
 {
     bytes::Bytes out;

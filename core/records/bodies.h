@@ -194,6 +194,9 @@ using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, En
 
 Kind kindOf(const Body& body);
 
+/// The course a body speaks of; null for what belongs to none.
+recovery::CourseId courseOf(const Body& body);
+
 /// Every bound named above and in core/recovery. \returns Reason::outOfRange, Reason::malformed,
 /// Reason::tooLarge or Reason::notEnough, naming the field.
 Done check(const Body& body);

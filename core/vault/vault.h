@@ -71,7 +71,7 @@ public:
     const clock::Clock& clock() const;
 
     const journal::State& state() const;
-    const std::vector<journal::Operation>& operations() const;
+    std::vector<journal::Operation> operations() const;  ///< in fold order
 
     /// Appends operations of this device in one durable transaction; those for the patient and
     /// the clinic enter the outbox of `mailbox` in the same one.

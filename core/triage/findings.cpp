@@ -1,0 +1,120 @@
+#include "core/triage/queue.h"
+
+#include "core/bytes/text.h"
+
+#include <algorithm>
+
+namespace ebbline::triage {
+
+namespace {
+
+std::string keyOf(const warnings::Finding& finding, const recovery::EntryId& entry)
+{
+    return "w/" + finding.rule + "/" + std::string(recovery::word(finding.side)) + "/" + bytes::toHex(entry.view());
+}
+
+std::string keyOf(const triggers::Finding& finding)
+{
+    return "t/" + std::string(triggers::word(finding.trigger)) + "/"
+           + std::string(recovery::word(finding.stream.symptom)) + "/"
+           + std::string(recovery::word(finding.stream.side)) + "/" + std::to_string(finding.day);
+}
+
+clock::Moment treatedAt(const journal::CourseState& course)
+{
+    if (course.opened)
+        return course.opened->treated;
+    return course.treatment ? course.treatment->treatment.at : clock::Moment{};
+}
+
+/// Every version of an entry is judged: correcting an entry does not take a warning back.
+void addWarnings(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated,
+                 const clock::Moment& now)
+{
+    for (const auto& [id, history] : course.entries) {
+        std::map<std::string, Finding> byKey;
+        for (const auto& version : history.versions) {
+            if (version.value.recordedAt.at > now.at)
+                continue;
+            for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = treated})) {
+                Finding finding{keyOf(warning, id), warning.urgency, warning, id, version.value.at,
+                                std::max(0, clock::dayOfRecovery(treated, version.value.at)), {}, true};
+                const auto [place, fresh] = byKey.try_emplace(finding.key, finding);
+                if (!fresh && finding.urgency < place->second.urgency)
+                    place->second = std::move(finding);
+            }
+        }
+        for (auto& [key, finding] : byKey)
+            findings.push_back(std::move(finding));
+    }
+}
+
+void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated,
+                 const clock::Moment& now)
+{
+    triggers::CourseInput input{treated, {}, {}};
+    if (course.opened)
+        input.baseline = course.opened->baseline;
+    else if (course.treatment)
+        input.baseline = course.treatment->treatment.baseline;
+    for (const auto& [id, history] : course.entries)
+        input.observations.push_back({history.current().at, history.current().scores});
+    const triggers::Protocol protocol = course.opened ? course.opened->protocol : triggers::defaultProtocol();
+    // After the follow-up nobody expects entries any more.
+    clock::Moment until = now;
+    if (course.followUp && course.followUp->at.at < now.at)
+        until = course.followUp->at;
+    for (const triggers::Finding& finding : triggers::judge(input, protocol, until))
+        findings.push_back({keyOf(finding), finding.urgency, finding, {}, finding.raisedAt, finding.day, {}, true});
+}
+
+void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
+{
+    for (Finding& finding : findings) {
+        for (const records::FindingActed& act : course.acts) {
+            if (act.finding != finding.key)
+                continue;
+            finding.acts.push_back(act);
+            if (act.act == records::Act::closed)
+                finding.open = false;
+            else if (act.act == records::Act::reopened)
+                finding.open = true;
+        }
+        // The follow-up answers for what it had in front of it.
+        if (course.followUp && finding.raisedAt.at <= course.followUp->at.at)
+            finding.open = false;
+    }
+}
+
+}  // namespace
+
+std::vector<Finding> findingsOf(const journal::CourseState& course, const clock::Moment& now)
+{
+    std::vector<Finding> findings;
+    if (!course.opened && !course.treatment)
+        return findings;
+    const clock::Moment treated = treatedAt(course);
+    addWarnings(findings, course, treated, now);
+    // Nobody is silent before the phone and the clinic have met.
+    if (course.opened)
+        addTriggers(findings, course, treated, now);
+    addActs(findings, course);
+    std::stable_sort(findings.begin(), findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.raisedAt.at > b.raisedAt.at; });
+    return findings;
+}
+
+std::string explain(const Finding& finding)
+{
+    if (const auto* trigger = std::get_if<triggers::Finding>(&finding.what))
+        return triggers::explain(*trigger);
+    const auto& warning = std::get<warnings::Finding>(finding.what);
+    std::string text = warning.rule + " on day " + std::to_string(finding.day) + ": ";
+    for (std::size_t i = 0; i < warning.reasons.size(); ++i)
+        text += (i > 0 ? ", " : "") + warning.reasons[i];
+    if (warning.side != recovery::Side::none)
+        text += warning.side == recovery::Side::left ? " (left)" : " (right)";
+    return text;
+}
+
+}  // namespace ebbline::triage

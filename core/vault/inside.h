@@ -1,0 +1,40 @@
+#pragma once
+/// \file
+/// What a Vault holds while it is open; inside of core/vault only.
+
+#include "core/vault/vault.h"
+
+namespace ebbline::vault {
+
+struct Vault::Inside {
+    Inside(store::Database opened, const clock::Clock& source) : database(std::move(opened)), clock(source) {}
+
+    store::Database database;
+    const clock::Clock& clock;
+    Owner owner = Owner::patient;
+    envelope::DeviceId device;
+    std::optional<crypto::SigningKey> signing;
+    std::optional<crypto::BoxKey> box;
+    std::optional<crypto::SigningKey> root;
+    std::optional<crypto::BoxKey> epoch;
+    clock::HybridClock hybrid;
+    std::uint64_t lastNumber = 0;
+    bytes::Array<32> lastChain{};
+    journal::Journal journal;
+
+    /// Everything above from the database.
+    Done load();
+    Done loadKeys();
+    Done loadJournal();
+
+    Done putFact(std::string_view name, bytes::View value);
+    Result<bytes::Bytes> fact(std::string_view name);
+
+    Done insertOwn(const journal::Operation& operation, const bytes::Array<32>& chain,
+                   const std::optional<envelope::MailboxId>& mailbox);
+};
+
+/// The next link of the chain over this device's operations.
+bytes::Array<32> chained(const bytes::Array<32>& before, bytes::View operation);
+
+}  // namespace ebbline::vault

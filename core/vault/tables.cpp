@@ -1,0 +1,70 @@
+#include "core/vault/tables.h"
+
+namespace ebbline::vault {
+
+const std::array<store::Migration, 1> vaultMigrations{
+    R"sql(
+    -- Keys and facts of this device.
+    CREATE TABLE fact (name TEXT PRIMARY KEY, value BLOB NOT NULL) STRICT, WITHOUT ROWID;
+
+    -- The journal, as canonical bytes. `chain` links this device's own operations; `mailbox` is set
+    -- where one is for a peer, `carried` is the sequence of the envelope that took it, 0 before.
+    CREATE TABLE operation (
+        device BLOB NOT NULL,
+        number INTEGER NOT NULL,
+        bytes BLOB NOT NULL,
+        chain BLOB,
+        mailbox BLOB,
+        carried INTEGER NOT NULL DEFAULT 0,
+        PRIMARY KEY (device, number)
+    ) STRICT, WITHOUT ROWID;
+    CREATE INDEX operation_waiting ON operation (mailbox, number) WHERE mailbox IS NOT NULL AND carried = 0;
+
+    -- Small values of this device alone: drafts, settings.
+    CREATE TABLE kept (name TEXT PRIMARY KEY, value BLOB NOT NULL) STRICT, WITHOUT ROWID;
+
+    CREATE TABLE link (
+        mailbox BLOB PRIMARY KEY,
+        course BLOB NOT NULL,
+        peer_signing BLOB NOT NULL,
+        peer_box BLOB NOT NULL,
+        root BLOB NOT NULL,
+        epoch INTEGER NOT NULL,
+        hub TEXT NOT NULL,
+        hub_key BLOB NOT NULL
+    ) STRICT, WITHOUT ROWID;
+
+    -- Envelopes of ours that the peer has not acknowledged.
+    CREATE TABLE outgoing (
+        mailbox BLOB NOT NULL,
+        sequence INTEGER NOT NULL,
+        envelope BLOB NOT NULL,
+        at_hub INTEGER NOT NULL DEFAULT 0,
+        PRIMARY KEY (mailbox, sequence)
+    ) STRICT, WITHOUT ROWID;
+
+    -- The highest envelope without a gap, of ours and of each peer.
+    CREATE TABLE head (
+        mailbox BLOB NOT NULL,
+        device BLOB NOT NULL,
+        sequence INTEGER NOT NULL,
+        hash BLOB NOT NULL,
+        PRIMARY KEY (mailbox, device)
+    ) STRICT, WITHOUT ROWID;
+
+    -- The peer's signed acknowledgement.
+    CREATE TABLE delivered (mailbox BLOB PRIMARY KEY, sequence INTEGER NOT NULL, at INTEGER NOT NULL) STRICT, WITHOUT ROWID;
+
+    -- What could not be accepted is kept with the reason.
+    CREATE TABLE quarantine (
+        id INTEGER PRIMARY KEY,
+        mailbox BLOB NOT NULL,
+        hash BLOB NOT NULL,
+        envelope BLOB NOT NULL,
+        reason INTEGER NOT NULL,
+        detail TEXT NOT NULL,
+        UNIQUE (mailbox, hash)
+    ) STRICT;
+    )sql"};
+
+}  // namespace ebbline::vault

@@ -1,0 +1,322 @@
+#include "core/vault/inside.h"
+#include "core/vault/tables.h"
+
+#include "core/bytes/reader.h"
+
+namespace ebbline::vault {
+
+namespace {
+
+constexpr const char* databaseFile = "vault.db";
+constexpr std::string_view keyContext = "eb-vault";
+constexpr std::uint64_t databaseKey = 1;
+
+SlotKind slotOf(Vault::Owner owner)
+{
+    return owner == Vault::Owner::clinic ? SlotKind::desk : SlotKind::passphrase;
+}
+
+Result<store::Database> openDatabase(const std::filesystem::path& folder, const crypto::Secret& dataKey)
+{
+    auto database = store::Database::open(folder / databaseFile, crypto::derive(dataKey, databaseKey, keyContext),
+                                          vaultMigrations);
+    // The key slot has proved the key: if the file does not open with it, the file is damaged.
+    if (!database && database.error().reason == Reason::wrongKey)
+        return fail(Reason::damaged, "vault: the key is right, the file cannot be read");
+    return database;
+}
+
+}  // namespace
+
+bytes::Array<32> chained(const bytes::Array<32>& before, bytes::View operation)
+{
+    return crypto::hash256(bytes::Writer().raw(before).raw(operation).bytes());
+}
+
+Vault::Vault(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+Vault::Vault(Vault&&) noexcept = default;
+Vault& Vault::operator=(Vault&&) noexcept = default;
+Vault::~Vault() = default;
+
+bool Vault::exists(const std::filesystem::path& folder)
+{
+    std::error_code ignored;
+    return std::filesystem::exists(folder / databaseFile, ignored)
+           || std::filesystem::exists(folder / "vault.keys", ignored);
+}
+
+Result<Vault> Vault::create(const std::filesystem::path& folder, Owner owner, bytes::View passphrase,
+                            const crypto::StretchCost& cost, const clock::Clock& clock)
+{
+    if (exists(folder))
+        return fail(Reason::alreadyExists, "vault: there is one in this folder");
+    std::error_code problem;
+    std::filesystem::create_directories(folder, problem);
+    std::filesystem::permissions(folder, std::filesystem::perms::owner_all, problem);
+    if (problem)
+        return fail(Reason::storageFailed, "vault: the folder cannot be made");
+
+    auto slots = KeySlots::create(slotOf(owner), passphrase, cost);
+    if (!slots)
+        return fail(slots.error());
+    auto database = openDatabase(folder, slots->second);
+    if (!database)
+        return fail(database.error());
+    auto inside = std::make_unique<Inside>(std::move(*database), clock);
+    const Done stored = inside->database.transaction([&]() -> Done {
+        const auto kind = static_cast<std::uint8_t>(owner);
+        Done done = inside->putFact("owner", bytes::View(&kind, 1));
+        const auto keep = [&](std::string_view name, bytes::View secret) {
+            if (done)
+                done = inside->putFact(name, secret);
+        };
+        keep("signing", crypto::SigningKey::generate().seed());
+        keep("box", crypto::BoxKey::generate().secret());
+        if (owner == Owner::clinic) {
+            keep("root", crypto::SigningKey::generate().seed());
+            keep("epoch", crypto::BoxKey::generate().secret());
+        }
+        return done;
+    });
+    if (!stored)
+        return fail(stored.error());
+    // Last, so that a crash before this line leaves no vault that nobody can open.
+    if (const Done saved = slots->first.save(folder); !saved)
+        return fail(saved.error());
+    if (const Done loaded = inside->load(); !loaded)
+        return fail(loaded.error());
+    return Vault(std::move(inside));
+}
+
+Result<Vault> Vault::unlock(const std::filesystem::path& folder, bytes::View passphrase, const clock::Clock& clock)
+{
+    const Result<KeySlots> slots = KeySlots::load(folder);
+    if (!slots)
+        return fail(slots.error());
+    AttemptGuard guard(folder);
+    if (const Done allowed = guard.begin(clock.now()); !allowed)
+        return fail(allowed.error());
+    const SlotKind kind = slots->has(SlotKind::desk) ? SlotKind::desk : SlotKind::passphrase;
+    const Result<crypto::Secret> dataKey = slots->unlock(kind, passphrase);
+    if (!dataKey)
+        return fail(dataKey.error());
+    (void)guard.clear();
+    auto database = openDatabase(folder, *dataKey);
+    if (!database)
+        return fail(database.error());
+    auto inside = std::make_unique<Inside>(std::move(*database), clock);
+    if (const Done loaded = inside->load(); !loaded)
+        return fail(loaded.error());
+    return Vault(std::move(inside));
+}
+
+Done Vault::Inside::putFact(std::string_view name, bytes::View value)
+{
+    auto statement = database.prepare("INSERT INTO fact (name, value) VALUES (?1, ?2)"
+                                      " ON CONFLICT (name) DO UPDATE SET value = excluded.value");
+    if (!statement)
+        return fail(statement.error());
+    return statement->bind(name).bind(value).run();
+}
+
+Result<bytes::Bytes> Vault::Inside::fact(std::string_view name)
+{
+    auto statement = database.prepare("SELECT value FROM fact WHERE name = ?1");
+    if (!statement)
+        return fail(statement.error());
+    const Result<bool> row = statement->bind(name).step();
+    if (!row)
+        return fail(row.error());
+    if (!*row)
+        return fail(Reason::notFound, "vault: a fact is missing");
+    return statement->blob(0);
+}
+
+Done Vault::Inside::load()
+{
+    if (const Done keys = loadKeys(); !keys)
+        return keys;
+    return loadJournal();
+}
+
+Done Vault::Inside::loadKeys()
+{
+    const auto kind = fact("owner");
+    auto seed = fact("signing");
+    auto secret = fact("box");
+    if (!kind || kind->size() != 1 || !seed || seed->size() != 32 || !secret || secret->size() != 32)
+        return fail(Reason::damaged, "vault: the device's keys are missing");
+    owner = static_cast<Owner>(kind->front());
+    signing = crypto::SigningKey::fromSeed(*seed);
+    box = crypto::BoxKey::fromSecret(*secret);
+    device = envelope::deviceIdOf(signing->publicKey());
+    crypto::wipe(*seed);
+    crypto::wipe(*secret);
+    if (owner == Owner::clinic) {
+        auto rootSeed = fact("root");
+        auto epochSecret = fact("epoch");
+        if (!rootSeed || rootSeed->size() != 32 || !epochSecret || epochSecret->size() != 32)
+            return fail(Reason::damaged, "vault: the clinic's keys are missing");
+        root = crypto::SigningKey::fromSeed(*rootSeed);
+        epoch = crypto::BoxKey::fromSecret(*epochSecret);
+        crypto::wipe(*rootSeed);
+        crypto::wipe(*epochSecret);
+    }
+    return {};
+}
+
+Done Vault::Inside::loadJournal()
+{
+    auto rows = database.prepare("SELECT bytes, device, chain FROM operation ORDER BY device, number");
+    if (!rows)
+        return fail(rows.error());
+    const clock::Instant now = clock.now();
+    for (;;) {
+        const Result<bool> row = rows->step();
+        if (!row)
+            return fail(row.error());
+        if (!*row)
+            return {};
+        auto operation = journal::decode(rows->blob(0));
+        if (!operation)
+            return fail(Reason::damaged, "vault: an operation cannot be read");
+        if (operation->id.device == device) {
+            hybrid = clock::HybridClock(std::max(hybrid.last(), operation->stamp));
+            lastNumber = operation->id.number;
+            const bytes::Bytes chain = rows->blob(2);
+            if (chain.size() != lastChain.size())
+                return fail(Reason::damaged, "vault: the chain is broken");
+            std::copy(chain.begin(), chain.end(), lastChain.begin());
+        } else {
+            hybrid.observe(operation->stamp, now);
+        }
+        journal.add(std::move(*operation));
+    }
+}
+
+Vault::Owner Vault::owner() const { return m_inside->owner; }
+const envelope::DeviceId& Vault::device() const { return m_inside->device; }
+const crypto::SigningKey& Vault::signingKey() const { return *m_inside->signing; }
+const crypto::BoxKey& Vault::boxKey() const { return *m_inside->box; }
+const crypto::SigningKey& Vault::clinicRoot() const { return *m_inside->root; }
+const crypto::BoxKey& Vault::clinicEpoch() const { return *m_inside->epoch; }
+const clock::Clock& Vault::clock() const { return m_inside->clock; }
+const journal::State& Vault::state() const { return m_inside->journal.state(); }
+std::vector<journal::Operation> Vault::operations() const { return m_inside->journal.operations(); }
+
+Done Vault::Inside::insertOwn(const journal::Operation& operation, const bytes::Array<32>& chain,
+                              const std::optional<envelope::MailboxId>& mailbox)
+{
+    auto statement = database.prepare("INSERT INTO operation (device, number, bytes, chain, mailbox)"
+                                      " VALUES (?1, ?2, ?3, ?4, ?5)");
+    if (!statement)
+        return fail(statement.error());
+    statement->bind(operation.id.device.view())
+        .bind(static_cast<std::int64_t>(operation.id.number))
+        .bind(bytes::View(journal::encode(operation)))
+        .bind(bytes::View(chain));
+    if (mailbox)
+        statement->bind(mailbox->view());
+    else
+        statement->bindNull();
+    return statement->run();
+}
+
+Result<std::vector<journal::OperationId>> Vault::append(const std::vector<records::Body>& bodies,
+                                                        const clock::Moment& entered,
+                                                        std::optional<envelope::MailboxId> mailbox,
+                                                        std::optional<journal::OperationId> supersedes)
+{
+    Inside& inside = *m_inside;
+    clock::HybridClock hybrid = inside.hybrid;
+    bytes::Array<32> chain = inside.lastChain;
+    std::uint64_t number = inside.lastNumber;
+    std::vector<journal::Operation> operations;
+    std::vector<bytes::Array<32>> chains;
+    for (const records::Body& body : bodies) {
+        if (const Done checked = records::check(body); !checked)
+            return fail(checked.error());
+        journal::Operation operation;
+        operation.id = {inside.device, ++number};
+        operation.stamp = hybrid.tick(inside.clock.now());
+        operation.entered = entered;
+        operation.kind = static_cast<std::uint16_t>(records::kindOf(body));
+        operation.audience = mailbox ? journal::Audience::patientAndClinic : journal::Audience::clinic;
+        operation.course = records::courseOf(body);
+        operation.supersedes = supersedes;
+        operation.body = records::encode(body);
+        chain = chained(chain, journal::encode(operation));
+        chains.push_back(chain);
+        operations.push_back(std::move(operation));
+    }
+    const Done stored = inside.database.transaction([&]() -> Done {
+        for (std::size_t i = 0; i < operations.size(); ++i)
+            if (const Done inserted = inside.insertOwn(operations[i], chains[i], mailbox); !inserted)
+                return inserted;
+        return {};
+    });
+    if (!stored)
+        return fail(stored.error());
+
+    inside.hybrid = hybrid;
+    inside.lastChain = chain;
+    inside.lastNumber = number;
+    std::vector<journal::OperationId> ids;
+    for (journal::Operation& operation : operations) {
+        ids.push_back(operation.id);
+        inside.journal.add(std::move(operation));
+    }
+    return ids;
+}
+
+Done Vault::keep(std::string_view name, bytes::View value)
+{
+    auto statement = m_inside->database.prepare(
+        value.empty() ? "DELETE FROM kept WHERE name = ?1"
+                      : "INSERT INTO kept (name, value) VALUES (?1, ?2)"
+                        " ON CONFLICT (name) DO UPDATE SET value = excluded.value");
+    if (!statement)
+        return fail(statement.error());
+    statement->bind(name);
+    if (!value.empty())
+        statement->bind(value);
+    return statement->run();
+}
+
+std::optional<bytes::Bytes> Vault::kept(std::string_view name) const
+{
+    auto statement = m_inside->database.prepare("SELECT value FROM kept WHERE name = ?1");
+    if (!statement)
+        return std::nullopt;
+    const Result<bool> row = statement->bind(name).step();
+    if (!row || !*row)
+        return std::nullopt;
+    return statement->blob(0);
+}
+
+Done Vault::verify()
+{
+    Inside& inside = *m_inside;
+    if (const Done sound = inside.database.verify(); !sound)
+        return sound;
+    auto rows = inside.database.prepare("SELECT number, bytes, chain FROM operation WHERE device = ?1 ORDER BY number");
+    if (!rows)
+        return fail(rows.error());
+    rows->bind(inside.device.view());
+    bytes::Array<32> chain{};
+    for (std::int64_t wanted = 1;; ++wanted) {
+        const Result<bool> row = rows->step();
+        if (!row)
+            return fail(row.error());
+        if (!*row)
+            break;
+        chain = chained(chain, rows->blob(1));
+        if (rows->integer(0) != wanted || !crypto::equal(chain, rows->blob(2)))
+            return fail(Reason::damaged, "vault: the chain breaks at operation " + std::to_string(wanted));
+    }
+    if (journal::digest(journal::fold(operations())) != journal::digest(state()))
+        return fail(Reason::damaged, "vault: what is shown differs from what the journal says");
+    return {};
+}
+
+}  // namespace ebbline::vault

@@ -1,0 +1,276 @@
+// The part of the vault that sync works with: links, outbox, envelopes on their way, cursors.
+
+#include "core/vault/inside.h"
+
+namespace ebbline::vault {
+
+namespace {
+
+template <std::size_t N>
+bytes::Array<N> arrayOf(const bytes::Bytes& blob)
+{
+    bytes::Array<N> out{};
+    std::copy_n(blob.begin(), std::min(blob.size(), N), out.begin());
+    return out;
+}
+
+/// Runs a statement for each row; the first error ends it.
+Done forEachRow(Result<store::Statement>& statement, const std::function<Done(store::Statement&)>& take)
+{
+    if (!statement)
+        return fail(statement.error());
+    for (;;) {
+        const Result<bool> row = statement->step();
+        if (!row)
+            return fail(row.error());
+        if (!*row)
+            return {};
+        if (const Done taken = take(*statement); !taken)
+            return taken;
+    }
+}
+
+Done putHead(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device,
+             const Cursor& head)
+{
+    auto statement = database.prepare("INSERT INTO head (mailbox, device, sequence, hash) VALUES (?1, ?2, ?3, ?4)"
+                                      " ON CONFLICT (mailbox, device) DO UPDATE SET sequence = excluded.sequence,"
+                                      " hash = excluded.hash");
+    if (!statement)
+        return fail(statement.error());
+    return statement->bind(mailbox.view())
+        .bind(device.view())
+        .bind(static_cast<std::int64_t>(head.sequence))
+        .bind(bytes::View(head.hash))
+        .run();
+}
+
+Cursor headOf(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device)
+{
+    Cursor head;
+    auto statement = database.prepare("SELECT sequence, hash FROM head WHERE mailbox = ?1 AND device = ?2");
+    if (statement)
+        if (const Result<bool> row = statement->bind(mailbox.view()).bind(device.view()).step(); row && *row) {
+            head.sequence = static_cast<std::uint64_t>(statement->integer(0));
+            head.hash = arrayOf<32>(statement->blob(1));
+        }
+    return head;
+}
+
+}  // namespace
+
+Done Vault::putLink(const Link& link)
+{
+    auto statement = m_inside->database.prepare(
+        "INSERT INTO link (mailbox, course, peer_signing, peer_box, root, epoch, hub, hub_key)"
+        " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT (mailbox) DO UPDATE SET course = excluded.course,"
+        " peer_signing = excluded.peer_signing, peer_box = excluded.peer_box, root = excluded.root,"
+        " epoch = excluded.epoch, hub = excluded.hub, hub_key = excluded.hub_key");
+    if (!statement)
+        return fail(statement.error());
+    return statement->bind(link.mailbox.view())
+        .bind(link.course.view())
+        .bind(bytes::View(link.peerSigning.value))
+        .bind(bytes::View(link.peerBox.value))
+        .bind(bytes::View(link.clinicRoot.value))
+        .bind(static_cast<std::int64_t>(link.epoch))
+        .bind(std::string_view(link.hub))
+        .bind(bytes::View(link.hubKeyHash))
+        .run();
+}
+
+std::vector<Link> Vault::links() const
+{
+    std::vector<Link> links;
+    auto rows = m_inside->database.prepare(
+        "SELECT mailbox, course, peer_signing, peer_box, root, epoch, hub, hub_key FROM link ORDER BY mailbox");
+    const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
+        Link link;
+        link.mailbox.value = arrayOf<16>(row.blob(0));
+        link.course.value = arrayOf<16>(row.blob(1));
+        link.peerSigning.value = arrayOf<32>(row.blob(2));
+        link.peerBox.value = arrayOf<32>(row.blob(3));
+        link.clinicRoot.value = arrayOf<32>(row.blob(4));
+        link.epoch = static_cast<std::uint32_t>(row.integer(5));
+        link.hub = row.text(6);
+        link.hubKeyHash = arrayOf<32>(row.blob(7));
+        links.push_back(std::move(link));
+        return {};
+    });
+    return read ? links : std::vector<Link>{};
+}
+
+Result<std::vector<journal::Operation>> Vault::unsealed(const envelope::MailboxId& mailbox) const
+{
+    std::vector<journal::Operation> operations;
+    auto rows = m_inside->database.prepare("SELECT bytes FROM operation WHERE mailbox = ?1 AND carried = 0 ORDER BY number");
+    if (rows)
+        rows->bind(mailbox.view());
+    const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
+        auto operation = journal::decode(row.blob(0));
+        if (!operation)
+            return fail(Reason::damaged, "vault: an operation cannot be read");
+        operations.push_back(std::move(*operation));
+        return {};
+    });
+    if (!read)
+        return fail(read.error());
+    return operations;
+}
+
+Done Vault::storeSealed(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope,
+                        const std::vector<journal::OperationId>& carried)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        auto insert = inside.database.prepare("INSERT INTO outgoing (mailbox, sequence, envelope) VALUES (?1, ?2, ?3)");
+        if (!insert)
+            return fail(insert.error());
+        if (const Done done = insert->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).bind(envelope).run(); !done)
+            return done;
+        for (const journal::OperationId& id : carried) {
+            auto mark = inside.database.prepare("UPDATE operation SET carried = ?1 WHERE device = ?2 AND number = ?3");
+            if (!mark)
+                return fail(mark.error());
+            if (const Done done = mark->bind(static_cast<std::int64_t>(sequence))
+                                      .bind(id.device.view())
+                                      .bind(static_cast<std::int64_t>(id.number))
+                                      .run();
+                !done)
+                return done;
+        }
+        return putHead(inside.database, mailbox, inside.device, {sequence, envelope::hashOf(envelope)});
+    });
+}
+
+Result<std::vector<Outgoing>> Vault::outgoing(const envelope::MailboxId& mailbox) const
+{
+    std::vector<Outgoing> waiting;
+    auto rows = m_inside->database.prepare(
+        "SELECT sequence, envelope, at_hub FROM outgoing WHERE mailbox = ?1 ORDER BY sequence");
+    if (rows)
+        rows->bind(mailbox.view());
+    const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
+        waiting.push_back({mailbox, static_cast<std::uint64_t>(row.integer(0)), row.blob(1), row.integer(2) != 0});
+        return {};
+    });
+    if (!read)
+        return fail(read.error());
+    return waiting;
+}
+
+Done Vault::markAtHub(const envelope::MailboxId& mailbox, std::uint64_t sequence)
+{
+    auto statement = m_inside->database.prepare("UPDATE outgoing SET at_hub = 1 WHERE mailbox = ?1 AND sequence = ?2");
+    if (!statement)
+        return fail(statement.error());
+    return statement->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).run();
+}
+
+Cursor Vault::ownHead(const envelope::MailboxId& mailbox) const
+{
+    return headOf(m_inside->database, mailbox, m_inside->device);
+}
+
+Cursor Vault::peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const
+{
+    return headOf(m_inside->database, mailbox, sender);
+}
+
+Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
+                   const std::vector<journal::Operation>& operations)
+{
+    Inside& inside = *m_inside;
+    const Done stored = inside.database.transaction([&]() -> Done {
+        for (const journal::Operation& operation : operations) {
+            auto insert = inside.database.prepare("INSERT OR IGNORE INTO operation (device, number, bytes) VALUES (?1, ?2, ?3)");
+            if (!insert)
+                return fail(insert.error());
+            if (const Done done = insert->bind(operation.id.device.view())
+                                      .bind(static_cast<std::int64_t>(operation.id.number))
+                                      .bind(bytes::View(journal::encode(operation)))
+                                      .run();
+                !done)
+                return done;
+        }
+        return putHead(inside.database, mailbox, sender, head);
+    });
+    if (!stored)
+        return stored;
+    const clock::Instant now = inside.clock.now();
+    for (const journal::Operation& operation : operations) {
+        if (inside.journal.knows(operation.id))
+            continue;
+        inside.hybrid.observe(operation.stamp, now);
+        inside.journal.add(operation);
+    }
+    return {};
+}
+
+Done Vault::acknowledged(const envelope::MailboxId& mailbox, std::uint64_t sequence, clock::Instant at)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        auto put = inside.database.prepare("INSERT INTO delivered (mailbox, sequence, at) VALUES (?1, ?2, ?3)"
+                                           " ON CONFLICT (mailbox) DO UPDATE SET sequence = excluded.sequence,"
+                                           " at = excluded.at WHERE excluded.sequence > delivered.sequence");
+        if (!put)
+            return fail(put.error());
+        if (const Done done = put->bind(mailbox.view())
+                                  .bind(static_cast<std::int64_t>(sequence))
+                                  .bind(std::int64_t{at.time_since_epoch().count()})
+                                  .run();
+            !done)
+            return done;
+        auto release = inside.database.prepare("DELETE FROM outgoing WHERE mailbox = ?1 AND sequence <= ?2");
+        if (!release)
+            return fail(release.error());
+        return release->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).run();
+    });
+}
+
+Delivered Vault::delivered(const envelope::MailboxId& mailbox) const
+{
+    Delivered delivered;
+    auto statement = m_inside->database.prepare("SELECT sequence, at FROM delivered WHERE mailbox = ?1");
+    if (statement)
+        if (const Result<bool> row = statement->bind(mailbox.view()).step(); row && *row) {
+            delivered.sequence = static_cast<std::uint64_t>(statement->integer(0));
+            delivered.at = clock::Instant{std::chrono::milliseconds{statement->integer(1)}};
+        }
+    return delivered;
+}
+
+std::uint64_t Vault::carriedBy(const journal::OperationId& id) const
+{
+    auto statement = m_inside->database.prepare("SELECT carried FROM operation WHERE device = ?1 AND number = ?2");
+    if (!statement)
+        return 0;
+    const Result<bool> row = statement->bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).step();
+    return row && *row ? static_cast<std::uint64_t>(statement->integer(0)) : 0;
+}
+
+Done Vault::quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why)
+{
+    auto statement = m_inside->database.prepare(
+        "INSERT OR IGNORE INTO quarantine (mailbox, hash, envelope, reason, detail) VALUES (?1, ?2, ?3, ?4, ?5)");
+    if (!statement)
+        return fail(statement.error());
+    return statement->bind(mailbox.view())
+        .bind(bytes::View(envelope::hashOf(envelope)))
+        .bind(envelope)
+        .bind(static_cast<std::int64_t>(why.reason))
+        .bind(std::string_view(why.detail))
+        .run();
+}
+
+std::size_t Vault::quarantined(const envelope::MailboxId& mailbox) const
+{
+    auto statement = m_inside->database.prepare("SELECT count(*) FROM quarantine WHERE mailbox = ?1");
+    if (!statement)
+        return 0;
+    const Result<bool> row = statement->bind(mailbox.view()).step();
+    return row && *row ? static_cast<std::size_t>(statement->integer(0)) : 0;
+}
+
+}  // namespace ebbline::vault
