@@ -1,0 +1,83 @@
+// One of several, all visible: a row that wraps. The chosen one is filled, and says so.
+//
+// In   label, options (words), current (index, -1 for none), enough room or it wraps
+// Out  chosen(index)
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    property string label
+    required property list<string> options
+    property int current: -1
+    signal chosen(int index)
+
+    spacing: Theme.gapHair
+
+    Words {
+        visible: root.label.length > 0
+        text: root.label
+        small: true
+        soft: true
+        Layout.fillWidth: true
+        Accessible.ignored: true
+    }
+    Flow {
+        spacing: Theme.gapHair
+        Layout.fillWidth: true
+
+        Repeater {
+            model: root.options
+
+            T.AbstractButton {
+                id: option
+
+                required property int index
+                required property string modelData
+                readonly property bool current: option.index === root.current
+
+                text: option.modelData
+                implicitWidth: Math.max(Theme.target, word.implicitWidth + 2 * Theme.gapSmall + 2 * Theme.gapHair)
+                width: Math.min(implicitWidth, root.width)
+                implicitHeight: Math.max(Theme.target, word.implicitHeight + Theme.gapSmall)
+                horizontalPadding: Theme.gapSmall
+                focusPolicy: Qt.StrongFocus
+                onClicked: root.chosen(option.index)
+                Accessible.role: Accessible.RadioButton
+                Accessible.name: root.label.length > 0 ? root.label + ": " + option.text : option.text
+                Accessible.checkable: true
+                Accessible.checked: option.current
+                Accessible.onPressAction: option.clicked()
+                Keys.onReturnPressed: option.clicked()
+
+                contentItem: Text {
+                    id: word
+
+                    text: option.text
+                    color: option.current ? Theme.onTide : Theme.ink
+                    font.family: Theme.family
+                    font.pixelSize: Theme.textBody
+                    font.weight: option.current ? Font.DemiBold : Font.Normal
+                    wrapMode: Text.Wrap
+                    textFormat: Text.PlainText
+                    horizontalAlignment: Text.AlignHCenter
+                    verticalAlignment: Text.AlignVCenter
+                    Accessible.ignored: true
+                }
+                background: Rectangle {
+                    radius: Theme.corner
+                    color: option.current ? Theme.tide : option.hovered ? Theme.chosen : Theme.card
+                    border.width: Theme.hairline
+                    border.color: option.current ? Theme.tide : Theme.line
+
+                    FocusRing {
+                        shown: option.visualFocus
+                    }
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,90 @@
+// One line to type, its label above it and what is wrong below it.
+//
+// In   label, value, hint (shown while empty), problem, secret, numeric
+// Out  edited(text) while typing; finished(text) when leaving it
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    property string label
+    property string value
+    property string hint
+    property string problem
+    property bool secret: false
+    property bool numeric: false
+    readonly property alias field: input
+    signal edited(string text)
+    signal finished(string text)
+    signal accepted
+
+    spacing: Theme.gapHair
+
+    Words {
+        visible: root.label.length > 0
+        text: root.label
+        small: true
+        soft: true
+        Layout.fillWidth: true
+        Accessible.ignored: true
+    }
+    T.TextField {
+        id: input
+
+        text: root.value
+        implicitHeight: Math.max(Theme.target, contentHeight + 2 * Theme.gapSmall)
+        leftPadding: Theme.gapSmall + Theme.gapHair
+        rightPadding: Theme.gapSmall + Theme.gapHair
+        color: Theme.ink
+        selectionColor: Theme.tide
+        selectedTextColor: Theme.onTide
+        font.family: Theme.family
+        font.pixelSize: Theme.textBody
+        verticalAlignment: TextInput.AlignVCenter
+        echoMode: root.secret ? TextInput.Password : TextInput.Normal
+        inputMethodHints: root.numeric ? Qt.ImhFormattedNumbersOnly : root.secret ? Qt.ImhSensitiveData : Qt.ImhNone
+        selectByMouse: true
+        onTextEdited: root.edited(input.text)
+        onEditingFinished: root.finished(input.text)
+        onAccepted: root.accepted()
+        Layout.fillWidth: true
+        Accessible.role: Accessible.EditableText
+        Accessible.name: root.label.length > 0 ? root.label : root.hint
+        Accessible.description: root.problem
+        Accessible.passwordEdit: root.secret
+
+        background: Rectangle {
+            color: Theme.card
+            radius: Theme.corner
+            border.width: root.problem.length > 0 ? Theme.focusWidth : Theme.hairline
+            border.color: root.problem.length > 0 ? Theme.callNow : Theme.line
+
+            Text {
+                anchors.fill: parent
+                anchors.leftMargin: input.leftPadding
+                anchors.rightMargin: input.rightPadding
+                visible: input.text.length === 0 && input.preeditText.length === 0
+                text: root.hint
+                color: Theme.inkSoft
+                font: input.font
+                elide: Text.ElideRight
+                verticalAlignment: Text.AlignVCenter
+                Accessible.ignored: true
+            }
+            FocusRing {
+                shown: input.activeFocus
+            }
+        }
+    }
+    Words {
+        visible: root.problem.length > 0
+        text: root.problem
+        small: true
+        color: Theme.callNow
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+}

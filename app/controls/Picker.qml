@@ -1,0 +1,130 @@
+// One of many, in a list that opens: for choices too long to show all the time.
+//
+// In   label, options (words), current (index)
+// Out  chosen(index)
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    property string label
+    required property list<string> options
+    property int current: -1
+    signal chosen(int index)
+
+    spacing: Theme.gapHair
+
+    Words {
+        visible: root.label.length > 0
+        text: root.label
+        small: true
+        soft: true
+        Layout.fillWidth: true
+        Accessible.ignored: true
+    }
+    T.ComboBox {
+        id: box
+
+        model: root.options
+        currentIndex: root.current
+        implicitHeight: Math.max(Theme.target, shown.implicitHeight + Theme.gapSmall)
+        leftPadding: Theme.gapSmall + Theme.gapHair
+        rightPadding: Theme.gapSmall + Theme.gapHair
+        focusPolicy: Qt.StrongFocus
+        onActivated: index => root.chosen(index)
+        Layout.fillWidth: true
+        Accessible.role: Accessible.ComboBox
+        Accessible.name: root.label
+        Accessible.description: box.displayText
+        Accessible.onPressAction: box.popup.open()
+
+        contentItem: Text {
+            id: shown
+
+            rightPadding: box.mirrored ? 0 : mark.width + Theme.gapHair
+            leftPadding: box.mirrored ? mark.width + Theme.gapHair : 0
+            text: box.displayText
+            color: Theme.ink
+            font.family: Theme.family
+            font.pixelSize: Theme.textBody
+            wrapMode: Text.Wrap
+            textFormat: Text.PlainText
+            horizontalAlignment: Text.AlignLeft
+            verticalAlignment: Text.AlignVCenter
+            Accessible.ignored: true
+        }
+        indicator: Text {
+            id: mark
+
+            x: box.mirrored ? box.leftPadding : box.width - width - box.rightPadding
+            y: (box.height - height) / 2
+            text: "▾"
+            color: Theme.inkSoft
+            font.family: Theme.family
+            font.pixelSize: Theme.textBody
+            Accessible.ignored: true
+        }
+        background: Rectangle {
+            color: Theme.card
+            radius: Theme.corner
+            border.width: Theme.hairline
+            border.color: Theme.line
+
+            FocusRing {
+                shown: box.visualFocus
+            }
+        }
+        delegate: T.ItemDelegate {
+            id: option
+
+            required property int index
+            required property string modelData
+
+            width: ListView.view.width
+            implicitHeight: Math.max(Theme.target, line.implicitHeight + Theme.gapSmall)
+            horizontalPadding: Theme.gapSmall + Theme.gapHair
+            text: option.modelData
+            highlighted: box.highlightedIndex === option.index
+            Accessible.role: Accessible.ListItem
+            Accessible.name: option.text
+            Accessible.onPressAction: option.clicked()
+
+            contentItem: Text {
+                id: line
+
+                text: option.text
+                color: Theme.ink
+                font.family: Theme.family
+                font.pixelSize: Theme.textBody
+                font.weight: option.index === root.current ? Font.DemiBold : Font.Normal
+                wrapMode: Text.Wrap
+                textFormat: Text.PlainText
+                horizontalAlignment: Text.AlignLeft
+                verticalAlignment: Text.AlignVCenter
+                Accessible.ignored: true
+            }
+            background: Rectangle {
+                color: option.highlighted ? Theme.chosen : "transparent"
+            }
+        }
+        popup: T.Popup {
+            y: box.height + Theme.gapHair
+            width: box.width
+            height: Math.min(contentItem.implicitHeight + 2 * Theme.gapHair, 8 * Theme.target)
+            padding: Theme.gapHair
+
+            contentItem: ListView {
+                clip: true
+                implicitHeight: contentHeight
+                model: box.delegateModel
+                currentIndex: box.highlightedIndex
+            }
+            background: Card {
+                border.color: Theme.line
+            }
+        }
+    }
+}
