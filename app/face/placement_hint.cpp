@@ -20,13 +20,13 @@ using recovery::Zone;
 // Middles of the zones on our drawing, for the patient's left.
 constexpr std::array frontSpots{
     ZoneSpot{Zone::brow, 258, 174},       ZoneSpot{Zone::temple, 298, 172},
-    ZoneSpot{Zone::midface, 256, 246},    ZoneSpot{Zone::cheek, 278, 290},
+    ZoneSpot{Zone::midface, 256, 246},    ZoneSpot{Zone::cheek, 284, 278},
     ZoneSpot{Zone::nasolabial, 246, 296}, ZoneSpot{Zone::marionette, 251, 352},
     ZoneSpot{Zone::jawline, 276, 346},    ZoneSpot{Zone::submental, 212, 412},
     ZoneSpot{Zone::neck, 244, 446}};
 constexpr std::array obliqueSpots{
     ZoneSpot{Zone::brow, 206, 176},       ZoneSpot{Zone::temple, 264, 178},
-    ZoneSpot{Zone::midface, 218, 246},    ZoneSpot{Zone::cheek, 250, 288},
+    ZoneSpot{Zone::midface, 218, 246},    ZoneSpot{Zone::cheek, 254, 280},
     ZoneSpot{Zone::nasolabial, 194, 298}, ZoneSpot{Zone::marionette, 202, 352},
     ZoneSpot{Zone::jawline, 248, 352},    ZoneSpot{Zone::submental, 194, 406},
     ZoneSpot{Zone::neck, 250, 440}};
@@ -59,9 +59,10 @@ Hint hintFor(recovery::ChartView view, const recovery::ChartPoint& entry, const 
         break;
     }
 
-    // A thread works along its far half: judge the zone two thirds of the way.
-    double x = entry.x + (end.x - entry.x) * 2 / 3;
-    const double y = entry.y + (end.y - entry.y) * 2 / 3;
+    // A thread holds what lies near its far end: judge the zone nine tenths of the way.
+    constexpr double farPart = 0.9;
+    double x = entry.x + (end.x - entry.x) * farPart;
+    const double y = entry.y + (end.y - entry.y) * farPart;
     if (hint.side == recovery::Side::right) {
         x = recovery::chartWidth - x;
     }

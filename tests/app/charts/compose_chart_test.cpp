@@ -1,0 +1,111 @@
+// The chart itself: axes that never move, forms that survive without colour.
+#include "app/charts/compose_chart.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <QCategoryAxis>
+#include <QChart>
+#include <QImage>
+#include <QLineSeries>
+#include <QLocale>
+#include <QPainter>
+#include <QScatterSeries>
+
+using namespace ebbline;
+using namespace ebbline::charts;
+
+namespace {
+
+CurvePicture picture(recovery::Side side)
+{
+    CurvePicture made;
+    made.side = side;
+    made.low = {{0, 0}, {21, 0}};
+    made.median = {{0, 2}, {21, 0}};
+    made.high = {{0, 5}, {21, 1}};
+    made.runs = {{{0, 3}, {1, 4}}, {{5, 2}}};
+    made.plainMarkers = {{0, 3}, {1, 4}};
+    made.hollowMarkers = {{5, 2}};
+    return made;
+}
+
+template <typename Series>
+QList<Series*> seriesOf(const QChart& chart)
+{
+    QList<Series*> found;
+    for (auto* series : chart.series()) {
+        if (auto* cast = qobject_cast<Series*>(series)) {
+            found.append(cast);
+        }
+    }
+    return found;
+}
+
+}  // namespace
+
+TEST_CASE("the axes are 0 to 21 days and 0 to 10 points whatever was scored", "[charts][axes]")
+{
+    QChart chart;
+    composeChart(chart, picture(recovery::Side::left), ChartStyle{});
+
+    auto* days = qobject_cast<QCategoryAxis*>(chart.axes(Qt::Horizontal).value(0));
+    auto* points = qobject_cast<QCategoryAxis*>(chart.axes(Qt::Vertical).value(0));
+    REQUIRE(days != nullptr);
+    REQUIRE(points != nullptr);
+    CHECK(days->min() == 0);
+    CHECK(days->max() == 21);
+    CHECK(days->categoriesLabels() == QStringList{"0", "1", "3", "7", "14", "21"});
+    CHECK(points->min() == 0);
+    CHECK(points->max() == 10);
+}
+
+TEST_CASE("left is a solid line with round markers, right a dashed line with square ones", "[charts][forms]")
+{
+    QChart left;
+    QChart right;
+    composeChart(left, picture(recovery::Side::left), ChartStyle{});
+    composeChart(right, picture(recovery::Side::right), ChartStyle{});
+
+    CHECK(seriesOf<QLineSeries>(left).last()->pen().style() == Qt::SolidLine);
+    CHECK(seriesOf<QLineSeries>(right).last()->pen().style() == Qt::CustomDashLine);
+    for (auto* markers : seriesOf<QScatterSeries>(left)) {
+        CHECK(markers->markerShape() == QScatterSeries::MarkerShapeCircle);
+    }
+    for (auto* markers : seriesOf<QScatterSeries>(right)) {
+        CHECK(markers->markerShape() == QScatterSeries::MarkerShapeRectangle);
+    }
+}
+
+TEST_CASE("composing again replaces what was drawn", "[charts]")
+{
+    QChart chart;
+    composeChart(chart, picture(recovery::Side::left), ChartStyle{});
+    const auto count = chart.series().size();
+    composeChart(chart, picture(recovery::Side::left), ChartStyle{});
+
+    CHECK(chart.series().size() == count);
+    CHECK(chart.axes().size() == 2);
+}
+
+TEST_CASE("on paper nothing but black and greys is used", "[charts][paper]")
+{
+    QImage page(400, 300, QImage::Format_RGB32);
+    page.fill(Qt::white);
+    QFont font(QStringLiteral("Noto Sans"));
+    font.setPixelSize(10);
+    QPainter painter(&page);
+    paintChart(painter, QRectF(0, 0, 400, 300), 1, picture(recovery::Side::right),
+               {{2, QStringLiteral("called"), true}}, paperStyle(font));
+    painter.end();
+
+    bool drawn = false;
+    for (int y = 0; y < page.height(); ++y) {
+        for (int x = 0; x < page.width(); ++x) {
+            const QColor pixel = page.pixelColor(x, y);
+            REQUIRE(pixel.red() == pixel.green());
+            REQUIRE(pixel.green() == pixel.blue());
+            drawn = drawn || pixel.red() < 100;
+        }
+    }
+    CHECK(drawn);
+}
