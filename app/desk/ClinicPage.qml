@@ -1,0 +1,104 @@
+// The clinic: whom patients call, who works here, and its hub.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+PageFrame {
+    id: root
+
+    required property DeskProgram program
+    readonly property ClinicEditor editor: root.program.clinic
+
+    title: qsTr("Clinic")
+    subtitle: root.editor.saved.length > 0 ? root.editor.saved
+                                           : qsTr("The numbers stand on every warning, even on a locked phone without network.")
+
+    GridLayout {
+        columns: root.bodyWidth > 56 * Theme.textBody ? 2 : 1
+        columnSpacing: Theme.gapPage
+        rowSpacing: Theme.gap
+        Layout.fillWidth: true
+
+        ColumnLayout {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+
+            LineField {
+                objectName: "clinicName"
+                label: qsTr("Name of the clinic")
+                value: root.editor.clinicName
+                onEdited: text => root.editor.clinicName = text
+                Layout.fillWidth: true
+            }
+            LineField {
+                label: qsTr("Phone during the day")
+                value: root.editor.clinicPhone
+                onEdited: text => root.editor.clinicPhone = text
+                Layout.fillWidth: true
+            }
+            LineField {
+                label: qsTr("On call, if the clinic does not answer")
+                value: root.editor.onCallPhone
+                onEdited: text => root.editor.onCallPhone = text
+                Layout.fillWidth: true
+            }
+            LineField {
+                label: qsTr("Emergency number of your country")
+                numeric: true
+                value: root.editor.emergencyNumber
+                onEdited: text => root.editor.emergencyNumber = text
+                Layout.fillWidth: true
+            }
+        }
+        ColumnLayout {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+
+            NoteField {
+                label: qsTr("People at the desk, one name a line")
+                value: root.editor.people
+                lines: 4
+                onEdited: text => root.editor.people = text
+                Layout.fillWidth: true
+            }
+            LineField {
+                label: qsTr("Hub, address and port")
+                hint: "hub.example:8443"
+                value: root.editor.hub
+                onEdited: text => root.editor.hub = text
+                Layout.fillWidth: true
+            }
+            LineField {
+                visible: root.editor.hubKeyAsked
+                label: qsTr("Fingerprint of the hub's key, from whoever runs it")
+                value: root.editor.hubKey
+                onEdited: text => root.editor.hubKey = text
+                Layout.fillWidth: true
+            }
+        }
+    }
+    Repeater {
+        model: root.editor.missing
+
+        Words {
+            required property string modelData
+
+            text: qsTr("Missing: %1").arg(modelData)
+            color: Theme.callNow
+            Layout.fillWidth: true
+        }
+    }
+    ActButton {
+        objectName: "saveClinic"
+        text: qsTr("Save")
+        primary: true
+        enabled: root.editor.missing.length === 0
+        onClicked: root.editor.save()
+    }
+}

@@ -1,0 +1,81 @@
+// One course: its curves on one side, what asks for a look on the other.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+PageFrame {
+    id: root
+
+    required property DeskProgram program
+    readonly property CourseBoard course: root.program.course
+    readonly property bool wide: root.bodyWidth > 62 * Theme.textBody
+
+    title: root.course.name + " · " + root.course.day
+    subtitle: root.course.phone + " · " + root.course.reach
+    actions: [
+        ActButton {
+            visible: !root.course.linked
+            text: qsTr("Link phone")
+            onClicked: root.program.openPairing(root.course.key)
+        },
+        ActButton {
+            text: qsTr("Follow-up")
+            onClicked: root.program.openFollowUp(root.course.key)
+        },
+        ActButton {
+            text: qsTr("Sheet")
+            onClicked: root.program.openSheet(root.course.key)
+        }
+    ]
+
+    Words {
+        text: root.course.facts + " · " + root.course.adherence
+        soft: true
+        small: true
+        Layout.fillWidth: true
+    }
+    NewEntriesBar {
+        course: root.course
+        Layout.fillWidth: true
+    }
+    GridLayout {
+        columns: root.wide ? 2 : 1
+        columnSpacing: Theme.gapLarge
+        rowSpacing: Theme.gapLarge
+        Layout.fillWidth: true
+
+        CurvePanel {
+            curves: root.course.curves
+            Layout.fillWidth: true
+            Layout.preferredWidth: 62
+            Layout.alignment: Qt.AlignTop
+        }
+        FindingPanel {
+            course: root.course
+            Layout.fillWidth: true
+            Layout.preferredWidth: 38
+            Layout.alignment: Qt.AlignTop
+        }
+        EntryPanel {
+            entries: root.course.entries
+            Layout.fillWidth: true
+            Layout.preferredWidth: 62
+            Layout.alignment: Qt.AlignTop
+        }
+        MessagePanel {
+            course: root.course
+            Layout.fillWidth: true
+            Layout.preferredWidth: 38
+            Layout.alignment: Qt.AlignTop
+        }
+    }
+    ClosePanel {
+        shown: root.course.closingKey.length > 0
+        title: qsTr("Close a finding")
+        outcomes: root.program.outcomes
+        onDecided: (outcome, note) => root.course.close(outcome, note)
+        onCancelled: root.course.cancelClosing()
+    }
+}

@@ -1,0 +1,65 @@
+// One side's curve with its title and the events under it.
+import QtQuick
+import Ebbline.Charts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+Item {
+    id: root
+
+    required property curvePicture picture
+    required property var events
+
+    implicitHeight: heading.height + chart.height + strip.implicitHeight + 2 * Theme.gapSmall
+
+    Row {
+        id: heading
+
+        spacing: Theme.gapSmall
+
+        SideMark {
+            anchors.verticalCenter: parent.verticalCenter
+            left: root.picture.left
+        }
+        Words {
+            text: root.picture.title
+            strong: true
+            color: root.picture.left ? Theme.left : Theme.right
+        }
+    }
+    CurveChart {
+        id: chart
+
+        y: heading.height + Theme.gapSmall
+        width: root.width
+        height: Math.min(Math.max(root.width * 0.62, 170), 320)
+        picture: root.picture
+        ink: Theme.ink
+        inkSoft: Theme.inkSoft
+        line: Theme.line
+        sand: Theme.sand
+        bandEdge: Theme.bandEdge
+        leftColor: Theme.left
+        rightColor: Theme.right
+        paper: Theme.card
+        font.family: Theme.family
+        font.pixelSize: Theme.textSmall
+    }
+    EventStrip {
+        id: strip
+
+        y: chart.y + chart.height + Theme.gapHair
+        width: root.width
+        height: implicitHeight
+        events: root.events
+        plotLeft: chart.plotLeft
+        plotWidth: chart.plotWidth
+        ink: Theme.ink
+        inkSoft: Theme.inkSoft
+        line: Theme.line
+        font.family: Theme.family
+        font.pixelSize: Theme.textSmall
+        Accessible.ignored: true
+    }
+}

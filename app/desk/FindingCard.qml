@@ -1,0 +1,95 @@
+// One finding: how urgent, what, why, on what ground, what was done, and what can be.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+Card {
+    id: root
+
+    required property findingRow row
+    signal seen
+    signal taken
+    signal called
+    signal forward
+    signal closing
+    signal reopened
+
+    implicitHeight: inside.implicitHeight + 2 * Theme.gapSmall + Theme.gapHair
+    color: root.row.open ? Theme.card : "transparent"
+    Accessible.role: Accessible.Grouping
+    Accessible.name: root.row.spoken
+
+    ColumnLayout {
+        id: inside
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.verticalCenter: parent.verticalCenter
+        anchors.leftMargin: Theme.gap
+        anchors.rightMargin: Theme.gap
+        spacing: Theme.gapHair
+
+        RowLayout {
+            spacing: Theme.gapSmall
+            Layout.fillWidth: true
+
+            UrgencyMark {
+                visible: root.row.open
+                urgency: root.row.urgency
+                text: root.row.urgencyName
+            }
+            Words {
+                visible: !root.row.open
+                text: qsTr("Closed")
+                soft: true
+            }
+            Words {
+                text: root.row.when
+                small: true
+                soft: true
+                horizontalAlignment: Text.AlignRight
+                Layout.fillWidth: true
+            }
+        }
+        Words {
+            text: root.row.title
+            strong: true
+            Layout.fillWidth: true
+        }
+        Words {
+            text: root.row.reason
+            Layout.fillWidth: true
+        }
+        Words {
+            text: root.row.basis
+            small: true
+            soft: true
+            Layout.fillWidth: true
+        }
+        Repeater {
+            model: root.row.acts
+
+            Words {
+                required property string modelData
+
+                text: "· " + modelData
+                small: true
+                Layout.fillWidth: true
+            }
+        }
+        Flow {
+            spacing: Theme.gapHair
+            Layout.fillWidth: true
+            Layout.topMargin: Theme.gapHair
+
+            ActButton { visible: root.row.open; text: qsTr("Seen"); quiet: true; hint: root.row.title; onClicked: root.seen() }
+            ActButton { visible: root.row.open; text: qsTr("Take"); quiet: true; hint: root.row.title; onClicked: root.taken() }
+            ActButton { visible: root.row.open; text: qsTr("Called"); quiet: true; hint: root.row.title; onClicked: root.called() }
+            ActButton { visible: root.row.open; text: qsTr("Visit forward"); quiet: true; hint: root.row.title; onClicked: root.forward() }
+            ActButton { visible: root.row.open; text: qsTr("Close"); hint: root.row.title; onClicked: root.closing() }
+            ActButton { visible: !root.row.open; text: qsTr("Reopen"); quiet: true; hint: root.row.title; onClicked: root.reopened() }
+        }
+    }
+}

@@ -1,0 +1,39 @@
+// What the rules and warning signs found, open ones first, and what was done about each.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    required property CourseBoard course
+
+    spacing: Theme.gapSmall
+
+    Heading {
+        level: 2
+        text: qsTr("Findings")
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.course.findings.count === 0
+        text: qsTr("No rule and no warning sign has asked for a look.")
+        soft: true
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.course.findings
+
+        FindingCard {
+            onSeen: root.course.see(row.key)
+            onTaken: root.course.take(row.key)
+            onCalled: root.course.called(row.key)
+            onForward: root.course.bringForward(row.key)
+            onClosing: root.course.startClosing(row.key)
+            onReopened: root.course.reopen(row.key)
+            Layout.fillWidth: true
+        }
+    }
+}

@@ -1,0 +1,141 @@
+// What was found and agreed at the follow-up. Recording it closes the course.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+PageFrame {
+    id: root
+
+    required property DeskProgram program
+    readonly property FollowUpEditor editor: root.program.followUp
+
+    title: qsTr("Follow-up of %1").arg(root.editor.name)
+    subtitle: root.editor.recordedBy.length > 0 ? root.editor.recordedBy : qsTr("Recording it closes the course.")
+    actions: [
+        ActButton {
+            text: qsTr("Sheet")
+            onClicked: root.program.openSheet(root.program.course.key)
+        }
+    ]
+
+    GridLayout {
+        columns: root.bodyWidth > 56 * Theme.textBody ? 2 : 1
+        columnSpacing: Theme.gapPage
+        rowSpacing: Theme.gap
+        Layout.fillWidth: true
+
+        ColumnLayout {
+            spacing: Theme.gap
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+
+            Choice {
+                label: qsTr("Against before the treatment")
+                options: root.editor.changeNames
+                current: root.editor.change - 1
+                onChosen: index => root.editor.change = index + 1
+                Layout.fillWidth: true
+            }
+            Choice {
+                label: qsTr("How satisfied is the patient?")
+                options: root.editor.satisfactionNames
+                current: root.editor.satisfaction - 1
+                onChosen: index => root.editor.satisfaction = index + 1
+                Layout.fillWidth: true
+            }
+            NoteField {
+                label: qsTr("Management: what was done")
+                value: root.editor.management
+                onEdited: text => root.editor.management = text
+                Layout.fillWidth: true
+            }
+            NoteField {
+                label: qsTr("Next plan")
+                value: root.editor.nextPlan
+                lines: 2
+                onEdited: text => root.editor.nextPlan = text
+                Layout.fillWidth: true
+            }
+        }
+        ColumnLayout {
+            spacing: 0
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+
+            Words {
+                text: qsTr("Complications")
+                small: true
+                soft: true
+                Layout.fillWidth: true
+            }
+            GridLayout {
+                columns: parent.width > 30 * Theme.textBody ? 2 : 1
+                columnSpacing: Theme.gap
+                rowSpacing: 0
+                Layout.fillWidth: true
+
+                Repeater {
+                    model: root.editor.complications
+
+                    TickBox {
+                        required property tickRow row
+
+                        text: row.name
+                        checked: row.ticked
+                        onToggled: root.editor.tick(row.word, checked)
+                        Layout.fillWidth: true
+                        Layout.preferredWidth: 1
+                    }
+                }
+            }
+            TickBox {
+                text: qsTr("An uncomplicated course")
+                checked: root.editor.uncomplicated
+                enabled: !root.editor.uncomplicatedFixed
+                onToggled: root.editor.uncomplicated = checked
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.gapSmall
+            }
+            Heading {
+                visible: root.editor.openQuestions.length > 0
+                level: 2
+                text: qsTr("Open questions")
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.gapLarge
+            }
+            Repeater {
+                model: root.editor.openQuestions
+
+                Words {
+                    required property string modelData
+
+                    text: "· " + modelData
+                    Layout.fillWidth: true
+                    Layout.topMargin: Theme.gapHair
+                }
+            }
+        }
+    }
+    Repeater {
+        model: root.editor.missing
+
+        Words {
+            required property string modelData
+
+            text: modelData
+            color: Theme.callNow
+            Layout.fillWidth: true
+        }
+    }
+    ActButton {
+        objectName: "recordFollowUp"
+        text: qsTr("Record and close the course")
+        primary: true
+        enabled: root.editor.missing.length === 0
+        onClicked: root.editor.save()
+    }
+}

@@ -1,0 +1,88 @@
+// The keys of the desk and how to turn the single ones off, always reachable with F1.
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+T.Popup {
+    id: root
+
+    required property DeskProgram program
+
+    parent: T.Overlay.overlay
+    anchors.centerIn: parent
+    width: Math.min(parent ? parent.width - 2 * Theme.gapLarge : 400, 44 * Theme.textBody)
+    height: Math.min(parent ? parent.height - 2 * Theme.gapLarge : 500, content.implicitHeight + 2 * Theme.gapLarge)
+    padding: Theme.gapLarge
+    modal: true
+    focus: true
+    closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
+    visible: root.program.helpShown
+    onClosed: root.program.helpShown = false
+
+    background: Card {
+        border.color: Theme.line
+    }
+    T.Overlay.modal: Rectangle {
+        color: Qt.rgba(0, 0, 0, 0.35)
+    }
+    contentItem: Flickable {
+        clip: true
+        contentHeight: content.implicitHeight
+        interactive: contentHeight > height
+
+        ColumnLayout {
+            id: content
+
+            width: parent.width
+            spacing: Theme.gapSmall
+
+            Heading {
+                level: 2
+                text: qsTr("Keys")
+                Layout.fillWidth: true
+            }
+            Repeater {
+                model: [[qsTr("Up, Down"), qsTr("move in the queue")], [qsTr("Enter"), qsTr("open the course")],
+                        ["T", qsTr("take it: others see who is on it")], ["C", qsTr("note that the patient was called")],
+                        ["X", qsTr("close the most urgent finding, with an outcome")], ["/", qsTr("search")],
+                        ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
+                        ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],
+                        [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread")]]
+
+                RowLayout {
+                    id: line
+
+                    required property var modelData
+
+                    spacing: Theme.gap
+                    Layout.fillWidth: true
+
+                    Words {
+                        text: line.modelData[0]
+                        strong: true
+                        Layout.preferredWidth: 10 * Theme.textBody
+                        Layout.alignment: Qt.AlignTop
+                    }
+                    Words {
+                        text: line.modelData[1]
+                        Layout.fillWidth: true
+                    }
+                }
+            }
+            TickBox {
+                text: qsTr("Single keys (T, C, X, /) are on")
+                checked: root.program.settings.singleKeys
+                onToggled: root.program.settings.singleKeys = checked
+                Layout.fillWidth: true
+            }
+            ActButton {
+                text: qsTr("Back to work")
+                primary: true
+                onClicked: root.program.helpShown = false
+            }
+        }
+    }
+}

@@ -1,0 +1,99 @@
+// The window of the clinic's program: the rail with its pages, notices, and the page itself.
+//
+// In   program   everything; the window holds nothing of its own
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Ebbline.Desk
+import Ebbline.Theme
+
+ApplicationWindow {
+    id: root
+
+    required property DeskProgram program
+
+    minimumWidth: 800
+    minimumHeight: 560
+    visible: true
+    title: qsTr("Ebbline, desk")  // never a patient's name: titles show up in lists of windows
+    color: Theme.paper
+    LayoutMirroring.enabled: root.program.rightToLeft
+    LayoutMirroring.childrenInherit: true
+
+    Binding { target: Theme; property: "look"; value: root.program.settings.look }
+    Binding { target: Theme; property: "textScale"; value: root.program.settings.textPercent / 100 }
+    Binding { target: Theme; property: "reducedMotion"; value: root.program.settings.reducedMotion }
+    Binding { target: Theme; property: "bodySize"; value: 14 }
+    Binding { target: Theme; property: "targetSize"; value: 36 }
+
+    Shortcut {
+        sequences: ["F1", "?"]
+        onActivated: root.program.helpShown = !root.program.helpShown
+    }
+    Shortcut {
+        sequence: "Ctrl+L"
+        enabled: root.program.open
+        onActivated: root.program.lock()
+    }
+    Shortcut {
+        sequence: "Ctrl+1"
+        onActivated: root.program.openQueue()
+    }
+    Shortcut {
+        sequence: "Ctrl+2"
+        onActivated: root.program.openCourses()
+    }
+    Shortcut {
+        sequence: "Ctrl+N"
+        onActivated: root.program.openTreatment()
+    }
+
+    RowLayout {
+        anchors.fill: parent
+        spacing: 0
+
+        Rail {
+            visible: root.program.open
+            program: root.program
+            Layout.fillHeight: true
+        }
+        ColumnLayout {
+            spacing: 0
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+
+            NoticeBar {
+                text: root.program.notice
+                alarming: true
+                actText: qsTr("Understood")
+                onActed: root.program.dismissNotice()
+                Layout.fillWidth: true
+            }
+            NoticeBar {
+                text: root.program.open ? root.program.hub.trouble : ""
+                actText: qsTr("Try again")
+                onActed: root.program.hub.syncNow()
+                Layout.fillWidth: true
+            }
+            Loader {
+                id: page
+
+                focus: true
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Component.onCompleted: page.setSource(root.program.pageSource, { program: root.program })
+
+                Connections {
+                    target: root.program
+
+                    property url shown: root.program.pageSource
+
+                    onShownChanged: page.setSource(root.program.pageSource, { program: root.program })
+                }
+            }
+        }
+    }
+    HelpPanel {
+        program: root.program
+    }
+}

@@ -1,0 +1,137 @@
+// Linking the patient's phone, in the room: code, six digits, confirm.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+PageFrame {
+    id: root
+
+    required property DeskProgram program
+    readonly property PairingBoard board: root.program.pairing
+
+    title: root.board.title
+    subtitle: root.board.name
+
+    Rectangle {
+        visible: root.board.alarming
+        implicitHeight: stop.implicitHeight + 2 * Theme.gap
+        color: Theme.emergency
+        radius: Theme.corner
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: stop.text
+
+        Words {
+            id: stop
+
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            anchors.margins: Theme.gapLarge
+            text: root.board.text
+            strong: true
+            color: Theme.onAlarm
+            font.pixelSize: Theme.textLarge
+        }
+    }
+    Words {
+        visible: !root.board.alarming
+        text: root.board.text
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
+    PairingChoice {
+        visible: root.board.choosing
+        board: root.board
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
+    GridLayout {
+        visible: root.board.codeShown
+        columns: root.bodyWidth > 50 * Theme.textBody ? 2 : 1
+        columnSpacing: Theme.gapPage
+        rowSpacing: Theme.gap
+
+        QrCode {
+            matrix: root.board.qr
+            implicitWidth: Math.min(root.bodyWidth, 340)
+            implicitHeight: implicitWidth
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("Code for the patient's phone. It can also be typed: %1").arg(root.board.typedCode)
+        }
+        ColumnLayout {
+            spacing: Theme.gap
+            Layout.alignment: Qt.AlignVCenter
+
+            Words {
+                text: qsTr("To type instead")
+                soft: true
+            }
+            Words {
+                objectName: "typedCode"
+                text: root.board.typedCode
+                font.pixelSize: Theme.textTitle
+                font.family: "Noto Sans Mono"
+                font.letterSpacing: 1
+                Layout.maximumWidth: 20 * Theme.textTitle
+            }
+            Words {
+                text: root.board.timeLeft
+                strong: true
+            }
+        }
+    }
+    Words {
+        objectName: "number"
+        visible: root.board.comparing
+        text: root.board.number
+        font.pixelSize: 2.4 * Theme.textDisplay
+        font.letterSpacing: 4
+        strong: true
+        Accessible.name: qsTr("Six digits: %1").arg(root.board.number.split("").join(" "))
+    }
+    Flow {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        ActButton {
+            objectName: "makeCode"
+            visible: root.board.choosing
+            text: qsTr("Make a code")
+            primary: true
+            enabled: root.board.blocked.length === 0
+            onClicked: root.board.start()
+        }
+        ActButton {
+            visible: root.board.comparing
+            text: qsTr("Both show the same number")
+            primary: true
+            onClicked: root.board.confirm()
+        }
+        ActButton {
+            visible: root.board.comparing
+            text: qsTr("They differ: stop")
+            tone: Theme.emergency
+            onClicked: root.board.refuse()
+        }
+        ActButton {
+            visible: root.board.codeShown
+            text: qsTr("Cancel")
+            onClicked: root.board.refuse()
+        }
+        ActButton {
+            visible: root.board.ended
+            text: qsTr("Make a new code")
+            primary: true
+            onClicked: root.board.again()
+        }
+        ActButton {
+            visible: root.board.linked
+            text: qsTr("To the queue")
+            primary: true
+            onClicked: root.program.openQueue()
+        }
+    }
+}

@@ -1,0 +1,133 @@
+// The chosen thread: where it runs, what it is, and what was injected along it.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    property TreatmentEditor editor
+    readonly property bool ready: root.editor !== null
+
+    spacing: Theme.gapSmall
+
+    Heading {
+        level: 2
+        text: root.ready ? qsTr("Thread %1").arg(root.editor.selected) : ""
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: text.length > 0
+        text: root.ready ? root.editor.caution : ""
+        color: Theme.callNow
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    GridLayout {
+        columns: Math.max(1, Math.floor(root.width / (13 * Theme.textBody)))
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        Picker {
+            label: qsTr("Side")
+            options: [qsTr("Left"), qsTr("Right")]
+            current: root.ready ? root.editor.side - 1 : 0
+            onChosen: index => root.editor.side = index + 1
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        Picker {
+            label: qsTr("Zone")
+            options: root.ready ? root.editor.zoneNames : []
+            current: root.ready ? root.editor.zone - 1 : 0
+            onChosen: index => root.editor.zone = index + 1
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        Picker {
+            label: qsTr("Ends")
+            options: root.ready ? root.editor.endingNames : []
+            current: root.ready ? root.editor.ending - 1 : 0
+            onChosen: index => root.editor.ending = index + 1
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        Picker {
+            label: qsTr("Material")
+            options: root.ready ? root.editor.materialNames : []
+            current: root.ready ? root.editor.material - 1 : 0
+            onChosen: index => root.editor.material = index + 1
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        Picker {
+            label: qsTr("Form")
+            options: root.ready ? root.editor.formNames : []
+            current: root.ready ? root.editor.form - 1 : 0
+            onChosen: index => root.editor.form = index + 1
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        StepField {
+            label: qsTr("Needle or cannula")
+            unit: "G"
+            from: 14
+            to: 32
+            value: root.ready ? root.editor.gauge : 19
+            onMoved: value => root.editor.gauge = value
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        StepField {
+            label: qsTr("Length")
+            unit: "mm"
+            from: 10
+            to: 500
+            step: 10
+            value: root.ready ? root.editor.lengthMm : 100
+            onMoved: value => root.editor.lengthMm = value
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        StepField {
+            label: qsTr("Anaesthetic along it")
+            unit: "mL"
+            from: 0
+            to: 20
+            step: 0.1
+            decimals: 1
+            value: root.ready ? root.editor.trackMl : 0
+            onMoved: value => root.editor.trackMl = value
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
+        LineField {
+            label: qsTr("Lot")
+            value: root.ready ? root.editor.lot : ""
+            onFinished: text => root.editor.lot = text
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+        }
+        LineField {
+            label: qsTr("Expiry, year-month-day")
+            value: root.ready ? root.editor.expiry : ""
+            problem: root.ready ? root.editor.expiryProblem : ""
+            onFinished: text => root.editor.expiry = text
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+            Layout.alignment: Qt.AlignTop
+        }
+    }
+    Words {
+        visible: text.length > 0
+        text: root.ready ? root.editor.doseTracks : ""
+        small: true
+        color: Theme.callNow
+        Layout.fillWidth: true
+    }
+}

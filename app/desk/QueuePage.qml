@@ -1,0 +1,105 @@
+// The opening page: who needs the clinic, most urgent first, and why.
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+PageFrame {
+    id: root
+
+    required property DeskProgram program
+    readonly property QueueBoard queue: root.program.queue
+    readonly property bool keysOn: root.program.settings.singleKeys && list.activeFocus
+
+    title: qsTr("Queue")
+    subtitle: root.queue.summary
+    scrolls: false
+    Component.onCompleted: list.forceActiveFocus()
+
+    actions: [
+        LineField {
+            id: search
+
+            objectName: "search"
+            hint: root.program.settings.singleKeys ? qsTr("Name or lot  ( / )") : qsTr("Name or lot")
+            value: root.queue.search
+            onEdited: text => root.queue.search = text
+            Layout.preferredWidth: 16 * Theme.textBody
+        }
+    ]
+
+    Shortcut { sequence: "T"; enabled: root.keysOn; onActivated: root.queue.take(root.queue.rows.keyAt(list.currentIndex)) }
+    Shortcut { sequence: "C"; enabled: root.keysOn; onActivated: root.queue.called(root.queue.rows.keyAt(list.currentIndex)) }
+    Shortcut { sequence: "X"; enabled: root.keysOn; onActivated: root.queue.startClosing(root.queue.rows.keyAt(list.currentIndex)) }
+    Shortcut { sequence: "/"; enabled: root.keysOn; onActivated: search.field.forceActiveFocus(Qt.ShortcutFocusReason) }
+
+    Choice {
+        options: root.queue.filters
+        current: root.queue.urgencyFilter
+        onChosen: index => root.queue.urgencyFilter = index
+        Layout.fillWidth: true
+    }
+    Item {
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+
+        ListView {
+            id: list
+
+            objectName: "queue"
+            anchors.fill: parent
+            clip: true
+            spacing: Theme.gapSmall
+            model: root.queue.rows
+            activeFocusOnTab: true
+            keyNavigationEnabled: true
+            boundsBehavior: Flickable.StopAtBounds
+            highlightMoveDuration: Theme.motion
+            Keys.onReturnPressed: root.program.openCourse(root.queue.rows.keyAt(list.currentIndex))
+            Keys.onEnterPressed: root.program.openCourse(root.queue.rows.keyAt(list.currentIndex))
+            Accessible.role: Accessible.List
+            Accessible.name: root.queue.summary
+            ScrollBar.vertical: ScrollBar {
+                policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+                Accessible.ignored: true
+            }
+            section.property: "section"
+            section.delegate: QueueSection {
+                width: list.width - Theme.gap
+            }
+            delegate: QueueRow {
+                width: list.width - Theme.gap
+                pageHeight: list.height
+                chosen: ListView.isCurrentItem
+                listFocused: list.activeFocus
+                onPicked: list.currentIndex = index
+                onOpened: root.program.openCourse(row.key)
+                onTaken: root.queue.take(row.key)
+                onCalled: root.queue.called(row.key)
+                onClosing: root.queue.startClosing(row.key)
+            }
+        }
+        EmptyState {
+            anchors.centerIn: parent
+            width: Math.min(parent.width, 30 * Theme.textBody)
+            visible: list.count === 0
+            title: root.queue.emptyTitle
+            text: root.queue.emptyText
+        }
+    }
+    UndoBar {
+        text: root.queue.undoText
+        onUndone: root.queue.undo()
+        onForgotten: root.queue.forgetUndo()
+        Layout.fillWidth: true
+    }
+    ClosePanel {
+        shown: root.queue.closing
+        title: root.queue.closingTitle
+        outcomes: root.program.outcomes
+        onDecided: (outcome, note) => root.queue.close(outcome, note)
+        onCancelled: root.queue.cancelClosing()
+    }
+}

@@ -1,0 +1,47 @@
+// Why a course is in the queue, and who is on it.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    required property queueRow row
+    readonly property bool emergency: root.row.urgency === 1
+
+    spacing: 2
+
+    Words {
+        text: root.row.title
+        strong: true
+        color: root.emergency ? Theme.onAlarm : Theme.ink
+        font.pixelSize: root.emergency ? Theme.textDisplay : Theme.textBody
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.row.more.length > 0 ? root.row.reason + " (" + root.row.more + ")" : root.row.reason
+        color: root.emergency ? Theme.onAlarm : Theme.ink
+        font.pixelSize: root.emergency ? Theme.textLarge : Theme.textBody
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.emergency
+        text: root.row.advice + " " + root.row.phone
+        strong: true
+        color: Theme.onAlarm
+        font.pixelSize: Theme.textLarge
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gapSmall
+    }
+    Words {
+        text: root.row.unopened.length > 0
+              ? qsTr("%1 · %2 · %3").arg(root.row.taken).arg(root.row.lastEntry).arg(root.row.unopened)
+              : qsTr("%1 · %2").arg(root.row.taken).arg(root.row.lastEntry)
+        small: true
+        strong: root.row.isTaken
+        color: root.emergency ? Theme.onAlarm : Theme.inkSoft
+        Layout.fillWidth: true
+    }
+}

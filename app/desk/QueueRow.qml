@@ -1,0 +1,96 @@
+// One course of the queue. The form grows with the urgency: plain words, an outlined chip, a bar
+// across the row, and for an emergency the page itself.
+//
+// In   row, chosen (the current one), listFocused, pageHeight
+// Out  picked, opened, taken, called, closing
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+Item {
+    id: root
+
+    required property queueRow row
+    required property int index
+    property bool chosen: false
+    property bool listFocused: false
+    property real pageHeight: 600
+    readonly property bool emergency: root.row.urgency === 1
+    readonly property bool barred: root.row.urgency === 2
+    signal picked
+    signal opened
+    signal taken
+    signal called
+    signal closing
+
+    implicitHeight: Math.max(body.implicitHeight, root.emergency ? root.pageHeight * 0.55 : 0)
+    Accessible.role: Accessible.ListItem
+    Accessible.name: root.row.spoken
+    Accessible.selectable: true
+    Accessible.selected: root.chosen
+    Accessible.onPressAction: root.opened()
+
+    Rectangle {
+        anchors.fill: parent
+        radius: Theme.corner
+        color: root.emergency ? Theme.emergency : Theme.card
+        border.width: Theme.hairline
+        border.color: root.emergency ? Theme.emergency : root.barred ? Theme.callNow : Theme.hair
+    }
+    Rectangle {
+        anchors.fill: parent
+        anchors.margins: -1
+        radius: Theme.corner
+        color: "transparent"
+        visible: root.chosen && root.listFocused
+        border.width: Theme.focusWidth + 1
+        border.color: root.emergency ? Theme.ink : Theme.focus
+    }
+    MouseArea {
+        anchors.fill: parent
+        onClicked: root.picked()
+        onDoubleClicked: root.opened()
+    }
+    ColumnLayout {
+        id: body
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: 0
+
+        QueueRowHead {
+            row: root.row
+            Layout.fillWidth: true
+        }
+        GridLayout {
+            columns: root.width > 52 * Theme.textBody ? 3 : 1
+            columnSpacing: Theme.gapLarge
+            rowSpacing: Theme.gapSmall
+            Layout.fillWidth: true
+            Layout.margins: Theme.gapSmall + Theme.gapHair
+            Layout.leftMargin: Theme.gap
+            Layout.rightMargin: Theme.gap
+            Layout.topMargin: root.barred ? Theme.gapSmall : 0
+
+            QueueReason {
+                row: root.row
+                Layout.fillWidth: true
+            }
+            RowSpark {
+                visible: !root.emergency && !root.row.silent
+                row: root.row
+            }
+            QueueActs {
+                row: root.row
+                onOpened: root.opened()
+                onTaken: root.taken()
+                onCalled: root.called()
+                onClosing: root.closing()
+                Layout.alignment: Qt.AlignVCenter
+            }
+        }
+    }
+}

@@ -1,0 +1,69 @@
+// The follow-up sheet as it prints.
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+PageFrame {
+    id: root
+
+    required property DeskProgram program
+    readonly property SheetBoard sheet: root.program.sheet
+
+    title: qsTr("Follow-up sheet")
+    subtitle: root.sheet.outcome.length > 0 ? root.sheet.outcome : root.sheet.name
+    actions: [
+        Choice {
+            options: ["A4", "Letter"]
+            current: root.sheet.letter ? 1 : 0
+            onChosen: index => root.sheet.letter = index === 1
+            Layout.preferredWidth: 10 * Theme.textBody
+        },
+        ActButton {
+            text: qsTr("Save as PDF")
+            primary: true
+            onClicked: dialog.open()
+        }
+    ]
+
+    Item {
+        implicitHeight: 0
+        Accessible.role: Accessible.StaticText
+        Accessible.name: root.sheet.text
+    }
+    Repeater {
+        model: root.sheet.pageCount
+
+        Rectangle {
+            id: page
+
+            required property int index
+
+            implicitWidth: Math.min(root.bodyWidth, 860)
+            implicitHeight: implicitWidth * root.sheet.pageRatio
+            border.width: Theme.hairline
+            border.color: Theme.line
+            Layout.alignment: Qt.AlignHCenter
+
+            SheetPageView {
+                anchors.fill: parent
+                anchors.margins: 1
+                sheet: root.sheet
+                page: page.index
+                Accessible.role: Accessible.Graphic
+                Accessible.name: qsTr("Page %1 of the sheet").arg(page.index + 1)
+            }
+        }
+    }
+    FileDialog {
+        id: dialog
+
+        title: qsTr("Save the sheet")
+        fileMode: FileDialog.SaveFile
+        nameFilters: ["PDF (*.pdf)"]
+        selectedFile: root.sheet.suggestedFile.length > 0 ? "file:" + root.sheet.suggestedFile : ""
+        onAccepted: root.sheet.write(dialog.selectedFile)
+    }
+}

@@ -1,0 +1,81 @@
+// The local anaesthetic: the solution, the volumes, and the running total against the label.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+GridLayout {
+    id: root
+
+    property TreatmentEditor editor
+    readonly property bool ready: root.editor !== null
+
+    columns: width > 48 * Theme.textBody ? 2 : 1
+    columnSpacing: Theme.gapPage
+    rowSpacing: Theme.gapLarge
+
+    ColumnLayout {
+        spacing: Theme.gap
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+
+        Choice {
+            label: qsTr("Solution")
+            options: root.ready ? root.editor.drugNames : []
+            current: root.ready ? root.editor.drug - 1 : 0
+            onChosen: index => root.editor.drug = index + 1
+            Layout.fillWidth: true
+        }
+        Choice {
+            label: qsTr("Strength")
+            options: root.ready ? root.editor.percentNames : []
+            current: root.ready ? root.editor.percentIndex : 0
+            onChosen: index => root.editor.percentIndex = index
+            Layout.fillWidth: true
+        }
+        Choice {
+            visible: root.ready && root.editor.drug === 2
+            label: qsTr("Epinephrine")
+            options: ["1:100,000", "1:200,000", "1:400,000"]
+            current: root.ready ? [100000, 200000, 400000].indexOf(root.editor.epinephrineOneIn) : 1
+            onChosen: index => root.editor.epinephrineOneIn = [100000, 200000, 400000][index]
+            Layout.fillWidth: true
+        }
+        Choice {
+            label: qsTr("Buffered with 8.4 % bicarbonate")
+            options: [qsTr("No"), "1:10", "1:9", "1:3"]
+            current: root.ready ? root.editor.bufferIndex : 0
+            onChosen: index => root.editor.bufferIndex = index
+            Layout.fillWidth: true
+        }
+        StepField {
+            label: qsTr("Outside the tracks: entry points, blocks")
+            unit: "mL"
+            from: 0
+            to: 100
+            step: 0.5
+            decimals: 1
+            value: root.ready ? root.editor.extraMl : 0
+            onMoved: value => root.editor.extraMl = value
+            Layout.fillWidth: true
+            Layout.maximumWidth: 20 * Theme.textBody
+        }
+        LineField {
+            objectName: "weight"
+            label: qsTr("Weight, kg")
+            numeric: true
+            value: root.ready ? root.editor.weight : ""
+            onEdited: text => root.editor.weight = text
+            Layout.fillWidth: true
+            Layout.maximumWidth: 20 * Theme.textBody
+        }
+    }
+    DoseCard {
+        editor: root.editor
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+    }
+}

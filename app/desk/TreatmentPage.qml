@@ -1,0 +1,72 @@
+// Writing down a treatment, in four steps that can be taken in any order.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+PageFrame {
+    id: root
+
+    required property DeskProgram program
+    readonly property TreatmentEditor editor: root.program.treatment
+
+    title: root.editor.patientName.length > 0 ? qsTr("Treatment of %1").arg(root.editor.patientName) : qsTr("New treatment")
+    subtitle: root.editor.kept.length > 0 ? root.editor.kept
+              : root.editor.fromDraft ? qsTr("Taken up from the kept draft, %1").arg(root.editor.when) : root.editor.when
+    actions: [
+        ActButton {
+            text: qsTr("Start over")
+            quiet: true
+            onClicked: root.editor.startOver()
+        }
+    ]
+
+    Choice {
+        options: root.editor.steps
+        current: root.editor.step
+        onChosen: index => root.editor.step = index
+        Layout.fillWidth: true
+    }
+    Loader {
+        id: step
+
+        source: ["TreatmentPatient.qml", "TreatmentThreads.qml", "TreatmentAnaesthetic.qml", "TreatmentCare.qml"][root.editor.step]
+        Layout.fillWidth: true
+        Layout.preferredHeight: item ? item.implicitHeight : 0
+
+        Binding {
+            target: step.item
+            property: "editor"
+            value: root.editor
+            when: step.item !== null
+        }
+    }
+    RowLayout {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        ActButton {
+            visible: root.editor.step > 0
+            text: qsTr("Back")
+            onClicked: root.editor.step = root.editor.step - 1
+        }
+        Item {
+            Layout.fillWidth: true
+        }
+        ActButton {
+            visible: root.editor.step < 3
+            text: qsTr("Next: %1").arg(root.editor.steps[root.editor.step + 1])
+            primary: true
+            onClicked: root.editor.step = root.editor.step + 1
+        }
+        ActButton {
+            objectName: "record"
+            visible: root.editor.step === 3
+            text: qsTr("Record the treatment")
+            primary: true
+            enabled: root.editor.missing.length === 0
+            onClicked: root.editor.save()
+        }
+    }
+}

@@ -1,0 +1,93 @@
+// Whose treatment it is: choose, or register.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+GridLayout {
+    id: root
+
+    property TreatmentEditor editor
+    readonly property bool ready: root.editor !== null
+
+    columns: width > 48 * Theme.textBody ? 2 : 1
+    columnSpacing: Theme.gapPage
+    rowSpacing: Theme.gapLarge
+
+    ColumnLayout {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+
+        Heading {
+            level: 2
+            text: qsTr("Known patients")
+            Layout.fillWidth: true
+        }
+        LineField {
+            hint: qsTr("Name or phone")
+            value: root.ready ? root.editor.patientSearch : ""
+            onEdited: text => root.editor.patientSearch = text
+            Layout.fillWidth: true
+        }
+        Repeater {
+            model: root.ready ? root.editor.patients : null
+
+            ActButton {
+                required property patientRow row
+
+                text: row.phone.length > 0 ? row.name + " · " + row.phone : row.name
+                primary: row.key === root.editor.patientKey
+                onClicked: root.editor.choosePatient(row.key)
+                Layout.fillWidth: true
+            }
+        }
+        Words {
+            visible: root.ready && root.editor.patients.count === 0
+            text: qsTr("Nobody found. Register the patient beside this.")
+            soft: true
+            Layout.fillWidth: true
+        }
+    }
+    ColumnLayout {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+        Layout.preferredWidth: 1
+        Layout.alignment: Qt.AlignTop
+
+        Heading {
+            level: 2
+            text: qsTr("New patient")
+            Layout.fillWidth: true
+        }
+        LineField {
+            id: name
+
+            objectName: "newName"
+            label: qsTr("Name")
+            Layout.fillWidth: true
+        }
+        LineField {
+            id: phone
+
+            label: qsTr("Phone number, to call the patient")
+            Layout.fillWidth: true
+        }
+        Choice {
+            id: language
+
+            label: qsTr("Language of the diary")
+            options: ["English", "Deutsch", "العربية"]
+            current: 0
+            onChosen: index => language.current = index
+            Layout.fillWidth: true
+        }
+        ActButton {
+            text: qsTr("Register")
+            enabled: name.field.text.trim().length > 0
+            onClicked: root.editor.registerPatient(name.field.text, phone.field.text, ["en", "de", "ar"][language.current])
+        }
+    }
+}

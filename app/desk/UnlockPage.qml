@@ -1,0 +1,78 @@
+// The door: set up the vault, or open it.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+FocusScope {
+    id: root
+
+    required property DeskProgram program
+    readonly property UnlockBoard board: root.program.unlocking
+
+    Component.onCompleted: passphrase.field.forceActiveFocus()
+
+    Flickable {
+        id: area
+
+        anchors.fill: parent
+        contentHeight: Math.max(height, sheet.implicitHeight + 2 * Theme.gapPage)
+        interactive: contentHeight > height
+
+        ColumnLayout {
+            id: sheet
+
+            anchors.centerIn: parent
+            width: Math.min(area.width - 2 * Theme.gapPage, 30 * Theme.textBody)
+            spacing: Theme.gap
+
+            Wordmark {}
+            Heading {
+                text: root.board.title
+                Layout.fillWidth: true
+            }
+            Words {
+                text: root.board.text
+                soft: true
+                Layout.fillWidth: true
+            }
+            LineField {
+                id: passphrase
+
+                objectName: "passphrase"
+                label: qsTr("Passphrase")
+                secret: true
+                problem: root.board.problem
+                onAccepted: root.board.vaultExists ? root.board.unlock(passphrase.field.text)
+                                                   : again.field.forceActiveFocus()
+                Layout.fillWidth: true
+            }
+            LineField {
+                id: again
+
+                objectName: "again"
+                visible: !root.board.vaultExists
+                label: qsTr("Passphrase once more")
+                secret: true
+                onAccepted: root.board.create(passphrase.field.text, again.field.text)
+                Layout.fillWidth: true
+            }
+            ActButton {
+                text: root.board.vaultExists ? qsTr("Unlock") : qsTr("Set up")
+                primary: true
+                onClicked: root.board.vaultExists ? root.board.unlock(passphrase.field.text)
+                                                  : root.board.create(passphrase.field.text, again.field.text)
+                Layout.fillWidth: true
+            }
+            Choice {
+                label: qsTr("Language")
+                options: root.program.settings.languageNames
+                current: root.program.settings.languages.indexOf(root.program.settings.language)
+                onChosen: index => root.program.settings.language = root.program.settings.languages[index]
+                Layout.fillWidth: true
+                Layout.topMargin: Theme.gapLarge
+            }
+        }
+    }
+}

@@ -1,0 +1,281 @@
+#include "app/desk/desk_program.h"
+
+#include "app/desk/model/words.h"
+
+#include <QEvent>
+#include <QGuiApplication>
+#include <QImage>
+#include <QLocale>
+#include <QMetaEnum>
+#include <QQuickWindow>
+
+namespace ebbline::app {
+
+DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
+    : QObject(parent), m_setup(std::move(setup)), m_settings(m_setup.folder.parent_path() / (m_setup.folder.filename().string() + ".ini")),
+      m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_unlocking(m_workplace, m_setup.cost),
+      m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
+      m_pairing(m_workplace, m_hub), m_course(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
+      m_protocols(m_workplace), m_clinic(m_workplace)
+{
+    if (!m_setup.language.isEmpty()) {
+        m_settings.setLanguage(m_setup.language);
+    }
+    connect(&m_settings, &deskapp::SettingsBoard::languageChanged, this, &DeskProgram::applyLanguage);
+    connect(&m_workplace, &deskapp::Workplace::openChanged, this, &DeskProgram::afterUnlock);
+    connect(&m_workplace, &deskapp::Workplace::failed, this, [this](const QString& text) {
+        m_notice = text;
+        Q_EMIT noticeChanged();
+    });
+    connect(&m_treatment, &deskapp::TreatmentEditor::recorded, this, &DeskProgram::openPairing);
+    connect(&m_idle, &QTimer::timeout, this, &DeskProgram::lock);
+    m_hub.every(m_setup.syncEvery);
+    applyLanguage();
+}
+
+bool DeskProgram::show(const QSize& size)
+{
+    m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    m_engine.setInitialProperties({{QStringLiteral("program"), QVariant::fromValue(this)},
+                                   {QStringLiteral("width"), size.width()},
+                                   {QStringLiteral("height"), size.height()}});
+    m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Ebbline/Desk/Main.qml")));
+    if (m_setup.locksWhenIdle) {
+        qGuiApp->installEventFilter(this);
+    }
+    return window() != nullptr;
+}
+
+QQuickWindow* DeskProgram::window() const
+{
+    const auto roots = m_engine.rootObjects();
+    return roots.isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(roots.first());
+}
+
+bool DeskProgram::grab(const QString& file)
+{
+    return window() != nullptr && window()->grabWindow().save(file);
+}
+
+QString DeskProgram::pageName() const
+{
+    return QString::fromLatin1(QMetaEnum::fromType<Page>().valueToKey(static_cast<int>(m_page)));
+}
+
+QUrl DeskProgram::pageSource() const
+{
+    auto name = pageName();
+    name[0] = name[0].toUpper();
+    return QUrl(QStringLiteral("qrc:/qt/qml/Ebbline/Desk/%1Page.qml").arg(name));
+}
+
+QString DeskProgram::pageTitle() const
+{
+    switch (m_page) {
+    case Page::unlock:
+        return m_unlocking.title();
+    case Page::person:
+        return tr("Who is at the desk?");
+    case Page::queue:
+        return tr("Queue");
+    case Page::courses:
+        return tr("Courses");
+    case Page::treatment:
+        return tr("Treatment");
+    case Page::pairing:
+        return tr("Link a phone");
+    case Page::course:
+        return tr("Course");
+    case Page::followUp:
+        return tr("Follow-up");
+    case Page::sheet:
+        return tr("Follow-up sheet");
+    case Page::protocols:
+        return tr("Protocols");
+    case Page::clinic:
+        return tr("Clinic");
+    case Page::settings:
+        return tr("Settings");
+    }
+    return {};
+}
+
+bool DeskProgram::isRightToLeft() const
+{
+    return QLocale(m_settings.language()).textDirection() == Qt::RightToLeft;
+}
+
+QStringList DeskProgram::outcomes() const
+{
+    QStringList names;
+    for (int outcome = 1; outcome <= static_cast<int>(records::Outcome::notReached); ++outcome) {
+        names << deskapp::outcomeName(static_cast<records::Outcome>(outcome));
+    }
+    return names;
+}
+
+void DeskProgram::setHelpShown(bool shown)
+{
+    if (shown != m_helpShown) {
+        m_helpShown = shown;
+        Q_EMIT helpShownChanged();
+    }
+}
+
+void DeskProgram::turnTo(Page page)
+{
+    if (page != Page::unlock && !m_workplace.isOpen()) {
+        return;
+    }
+    if (m_page == Page::pairing && page != Page::pairing) {
+        m_pairing.leave();
+    }
+    m_page = page;
+    setHelpShown(false);
+    Q_EMIT pageChanged();
+}
+
+void DeskProgram::afterUnlock()
+{
+    dismissNotice();
+    if (!m_workplace.isOpen()) {
+        turnTo(Page::unlock);
+    } else if (!m_clinic.isDescribed()) {
+        openClinic();
+    } else if (m_clinic.person().isEmpty()) {
+        whoAmI();
+    } else {
+        openQueue();
+    }
+}
+
+void DeskProgram::openQueue()
+{
+    turnTo(Page::queue);
+}
+
+void DeskProgram::openCourses()
+{
+    turnTo(Page::courses);
+}
+
+void DeskProgram::openTreatment()
+{
+    if (m_workplace.isOpen()) {
+        m_treatment.open();
+        turnTo(Page::treatment);
+    }
+}
+
+void DeskProgram::openPairing(const QString& course)
+{
+    if (m_workplace.isOpen() && m_pairing.open(deskapp::courseFromKey(course))) {
+        turnTo(Page::pairing);
+    }
+}
+
+void DeskProgram::openCourse(const QString& course)
+{
+    if (m_course.show(deskapp::courseFromKey(course))) {
+        turnTo(Page::course);
+    }
+}
+
+void DeskProgram::openFollowUp(const QString& course)
+{
+    if (m_workplace.isOpen() && m_followUp.open(deskapp::courseFromKey(course))) {
+        turnTo(Page::followUp);
+    }
+}
+
+void DeskProgram::openSheet(const QString& course)
+{
+    if (m_workplace.isOpen() && m_sheet.open(deskapp::courseFromKey(course))) {
+        turnTo(Page::sheet);
+    }
+}
+
+void DeskProgram::openProtocols()
+{
+    turnTo(Page::protocols);
+}
+
+void DeskProgram::openClinic()
+{
+    m_clinic.open();
+    turnTo(Page::clinic);
+}
+
+void DeskProgram::openSettings()
+{
+    turnTo(Page::settings);
+}
+
+void DeskProgram::whoAmI()
+{
+    turnTo(Page::person);
+}
+
+void DeskProgram::choosePerson(const QString& name)
+{
+    m_clinic.setPerson(name);
+    openQueue();
+}
+
+void DeskProgram::lock()
+{
+    m_workplace.lock();
+}
+
+void DeskProgram::dismissNotice()
+{
+    if (!m_notice.isEmpty()) {
+        m_notice.clear();
+        Q_EMIT noticeChanged();
+    }
+}
+
+void DeskProgram::applyLanguage()
+{
+    const QLocale locale(m_settings.language());
+    QLocale::setDefault(locale);
+    QCoreApplication::removeTranslator(&m_translator);
+    if (m_translator.load(locale, QStringLiteral("desk"), QStringLiteral("_"), QStringLiteral(":/i18n"))) {
+        QCoreApplication::installTranslator(&m_translator);
+    }
+    QGuiApplication::setLayoutDirection(locale.textDirection());
+    m_engine.retranslate();
+    Q_EMIT directionChanged();
+    Q_EMIT pageChanged();
+    // Every word of the view models is made anew.
+    m_queue.refresh();
+    m_courses.refresh();
+    m_course.refresh();
+    m_treatment.refresh();
+    m_protocols.refresh();
+    Q_EMIT m_unlocking.changed();
+    Q_EMIT m_treatment.stepChanged();
+    Q_EMIT m_pairing.changed();
+    Q_EMIT m_hub.changed();
+    Q_EMIT m_clinic.changed();
+    m_followUp.retranslate();
+    m_sheet.retranslate();
+}
+
+bool DeskProgram::eventFilter(QObject* watched, QEvent* event)
+{
+    switch (event->type()) {
+    case QEvent::KeyPress:
+    case QEvent::MouseButtonPress:
+    case QEvent::MouseMove:
+    case QEvent::TouchBegin:
+    case QEvent::Wheel:
+        m_idle.start(std::chrono::minutes(m_settings.lockMinutes()));
+        break;
+    default:
+        break;
+    }
+    return QObject::eventFilter(watched, event);
+}
+
+}  // namespace ebbline::app

@@ -1,0 +1,178 @@
+#pragma once
+/// \file
+/// The clinic's program as one object: build it, show it, steer it, take its picture. main.cpp
+/// does so from the command line; a test or a story gives its own clock, folder, courier and zone
+/// and drives the same pages.
+///
+///     DeskProgram program({.folder = folder, .clock = clock, .zone = zone, .courier = maker});
+///     program.show(QSize(1280, 800));
+///     program.workplace().create(passphrase, cost);      // or unlock
+///     program.openQueue();                               // any page below
+///     program.grab("queue.png");
+///
+/// | page | how to show it |
+/// |---|---|
+/// | unlock | at the start, and after lock() |
+/// | person | whoAmI() |
+/// | queue | openQueue() |
+/// | courses | openCourses() |
+/// | treatment | openTreatment(); treatment()->setStep(0..3) |
+/// | pairing | openPairing(course) |
+/// | course | openCourse(course) |
+/// | followUp | openFollowUp(course) |
+/// | sheet | openSheet(course) |
+/// | protocols | openProtocols() |
+/// | clinic | openClinic() |
+/// | settings | openSettings() |
+///
+/// Courses are named by deskapp::keyOf(). Needs a QApplication. After show(), `changed` of the
+/// workplace keeps every page current.
+
+#include "app/desk/model/clinic_editor.h"
+#include "app/desk/model/course_board.h"
+#include "app/desk/model/course_list.h"
+#include "app/desk/model/follow_up_editor.h"
+#include "app/desk/model/hub_watch.h"
+#include "app/desk/model/pairing_board.h"
+#include "app/desk/model/protocol_board.h"
+#include "app/desk/model/queue_board.h"
+#include "app/desk/model/settings_board.h"
+#include "app/desk/model/treatment_editor.h"
+#include "app/desk/model/unlock_board.h"
+#include "app/desk/sheet/sheet_board.h"
+
+#include <QQmlApplicationEngine>
+#include <QSize>
+#include <QTimer>
+#include <QTranslator>
+
+class QQuickWindow;
+
+namespace ebbline::app {
+
+struct DeskSetup {
+    std::filesystem::path folder;   ///< of the vault; settings lie beside it as desk.ini
+    const clock::Clock& clock;
+    aftercare::Zone zone;
+    deskapp::CourierMaker courier = {};
+    crypto::StretchCost cost = {};
+    QString language = {};          ///< empty: as kept, else as the system
+    std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
+    bool locksWhenIdle = false;
+};
+
+class DeskProgram : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by main")
+    Q_PROPERTY(QString page READ pageName NOTIFY pageChanged FINAL)
+    Q_PROPERTY(QUrl pageSource READ pageSource NOTIFY pageChanged FINAL)
+    Q_PROPERTY(QString pageTitle READ pageTitle NOTIFY pageChanged FINAL)
+    Q_PROPERTY(bool open READ isOpen NOTIFY pageChanged FINAL)
+    Q_PROPERTY(bool rightToLeft READ isRightToLeft NOTIFY directionChanged FINAL)
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)  ///< something went wrong; empty: no
+    Q_PROPERTY(QStringList outcomes READ outcomes NOTIFY directionChanged FINAL)  ///< of closing, from 1 on
+    Q_PROPERTY(bool helpShown READ isHelpShown WRITE setHelpShown NOTIFY helpShownChanged FINAL)
+    Q_PROPERTY(ebbline::deskapp::UnlockBoard* unlocking READ unlocking CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::QueueBoard* queue READ queue CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::CourseList* courses READ courses CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::TreatmentEditor* treatment READ treatment CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::PairingBoard* pairing READ pairing CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::CourseBoard* course READ course CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::FollowUpEditor* followUp READ followUp CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::SheetBoard* sheet READ sheet CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::ProtocolBoard* protocols READ protocols CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::ClinicEditor* clinic READ clinic CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::SettingsBoard* settings READ settings CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::HubWatch* hub READ hub CONSTANT FINAL)
+
+public:
+    enum class Page { unlock, person, queue, courses, treatment, pairing, course, followUp, sheet, protocols, clinic, settings };
+    Q_ENUM(Page)
+
+    explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
+
+    /// Opens the window. \returns false if the pages could not be loaded.
+    bool show(const QSize& size);
+    QQuickWindow* window() const;
+    QQmlEngine& engine() { return m_engine; }
+    /// Renders what is on the screen now into a PNG file.
+    bool grab(const QString& file);
+
+    deskapp::Workplace& workplace() { return m_workplace; }
+    Page page() const { return m_page; }
+    QString pageName() const;
+    QUrl pageSource() const;
+    QString pageTitle() const;
+    bool isOpen() const { return m_workplace.isOpen(); }
+    bool isRightToLeft() const;
+    QString notice() const { return m_notice; }
+    QStringList outcomes() const;
+    bool isHelpShown() const { return m_helpShown; }
+    void setHelpShown(bool shown);
+
+    deskapp::UnlockBoard* unlocking() { return &m_unlocking; }
+    deskapp::QueueBoard* queue() { return &m_queue; }
+    deskapp::CourseList* courses() { return &m_courses; }
+    deskapp::TreatmentEditor* treatment() { return &m_treatment; }
+    deskapp::PairingBoard* pairing() { return &m_pairing; }
+    deskapp::CourseBoard* course() { return &m_course; }
+    deskapp::FollowUpEditor* followUp() { return &m_followUp; }
+    deskapp::SheetBoard* sheet() { return &m_sheet; }
+    deskapp::ProtocolBoard* protocols() { return &m_protocols; }
+    deskapp::ClinicEditor* clinic() { return &m_clinic; }
+    deskapp::SettingsBoard* settings() { return &m_settings; }
+    deskapp::HubWatch* hub() { return &m_hub; }
+
+    Q_INVOKABLE void openQueue();
+    Q_INVOKABLE void openCourses();
+    Q_INVOKABLE void openTreatment();
+    Q_INVOKABLE void openPairing(const QString& course);
+    Q_INVOKABLE void openCourse(const QString& course);
+    Q_INVOKABLE void openFollowUp(const QString& course);
+    Q_INVOKABLE void openSheet(const QString& course);
+    Q_INVOKABLE void openProtocols();
+    Q_INVOKABLE void openClinic();
+    Q_INVOKABLE void openSettings();
+    Q_INVOKABLE void whoAmI();
+    Q_INVOKABLE void choosePerson(const QString& name);
+    Q_INVOKABLE void lock();
+    Q_INVOKABLE void dismissNotice();
+
+Q_SIGNALS:
+    void pageChanged();
+    void directionChanged();
+    void noticeChanged();
+    void helpShownChanged();
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void turnTo(Page page);
+    void afterUnlock();
+    void applyLanguage();
+
+    DeskSetup m_setup;
+    deskapp::SettingsBoard m_settings;
+    deskapp::Workplace m_workplace;
+    deskapp::UnlockBoard m_unlocking;
+    deskapp::HubWatch m_hub;
+    deskapp::QueueBoard m_queue;
+    deskapp::CourseList m_courses;
+    deskapp::TreatmentEditor m_treatment;
+    deskapp::PairingBoard m_pairing;
+    deskapp::CourseBoard m_course;
+    deskapp::FollowUpEditor m_followUp;
+    deskapp::SheetBoard m_sheet;
+    deskapp::ProtocolBoard m_protocols;
+    deskapp::ClinicEditor m_clinic;
+    Page m_page = Page::unlock;
+    QString m_notice;
+    bool m_helpShown = false;
+    QTranslator m_translator;
+    QTimer m_idle;
+    QQmlApplicationEngine m_engine;
+};
+
+}  // namespace ebbline::app

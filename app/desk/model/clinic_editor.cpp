@@ -1,0 +1,187 @@
+#include "app/desk/model/clinic_editor.h"
+
+#include "app/desk/model/times.h"
+
+#include <QByteArray>
+#include <QRegularExpression>
+
+#include <algorithm>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+/// 32 bytes from 64 hexadecimal digits.
+std::optional<bytes::Array<32>> keyHashOf(const QString& text)
+{
+    static const QRegularExpression form(QStringLiteral("^[0-9a-fA-F]{64}$"));
+    if (!form.match(text.trimmed()).hasMatch()) {
+        return std::nullopt;
+    }
+    const auto raw = QByteArray::fromHex(text.trimmed().toLatin1());
+    bytes::Array<32> hash{};
+    std::copy(raw.begin(), raw.end(), hash.begin());
+    return hash;
+}
+
+}  // namespace
+
+bool isThisMachine(const QString& hostAndPort)
+{
+    static const QRegularExpression here(QStringLiteral("^(localhost|127(\\.[0-9]{1,3}){3}|\\[::1\\])(:[0-9]+)?$"));
+    return here.match(hostAndPort.trimmed()).hasMatch();
+}
+
+ClinicEditor::ClinicEditor(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::openChanged, this, &ClinicEditor::open);
+}
+
+void ClinicEditor::open()
+{
+    m_name.clear();
+    m_phone.clear();
+    m_onCall.clear();
+    m_emergency.clear();
+    m_people.clear();
+    m_hub.clear();
+    m_hubKey.clear();
+    m_saved.clear();
+    if (m_workplace.isOpen()) {
+        if (const auto clinic = m_workplace.desk().clinic()) {
+            m_name = QString::fromStdString(clinic->contacts.clinicName);
+            m_phone = QString::fromStdString(clinic->contacts.clinicPhone);
+            m_onCall = QString::fromStdString(clinic->contacts.onCallPhone);
+            m_emergency = QString::fromStdString(clinic->contacts.emergencyNumber);
+            QStringList people;
+            for (const auto& person : clinic->people) {
+                people << QString::fromStdString(person);
+            }
+            m_people = people.join(u'\n');
+        }
+        m_hub = QString::fromStdString(m_workplace.desk().hub());
+    }
+    Q_EMIT changed();
+    Q_EMIT peopleChanged();
+}
+
+QStringList ClinicEditor::peopleLines() const
+{
+    QStringList people;
+    for (const auto& line : m_people.split(u'\n')) {
+        if (!line.trimmed().isEmpty()) {
+            people << line.trimmed();
+        }
+    }
+    people.removeDuplicates();
+    return people;
+}
+
+QStringList ClinicEditor::missing() const
+{
+    QStringList missing;
+    if (m_name.trimmed().isEmpty()) {
+        missing << tr("The clinic's name.");
+    }
+    if (m_phone.trimmed().isEmpty()) {
+        missing << tr("The clinic's phone number.");
+    }
+    static const QRegularExpression digits(QStringLiteral("^[0-9]{2,6}$"));
+    if (!digits.match(m_emergency.trimmed()).hasMatch()) {
+        missing << tr("The emergency number, digits only, for example 112.");
+    }
+    if (peopleLines().isEmpty()) {
+        missing << tr("At least one person who works at the desk.");
+    }
+    if (isHubKeyAsked() && !keyHashOf(m_hubKey)) {
+        missing << tr("The fingerprint of the hub's key: 64 digits 0 to 9 and A to F.");
+    }
+    return missing;
+}
+
+bool ClinicEditor::hubChanged() const
+{
+    return m_workplace.isOpen() && m_hub.trimmed().toStdString() != m_workplace.desk().hub();
+}
+
+bool ClinicEditor::isHubKeyAsked() const
+{
+    return hubChanged() && !m_hub.trimmed().isEmpty() && !isThisMachine(m_hub);
+}
+
+QString ClinicEditor::contactsText() const
+{
+    const auto clinic = m_workplace.isOpen() ? m_workplace.desk().clinic() : std::nullopt;
+    if (!clinic) {
+        return tr("No number is recorded yet.");
+    }
+    const auto& contacts = clinic->contacts;
+    QStringList lines{tr("%1: %2", "clinic, phone").arg(QString::fromStdString(contacts.clinicName), QString::fromStdString(contacts.clinicPhone))};
+    if (!contacts.onCallPhone.empty()) {
+        lines << tr("On call: %1").arg(QString::fromStdString(contacts.onCallPhone));
+    }
+    lines << tr("Emergency: %1").arg(QString::fromStdString(contacts.emergencyNumber));
+    return lines.join(u'\n');
+}
+
+bool ClinicEditor::isDescribed() const
+{
+    return m_workplace.isOpen() && m_workplace.desk().clinic().has_value();
+}
+
+QString ClinicEditor::person() const
+{
+    return m_workplace.isOpen() ? QString::fromStdString(m_workplace.desk().person()) : QString();
+}
+
+void ClinicEditor::setPerson(const QString& name)
+{
+    if (m_workplace.isOpen() && name.toStdString() != m_workplace.desk().person()) {
+        m_workplace.desk().setPerson(name.toStdString());
+        Q_EMIT peopleChanged();
+        m_workplace.settle({});
+    }
+}
+
+QStringList ClinicEditor::personChoices() const
+{
+    QStringList people;
+    if (m_workplace.isOpen()) {
+        if (const auto clinic = m_workplace.desk().clinic()) {
+            for (const auto& person : clinic->people) {
+                people << QString::fromStdString(person);
+            }
+        }
+    }
+    return people;
+}
+
+bool ClinicEditor::save()
+{
+    if (!m_workplace.isOpen() || !missing().isEmpty()) {
+        Q_EMIT changed();
+        return false;
+    }
+    records::ClinicDescribed clinic;
+    clinic.contacts = {m_name.trimmed().toStdString(), m_phone.trimmed().toStdString(), m_onCall.trimmed().toStdString(),
+                       m_emergency.trimmed().toStdString()};
+    clinic.zone = m_workplace.zone().name();
+    for (const auto& person : peopleLines()) {
+        clinic.people.push_back(person.toStdString());
+    }
+    auto outcome = m_workplace.desk().describeClinic(clinic);
+    if (outcome && hubChanged()) {
+        outcome = m_workplace.desk().setHub(m_hub.trimmed().toStdString(), !isThisMachine(m_hub),
+                                            keyHashOf(m_hubKey).value_or(bytes::Array<32>{}));
+    }
+    const bool well = m_workplace.settle(outcome);
+    m_saved = well ? tr("Saved, %1").arg(clockText(m_workplace.now())) : QString();
+    if (well && person().isEmpty()) {
+        setPerson(peopleLines().front());
+    }
+    Q_EMIT changed();
+    Q_EMIT peopleChanged();
+    return well;
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,71 @@
+#pragma once
+/// \file
+/// The clinic: its name, whom a patient calls, and who works at this desk.
+
+#include "app/desk/model/workplace.h"
+
+#include <QObject>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::deskapp {
+
+class ClinicEditor : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString clinicName MEMBER m_name NOTIFY changed FINAL)
+    Q_PROPERTY(QString clinicPhone MEMBER m_phone NOTIFY changed FINAL)
+    Q_PROPERTY(QString onCallPhone MEMBER m_onCall NOTIFY changed FINAL)
+    Q_PROPERTY(QString emergencyNumber MEMBER m_emergency NOTIFY changed FINAL)
+    Q_PROPERTY(QString people MEMBER m_people NOTIFY changed FINAL)  ///< one name a line
+    Q_PROPERTY(QString hub MEMBER m_hub NOTIFY changed FINAL)        ///< "host:port"
+    /// SHA-256 of the hub's public key, 64 hexadecimal digits; asked for again when the hub changes.
+    Q_PROPERTY(QString hubKey MEMBER m_hubKey NOTIFY changed FINAL)
+    Q_PROPERTY(bool hubKeyAsked READ isHubKeyAsked NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList missing READ missing NOTIFY changed FINAL)
+    Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)
+    Q_PROPERTY(QString contactsText READ contactsText NOTIFY changed FINAL)  ///< as recorded
+    Q_PROPERTY(bool described READ isDescribed NOTIFY peopleChanged FINAL)
+    Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY peopleChanged FINAL)
+    Q_PROPERTY(QStringList personChoices READ personChoices NOTIFY peopleChanged FINAL)
+
+public:
+    explicit ClinicEditor(Workplace& workplace, QObject* parent = nullptr);
+
+    /// Takes what is recorded.
+    void open();
+    QStringList missing() const;
+    bool isHubKeyAsked() const;
+    QString contactsText() const;
+    QString saved() const { return m_saved; }
+    bool isDescribed() const;
+    QString person() const;
+    void setPerson(const QString& name);
+    QStringList personChoices() const;
+
+    Q_INVOKABLE bool save();
+
+Q_SIGNALS:
+    void changed();
+    void peopleChanged();
+
+private:
+    QStringList peopleLines() const;
+    bool hubChanged() const;
+
+    Workplace& m_workplace;
+    QString m_name;
+    QString m_phone;
+    QString m_onCall;
+    QString m_emergency;
+    QString m_people;
+    QString m_hub;
+    QString m_hubKey;
+    QString m_saved;
+};
+
+/// This very machine: the only place where a hub may be reached without TLS.
+bool isThisMachine(const QString& hostAndPort);
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,189 @@
+#include "app/desk/model/course_board.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+#include <QLocale>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+constexpr qsizetype longestMessage = 2000;  ///< bytes of UTF-8, records::MessageWritten
+
+}  // namespace
+
+CourseBoard::CourseBoard(Workplace& workplace, QObject* parent)
+    : QObject(parent), m_workplace(workplace), m_curves(workplace)
+{
+    connect(&workplace, &Workplace::changed, this, &CourseBoard::refresh);
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        if (!m_workplace.isOpen()) {
+            empty();
+        }
+    });
+}
+
+void CourseBoard::empty()
+{
+    m_course = {};
+    m_name.clear();
+    m_phone.clear();
+    m_messageDraft.clear();
+    m_closingKey.clear();
+    m_findings.setRows({});
+    m_entries.setRows({});
+    m_messages.setRows({});
+    m_curves.show({});
+    Q_EMIT changed();
+    Q_EMIT draftChanged();
+    Q_EMIT closingChanged();
+}
+
+bool CourseBoard::show(const recovery::CourseId& course)
+{
+    if (!m_workplace.isOpen() || !m_workplace.desk().course(course)) {
+        return false;
+    }
+    if (course != m_course) {
+        m_messageDraft.clear();
+        cancelClosing();
+        m_course = course;
+        m_curves.show(course);
+        Q_EMIT draftChanged();
+    }
+    refresh();
+    openEntries();
+    return true;
+}
+
+void CourseBoard::refresh()
+{
+    if (!m_workplace.isOpen() || m_course.isNull()) {
+        return;
+    }
+    const auto view = m_workplace.desk().course(m_course);
+    if (!view || view->state == nullptr) {
+        return;
+    }
+    const auto now = m_workplace.now();
+    const auto& summary = view->summary;
+    m_name = QString::fromStdString(summary.patientName);
+    m_phone = QString::fromStdString(summary.patientPhone);
+    m_day = dayText(summary.day);
+    m_linked = summary.linked;
+    m_closed = summary.closed;
+    const auto threads = view->state->treatment ? static_cast<int>(view->state->treatment->treatment.placements.size()) : 0;
+    m_facts = tr("Treated %1 · %2 · %3, version %4", "date, threads, protocol, its version")
+                  .arg(dateText(summary.treated), tr("%n thread(s)", nullptr, threads),
+                       QString::fromStdString(view->protocol.name), charts::digits(view->protocol.version));
+    const auto last = summary.lastEntry ? tr("Last entry %1").arg(whenText(*summary.lastEntry, now)) : tr("No entry yet");
+    m_reach = tr("%1 · %2").arg(summary.linked ? tr("Phone linked") : tr("No phone linked"), last);
+    m_adherence = view->remindersDue == 0
+                      ? tr("No reminder due yet")
+                      : tr("%1 of %n reminder(s) answered “done”", nullptr, static_cast<int>(view->remindersDue))
+                            .arg(QLocale().toString(qRound(view->remindersDone * 100)) + QLocale().percent());
+    m_unopenedText = summary.unopened > 0
+                         ? tr("%n new entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
+                         : QString();
+    m_findings.setRows(findingRows(view->findings, now));
+    m_entries.setRows(entryRows(*view->state, now));
+    m_messages.setRows(messageRows(*view->state, m_name, now));
+    m_curves.refresh();
+    Q_EMIT changed();
+}
+
+void CourseBoard::openEntries()
+{
+    // Nobody named, nothing claimed: an entry is opened by a person or not at all.
+    if (m_course.isNull() || m_unopenedText.isEmpty() || m_workplace.desk().person().empty()) {
+        return;
+    }
+    m_workplace.settle(m_workplace.desk().openEntries(m_course));
+}
+
+void CourseBoard::act(const QString& finding, records::Act what, records::Outcome outcome, const QString& note)
+{
+    if (!m_course.isNull() && !finding.isEmpty()) {
+        m_workplace.settle(m_workplace.desk().act(m_course, finding.toStdString(), what, outcome, note.toStdString()));
+    }
+}
+
+void CourseBoard::see(const QString& finding)
+{
+    act(finding, records::Act::seen);
+}
+
+void CourseBoard::take(const QString& finding)
+{
+    act(finding, records::Act::taken);
+}
+
+void CourseBoard::called(const QString& finding)
+{
+    act(finding, records::Act::called);
+}
+
+void CourseBoard::bringForward(const QString& finding)
+{
+    act(finding, records::Act::visitBroughtForward);
+}
+
+void CourseBoard::startClosing(const QString& finding)
+{
+    m_closingKey = finding;
+    Q_EMIT closingChanged();
+}
+
+void CourseBoard::close(int outcome, const QString& note)
+{
+    if (m_closingKey.isEmpty() || outcome <= 0 || outcome > static_cast<int>(records::Outcome::notReached)) {
+        return;
+    }
+    const auto finding = m_closingKey;
+    cancelClosing();
+    act(finding, records::Act::closed, static_cast<records::Outcome>(outcome), note);
+}
+
+void CourseBoard::cancelClosing()
+{
+    if (!m_closingKey.isEmpty()) {
+        m_closingKey.clear();
+        Q_EMIT closingChanged();
+    }
+}
+
+void CourseBoard::reopen(const QString& finding)
+{
+    act(finding, records::Act::reopened);
+}
+
+void CourseBoard::setMessageDraft(const QString& text)
+{
+    if (text != m_messageDraft) {
+        m_messageDraft = text;
+        Q_EMIT draftChanged();
+    }
+}
+
+QString CourseBoard::messageProblem() const
+{
+    if (!m_linked && !m_messageDraft.isEmpty()) {
+        return tr("No phone is linked: the message waits until one is.");
+    }
+    return m_messageDraft.toUtf8().size() > longestMessage ? tr("Too long: shorten it before sending.") : QString();
+}
+
+void CourseBoard::send()
+{
+    const auto text = m_messageDraft.trimmed();
+    if (m_course.isNull() || text.isEmpty() || text.toUtf8().size() > longestMessage) {
+        return;
+    }
+    if (m_workplace.settle(m_workplace.desk().writeMessage(m_course, text.toStdString()))) {
+        setMessageDraft({});
+    }
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,101 @@
+#pragma once
+/// \file
+/// The page of one course: who, what day, how reachable; findings and what was done about them;
+/// entries; messages; its curves. Showing a course opens its entries in the name of the person at
+/// the desk; entries that arrive later wait for an act of their own.
+
+#include "app/desk/model/course_rows.h"
+#include "app/desk/model/curve_board.h"
+
+namespace ebbline::deskapp {
+
+class CourseBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString key READ key NOTIFY changed FINAL)
+    Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
+    Q_PROPERTY(QString phone READ phone NOTIFY changed FINAL)
+    Q_PROPERTY(QString day READ day NOTIFY changed FINAL)
+    Q_PROPERTY(QString facts READ facts NOTIFY changed FINAL)          ///< treated when, threads, protocol
+    Q_PROPERTY(QString reach READ reach NOTIFY changed FINAL)          ///< linked phone, last entry
+    Q_PROPERTY(QString adherence READ adherence NOTIFY changed FINAL)
+    Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
+    Q_PROPERTY(bool closed READ isClosed NOTIFY changed FINAL)
+    Q_PROPERTY(QString unopenedText READ unopenedText NOTIFY changed FINAL)  ///< empty: all are opened
+    Q_PROPERTY(QString messageDraft READ messageDraft WRITE setMessageDraft NOTIFY draftChanged FINAL)
+    Q_PROPERTY(QString messageProblem READ messageProblem NOTIFY draftChanged FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* findings READ findings CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* entries READ entries CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* messages READ messages CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::CurveBoard* curves READ curves CONSTANT FINAL)
+    Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< finding being closed
+
+public:
+    explicit CourseBoard(Workplace& workplace, QObject* parent = nullptr);
+
+    /// Shows a course and opens its entries. \returns false if there is no such course.
+    bool show(const recovery::CourseId& course);
+    void refresh();
+
+    const recovery::CourseId& course() const { return m_course; }
+    QString key() const { return keyOf(m_course); }
+    QString name() const { return m_name; }
+    QString phone() const { return m_phone; }
+    QString day() const { return m_day; }
+    QString facts() const { return m_facts; }
+    QString reach() const { return m_reach; }
+    QString adherence() const { return m_adherence; }
+    bool isLinked() const { return m_linked; }
+    bool isClosed() const { return m_closed; }
+    QString unopenedText() const { return m_unopenedText; }
+    QString messageDraft() const { return m_messageDraft; }
+    void setMessageDraft(const QString& text);
+    QString messageProblem() const;
+    RowList* findings() { return &m_findings; }
+    RowList* entries() { return &m_entries; }
+    RowList* messages() { return &m_messages; }
+    CurveBoard* curves() { return &m_curves; }
+    QString closingKey() const { return m_closingKey; }
+
+    Q_INVOKABLE void openEntries();
+    Q_INVOKABLE void see(const QString& finding);
+    Q_INVOKABLE void take(const QString& finding);
+    Q_INVOKABLE void called(const QString& finding);
+    Q_INVOKABLE void bringForward(const QString& finding);
+    Q_INVOKABLE void startClosing(const QString& finding);
+    Q_INVOKABLE void close(int outcome, const QString& note);
+    Q_INVOKABLE void cancelClosing();
+    Q_INVOKABLE void reopen(const QString& finding);
+    Q_INVOKABLE void send();
+
+Q_SIGNALS:
+    void changed();
+    void draftChanged();
+    void closingChanged();
+
+private:
+    void act(const QString& finding, records::Act what, records::Outcome outcome = records::Outcome::none,
+             const QString& note = {});
+    void empty();
+
+    Workplace& m_workplace;
+    recovery::CourseId m_course;
+    QString m_name;
+    QString m_phone;
+    QString m_day;
+    QString m_facts;
+    QString m_reach;
+    QString m_adherence;
+    bool m_linked = false;
+    bool m_closed = false;
+    QString m_unopenedText;
+    QString m_messageDraft;
+    RowList m_findings;
+    RowList m_entries;
+    RowList m_messages;
+    CurveBoard m_curves;
+    QString m_closingKey;
+};
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,170 @@
+#include "app/desk/model/course_rows.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/finding_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+#include "app/desk/model/workplace.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QRegularExpression>
+
+#include <algorithm>
+#include <tuple>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+class Course {
+    Q_DECLARE_TR_FUNCTIONS(Course)
+};
+
+QString signsText(const recovery::Entry& entry)
+{
+    QStringList parts;
+    for (const auto sign : entry.present) {
+        parts << signName(sign);
+    }
+    if (entry.temperature) {
+        parts << Course::tr("%1 °C").arg(QLocale().toString(entry.temperature->celsius(), 'f', 1));
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+}  // namespace
+
+QString scoresText(const std::map<recovery::Stream, recovery::Score>& scores)
+{
+    QStringList parts;
+    for (const auto symptom : recovery::allSymptoms) {
+        QStringList sides;
+        for (const auto side : {recovery::Side::none, recovery::Side::left, recovery::Side::right}) {
+            const auto found = scores.find({symptom, side});
+            if (found == scores.end()) {
+                continue;
+            }
+            const auto points = charts::digits(found->second.points());
+            sides << (side == recovery::Side::none   ? points
+                      : side == recovery::Side::left ? Course::tr("L %1", "left, score").arg(points)
+                                                     : Course::tr("R %1", "right, score").arg(points));
+        }
+        if (!sides.isEmpty()) {
+            parts << charts::symptomName(symptom) + u' ' + sides.join(u' ');
+        }
+    }
+    return parts.join(QStringLiteral(" · "));
+}
+
+QString actText(const records::FindingActed& act, const clock::Moment& now)
+{
+    auto text = Course::tr("%1 by %2, %3", "act, person, time")
+                    .arg(actName(act.act), QString::fromStdString(act.by), whenText(act.at, now));
+    if (act.outcome != records::Outcome::none) {
+        text += QStringLiteral(". ") + outcomeName(act.outcome);
+    }
+    if (!act.note.empty()) {
+        text += QStringLiteral(". ") + QString::fromStdString(act.note);
+    }
+    return text;
+}
+
+QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const clock::Moment& now)
+{
+    std::vector<const triage::Finding*> order;
+    for (const auto& finding : findings) {
+        order.push_back(&finding);
+    }
+    std::stable_sort(order.begin(), order.end(), [](const auto* a, const auto* b) {
+        const auto rank = [](const auto* finding) {
+            return std::make_tuple(!finding->open, finding->open ? static_cast<int>(finding->urgency) : 0);
+        };
+        return rank(a) < rank(b);
+    });
+    QList<RowList::Row> rows;
+    for (const auto* finding : order) {
+        FindingRow row;
+        row.key = QString::fromStdString(finding->key);
+        row.urgency = static_cast<int>(finding->urgency);
+        row.urgencyName = urgencyName(finding->urgency);
+        row.title = findingTitle(*finding);
+        row.reason = findingReason(*finding);
+        row.basis = findingBasis(*finding);
+        row.advice = urgencyAdvice(finding->urgency);
+        row.when = whenText(finding->raisedAt, now);
+        row.open = finding->open;
+        row.entryKey = finding->entry ? keyOf(*finding->entry) : QString();
+        for (const auto& act : finding->acts) {
+            row.acts << actText(act, now);
+        }
+        row.spoken = Course::tr("%1: %2. %3 Raised %4. %5", "urgency, title, reason, time, acts")
+                         .arg(row.urgencyName, row.title, row.reason, row.when, row.acts.join(QStringLiteral(". ")));
+        rows.append({row.key, row.open ? QStringLiteral("open") : QStringLiteral("closed"), QVariant::fromValue(row)});
+    }
+    return rows;
+}
+
+QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::Moment& now)
+{
+    std::vector<const journal::EntryHistory*> order;
+    for (const auto& [id, history] : course.entries) {
+        order.push_back(&history);
+    }
+    std::stable_sort(order.begin(), order.end(),
+                     [](const auto* a, const auto* b) { return a->current().at.at > b->current().at.at; });
+    QList<RowList::Row> rows;
+    for (const auto* history : order) {
+        const auto& entry = history->current();
+        EntryRow row;
+        if (course.treatment) {
+            row.day = dayText(clock::dayOfRecovery(course.treatment->treatment.at, entry.at));
+        }
+        row.when = whenText(entry.at, now);
+        row.scores = scoresText(entry.scores);
+        row.signs = signsText(entry);
+        row.note = QString::fromStdString(entry.note);
+        QStringList marks;
+        if (entry.isLate()) {
+            marks << Course::tr("entered late, %1").arg(whenText(entry.recordedAt, now));
+        }
+        if (history->amended()) {
+            const auto& before = history->versions[history->versions.size() - 2].value;
+            const auto was = scoresText(before.scores);
+            marks << Course::tr("amended; was: %1").arg(was.isEmpty() ? Course::tr("no scores") : was);
+        }
+        row.marks = marks.join(QStringLiteral(" · "));
+        const auto opening = course.openings.find(entry.id);
+        row.isOpened = opening != course.openings.end();
+        row.opened = row.isOpened ? Course::tr("Opened by %1, %2").arg(QString::fromStdString(opening->second.by),
+                                                                      whenText(opening->second.at, now))
+                                  : Course::tr("Not opened yet");
+        row.spoken = QStringList{row.day, row.when, row.scores, row.signs, row.note, row.marks, row.opened}
+                         .filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(". "));
+        rows.append({keyOf(entry.id), {}, QVariant::fromValue(row)});
+    }
+    return rows;
+}
+
+QList<RowList::Row> messageRows(const journal::CourseState& course, const QString& patient, const clock::Moment& now)
+{
+    QList<RowList::Row> rows;
+    int number = 0;
+    for (const auto& message : course.messages) {
+        MessageRow row;
+        row.ours = !message.by.empty();
+        row.who = row.ours ? QString::fromStdString(message.by) : patient;
+        row.when = whenText(message.at, now);
+        row.text = QString::fromStdString(message.text);
+        const auto read = course.reads.find(message.message);
+        if (row.ours) {
+            // Only what is proved: the phone said that it was read, or else no claim beyond "sent".
+            row.state = read != course.reads.end() ? Course::tr("Read on the phone, %1").arg(whenText(read->second.at, now))
+                                                   : Course::tr("Not read yet");
+        }
+        rows.append({QString::number(++number), {}, QVariant::fromValue(row)});
+    }
+    return rows;
+}
+
+}  // namespace ebbline::deskapp

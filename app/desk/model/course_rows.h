@@ -1,0 +1,105 @@
+#pragma once
+/// \file
+/// The lists of a course in words: findings with what people did about them, entries, messages.
+
+#include "app/desk/model/row_list.h"
+#include "core/desk/desk.h"
+
+#include <QMetaType>
+#include <QString>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::deskapp {
+
+struct FindingRow {
+    Q_GADGET
+    QML_VALUE_TYPE(findingRow)
+    Q_PROPERTY(QString key MEMBER key)
+    Q_PROPERTY(int urgency MEMBER urgency)  ///< recovery::Urgency
+    Q_PROPERTY(QString urgencyName MEMBER urgencyName)
+    Q_PROPERTY(QString title MEMBER title)
+    Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(QString basis MEMBER basis)
+    Q_PROPERTY(QString advice MEMBER advice)
+    Q_PROPERTY(QString when MEMBER when)
+    Q_PROPERTY(QStringList acts MEMBER acts)  ///< oldest first, one line each
+    Q_PROPERTY(bool open MEMBER open)
+    Q_PROPERTY(QString entryKey MEMBER entryKey)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+
+public:
+    QString key;
+    int urgency = 4;
+    QString urgencyName;
+    QString title;
+    QString reason;
+    QString basis;
+    QString advice;
+    QString when;
+    QStringList acts;
+    bool open = true;
+    QString entryKey;
+    QString spoken;
+    bool operator==(const FindingRow&) const = default;
+};
+
+struct EntryRow {
+    Q_GADGET
+    QML_VALUE_TYPE(entryRow)
+    Q_PROPERTY(QString day MEMBER day)
+    Q_PROPERTY(QString when MEMBER when)
+    Q_PROPERTY(QString scores MEMBER scores)
+    Q_PROPERTY(QString signs MEMBER signs)      ///< answered yes, and a temperature
+    Q_PROPERTY(QString note MEMBER note)        ///< the patient's own words
+    Q_PROPERTY(QString marks MEMBER marks)      ///< "entered late", "amended, was: …"
+    Q_PROPERTY(QString opened MEMBER opened)    ///< by whom and when, or that nobody has
+    Q_PROPERTY(bool isOpened MEMBER isOpened)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+
+public:
+    QString day;
+    QString when;
+    QString scores;
+    QString signs;
+    QString note;
+    QString marks;
+    QString opened;
+    bool isOpened = false;
+    QString spoken;
+    bool operator==(const EntryRow&) const = default;
+};
+
+struct MessageRow {
+    Q_GADGET
+    QML_VALUE_TYPE(messageRow)
+    Q_PROPERTY(QString who MEMBER who)
+    Q_PROPERTY(QString when MEMBER when)
+    Q_PROPERTY(QString text MEMBER text)
+    Q_PROPERTY(QString state MEMBER state)  ///< of ours: what is true of it now
+    Q_PROPERTY(bool ours MEMBER ours)
+
+public:
+    QString who;
+    QString when;
+    QString text;
+    QString state;
+    bool ours = false;
+    bool operator==(const MessageRow&) const = default;
+};
+
+/// "Called by Dr Ito, 12 Nov, 14:20: left a message". One act as a line.
+QString actText(const records::FindingActed& act, const clock::Moment& now);
+
+/// Open ones first, most urgent first, then the closed ones, newest first.
+QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const clock::Moment& now);
+/// Newest first.
+QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::Moment& now);
+/// Oldest first.
+QList<RowList::Row> messageRows(const journal::CourseState& course, const QString& patient,
+                                const clock::Moment& now);
+
+/// "Pain L 3, R 2; Swelling L 4".
+QString scoresText(const std::map<recovery::Stream, recovery::Score>& scores);
+
+}  // namespace ebbline::deskapp

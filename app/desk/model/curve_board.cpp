@@ -1,0 +1,231 @@
+#include "app/desk/model/curve_board.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
+
+#include <algorithm>
+#include <map>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+class Curves {
+    Q_DECLARE_TR_FUNCTIONS(Curves)
+};
+
+double daysBetween(const clock::Moment& treated, const clock::Moment& at)
+{
+    const auto day = clock::dayOfRecovery(treated, at);
+    return day + at.minuteOfDay() / (24.0 * 60.0);
+}
+
+QString lastOf(const curves::Curve& curve)
+{
+    return curve.points.empty() ? QStringLiteral("–") : charts::digits(curve.points.back().points);
+}
+
+QString figuresOf(const curves::Curve& curve)
+{
+    QStringList parts;
+    if (curve.peak) {
+        parts << Curves::tr("highest %1 on day %2")
+                     .arg(charts::digits(curve.peak->points), charts::digits(static_cast<int>(curve.peak->day)));
+    }
+    if (curve.halfLifeDays) {
+        parts << Curves::tr("halved in %1 days").arg(QLocale().toString(*curve.halfLifeDays, 'f', 1));
+    }
+    if (curve.resolvedOnDay) {
+        parts << Curves::tr("settled on day %1").arg(charts::digits(*curve.resolvedOnDay));
+    }
+    return QLocale().createSeparatedList(parts);
+}
+
+}  // namespace
+
+CurvePair curvesOf(desk::Desk& desk, const recovery::CourseId& course, recovery::Symptom symptom)
+{
+    return {desk.curve(course, {symptom, recovery::Side::left}), desk.curve(course, {symptom, recovery::Side::right})};
+}
+
+QList<charts::Event> eventsOf(const journal::CourseState& course)
+{
+    QList<charts::Event> events;
+    if (!course.treatment) {
+        return events;
+    }
+    const auto& treated = course.treatment->treatment.at;
+    const auto add = [&](const clock::Moment& at, const QString& label, bool urgent = false) {
+        events.append({daysBetween(treated, at), label, urgent});
+    };
+    for (const auto& warning : course.warnings) {
+        if (!warning.confirmed) {
+            add(warning.at, Curves::tr("warned"), warning.urgency <= recovery::Urgency::callNow);
+        }
+    }
+    for (const auto& [key, reminder] : course.reminders) {
+        if (reminder.answer != records::ReminderAnswer::done) {
+            continue;
+        }
+        if (key.starts_with("dressings-off/")) {
+            add(reminder.at, Curves::tr("dressings off"));
+        }
+    }
+    for (const auto& act : course.acts) {
+        if (act.act == records::Act::called) {
+            add(act.at, Curves::tr("called"), true);
+        } else if (act.act == records::Act::visitBroughtForward) {
+            add(act.at, Curves::tr("visit forward"), true);
+        } else if (act.act == records::Act::closed) {
+            add(act.at, Curves::tr("closed"));
+        }
+    }
+    if (course.followUp) {
+        add(course.followUp->at, Curves::tr("follow-up"));
+    }
+    std::stable_sort(events.begin(), events.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
+    // The same word twice on one day says nothing more.
+    const auto same = [](const charts::Event& a, const charts::Event& b) {
+        return a.label == b.label && static_cast<int>(a.day) == static_cast<int>(b.day);
+    };
+    events.erase(std::unique(events.begin(), events.end(), same), events.end());
+    return events;
+}
+
+CurveBoard::CurveBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace) {}
+
+void CurveBoard::show(const recovery::CourseId& course)
+{
+    m_course = course;
+    m_symptom = recovery::Symptom::pain;
+    m_tableShown = false;
+    refresh();
+}
+
+void CurveBoard::setSymptom(int symptom)
+{
+    const auto next = static_cast<recovery::Symptom>(
+        std::clamp(symptom, static_cast<int>(recovery::allSymptoms.front()), static_cast<int>(recovery::allSymptoms.back())));
+    if (next != m_symptom) {
+        m_symptom = next;
+        refresh();
+    }
+}
+
+void CurveBoard::setTableShown(bool shown)
+{
+    if (shown != m_tableShown) {
+        m_tableShown = shown;
+        Q_EMIT changed();
+    }
+}
+
+QString CurveBoard::sentence() const
+{
+    return m_left.sentence + u'\n' + m_right.sentence;
+}
+
+void CurveBoard::refresh()
+{
+    if (!m_workplace.isOpen() || m_course.isNull()) {
+        m_symptoms.setRows({});
+        m_table.setRows({});
+        m_left = {};
+        m_right = {};
+        m_events.clear();
+        Q_EMIT changed();
+        return;
+    }
+    QList<RowList::Row> tabs;
+    for (const auto symptom : recovery::allSymptoms) {
+        const auto pair = curvesOf(m_workplace.desk(), m_course, symptom);
+        SymptomTab tab;
+        tab.symptom = static_cast<int>(symptom);
+        tab.name = charts::symptomName(symptom);
+        tab.leftCurve = charts::pictureOf(pair.left);
+        tab.rightCurve = charts::pictureOf(pair.right);
+        tab.last = tr("L %1  R %2", "last scores, left and right").arg(lastOf(pair.left), lastOf(pair.right));
+        tab.spoken = tab.leftCurve.sentence + u' ' + tab.rightCurve.sentence;
+        if (symptom == m_symptom) {
+            m_left = tab.leftCurve;
+            m_right = tab.rightCurve;
+            const auto left = figuresOf(pair.left);
+            const auto right = figuresOf(pair.right);
+            QStringList figures;
+            if (!left.isEmpty()) {
+                figures << tr("Left: %1.").arg(left);
+            }
+            if (!right.isEmpty()) {
+                figures << tr("Right: %1.").arg(right);
+            }
+            m_figures = figures.join(u' ');
+        }
+        tabs.append({QString::number(tab.symptom), {}, QVariant::fromValue(tab)});
+    }
+    m_symptoms.setRows(std::move(tabs));
+
+    const auto& courses = m_workplace.state().courses;
+    const auto found = courses.find(m_course);
+    m_events = found == courses.end() ? QList<charts::Event>() : eventsOf(found->second);
+    if (found != courses.end() && found->second.treatment) {
+        const auto pair = curvesOf(m_workplace.desk(), m_course, m_symptom);
+        refreshTable(pair.left, pair.right);
+    }
+    Q_EMIT changed();
+}
+
+void CurveBoard::refreshTable(const curves::Curve& left, const curves::Curve& right)
+{
+    std::map<clock::Instant, CurveTableRow> rows;
+    const auto fill = [&](const curves::Curve& curve, QString CurveTableRow::* cell) {
+        for (const auto& point : curve.points) {
+            auto& row = rows[point.at.at];
+            const int day = static_cast<int>(point.day);
+            row.day = dayText(day);
+            row.when = QLocale().toString(dateOf(point.at), QLocale::ShortFormat) + u' ' + clockText(point.at);
+            row.*cell = charts::digits(point.points);
+            const auto usual = std::find_if(curve.band.begin(), curve.band.end(), [day](const auto& band) { return band.day == day; });
+            if (usual != curve.band.end()) {
+                row.usual = tr("%1 to %2", "usual range").arg(charts::digits(usual->inner.low), charts::digits(usual->inner.high));
+            }
+            QStringList notes;
+            if (point.late) {
+                notes << tr("entered late");
+            }
+            if (point.amended) {
+                notes << tr("amended");
+            }
+            if (!notes.isEmpty()) {
+                row.note = notes.join(QStringLiteral(", "));
+            }
+        }
+    };
+    fill(left, &CurveTableRow::left);
+    fill(right, &CurveTableRow::right);
+    for (const auto& event : m_events) {
+        const auto day = dayText(static_cast<int>(event.day));
+        const auto last = std::find_if(rows.rbegin(), rows.rend(), [&](const auto& row) { return row.second.day == day; });
+        if (last != rows.rend()) {
+            last->second.note += (last->second.note.isEmpty() ? QString() : QStringLiteral(", ")) + event.label;
+        }
+    }
+    QList<RowList::Row> list;
+    for (auto& [at, row] : rows) {
+        for (auto* cell : {&row.left, &row.right}) {
+            if (cell->isEmpty()) {
+                *cell = QStringLiteral("–");
+            }
+        }
+        row.spoken = tr("%1, %2: left %3, right %4, usual %5. %6", "day, time, scores, usual range, note")
+                         .arg(row.day, row.when, row.left, row.right, row.usual, row.note);
+        list.append({QString::number(at.time_since_epoch().count()), {}, QVariant::fromValue(row)});
+    }
+    m_table.setRows(std::move(list));
+}
+
+}  // namespace ebbline::deskapp

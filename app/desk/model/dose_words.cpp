@@ -1,0 +1,72 @@
+#include "app/desk/model/dose_words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <cmath>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+class Dose {
+    Q_DECLARE_TR_FUNCTIONS(Dose)
+};
+
+QString number(double value, int decimals)
+{
+    return QLocale().toString(value, 'f', decimals);
+}
+
+}  // namespace
+
+DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
+{
+    DoseWords words;
+    const bool epinephrine = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine;
+    words.source = Dose::tr("Limit by US label, %1: %2 mg/kg, in general not over %3 mg")
+                       .arg(epinephrine ? Dose::tr("with epinephrine") : Dose::tr("plain"),
+                            number(epinephrine ? limits.epinephrineMgPerKg : limits.plainMgPerKg, 1),
+                            number(epinephrine ? limits.epinephrineCapMg : limits.plainCapMg, 0));
+    const auto dose = anaesthesia::doseOf(treatment, limits);
+    if (!dose) {
+        words.problem = Dose::tr("No dose can be shown: check the solution, the volumes and the weight.");
+        return words;
+    }
+    words.given = Dose::tr("%1 mL given, %2 mg lidocaine (%3 mg/mL)")
+                      .arg(number(dose->givenMl, 1), number(dose->givenMg, 0), number(dose->concentrationMgPerMl, 1));
+    if (dose->epinephrineUg > 0) {
+        words.given += QStringLiteral(" · ") + Dose::tr("%1 µg epinephrine").arg(number(dose->epinephrineUg, 0));
+    }
+    if (!dose->maximumMg || *dose->maximumMg <= 0) {
+        words.maximum = Dose::tr("Enter the weight to see the maximum.");
+    } else {
+        words.part = dose->givenMg / *dose->maximumMg;
+        // Rounded down: a limit is never shown larger than it is.
+        words.maximum = Dose::tr("At most %1 mg").arg(number(std::floor(*dose->maximumMg), 0));
+        if (dose->maximumMl) {
+            words.maximum += QStringLiteral(", ")
+                             + Dose::tr("%1 mL of this solution").arg(number(std::floor(*dose->maximumMl * 10) / 10, 1));
+        }
+        if (dose->capped) {
+            words.maximum += QStringLiteral(" ") + Dose::tr("(the label's cap)");
+        }
+        words.share = Dose::tr("%1 of the maximum").arg(QLocale().toString(qRound(words.part * 100)) + QLocale().percent());
+        if (dose->overMaximum) {
+            words.warning = Dose::tr("Over the maximum by %1 mg. Give no more.")
+                                .arg(number(std::ceil(dose->givenMg - *dose->maximumMg), 0));
+        }
+    }
+    if (!dose->tracksOverHalfMl.empty()) {
+        QStringList tracks;
+        for (const int track : dose->tracksOverHalfMl) {
+            tracks << QLocale().toString(track);
+        }
+        words.tracks = Dose::tr("More than %1 mL along track %2 (common practice, no source)", nullptr,
+                                static_cast<int>(tracks.size()))
+                           .arg(number(0.5, 1), QLocale().createSeparatedList(tracks));
+    }
+    return words;
+}
+
+}  // namespace ebbline::deskapp

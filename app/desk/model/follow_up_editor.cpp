@@ -1,0 +1,222 @@
+#include "app/desk/model/follow_up_editor.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/finding_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+class Questions {
+    Q_DECLARE_TR_FUNCTIONS(Questions)
+};
+
+}  // namespace
+
+QStringList openQuestionsOf(const desk::CourseView& view)
+{
+    QStringList questions;
+    for (const auto& finding : view.findings) {
+        if (finding.open) {
+            questions << Questions::tr("Still open: %1, day %2.").arg(findingTitle(finding), charts::digits(finding.day));
+        }
+    }
+    if (view.summary.unopened > 0) {
+        questions << Questions::tr("%n entry(ies) not opened yet.", nullptr, static_cast<int>(view.summary.unopened));
+    }
+    if (view.summary.unread > 0) {
+        questions << Questions::tr("%n message(s) from the patient not read yet.", nullptr, static_cast<int>(view.summary.unread));
+    }
+    if (!view.summary.linked) {
+        questions << Questions::tr("No phone was linked: ask how the days went.");
+    } else if (!view.summary.lastEntry) {
+        questions << Questions::tr("The patient recorded nothing: ask how the days went.");
+    }
+    if (view.state != nullptr && view.state->treatment) {
+        const auto& placements = view.state->treatment->treatment.placements;
+        const auto noLot = std::count_if(placements.begin(), placements.end(), [](const auto& placement) { return placement.lot.empty(); });
+        if (noLot > 0) {
+            questions << Questions::tr("%n thread(s) without a lot number.", nullptr, static_cast<int>(noLot));
+        }
+    }
+    return questions;
+}
+
+FollowUpEditor::FollowUpEditor(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        if (!m_workplace.isOpen()) {
+            m_course = {};
+            m_management.clear();
+            m_nextPlan.clear();
+            m_openQuestions.clear();
+            Q_EMIT changed();
+        }
+    });
+}
+
+bool FollowUpEditor::open(const recovery::CourseId& course)
+{
+    const auto view = m_workplace.desk().course(course);
+    if (!view) {
+        return false;
+    }
+    m_course = course;
+    m_change = 0;
+    m_satisfaction = 0;
+    m_complications.clear();
+    m_uncomplicated = true;
+    m_management.clear();
+    m_nextPlan.clear();
+    m_recordedBy.clear();
+    if (view->state != nullptr && view->state->followUp) {
+        const auto& known = *view->state->followUp;
+        m_change = static_cast<int>(known.change);
+        m_satisfaction = known.satisfaction;
+        for (const auto& word : known.complications) {
+            m_complications.insert(QString::fromStdString(word));
+        }
+        m_uncomplicated = known.uncomplicated;
+        m_management = QString::fromStdString(known.management);
+        m_nextPlan = QString::fromStdString(known.nextPlan);
+        m_recordedBy = tr("Recorded by %1, %2").arg(QString::fromStdString(known.by), whenText(known.at, m_workplace.now()));
+    }
+    m_openQuestions = openQuestionsOf(*view);
+    refreshRows();
+    return true;
+}
+
+void FollowUpEditor::retranslate()
+{
+    if (m_workplace.isOpen() && !m_course.isNull()) {
+        if (const auto view = m_workplace.desk().course(m_course)) {
+            m_openQuestions = openQuestionsOf(*view);
+        }
+    }
+    refreshRows();
+}
+
+void FollowUpEditor::refreshRows()
+{
+    QList<RowList::Row> rows;
+    for (const auto& word : complicationWords()) {
+        rows.append({word, {}, QVariant::fromValue(TickRow{word, complicationName(word), m_complications.contains(word)})});
+    }
+    m_rows.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+QString FollowUpEditor::name() const
+{
+    return m_workplace.isOpen() && !m_course.isNull() ? m_workplace.patientName(m_course) : QString();
+}
+
+QStringList FollowUpEditor::changeNames() const
+{
+    QStringList names;
+    for (int step = 1; step <= static_cast<int>(records::GlobalChange::worse); ++step) {
+        names << changeName(static_cast<records::GlobalChange>(step));
+    }
+    return names;
+}
+
+QStringList FollowUpEditor::satisfactionNames() const
+{
+    return {tr("1, not at all"), tr("2, a little"), tr("3, fairly"), tr("4, mostly"), tr("5, fully")};
+}
+
+void FollowUpEditor::setChange(int change)
+{
+    m_change = std::clamp(change, 0, static_cast<int>(records::GlobalChange::worse));
+    Q_EMIT changed();
+}
+
+void FollowUpEditor::setSatisfaction(int satisfaction)
+{
+    m_satisfaction = std::clamp(satisfaction, 0, 5);
+    Q_EMIT changed();
+}
+
+void FollowUpEditor::setUncomplicated(bool uncomplicated)
+{
+    m_uncomplicated = uncomplicated;
+    Q_EMIT changed();
+}
+
+void FollowUpEditor::setManagement(const QString& text)
+{
+    if (text != m_management) {
+        m_management = text;
+        Q_EMIT changed();
+    }
+}
+
+void FollowUpEditor::setNextPlan(const QString& text)
+{
+    if (text != m_nextPlan) {
+        m_nextPlan = text;
+        Q_EMIT changed();
+    }
+}
+
+void FollowUpEditor::tick(const QString& word, bool ticked)
+{
+    if (!complicationWords().contains(word)) {
+        return;
+    }
+    if (ticked) {
+        m_complications.insert(word);
+    } else {
+        m_complications.erase(word);
+    }
+    refreshRows();
+}
+
+QStringList FollowUpEditor::missing() const
+{
+    QStringList missing;
+    if (m_change == 0) {
+        missing << tr("Choose how the result compares with before.");
+    }
+    if (m_satisfaction == 0) {
+        missing << tr("Ask the patient how satisfied they are.");
+    }
+    if (m_workplace.isOpen() && m_workplace.desk().person().empty()) {
+        missing << tr("Say who is at the desk.");
+    }
+    return missing;
+}
+
+void FollowUpEditor::save()
+{
+    if (m_course.isNull() || !missing().isEmpty()) {
+        Q_EMIT changed();
+        return;
+    }
+    records::FollowUpRecorded record;
+    record.course = m_course;
+    record.change = static_cast<records::GlobalChange>(m_change);
+    record.satisfaction = m_satisfaction;
+    for (const auto& word : complicationWords()) {
+        if (m_complications.contains(word)) {
+            record.complications.push_back(word.toStdString());
+        }
+    }
+    record.uncomplicated = isUncomplicated();
+    record.management = m_management.trimmed().toStdString();
+    record.nextPlan = m_nextPlan.trimmed().toStdString();
+    record.by = m_workplace.desk().person();
+    record.at = m_workplace.now();
+    if (m_workplace.settle(m_workplace.desk().recordFollowUp(record))) {
+        open(m_course);
+        Q_EMIT recorded();
+    }
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,149 @@
+#include "app/desk/model/hub_watch.h"
+
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+namespace ebbline::deskapp {
+
+namespace {
+
+constexpr auto lastHeardName = "desk/last-heard";
+
+/// Milliseconds since 1970 and the offset in minutes, as text: "1796800000000 60".
+std::string written(const clock::Moment& moment)
+{
+    return std::to_string(moment.at.time_since_epoch().count()) + ' ' + std::to_string(moment.offset.count());
+}
+
+std::optional<clock::Moment> readMoment(const bytes::Bytes& raw)
+{
+    const auto parts = QString::fromUtf8(reinterpret_cast<const char*>(raw.data()), static_cast<qsizetype>(raw.size()))
+                           .split(u' ');
+    if (parts.size() != 2) {
+        return std::nullopt;
+    }
+    return clock::Moment{clock::Instant(std::chrono::milliseconds(parts[0].toLongLong())),
+                         std::chrono::minutes(parts[1].toInt()), {}};
+}
+
+}  // namespace
+
+HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
+    : QObject(parent), m_workplace(workplace), m_maker(std::move(maker))
+{
+    connect(&m_timer, &QTimer::timeout, this, &HubWatch::syncNow);
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        m_alive = std::make_shared<bool>(true);  // an answer to a run before the lock finds nobody
+        m_busy = false;
+        m_courier.reset();
+        m_courierHub.clear();
+        m_lastHeard.reset();
+        m_problem.reset();
+        if (m_workplace.isOpen()) {
+            if (const auto kept = m_workplace.desk().vault().kept(lastHeardName)) {
+                m_lastHeard = readMoment(*kept);
+            }
+        }
+        Q_EMIT changed();
+    });
+}
+
+sync::Courier* HubWatch::courier()
+{
+    if (!m_workplace.isOpen() || !m_maker) {
+        return nullptr;
+    }
+    const auto hub = m_workplace.desk().hub();
+    if (hub.empty()) {
+        return nullptr;
+    }
+    if (!m_courier || hub != m_courierHub) {
+        m_courier = m_maker(hub);
+        m_courierHub = hub;
+    }
+    return m_courier.get();
+}
+
+void HubWatch::every(std::chrono::milliseconds interval)
+{
+    if (interval.count() > 0) {
+        m_timer.start(interval);
+    } else {
+        m_timer.stop();
+    }
+}
+
+void HubWatch::syncNow()
+{
+    auto* way = courier();
+    if (m_busy || way == nullptr) {
+        Q_EMIT changed();
+        return;
+    }
+    m_busy = true;
+    Q_EMIT changed();
+    m_workplace.desk().syncNow(*way, [this, alive = std::weak_ptr<bool>(m_alive)](const sync::Report& report) {
+        if (!alive.expired()) {
+            finished(report);
+        }
+    });
+}
+
+void HubWatch::finished(const sync::Report& report)
+{
+    m_busy = false;
+    m_problem = report.problem;
+    m_gap = m_gap || report.gapSeen;
+    m_fork = m_fork || report.forkSeen;
+    m_quarantined += report.quarantined;
+    if (!report.problem) {
+        m_lastHeard = m_workplace.now();
+        const auto text = written(*m_lastHeard);
+        if (const auto kept = m_workplace.desk().vault().keep(lastHeardName, bytes::viewOf(text)); !kept) {
+            m_problem = kept.error();
+        }
+    }
+    if (report.operationsReceived > 0) {
+        m_workplace.settle({});
+    }
+    Q_EMIT changed();
+}
+
+bool HubWatch::isStale() const
+{
+    return !m_lastHeard || m_workplace.now().at - m_lastHeard->at > staleAfter;
+}
+
+QString HubWatch::freshness() const
+{
+    if (!m_workplace.isOpen()) {
+        return {};
+    }
+    if (!m_lastHeard) {
+        return tr("Not heard from the hub yet");
+    }
+    return tr("Last heard from the hub: %1").arg(whenText(*m_lastHeard, m_workplace.now()));
+}
+
+QString HubWatch::trouble() const
+{
+    QStringList texts;
+    if (m_fork) {
+        texts << tr("A phone sent two different histories. Do not rely on its entries; call the patient.");
+    }
+    if (m_gap) {
+        texts << tr("A message from a phone is missing. The queue may be incomplete.");
+    }
+    if (m_quarantined > 0) {
+        texts << tr("%n message(s) could not be verified and were set apart.", nullptr, static_cast<int>(m_quarantined));
+    }
+    if (m_problem) {
+        texts << errorText(*m_problem);
+    }
+    if (m_lastHeard && isStale()) {
+        texts << tr("The queue may be out of date: nothing was heard for over a day.");
+    }
+    return texts.join(u' ');
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,68 @@
+#pragma once
+/// \file
+/// Keeps in touch with the hub and says honestly how fresh everything on the screen is. An old
+/// queue must never look current: from a day and two hours without a word on, the line warns.
+
+#include "app/desk/model/workplace.h"
+
+#include <QObject>
+#include <QTimer>
+#include <QtQml/qqmlregistration.h>
+
+#include <functional>
+#include <memory>
+
+namespace ebbline::deskapp {
+
+/// Makes the way to a hub, "host:port". Empty pointer: there is none.
+using CourierMaker = std::function<std::unique_ptr<sync::Courier>(const std::string& hub)>;
+
+class HubWatch : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString freshness READ freshness NOTIFY changed FINAL)  ///< "Last heard from the hub 14:05"
+    Q_PROPERTY(QString trouble READ trouble NOTIFY changed FINAL)      ///< empty while all is well
+    Q_PROPERTY(bool stale READ isStale NOTIFY changed FINAL)
+    Q_PROPERTY(bool busy READ isBusy NOTIFY changed FINAL)
+
+public:
+    /// Without word for longer: the queue may be out of date (judgement, no source).
+    static constexpr std::chrono::hours staleAfter{26};
+
+    HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent = nullptr);
+
+    QString freshness() const;
+    QString trouble() const;
+    bool isStale() const;
+    bool isBusy() const { return m_busy; }
+
+    /// The courier to the clinic's hub; nullptr if no hub is named.
+    sync::Courier* courier();
+
+    /// Once now; does nothing while a run is under way.
+    Q_INVOKABLE void syncNow();
+    /// Every so often from now on; zero stops.
+    void every(std::chrono::milliseconds interval);
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    void finished(const sync::Report& report);
+
+    Workplace& m_workplace;
+    CourierMaker m_maker;
+    std::string m_courierHub;
+    std::unique_ptr<sync::Courier> m_courier;
+    QTimer m_timer;
+    std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
+    bool m_busy = false;
+    std::optional<clock::Moment> m_lastHeard;
+    std::optional<Error> m_problem;
+    bool m_gap = false;
+    bool m_fork = false;
+    std::size_t m_quarantined = 0;
+};
+
+}  // namespace ebbline::deskapp

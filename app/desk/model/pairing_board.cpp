@@ -1,0 +1,317 @@
+#include "app/desk/model/pairing_board.h"
+
+#include "app/desk/model/qr_encode.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+#include <QDate>
+#include <QLocale>
+
+#include <algorithm>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+using Step = desk::Inviting::Step;
+
+constexpr std::chrono::milliseconds pollInterval{1500};
+constexpr std::chrono::minutes followUpTime{9 * 60};  ///< local; only the day is chosen here
+
+QDate dayOf(clock::LocalDay day)
+{
+    return QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
+}
+
+}  // namespace
+
+PairingBoard::PairingBoard(Workplace& workplace, HubWatch& hub, QObject* parent)
+    : QObject(parent), m_workplace(workplace), m_hub(hub)
+{
+    connect(&m_timer, &QTimer::timeout, this, &PairingBoard::poll);
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        if (!m_workplace.isOpen()) {
+            leave();
+            m_course = {};
+            m_protocols.clear();
+            Q_EMIT changed();
+        }
+    });
+}
+
+bool PairingBoard::open(const recovery::CourseId& course)
+{
+    leave();
+    const auto view = m_workplace.desk().course(course);
+    if (!view) {
+        return false;
+    }
+    m_course = course;
+    m_protocols = m_workplace.desk().protocols();
+    m_protocol = 0;
+    const int days = m_protocols.empty() ? 21 : m_protocols.front().carePlan.followUpDay;
+    m_followUp = dayOf(view->summary.treated.day()).addDays(days).toString(Qt::ISODate);
+    Q_EMIT changed();
+    return true;
+}
+
+void PairingBoard::leave()
+{
+    m_timer.stop();
+    if (m_inviting && !isLinked() && !isEnded()) {
+        m_inviting->refuse();
+    }
+    m_inviting.reset();
+    m_qrText.clear();
+    m_qr = {};
+}
+
+Step PairingBoard::step() const
+{
+    return m_inviting ? m_inviting->step() : Step::idle;
+}
+
+QString PairingBoard::name() const
+{
+    return m_workplace.isOpen() && !m_course.isNull() ? m_workplace.patientName(m_course) : QString();
+}
+
+QStringList PairingBoard::protocols() const
+{
+    QStringList names;
+    for (const auto& protocol : m_protocols) {
+        names << tr("%1, version %2").arg(QString::fromStdString(protocol.name), QLocale().toString(protocol.version));
+    }
+    return names;
+}
+
+void PairingBoard::setProtocol(int index)
+{
+    if (index != m_protocol && index >= 0 && static_cast<std::size_t>(index) < m_protocols.size()) {
+        m_protocol = index;
+        Q_EMIT changed();
+    }
+}
+
+void PairingBoard::setFollowUp(const QString& date)
+{
+    if (date != m_followUp) {
+        m_followUp = date;
+        Q_EMIT changed();
+    }
+}
+
+QString PairingBoard::followUpText() const
+{
+    const auto date = QDate::fromString(m_followUp, Qt::ISODate);
+    return date.isValid() ? QLocale().toString(date, QLocale::LongFormat)
+                          : tr("Write it as year-month-day, for example 2029-06-30.");
+}
+
+std::optional<clock::Moment> PairingBoard::followUpMoment() const
+{
+    const auto date = QDate::fromString(m_followUp, Qt::ISODate);
+    if (!date.isValid()) {
+        return std::nullopt;
+    }
+    const clock::LocalDay day{std::chrono::days(QDate(1970, 1, 1).daysTo(date))};
+    return m_workplace.zone().moment(m_workplace.zone().instantOf(day, followUpTime));
+}
+
+QString PairingBoard::blocked() const
+{
+    if (!m_workplace.isOpen()) {
+        return {};
+    }
+    const auto clinic = m_workplace.desk().clinic();
+    if (!clinic || clinic->contacts.clinicPhone.empty() || clinic->contacts.emergencyNumber.empty()) {
+        return tr("First enter the numbers to call on the Clinic page: the phone shows them with every warning.");
+    }
+    if (m_workplace.desk().hub().empty()) {
+        return tr("First name the hub in the settings.");
+    }
+    if (m_protocols.empty() || !followUpMoment()) {
+        return tr("Choose a protocol and a day for the follow-up.");
+    }
+    return {};
+}
+
+void PairingBoard::start()
+{
+    auto* courier = m_hub.courier();
+    if (!blocked().isEmpty() || courier == nullptr) {
+        Q_EMIT changed();
+        return;
+    }
+    leave();
+    m_inviting = std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_course,
+                                                  m_protocols[static_cast<std::size_t>(m_protocol)], *followUpMoment());
+    m_timer.start(pollInterval);
+    m_inviting->start(*courier, [this, weak = std::weak_ptr(m_inviting)] {
+        if (!weak.expired()) {
+            stepped();
+        }
+    });
+    stepped();
+}
+
+void PairingBoard::poll()
+{
+    auto* courier = m_hub.courier();
+    if (m_inviting && courier != nullptr && !isLinked() && !isEnded()) {
+        m_inviting->poll(*courier, [this, weak = std::weak_ptr(m_inviting)] {
+            if (!weak.expired()) {
+                stepped();
+            }
+        });
+    }
+    stepped();
+}
+
+void PairingBoard::stepped()
+{
+    if (isLinked() || isEnded()) {
+        m_timer.stop();
+    }
+    const auto text = isCodeShown() && m_inviting ? m_inviting->qrText() : std::string();
+    if (text != m_qrText) {
+        m_qrText = text;
+        m_qr = encodeQr(text);
+    }
+    if (isLinked()) {
+        m_workplace.settle({});
+    }
+    Q_EMIT changed();
+}
+
+void PairingBoard::confirm()
+{
+    auto* courier = m_hub.courier();
+    if (isComparing() && courier != nullptr) {
+        m_inviting->confirm(*courier, [this, weak = std::weak_ptr(m_inviting)] {
+            if (!weak.expired()) {
+                stepped();
+            }
+        });
+        stepped();
+    }
+}
+
+void PairingBoard::refuse()
+{
+    if (m_inviting) {
+        m_inviting->refuse();
+        m_inviting.reset();
+        m_timer.stop();
+        stepped();
+    }
+}
+
+void PairingBoard::again()
+{
+    leave();
+    Q_EMIT changed();
+}
+
+bool PairingBoard::isCodeShown() const
+{
+    return step() == Step::shown;
+}
+
+bool PairingBoard::isComparing() const
+{
+    return step() == Step::compare;
+}
+
+bool PairingBoard::isLinked() const
+{
+    return step() == Step::linked;
+}
+
+bool PairingBoard::isEnded() const
+{
+    return step() == Step::usedTwice || step() == Step::expired || step() == Step::failed;
+}
+
+bool PairingBoard::isAlarming() const
+{
+    return step() == Step::usedTwice;
+}
+
+QString PairingBoard::title() const
+{
+    switch (step()) {
+    case Step::idle:
+        return tr("Link a phone");
+    case Step::publishing:
+        return tr("Making a code");
+    case Step::shown:
+        return tr("Let the patient scan this code");
+    case Step::compare:
+        return tr("Compare the numbers");
+    case Step::linking:
+        return tr("Linking");
+    case Step::linked:
+        return tr("The phone is linked");
+    case Step::usedTwice:
+        return tr("Stop: this code was used twice");
+    case Step::expired:
+        return tr("The code has run out");
+    case Step::failed:
+        return tr("No code could be made");
+    }
+    return {};
+}
+
+QString PairingBoard::text() const
+{
+    switch (step()) {
+    case Step::idle:
+        return tr("The patient opens the diary and chooses “I have a code”. Do this together, in the same room.");
+    case Step::publishing:
+        return tr("The hub takes the offer. This takes a moment.");
+    case Step::shown:
+        return tr("If the camera does not work, the code below can be typed instead. It works once.");
+    case Step::compare:
+        return tr("Read the six digits on the patient's phone. Only if they are the same is it the right phone.");
+    case Step::linking:
+        return tr("The course, its care plan and the numbers to call go to the phone.");
+    case Step::linked:
+        return tr("The course, its care plan and the numbers to call are on their way. The page of the course "
+                  "shows when the first entry arrives.");
+    case Step::usedTwice:
+        return tr("Somebody else may have read the code. Nothing was linked. Make a new code out of other people's sight.");
+    case Step::expired:
+        return tr("A code is valid for ten minutes. Nothing was linked. Make a new one.");
+    case Step::failed:
+        return m_inviting && m_inviting->problem() ? errorText(*m_inviting->problem()) : tr("Try again.");
+    }
+    return {};
+}
+
+QString PairingBoard::typedCode() const
+{
+    return isCodeShown() ? QString::fromStdString(m_inviting->typedCode()) : QString();
+}
+
+QString PairingBoard::timeLeft() const
+{
+    if (!isCodeShown()) {
+        return {};
+    }
+    const auto seconds = std::max<std::int64_t>(0, m_inviting->secondsLeft());
+    return tr("Valid for %1:%2", "minutes:seconds")
+        .arg(QLocale().toString(static_cast<qlonglong>(seconds / 60)),
+             QStringLiteral("%1").arg(seconds % 60, 2, 10, QLatin1Char('0')));
+}
+
+QString PairingBoard::number() const
+{
+    if (!isComparing()) {
+        return {};
+    }
+    const auto digits = QString::fromStdString(m_inviting->confirmationNumber());
+    return digits.size() == 6 ? digits.left(3) + QChar(0x00a0) + digits.right(3) : digits;
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,94 @@
+#pragma once
+/// \file
+/// Linking a patient's phone to a course, in the room: show a code, compare six digits, confirm.
+
+#include "app/desk/model/hub_watch.h"
+#include "app/desk/model/qr_matrix.h"
+
+#include <QObject>
+#include <QStringList>
+#include <QTimer>
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::deskapp {
+
+class PairingBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList protocols READ protocols NOTIFY changed FINAL)
+    Q_PROPERTY(int protocol READ protocol WRITE setProtocol NOTIFY changed FINAL)  ///< index
+    Q_PROPERTY(QString followUp READ followUp WRITE setFollowUp NOTIFY changed FINAL)  ///< ISO date
+    Q_PROPERTY(QString followUpText READ followUpText NOTIFY changed FINAL)
+    Q_PROPERTY(bool choosing READ isChoosing NOTIFY changed FINAL)    ///< no code shown yet
+    Q_PROPERTY(bool codeShown READ isCodeShown NOTIFY changed FINAL)
+    Q_PROPERTY(bool comparing READ isComparing NOTIFY changed FINAL)
+    Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
+    Q_PROPERTY(bool ended READ isEnded NOTIFY changed FINAL)          ///< used twice, expired, failed
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString text READ text NOTIFY changed FINAL)
+    Q_PROPERTY(bool alarming READ isAlarming NOTIFY changed FINAL)    ///< the code was used twice
+    Q_PROPERTY(QString typedCode READ typedCode NOTIFY changed FINAL)
+    Q_PROPERTY(QString timeLeft READ timeLeft NOTIFY changed FINAL)
+    Q_PROPERTY(QString number READ number NOTIFY changed FINAL)       ///< "042 917"
+    Q_PROPERTY(QString blocked READ blocked NOTIFY changed FINAL)     ///< why no code can be made
+    Q_PROPERTY(ebbline::deskapp::QrMatrix qr READ qr NOTIFY changed FINAL)
+
+public:
+    PairingBoard(Workplace& workplace, HubWatch& hub, QObject* parent = nullptr);
+
+    /// A course to link. \returns false if there is no such course.
+    bool open(const recovery::CourseId& course);
+    /// Lets go of an offer that was not confirmed.
+    void leave();
+
+    QString name() const;
+    QStringList protocols() const;
+    int protocol() const { return m_protocol; }
+    void setProtocol(int index);
+    QString followUp() const { return m_followUp; }
+    void setFollowUp(const QString& date);
+    QString followUpText() const;
+    bool isChoosing() const { return !m_inviting; }
+    bool isCodeShown() const;
+    bool isComparing() const;
+    bool isLinked() const;
+    bool isEnded() const;
+    bool isAlarming() const;
+    QString title() const;
+    QString text() const;
+    QString typedCode() const;
+    QString timeLeft() const;
+    QString number() const;
+    QString blocked() const;
+    QrMatrix qr() const { return m_qr; }
+
+    Q_INVOKABLE void start();
+    Q_INVOKABLE void confirm();
+    Q_INVOKABLE void refuse();
+    Q_INVOKABLE void again();
+    /// Asks the hub once; the timer does it every second and a half while a code is open.
+    void poll();
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    desk::Inviting::Step step() const;
+    void stepped();
+    std::optional<clock::Moment> followUpMoment() const;
+
+    Workplace& m_workplace;
+    HubWatch& m_hub;
+    recovery::CourseId m_course;
+    std::vector<triggers::Protocol> m_protocols;
+    int m_protocol = 0;
+    QString m_followUp;
+    std::shared_ptr<desk::Inviting> m_inviting;
+    std::string m_qrText;
+    QrMatrix m_qr;
+    QTimer m_timer;
+};
+
+}  // namespace ebbline::deskapp

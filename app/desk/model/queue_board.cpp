@@ -1,0 +1,256 @@
+#include "app/desk/model/queue_board.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/course_list.h"
+#include "app/desk/model/finding_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <array>
+#include <map>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+/// The stream a finding speaks of; pain for a warning, because every warning rule asks after it.
+recovery::Symptom symptomOf(const triage::Finding& finding)
+{
+    const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+    return trigger != nullptr && trigger->trigger != triggers::Trigger::silence ? trigger->stream.symptom
+                                                                                : recovery::Symptom::pain;
+}
+
+}  // namespace
+
+QueueBoard::QueueBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::changed, this, &QueueBoard::refresh);
+    connect(&workplace, &Workplace::openChanged, this, &QueueBoard::refresh);
+}
+
+QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& summary, const clock::Moment& now)
+{
+    const auto& first = row.findings.front();
+    QueueRow words;
+    words.key = keyOf(row.course);
+    words.urgency = static_cast<int>(row.urgency);
+    words.urgencyName = urgencyName(row.urgency);
+    words.advice = urgencyAdvice(row.urgency);
+    words.name = QString::fromStdString(summary.patientName);
+    words.phone = QString::fromStdString(summary.patientPhone);
+    words.day = dayText(row.day);
+    words.title = findingTitle(first);
+    words.reason = findingReason(first);
+    if (row.findings.size() > 1) {
+        words.more = tr("and %n more", nullptr, static_cast<int>(row.findings.size()) - 1);
+    }
+    words.since = whenText(row.since, now);
+    words.waiting = agoText(row.since, now);
+    words.isTaken = row.takenBy.has_value();
+    words.taken = row.takenBy ? tr("Taken by %1").arg(QString::fromStdString(*row.takenBy)) : tr("Nobody has taken it");
+    if (summary.unopened > 0) {
+        words.unopened = tr("%n not opened", "entries", static_cast<int>(summary.unopened));
+    }
+    words.lastEntry = summary.lastEntry ? tr("Last entry %1 ago").arg(agoText(*summary.lastEntry, now))
+                                        : tr("No entry yet");
+    const auto symptom = symptomOf(first);
+    words.sparkName = charts::symptomName(symptom);
+    words.leftCurve = charts::pictureOf(m_workplace.desk().curve(row.course, {symptom, recovery::Side::left}));
+    words.rightCurve = charts::pictureOf(m_workplace.desk().curve(row.course, {symptom, recovery::Side::right}));
+    words.silent = row.silent;
+    words.spoken = tr("%1: %2, %3. %4. %5 Since %6. %7.", "urgency, name, day, title, reason, since, taken")
+                       .arg(words.urgencyName, words.name, words.day, words.title, words.reason, words.since, words.taken);
+    return words;
+}
+
+void QueueBoard::refresh()
+{
+    QList<RowList::Row> rows;
+    m_hidden = 0;
+    m_queue.clear();
+    m_summary.clear();
+    if (m_workplace.isOpen()) {
+        const auto now = m_workplace.now();
+        std::map<recovery::CourseId, desk::CourseSummary> summaries;
+        for (auto& summary : m_workplace.desk().courses()) {
+            summaries.insert_or_assign(summary.course, std::move(summary));
+        }
+        m_queue = m_workplace.desk().queue();
+        // A course that only fell silent stands apart, at the end, in core's own order.
+        std::stable_partition(m_queue.begin(), m_queue.end(), [](const triage::Row& row) { return !row.silent; });
+        std::array<int, 5> counts{};
+        int silent = 0;
+        for (const auto& row : m_queue) {
+            if (row.findings.empty()) {
+                continue;
+            }
+            ++(row.silent ? silent : counts[static_cast<std::size_t>(row.urgency)]);
+            const auto words = rowOf(row, summaries[row.course], now);
+            if (matches(words, row.course)) {
+                rows.append({words.key, row.silent ? QStringLiteral("silent") : QStringLiteral("open"),
+                             QVariant::fromValue(words)});
+            } else {
+                ++m_hidden;
+            }
+        }
+        QStringList parts;
+        const std::array texts{QString(), tr("%n emergency(ies)", nullptr, counts[1]),
+                               tr("%n to call now", nullptr, counts[2]),
+                               tr("%n for the next working day", nullptr, counts[3]),
+                               tr("%n for the follow-up", nullptr, counts[4])};
+        for (std::size_t i = 1; i < counts.size(); ++i) {
+            if (counts[i] > 0) {
+                parts << texts[i];
+            }
+        }
+        if (silent > 0) {
+            parts << tr("%n not heard from", nullptr, silent);
+        }
+        m_filters = {tr("Everyone %1").arg(charts::digits(static_cast<int>(m_queue.size())))};
+        for (int urgency = 1; urgency <= 4; ++urgency) {
+            const auto count = std::count_if(m_queue.begin(), m_queue.end(), [urgency](const triage::Row& row) {
+                return static_cast<int>(row.urgency) == urgency;
+            });
+            m_filters << tr("%1 %2", "urgency, count")
+                             .arg(urgencyName(static_cast<recovery::Urgency>(urgency)), charts::digits(static_cast<int>(count)));
+        }
+        m_summary = parts.isEmpty() ? tr("Nobody waits") : parts.join(QStringLiteral(" · "));
+    } else {
+        cancelClosing();
+        forgetUndo();
+    }
+    m_rows.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+bool QueueBoard::matches(const QueueRow& row, const recovery::CourseId& course)
+{
+    if (m_filter != 0 && row.urgency != m_filter) {
+        return false;
+    }
+    if (m_search.isEmpty() || row.name.contains(m_search, Qt::CaseInsensitive)
+        || row.title.contains(m_search, Qt::CaseInsensitive)) {
+        return true;
+    }
+    return hasLot(m_workplace.state(), course, m_search);
+}
+
+QString QueueBoard::emptyTitle() const
+{
+    return m_hidden > 0 ? tr("No match") : tr("Nobody waits for an answer");
+}
+
+QString QueueBoard::emptyText() const
+{
+    return m_hidden > 0 ? tr("Clear the search to see the others.")
+                        : tr("Courses show up here when a warning sign, a rule or a silence asks for a look.");
+}
+
+QString QueueBoard::hidden() const
+{
+    return m_hidden > 0 ? tr("%n hidden by the search", nullptr, m_hidden) : QString();
+}
+
+void QueueBoard::setSearch(const QString& text)
+{
+    if (text != m_search) {
+        m_search = text;
+        refresh();
+    }
+}
+
+void QueueBoard::setUrgencyFilter(int urgency)
+{
+    const int next = std::clamp(urgency, 0, 4);
+    if (next != m_filter) {
+        m_filter = next;
+        refresh();
+    }
+}
+
+void QueueBoard::actOnAll(const QString& key, records::Act act)
+{
+    const auto course = courseFromKey(key);
+    const auto row = std::find_if(m_queue.begin(), m_queue.end(), [&](const auto& candidate) { return candidate.course == course; });
+    if (row == m_queue.end()) {
+        return;
+    }
+    Done outcome;
+    for (const auto& finding : row->findings) {
+        outcome = m_workplace.desk().act(course, finding.key, act);
+        if (!outcome) {
+            break;
+        }
+    }
+    m_workplace.settle(outcome);
+}
+
+void QueueBoard::take(const QString& key)
+{
+    actOnAll(key, records::Act::taken);
+}
+
+void QueueBoard::called(const QString& key)
+{
+    actOnAll(key, records::Act::called);
+}
+
+void QueueBoard::startClosing(const QString& key)
+{
+    const auto course = courseFromKey(key);
+    const auto row = std::find_if(m_queue.begin(), m_queue.end(), [&](const auto& candidate) { return candidate.course == course; });
+    if (row == m_queue.end()) {
+        return;
+    }
+    const auto& first = row->findings.front();
+    m_closing = Target{course, first.key,
+                       tr("%1: %2", "name, finding").arg(m_workplace.patientName(course), findingTitle(first))};
+    Q_EMIT closingChanged();
+}
+
+void QueueBoard::close(int outcome, const QString& note)
+{
+    // No outcome, no closing: a finding never leaves the queue without a word about what was done.
+    if (!m_closing || outcome <= 0 || outcome > static_cast<int>(records::Outcome::notReached)) {
+        return;
+    }
+    const auto target = *m_closing;
+    m_closing.reset();
+    Q_EMIT closingChanged();
+    if (m_workplace.settle(m_workplace.desk().act(target.course, target.finding, records::Act::closed,
+                                                  static_cast<records::Outcome>(outcome), note.toStdString()))) {
+        m_undo = Target{target.course, target.finding, tr("Closed: %1").arg(target.title)};
+        Q_EMIT undoChanged();
+    }
+}
+
+void QueueBoard::cancelClosing()
+{
+    if (m_closing) {
+        m_closing.reset();
+        Q_EMIT closingChanged();
+    }
+}
+
+void QueueBoard::undo()
+{
+    if (m_undo) {
+        const auto target = *m_undo;
+        forgetUndo();
+        m_workplace.settle(m_workplace.desk().act(target.course, target.finding, records::Act::reopened));
+    }
+}
+
+void QueueBoard::forgetUndo()
+{
+    if (m_undo) {
+        m_undo.reset();
+        Q_EMIT undoChanged();
+    }
+}
+
+}  // namespace ebbline::deskapp

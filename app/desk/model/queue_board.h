@@ -1,0 +1,140 @@
+#pragma once
+/// \file
+/// The opening page: whom to look at, in which order, and why. Rows keep core's order; courses
+/// that are merely silent stand apart, so that nobody reads silence as "fine".
+
+#include "app/charts/curve_picture.h"
+#include "app/desk/model/row_list.h"
+#include "app/desk/model/workplace.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::deskapp {
+
+/// One course of the queue, in words.
+struct QueueRow {
+    Q_GADGET
+    QML_VALUE_TYPE(queueRow)
+    Q_PROPERTY(QString key MEMBER key)
+    Q_PROPERTY(int urgency MEMBER urgency)      ///< recovery::Urgency; chooses the form
+    Q_PROPERTY(QString urgencyName MEMBER urgencyName)
+    Q_PROPERTY(QString advice MEMBER advice)
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(QString phone MEMBER phone)
+    Q_PROPERTY(QString day MEMBER day)
+    Q_PROPERTY(QString title MEMBER title)      ///< of the most urgent open finding
+    Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(QString more MEMBER more)        ///< "and 2 more", empty if there is one
+    Q_PROPERTY(QString since MEMBER since)
+    Q_PROPERTY(QString waiting MEMBER waiting)
+    Q_PROPERTY(QString taken MEMBER taken)      ///< "Taken by …", or that nobody has
+    Q_PROPERTY(bool isTaken MEMBER isTaken)
+    Q_PROPERTY(QString unopened MEMBER unopened)
+    Q_PROPERTY(QString lastEntry MEMBER lastEntry)
+    Q_PROPERTY(QString sparkName MEMBER sparkName)
+    Q_PROPERTY(ebbline::charts::CurvePicture leftCurve MEMBER leftCurve)
+    Q_PROPERTY(ebbline::charts::CurvePicture rightCurve MEMBER rightCurve)
+    Q_PROPERTY(bool silent MEMBER silent)
+    Q_PROPERTY(QString spoken MEMBER spoken)    ///< the whole row as one sentence
+
+public:
+    QString key;
+    int urgency = 4;
+    QString urgencyName;
+    QString advice;
+    QString name;
+    QString phone;
+    QString day;
+    QString title;
+    QString reason;
+    QString more;
+    QString since;
+    QString waiting;
+    QString taken;
+    bool isTaken = false;
+    QString unopened;
+    QString lastEntry;
+    QString sparkName;
+    charts::CurvePicture leftCurve;
+    charts::CurvePicture rightCurve;
+    bool silent = false;
+    QString spoken;
+    bool operator==(const QueueRow&) const = default;
+};
+
+class QueueBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(ebbline::deskapp::RowList* rows READ rows CONSTANT FINAL)
+    Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)   ///< "1 emergency, 2 to call now"
+    Q_PROPERTY(QStringList filters READ filters NOTIFY changed FINAL)  ///< "Everyone 6", then by urgency
+    Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY changed FINAL)
+    Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
+    Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY changed FINAL)
+    Q_PROPERTY(int urgencyFilter READ urgencyFilter WRITE setUrgencyFilter NOTIFY changed FINAL)  ///< 0: all
+    Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
+    Q_PROPERTY(bool closing READ isClosing NOTIFY closingChanged FINAL)
+    Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
+    Q_PROPERTY(QString undoText READ undoText NOTIFY undoChanged FINAL)  ///< empty: nothing to undo
+
+public:
+    explicit QueueBoard(Workplace& workplace, QObject* parent = nullptr);
+
+    RowList* rows() { return &m_rows; }
+    QString summary() const { return m_summary; }
+    QStringList filters() const { return m_filters; }
+    QString emptyTitle() const;
+    QString emptyText() const;
+    QString search() const { return m_search; }
+    void setSearch(const QString& text);
+    int urgencyFilter() const { return m_filter; }
+    void setUrgencyFilter(int urgency);
+    QString hidden() const;
+    bool isClosing() const { return m_closing.has_value(); }
+    QString closingTitle() const { return m_closing ? m_closing->title : QString(); }
+    QString undoText() const { return m_undo ? m_undo->title : QString(); }
+
+    /// Acts on every open finding of a course: one person, one call, all reasons.
+    Q_INVOKABLE void take(const QString& key);
+    Q_INVOKABLE void called(const QString& key);
+    /// Closing is one finding at a time, with an outcome: the most urgent open one of the row.
+    Q_INVOKABLE void startClosing(const QString& key);
+    Q_INVOKABLE void close(int outcome, const QString& note);
+    Q_INVOKABLE void cancelClosing();
+    /// Reopens what was closed last. \pre undoText() is not empty.
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void forgetUndo();
+
+    void refresh();
+
+Q_SIGNALS:
+    void changed();
+    void closingChanged();
+    void undoChanged();
+
+private:
+    struct Target {
+        recovery::CourseId course;
+        std::string finding;
+        QString title;
+    };
+
+    QueueRow rowOf(const triage::Row& row, const desk::CourseSummary& summary, const clock::Moment& now);
+    void actOnAll(const QString& key, records::Act act);
+    bool matches(const QueueRow& row, const recovery::CourseId& course);
+
+    Workplace& m_workplace;
+    RowList m_rows;
+    std::vector<triage::Row> m_queue;
+    QString m_summary;
+    QStringList m_filters;
+    QString m_search;
+    int m_filter = 0;
+    int m_hidden = 0;
+    std::optional<Target> m_closing;
+    std::optional<Target> m_undo;
+};
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,26 @@
+#pragma once
+/// \file
+/// Times as the desk writes them: the wall clock at which something happened, in the language's
+/// own form. Days of recovery are counted from 0, the day of the treatment.
+
+#include "core/clock/instant.h"
+
+#include <QDate>
+#include <QString>
+
+namespace ebbline::deskapp {
+
+/// "Today 14:05", "Yesterday 09:12", else "12 Nov, 09:12"; `now` in the reader's zone.
+QString whenText(const clock::Moment& moment, const clock::Moment& now);
+/// "14:05".
+QString clockText(const clock::Moment& moment);
+/// "12 November 2026".
+QString dateText(const clock::Moment& moment);
+/// "25 min", "3 h", "2 days": how long ago, rounded down; "just now" under a minute.
+QString agoText(const clock::Moment& moment, const clock::Moment& now);
+/// "Day 5".
+QString dayText(int day);
+
+QDate dateOf(const clock::Moment& moment);
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,326 @@
+#include "app/desk/model/treatment_editor.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/treatment_rows.h"
+#include "app/desk/model/words.h"
+#include "app/face/placement_hint.h"
+
+#include <QDate>
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+const recovery::Placement blankPlacement;
+
+recovery::ChartPoint pointOf(const QPointF& point)
+{
+    return face::clampedToChart(point.x(), point.y());
+}
+
+/// A number in the unit and form of the core; a field that holds nothing sensible keeps the old.
+template <typename Enum>
+Enum within(int value, Enum first, Enum last)
+{
+    return static_cast<Enum>(std::clamp(value, static_cast<int>(first), static_cast<int>(last)));
+}
+
+}  // namespace
+
+TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::changed, this, &TreatmentEditor::refreshPatients);
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        if (!m_workplace.isOpen()) {
+            m_treatment = {};
+            m_book.load({});
+            m_weight.clear();
+            m_patientSearch.clear();
+            m_selected = 0;
+            m_patients.setRows({});
+            refresh();
+        }
+    });
+}
+
+void TreatmentEditor::open()
+{
+    const auto draft = m_workplace.desk().draft();
+    m_fromDraft = draft.has_value();
+    m_treatment = draft ? *draft : m_workplace.desk().blankTreatment({});
+    m_book.load(m_treatment.placements);
+    m_weight = m_treatment.weightKg ? QLocale().toString(*m_treatment.weightKg, 'f', QLocale::FloatingPointShortest) : QString();
+    m_selected = static_cast<int>(m_book.placements().size());
+    m_kept.clear();
+    setStep(m_treatment.patient.isNull() ? 0 : 1);
+    refreshPatients();
+    refresh();
+}
+
+void TreatmentEditor::startOver()
+{
+    if (m_workplace.settle(m_workplace.desk().discardDraft())) {
+        open();
+    }
+}
+
+void TreatmentEditor::setStep(int step)
+{
+    const int next = std::clamp(step, 0, 3);
+    if (next != m_step) {
+        m_step = next;
+        Q_EMIT stepChanged();
+    }
+}
+
+QStringList TreatmentEditor::steps() const
+{
+    return {tr("Patient"), tr("Threads"), tr("Anaesthetic"), tr("Care and consent")};
+}
+
+recovery::Treatment TreatmentEditor::treatment() const
+{
+    auto treatment = m_treatment;
+    treatment.placements = m_book.placements();
+    return treatment;
+}
+
+void TreatmentEditor::refresh()
+{
+    m_dose = doseWords(treatment());
+    m_placementRows.setRows(placementRows(m_book.placements()));
+    m_baselineRows.setRows(baselineRows(m_treatment.baseline));
+    Q_EMIT changed();
+}
+
+void TreatmentEditor::touched()
+{
+    const auto kept = m_workplace.desk().keepDraft(treatment());
+    m_kept = kept ? tr("Draft kept on this computer, %1").arg(clockText(m_workplace.now())) : errorText(kept.error());
+    refresh();
+}
+
+void TreatmentEditor::refreshPatients()
+{
+    if (m_workplace.isOpen()) {
+        m_patients.setRows(patientRows(m_workplace.state(), m_patientSearch));
+    }
+}
+
+void TreatmentEditor::setPatientSearch(const QString& text)
+{
+    if (text != m_patientSearch) {
+        m_patientSearch = text;
+        refreshPatients();
+        Q_EMIT changed();
+    }
+}
+
+QString TreatmentEditor::patientName() const
+{
+    if (!m_workplace.isOpen() || m_treatment.patient.isNull()) {
+        return {};
+    }
+    const auto& patients = m_workplace.state().patients;
+    const auto found = patients.find(m_treatment.patient);
+    return found == patients.end() ? QString() : QString::fromStdString(found->second.name);
+}
+
+QString TreatmentEditor::when() const
+{
+    return m_workplace.isOpen() ? whenText(m_treatment.at, m_workplace.now()) : QString();
+}
+
+void TreatmentEditor::choosePatient(const QString& key)
+{
+    const auto patient = patientFromKey(key);
+    if (!patient.isNull()) {
+        m_treatment.patient = patient;
+        touched();
+    }
+}
+
+bool TreatmentEditor::registerPatient(const QString& name, const QString& phone, const QString& language)
+{
+    if (name.trimmed().isEmpty()) {
+        return false;
+    }
+    const auto made = m_workplace.desk().registerPatient(name.trimmed().toStdString(), phone.trimmed().toStdString(),
+                                                         language.toStdString());
+    if (!m_workplace.settle(made ? Done() : fail(made.error()))) {
+        return false;
+    }
+    m_treatment.patient = *made;
+    touched();
+    return true;
+}
+
+void TreatmentEditor::setView(int view)
+{
+    const auto next = within(view, recovery::ChartView::front, recovery::ChartView::rightOblique);
+    if (next != m_view) {
+        m_view = next;
+        Q_EMIT changed();
+    }
+}
+
+QList<face::Track> TreatmentEditor::tracks() const
+{
+    return tracksOf(m_book.placements());
+}
+
+const recovery::Placement& TreatmentEditor::current() const
+{
+    const auto& all = m_book.placements();
+    return m_selected >= 1 && static_cast<std::size_t>(m_selected) <= all.size() ? all[static_cast<std::size_t>(m_selected - 1)]
+                                                                                 : blankPlacement;
+}
+
+void TreatmentEditor::changeCurrent(const recovery::Placement& placement)
+{
+    if (m_selected > 0 && placement != current()) {
+        m_book.change(m_selected, placement);
+        touched();
+    }
+}
+
+void TreatmentEditor::placed(int number)
+{
+    if (number > 0) {
+        m_selected = number;
+        m_view = current().view;
+        touched();
+    }
+}
+
+QString TreatmentEditor::caution() const
+{
+    return m_selected > 0 ? cautionText(current()) : QString();
+}
+
+void TreatmentEditor::draw(QPointF entry, QPointF end)
+{
+    placed(m_book.draw(m_view, pointOf(entry), pointOf(end)));
+}
+
+void TreatmentEditor::move(int number, QPointF entry, QPointF end)
+{
+    m_selected = number;
+    auto placement = current();
+    placement.entry = pointOf(entry);
+    placement.end = pointOf(end);
+    changeCurrent(placement);
+}
+
+void TreatmentEditor::choose(int number)
+{
+    const int next = std::clamp(number, 0, static_cast<int>(m_book.placements().size()));
+    if (next != m_selected) {
+        m_selected = next;
+        if (next > 0) {
+            m_view = current().view;
+        }
+        Q_EMIT changed();
+    }
+}
+
+void TreatmentEditor::removeSelected()
+{
+    if (m_selected > 0) {
+        m_book.remove(m_selected);
+        m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
+        touched();
+    }
+}
+
+void TreatmentEditor::duplicateSelected()
+{
+    placed(m_book.duplicate(m_selected));
+}
+
+void TreatmentEditor::mirrorSelected()
+{
+    placed(m_book.mirror(m_selected));
+}
+
+void TreatmentEditor::mirrorAll()
+{
+    if (m_book.mirrorAll() > 0) {
+        touched();
+    }
+}
+
+void TreatmentEditor::undo()
+{
+    m_book.undo();
+    m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
+    touched();
+}
+
+void TreatmentEditor::redo()
+{
+    m_book.redo();
+    m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
+    touched();
+}
+
+void TreatmentEditor::setBaseline(int symptom, int side, int points)
+{
+    const recovery::Stream stream{within(symptom, recovery::allSymptoms.front(), recovery::allSymptoms.back()),
+                                  side == static_cast<int>(recovery::Side::right) ? recovery::Side::right : recovery::Side::left};
+    if (const auto score = recovery::Score::of(points)) {
+        m_treatment.baseline.insert_or_assign(stream, *score);
+    } else {
+        m_treatment.baseline.erase(stream);
+    }
+    touched();
+}
+
+QStringList TreatmentEditor::missing() const
+{
+    QStringList missing;
+    if (m_treatment.patient.isNull()) {
+        missing << tr("Choose or register the patient.");
+    }
+    if (m_book.placements().empty()) {
+        missing << tr("Draw at least one thread.");
+    }
+    if (!m_treatment.consentGiven) {
+        missing << tr("Note that consent was given.");
+    }
+    if (!m_treatment.cautionsGiven) {
+        missing << tr("Note that the cautions were explained.");
+    }
+    if (!m_dose.problem.isEmpty()) {
+        missing << m_dose.problem;
+    }
+    if (!m_weight.trimmed().isEmpty() && !m_treatment.weightKg) {
+        missing << tr("The weight is not a number of kilograms.");
+    }
+    if (missing.isEmpty()) {
+        if (const auto checked = recovery::check(treatment()); !checked) {
+            missing << errorText(checked.error());
+        }
+    }
+    return missing;
+}
+
+void TreatmentEditor::save()
+{
+    if (!missing().isEmpty()) {
+        Q_EMIT changed();
+        return;
+    }
+    const auto treatment = this->treatment();
+    if (m_workplace.settle(m_workplace.desk().recordTreatment(treatment))) {
+        m_workplace.settle(m_workplace.desk().discardDraft());
+        Q_EMIT recorded(keyOf(treatment.course));
+    }
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,275 @@
+#pragma once
+/// \file
+/// Writing down a treatment: whose it is, what was placed where, what was injected, what was said
+/// and agreed. Kept durably at every change, so that a power cut costs nothing.
+
+#include "app/desk/model/dose_words.h"
+#include "app/desk/model/placement_book.h"
+#include "app/desk/model/row_list.h"
+#include "app/desk/model/workplace.h"
+#include "app/face/face_paint.h"
+
+#include <QObject>
+#include <QStringList>
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::deskapp {
+
+struct PatientRow {
+    Q_GADGET
+    QML_VALUE_TYPE(patientRow)
+    Q_PROPERTY(QString key MEMBER key)
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(QString phone MEMBER phone)
+
+public:
+    QString key;
+    QString name;
+    QString phone;
+    bool operator==(const PatientRow&) const = default;
+};
+
+struct PlacementRow {
+    Q_GADGET
+    QML_VALUE_TYPE(placementRow)
+    Q_PROPERTY(int number MEMBER number)
+    Q_PROPERTY(QString side MEMBER side)
+    Q_PROPERTY(bool isLeft MEMBER isLeft)
+    Q_PROPERTY(QString zone MEMBER zone)
+    Q_PROPERTY(QString ending MEMBER ending)
+    Q_PROPERTY(QString thread MEMBER thread)
+    Q_PROPERTY(QString lot MEMBER lot)
+    Q_PROPERTY(QString volume MEMBER volume)
+    Q_PROPERTY(QString caution MEMBER caution)  ///< empty if nothing asks for care
+    Q_PROPERTY(QString spoken MEMBER spoken)
+
+public:
+    int number = 0;
+    QString side;
+    bool isLeft = true;
+    QString zone;
+    QString ending;
+    QString thread;
+    QString lot;
+    QString volume;
+    QString caution;
+    QString spoken;
+    bool operator==(const PlacementRow&) const = default;
+};
+
+struct BaselineRow {
+    Q_GADGET
+    QML_VALUE_TYPE(baselineRow)
+    Q_PROPERTY(int symptom MEMBER symptom)
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(int left MEMBER left)    ///< score points; -1: not scored
+    Q_PROPERTY(int right MEMBER right)
+
+public:
+    int symptom = 1;
+    QString name;
+    int left = -1;
+    int right = -1;
+    bool operator==(const BaselineRow&) const = default;
+};
+
+class TreatmentEditor : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(int step READ step WRITE setStep NOTIFY stepChanged FINAL)  ///< 0 patient .. 3 check
+    Q_PROPERTY(QStringList steps READ steps NOTIFY stepChanged FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* patients READ patients CONSTANT FINAL)
+    Q_PROPERTY(QString patientSearch READ patientSearch WRITE setPatientSearch NOTIFY changed FINAL)
+    Q_PROPERTY(QString patientKey READ patientKey NOTIFY changed FINAL)
+    Q_PROPERTY(QString patientName READ patientName NOTIFY changed FINAL)
+    Q_PROPERTY(QString when READ when NOTIFY changed FINAL)
+    Q_PROPERTY(bool fromDraft READ isFromDraft NOTIFY changed FINAL)
+
+    Q_PROPERTY(int view READ view WRITE setView NOTIFY changed FINAL)  ///< recovery::ChartView
+    Q_PROPERTY(QList<ebbline::face::Track> tracks READ tracks NOTIFY changed FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* placements READ placements CONSTANT FINAL)
+    Q_PROPERTY(int selected READ selected WRITE choose NOTIFY changed FINAL)  ///< number, 0 none
+    Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
+    Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
+    Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
+    // The selected placement.
+    Q_PROPERTY(int side READ side WRITE setSide NOTIFY changed FINAL)            ///< recovery::Side
+    Q_PROPERTY(int zone READ zone WRITE setZone NOTIFY changed FINAL)            ///< recovery::Zone
+    Q_PROPERTY(int ending READ ending WRITE setEnding NOTIFY changed FINAL)      ///< recovery::Ending
+    Q_PROPERTY(int material READ material WRITE setMaterial NOTIFY changed FINAL)
+    Q_PROPERTY(int form READ form WRITE setForm NOTIFY changed FINAL)
+    Q_PROPERTY(int gauge READ gauge WRITE setGauge NOTIFY changed FINAL)         ///< G
+    Q_PROPERTY(int lengthMm READ lengthMm WRITE setLengthMm NOTIFY changed FINAL)
+    Q_PROPERTY(QString lot READ lot WRITE setLot NOTIFY changed FINAL)
+    Q_PROPERTY(QString expiry READ expiry WRITE setExpiry NOTIFY changed FINAL)  ///< ISO date or empty
+    Q_PROPERTY(QString expiryProblem READ expiryProblem NOTIFY changed FINAL)
+    Q_PROPERTY(double trackMl READ trackMl WRITE setTrackMl NOTIFY changed FINAL)
+
+    Q_PROPERTY(QStringList zoneNames READ zoneNames NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList endingNames READ endingNames NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList materialNames READ materialNames NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList formNames READ formNames NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList drugNames READ drugNames NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList percentNames READ percentNames NOTIFY changed FINAL)
+    Q_PROPERTY(int percentIndex READ percentIndex WRITE setPercentIndex NOTIFY changed FINAL)  ///< -1: another
+    /// 0 none, then 1:10, 1:9, 1:3 of bicarbonate to solution; -1: another.
+    Q_PROPERTY(int bufferIndex READ bufferIndex WRITE setBufferIndex NOTIFY changed FINAL)
+
+    Q_PROPERTY(int drug READ drug WRITE setDrug NOTIFY changed FINAL)
+    Q_PROPERTY(int epinephrineOneIn READ epinephrineOneIn WRITE setEpinephrineOneIn NOTIFY changed FINAL)
+    Q_PROPERTY(double extraMl READ extraMl WRITE setExtraMl NOTIFY changed FINAL)
+    Q_PROPERTY(QString weight READ weight WRITE setWeight NOTIFY changed FINAL)  ///< kg as typed
+    Q_PROPERTY(QString doseGiven READ doseGiven NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseMaximum READ doseMaximum NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseSource READ doseSource NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseShare READ doseShare NOTIFY changed FINAL)
+    Q_PROPERTY(double dosePart READ dosePart NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseWarning READ doseWarning NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseTracks READ doseTracks NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseProblem READ doseProblem NOTIFY changed FINAL)
+
+    Q_PROPERTY(bool dressings READ dressings WRITE setDressings NOTIFY changed FINAL)
+    Q_PROPERTY(bool cautionsGiven READ cautionsGiven WRITE setCautionsGiven NOTIFY changed FINAL)
+    Q_PROPERTY(bool consentGiven READ consentGiven WRITE setConsentGiven NOTIFY changed FINAL)
+    Q_PROPERTY(bool learningConsent READ learningConsent WRITE setLearningConsent NOTIFY changed FINAL)
+    Q_PROPERTY(QString note READ note WRITE setNote NOTIFY changed FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* baseline READ baseline CONSTANT FINAL)
+    Q_PROPERTY(QStringList missing READ missing NOTIFY changed FINAL)  ///< what stops saving
+    Q_PROPERTY(QString kept READ kept NOTIFY changed FINAL)            ///< "Draft kept 14:05"
+
+public:
+    explicit TreatmentEditor(Workplace& workplace, QObject* parent = nullptr);
+
+    /// Takes up the kept draft, or starts blank.
+    void open();
+    void refresh();
+
+    int step() const { return m_step; }
+    void setStep(int step);
+    QStringList steps() const;
+    RowList* patients() { return &m_patients; }
+    QString patientSearch() const { return m_patientSearch; }
+    void setPatientSearch(const QString& text);
+    QString patientKey() const { return keyOf(m_treatment.patient); }
+    QString patientName() const;
+    QString when() const;
+    bool isFromDraft() const { return m_fromDraft; }
+    int view() const { return static_cast<int>(m_view); }
+    void setView(int view);
+    QList<face::Track> tracks() const;
+    RowList* placements() { return &m_placementRows; }
+    int selected() const { return m_selected; }
+    QString caution() const;
+    bool canUndo() const { return m_book.canUndo(); }
+    bool canRedo() const { return m_book.canRedo(); }
+    RowList* baseline() { return &m_baselineRows; }
+    QStringList missing() const;
+    QString kept() const { return m_kept; }
+    /// The treatment as it would be recorded.
+    recovery::Treatment treatment() const;
+
+    int side() const { return static_cast<int>(current().side); }
+    void setSide(int side);
+    int zone() const { return static_cast<int>(current().zone); }
+    void setZone(int zone);
+    int ending() const { return static_cast<int>(current().ending); }
+    void setEnding(int ending);
+    int material() const { return static_cast<int>(current().material); }
+    void setMaterial(int material);
+    int form() const { return static_cast<int>(current().form); }
+    void setForm(int form);
+    int gauge() const { return current().gauge; }
+    void setGauge(int gauge);
+    int lengthMm() const { return current().lengthMm; }
+    void setLengthMm(int length);
+    QString lot() const { return QString::fromStdString(current().lot); }
+    void setLot(const QString& lot);
+    QString expiry() const { return QString::fromStdString(current().expiry.value_or(std::string())); }
+    void setExpiry(const QString& date);
+    QString expiryProblem() const;
+    double trackMl() const { return current().anaestheticMl; }
+    void setTrackMl(double volume);
+
+    int drug() const { return static_cast<int>(m_treatment.anaesthetic.drug); }
+    void setDrug(int drug);
+    QStringList zoneNames() const;
+    QStringList endingNames() const;
+    QStringList materialNames() const;
+    QStringList formNames() const;
+    QStringList drugNames() const;
+    QStringList percentNames() const;
+    int percentIndex() const;
+    void setPercentIndex(int index);
+    int bufferIndex() const;
+    void setBufferIndex(int index);
+    int epinephrineOneIn() const { return m_treatment.anaesthetic.epinephrineOneIn; }
+    void setEpinephrineOneIn(int oneIn);
+    double extraMl() const { return m_treatment.anaesthetic.extraMl; }
+    void setExtraMl(double volume);
+    QString weight() const { return m_weight; }
+    void setWeight(const QString& text);
+    QString doseGiven() const { return m_dose.given; }
+    QString doseMaximum() const { return m_dose.maximum; }
+    QString doseSource() const { return m_dose.source; }
+    QString doseShare() const { return m_dose.share; }
+    double dosePart() const { return m_dose.part; }
+    QString doseWarning() const { return m_dose.warning; }
+    QString doseTracks() const { return m_dose.tracks; }
+    QString doseProblem() const { return m_dose.problem; }
+    bool dressings() const { return m_treatment.dressings; }
+    void setDressings(bool placed);
+    bool cautionsGiven() const { return m_treatment.cautionsGiven; }
+    void setCautionsGiven(bool given);
+    bool consentGiven() const { return m_treatment.consentGiven; }
+    void setConsentGiven(bool given);
+    bool learningConsent() const { return m_treatment.learningConsent; }
+    void setLearningConsent(bool given);
+    QString note() const { return QString::fromStdString(m_treatment.note); }
+    void setNote(const QString& note);
+
+    Q_INVOKABLE void choosePatient(const QString& key);
+    Q_INVOKABLE bool registerPatient(const QString& name, const QString& phone, const QString& language);
+    Q_INVOKABLE void draw(QPointF entry, QPointF end);
+    Q_INVOKABLE void move(int number, QPointF entry, QPointF end);
+    Q_INVOKABLE void choose(int number);
+    Q_INVOKABLE void removeSelected();
+    Q_INVOKABLE void duplicateSelected();
+    Q_INVOKABLE void mirrorSelected();
+    Q_INVOKABLE void mirrorAll();
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
+    Q_INVOKABLE void setBaseline(int symptom, int side, int points);  ///< -1 clears
+    Q_INVOKABLE void startOver();
+    /// Records the treatment; `recorded` tells its course.
+    Q_INVOKABLE void save();
+
+Q_SIGNALS:
+    void changed();
+    void stepChanged();
+    void recorded(QString course);
+
+private:
+    const recovery::Placement& current() const;
+    void changeCurrent(const recovery::Placement& placement);
+    void placed(int number);
+    void touched();
+    void refreshPatients();
+
+    Workplace& m_workplace;
+    recovery::Treatment m_treatment;
+    PlacementBook m_book;
+    int m_step = 0;
+    recovery::ChartView m_view = recovery::ChartView::front;
+    int m_selected = 0;
+    bool m_fromDraft = false;
+    QString m_patientSearch;
+    QString m_weight;
+    QString m_kept;
+    DoseWords m_dose;
+    RowList m_patients;
+    RowList m_placementRows;
+    RowList m_baselineRows;
+};
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,42 @@
+#pragma once
+/// \file
+/// The desk's words for what core names by enumerators, translated. For the practitioner's eyes:
+/// short, trade words allowed. Words that the open tables use are core's own `word()`.
+
+#include "core/records/bodies.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace ebbline::deskapp {
+
+/// "Emergency", "Call now", "Next working day", "At the follow-up".
+QString urgencyName(recovery::Urgency urgency);
+/// What it asks of the clinic, one sentence.
+QString urgencyAdvice(recovery::Urgency urgency);
+
+/// What the patient answered yes to: "Hard to breathe or to swallow".
+QString signName(recovery::Sign sign);
+
+QString zoneName(recovery::Zone zone);
+QString materialName(recovery::Material material);
+QString formName(recovery::Form form);
+QString endingName(recovery::Ending ending);
+QString sideTitle(recovery::Side side);   ///< "Left", "Right", "Both"
+QString viewName(recovery::ChartView view);
+QString drugName(recovery::Drug drug);
+
+QString actName(records::Act act);              ///< "Taken"
+QString outcomeName(records::Outcome outcome);  ///< "Reassured: usual course, explained"
+QString changeName(records::GlobalChange change);
+/// Our own list; the words are stored in English, so that they stay the same in every language.
+QStringList complicationWords();
+QString complicationName(const QString& word);
+
+/// A language in its own name: "Deutsch".
+QString languageName(const QString& code);
+
+/// A failure, said to the person at the desk: what is true now and what to do.
+QString errorText(const Error& error);
+
+}  // namespace ebbline::deskapp

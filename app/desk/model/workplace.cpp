@@ -1,0 +1,117 @@
+#include "app/desk/model/workplace.h"
+
+#include "app/desk/model/words.h"
+
+#include <QByteArray>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+template <typename Id>
+QString hexOf(const Id& id)
+{
+    if (id.isNull()) {
+        return {};
+    }
+    const QByteArray raw(reinterpret_cast<const char*>(id.value.data()), static_cast<qsizetype>(id.value.size()));
+    return QString::fromLatin1(raw.toHex());
+}
+
+template <typename Id>
+Id idOf(const QString& key)
+{
+    const auto raw = QByteArray::fromHex(key.toLatin1());
+    Id id;
+    if (key.size() != 32 || raw.size() != static_cast<qsizetype>(id.value.size())) {
+        return {};
+    }
+    std::copy(raw.begin(), raw.end(), id.value.begin());
+    return id;
+}
+
+}  // namespace
+
+QString keyOf(const recovery::CourseId& course)
+{
+    return hexOf(course);
+}
+
+QString keyOf(const recovery::PatientId& patient)
+{
+    return hexOf(patient);
+}
+
+QString keyOf(const recovery::EntryId& entry)
+{
+    return hexOf(entry);
+}
+
+recovery::CourseId courseFromKey(const QString& key)
+{
+    return idOf<recovery::CourseId>(key);
+}
+
+recovery::PatientId patientFromKey(const QString& key)
+{
+    return idOf<recovery::PatientId>(key);
+}
+
+Workplace::Workplace(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone, QObject* parent)
+    : QObject(parent), m_folder(std::move(folder)), m_clock(clock), m_zone(std::move(zone))
+{
+}
+
+Done Workplace::create(bytes::View passphrase, const crypto::StretchCost& cost)
+{
+    auto made = desk::Desk::create(m_folder, passphrase, cost, m_clock, m_zone);
+    if (!made) {
+        return fail(made.error());
+    }
+    m_desk.emplace(std::move(*made));
+    Q_EMIT openChanged();
+    Q_EMIT changed();
+    return {};
+}
+
+Done Workplace::unlock(bytes::View passphrase)
+{
+    auto opened = desk::Desk::unlock(m_folder, passphrase, m_clock, m_zone);
+    if (!opened) {
+        return fail(opened.error());
+    }
+    m_desk.emplace(std::move(*opened));
+    Q_EMIT openChanged();
+    Q_EMIT changed();
+    return {};
+}
+
+void Workplace::lock()
+{
+    if (m_desk) {
+        m_desk.reset();
+        Q_EMIT openChanged();
+    }
+}
+
+QString Workplace::patientName(const recovery::CourseId& course)
+{
+    const auto& courses = state().courses;
+    const auto found = courses.find(course);
+    if (found == courses.end() || !found->second.treatment) {
+        return {};
+    }
+    const auto patient = state().patients.find(found->second.treatment->treatment.patient);
+    return patient == state().patients.end() ? QString() : QString::fromStdString(patient->second.name);
+}
+
+bool Workplace::settle(const Done& outcome)
+{
+    Q_EMIT changed();
+    if (!outcome) {
+        Q_EMIT failed(errorText(outcome.error()));
+    }
+    return outcome.has_value();
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,132 @@
+#include "app/desk/sheet/sheet_board.h"
+
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+#include <QGuiApplication>
+#include <QPageSize>
+#include <QPainter>
+#include <QUrl>
+
+namespace ebbline::deskapp {
+
+SheetBoard::SheetBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        if (!m_workplace.isOpen()) {
+            m_course = {};
+            m_content.reset();
+            m_layout.reset();
+            m_name.clear();
+            m_text.clear();
+            Q_EMIT changed();
+        }
+    });
+}
+
+bool SheetBoard::open(const recovery::CourseId& course)
+{
+    auto content = sheetOf(m_workplace, course);
+    if (!content) {
+        return false;
+    }
+    m_course = course;
+    m_content = std::move(*content);
+    m_name = m_content->patient;
+    m_outcome.clear();
+    lay();
+    Q_EMIT outcomeChanged();
+    return true;
+}
+
+void SheetBoard::retranslate()
+{
+    if (m_workplace.isOpen() && !m_course.isNull()) {
+        open(m_course);
+    }
+}
+
+void SheetBoard::lay()
+{
+    if (m_content) {
+        const QPageSize size(m_letter ? QPageSize::Letter : QPageSize::A4);
+        m_layout = std::make_unique<SheetLayout>(*m_content, size.size(QPageSize::Inch) * unitsPerInch,
+                                                 QGuiApplication::layoutDirection() == Qt::RightToLeft);
+        m_text = m_content->asText();
+    }
+    Q_EMIT changed();
+}
+
+void SheetBoard::setLetter(bool letter)
+{
+    if (letter != m_letter) {
+        m_letter = letter;
+        lay();
+    }
+}
+
+double SheetBoard::pageRatio() const
+{
+    return m_layout ? m_layout->pageSize().height() / m_layout->pageSize().width() : 1.4;
+}
+
+QString SheetBoard::suggestedFile() const
+{
+    // The patient's name stays out of file names: they show up in recent-file lists.
+    return m_content ? QStringLiteral("follow-up-%1-%2.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate),
+                                                                  keyOf(m_course).left(6))
+                     : QString();
+}
+
+void SheetBoard::paint(QPainter& painter, int page, double width) const
+{
+    if (m_layout && page >= 0 && page < m_layout->pageCount()) {
+        const double scale = width / m_layout->pageSize().width();
+        painter.scale(scale, scale);
+        m_layout->paint(painter, page);
+    }
+}
+
+bool SheetBoard::write(const QString& file)
+{
+    if (!m_content || file.isEmpty()) {
+        return false;
+    }
+    const QUrl url(file);
+    const auto path = url.isLocalFile() ? url.toLocalFile() : file;
+    const auto written = writeSheetPdf(*m_content, path, m_letter ? QPageSize::Letter : QPageSize::A4,
+                                       QGuiApplication::layoutDirection() == Qt::RightToLeft);
+    m_outcome = written ? tr("Saved as %1. The file is not encrypted: keep it as you keep the patient's record.").arg(path)
+                        : errorText(written.error());
+    Q_EMIT outcomeChanged();
+    return written.has_value();
+}
+
+SheetPageView::SheetPageView(QQuickItem* parent) : QQuickPaintedItem(parent)
+{
+    setAntialiasing(true);
+    connect(this, &SheetPageView::changed, this, [this] { update(); });
+}
+
+void SheetPageView::setSheet(SheetBoard* sheet)
+{
+    if (sheet != m_sheet) {
+        if (m_sheet) {
+            m_sheet->disconnect(this);
+        }
+        m_sheet = sheet;
+        if (sheet != nullptr) {
+            connect(sheet, &SheetBoard::changed, this, [this] { update(); });
+        }
+        Q_EMIT changed();
+    }
+}
+
+void SheetPageView::paint(QPainter* painter)
+{
+    if (m_sheet) {
+        m_sheet->paint(*painter, m_page, width());
+    }
+}
+
+}  // namespace ebbline::deskapp

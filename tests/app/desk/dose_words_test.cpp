@@ -1,0 +1,81 @@
+// The anaesthetic in words. The amounts themselves are core's, checked there against the label.
+#include "app/desk/model/dose_words.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace ebbline;
+using deskapp::doseWords;
+
+namespace {
+
+recovery::Treatment given(double extraMl, std::optional<double> weightKg)
+{
+    recovery::Treatment treatment;
+    treatment.anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
+    treatment.anaesthetic.epinephrineOneIn = 200'000;
+    treatment.anaesthetic.percent = 1;
+    treatment.anaesthetic.extraMl = extraMl;
+    treatment.weightKg = weightKg;
+    return treatment;
+}
+
+}  // namespace
+
+TEST_CASE("the limit is shown with whose limit it is", "[desk][dose]")
+{
+    // US prescribing information, lidocaine with epinephrine: 7 mg/kg, in general not over 500 mg;
+    // so 420 mg for 60 kg.
+    const auto words = doseWords(given(12, 60));
+
+    CHECK(words.source.contains(QLatin1String("US label")));
+    CHECK(words.maximum.contains(QLatin1String("420 mg")));
+    CHECK(words.given.contains(QLatin1String("120 mg")));
+    CHECK(words.warning.isEmpty());
+}
+
+TEST_CASE("without a weight no maximum is shown, and the weight is asked for", "[desk][dose]")
+{
+    const auto words = doseWords(given(12, std::nullopt));
+
+    CHECK_FALSE(words.maximum.contains(QLatin1String("mg")));
+    CHECK(words.share.isEmpty());
+    CHECK(words.part == 0);
+}
+
+TEST_CASE("a weight that cannot be right gives no number at all", "[desk][dose]")
+{
+    const auto words = doseWords(given(12, 6));
+
+    CHECK(words.given.isEmpty());
+    CHECK(words.maximum.isEmpty());
+    CHECK_FALSE(words.problem.isEmpty());
+}
+
+TEST_CASE("going over the maximum says so and by how much", "[desk][dose]")
+{
+    const auto words = doseWords(given(45, 60));  // 450 mg of 420
+
+    CHECK(words.warning.contains(QLatin1String("30 mg")));
+    CHECK(words.part > 1);
+}
+
+TEST_CASE("a shown maximum is never larger than the limit", "[desk][dose]")
+{
+    // 61.3 kg * 7 mg/kg = 429.1 mg: 429 is shown, not 430.
+    CHECK(doseWords(given(1, 61.3)).maximum.contains(QLatin1String("429 mg")));
+}
+
+TEST_CASE("a track with more than half a millilitre is named", "[desk][dose]")
+{
+    auto treatment = given(0, 60);
+    recovery::Placement thin;
+    thin.anaestheticMl = 0.4;
+    recovery::Placement thick = thin;
+    thick.anaestheticMl = 0.6;
+    treatment.placements = {thin, thick};
+
+    const auto words = doseWords(treatment);
+
+    CHECK(words.tracks.contains(QLatin1String("track 2")));
+    CHECK(words.tracks.contains(QLatin1String("common practice, no source")));
+}

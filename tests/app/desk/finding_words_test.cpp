@@ -1,0 +1,100 @@
+// Findings in the practitioner's words, with the numbers behind them.
+#include "app/desk/model/finding_words.h"
+#include "app/desk/model/words.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators_range.hpp>
+
+#include <set>
+
+using namespace ebbline;
+using namespace ebbline::deskapp;
+
+namespace {
+
+triage::Finding found(triggers::Trigger trigger, std::map<std::string, double> numbers)
+{
+    triggers::Finding what;
+    what.trigger = trigger;
+    what.urgency = recovery::Urgency::callNow;
+    what.stream = {recovery::Symptom::pain, recovery::Side::left};
+    what.day = 6;
+    what.numbers = std::move(numbers);
+    triage::Finding finding;
+    finding.urgency = what.urgency;
+    finding.day = 6;
+    finding.what = what;
+    return finding;
+}
+
+triage::Finding warned(const std::string& rule, std::vector<std::string> reasons)
+{
+    triage::Finding finding;
+    finding.urgency = recovery::Urgency::callNow;
+    finding.day = 2;
+    finding.what = warnings::Finding{rule, recovery::Urgency::callNow, recovery::Side::none, std::move(reasons)};
+    return finding;
+}
+
+}  // namespace
+
+TEST_CASE("a rebound says the score, the day and the low before it", "[desk][words]")
+{
+    const auto finding = found(triggers::Trigger::rebound, {{"score", 5}, {"lowest", 2}, {"statistic", 5.1}, {"threshold", 4.81}});
+
+    CHECK(findingTitle(finding) == QLatin1String("Pain, left: rising again"));
+    CHECK(findingReason(finding) == QLatin1String("5 on day 6 after a low of 2."));
+    CHECK(findingBasis(finding) == QLatin1String("Rule “rebound”: statistic 5.10, threshold 4.81."));
+}
+
+TEST_CASE("a missing number shows as a dash, never as zero", "[desk][words]")
+{
+    CHECK(findingReason(found(triggers::Trigger::level, {})).contains(u'–'));
+}
+
+TEST_CASE("a warning names its signs and measured values in the language of the desk", "[desk][words]")
+{
+    const auto finding = warned("fever-with-inflammation", {"temperature 38.4 C", "warmer"});
+
+    CHECK(findingTitle(finding) == QLatin1String("Fever with inflammation of the face"));
+    CHECK(findingReason(finding).contains(QLatin1String("Temperature 38.4 °C")));
+    CHECK(findingReason(finding).contains(QLatin1String("Warmer than the other side")));
+}
+
+TEST_CASE("a rule of a newer program still shows its reasons", "[desk][words]")
+{
+    CHECK(findingTitle(warned("rule-of-tomorrow", {"something new"})) == QLatin1String("something new"));
+    CHECK(findingTitle(warned("rule-of-tomorrow", {})) == QLatin1String("rule-of-tomorrow"));
+}
+
+TEST_CASE("every sign, zone, form, urgency, act and outcome has a word of its own", "[desk][words]")
+{
+    std::set<QString> words;
+    for (const auto sign : recovery::allSigns) {
+        CHECK_FALSE(signName(sign).isEmpty());
+        CHECK(words.insert(signName(sign)).second);
+    }
+    for (const auto zone : recovery::allZones) {
+        CHECK_FALSE(zoneName(zone).isEmpty());
+    }
+    for (int i = 1; i <= 6; ++i) {
+        CHECK_FALSE(formName(static_cast<recovery::Form>(i)).isEmpty());
+        CHECK_FALSE(actName(static_cast<records::Act>(i)).isEmpty());
+    }
+    for (int i = 1; i <= 4; ++i) {
+        CHECK_FALSE(urgencyName(static_cast<recovery::Urgency>(i)).isEmpty());
+    }
+    for (int i = 1; i <= 5; ++i) {
+        CHECK_FALSE(outcomeName(static_cast<records::Outcome>(i)).isEmpty());
+        CHECK_FALSE(changeName(static_cast<records::GlobalChange>(i)).isEmpty());
+    }
+    for (const auto& word : complicationWords()) {
+        CHECK_FALSE(complicationName(word).isEmpty());
+    }
+}
+
+TEST_CASE("every reason of failure is said in words", "[desk][words]")
+{
+    const int reason = GENERATE(range(1, 21));
+    CHECK_FALSE(errorText(Error{static_cast<Reason>(reason), "detail"}).isEmpty());
+}
