@@ -91,8 +91,8 @@ struct ReminderAnswered {
 /// The phone showed a warning; `confirmed` once the patient said that she has read it.
 struct WarningShown {
     recovery::CourseId course;
-    recovery::EntryId entry;
-    std::string rule;
+    recovery::EntryId entry;  ///< the entry that raised it
+    std::string rule;         ///< names the finding (triage::Finding::key)
     recovery::Urgency urgency = recovery::Urgency::atReview;
     clock::Moment at;
     bool confirmed = false;

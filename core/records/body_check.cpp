@@ -120,7 +120,7 @@ struct BodyCheck {
     }
     void operator()(const WarningShown& b)
     {
-        check.id("course", b.course).id("entry", b.entry).text("rule", b.rule, 60).moment("at", b.at);
+        check.id("course", b.course).id("entry", b.entry).text("rule", b.rule, 160).moment("at", b.at);
         check.within("urgency", b.urgency, recovery::Urgency::emergency, recovery::Urgency::atReview);
     }
     void operator()(const FindingActed& b)

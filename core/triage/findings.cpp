@@ -1,5 +1,7 @@
 #include "core/triage/queue.h"
 
+#include "core/triage/course_curve.h"
+
 #include "core/bytes/text.h"
 
 #include <algorithm>
@@ -18,13 +20,6 @@ std::string keyOf(const triggers::Finding& finding)
     return "t/" + std::string(triggers::word(finding.trigger)) + "/"
            + std::string(recovery::word(finding.stream.symptom)) + "/"
            + std::string(recovery::word(finding.stream.side)) + "/" + std::to_string(finding.day);
-}
-
-clock::Moment treatedAt(const journal::CourseState& course)
-{
-    if (course.opened)
-        return course.opened->treated;
-    return course.treatment ? course.treatment->treatment.at : clock::Moment{};
 }
 
 /// Every version of an entry is judged: correcting an entry does not take a warning back.

@@ -1,5 +1,7 @@
 #include "core/triage/queue.h"
 
+#include "core/triage/course_curve.h"
+
 #include <algorithm>
 
 namespace ebbline::triage {
@@ -42,8 +44,7 @@ std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now)
         row.since = open.front().raisedAt;
         row.silent = std::all_of(open.begin(), open.end(), isSilence);
         row.takenBy = takenBy(open);
-        const clock::Moment& treated = course.opened ? course.opened->treated : course.treatment->treatment.at;
-        row.day = std::max(0, clock::dayOfRecovery(treated, now));
+        row.day = std::max(0, clock::dayOfRecovery(treatedAt(course), now));
         row.findings = std::move(open);
         rows.push_back(std::move(row));
     }

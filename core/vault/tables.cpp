@@ -52,8 +52,13 @@ const std::array<store::Migration, 1> vaultMigrations{
         PRIMARY KEY (mailbox, device)
     ) STRICT, WITHOUT ROWID;
 
-    -- The peer's signed acknowledgement.
-    CREATE TABLE delivered (mailbox BLOB PRIMARY KEY, sequence INTEGER NOT NULL, at INTEGER NOT NULL) STRICT, WITHOUT ROWID;
+    -- The peer's signed acknowledgements, each with the time that it says.
+    CREATE TABLE delivered (
+        mailbox BLOB NOT NULL,
+        sequence INTEGER NOT NULL,
+        at INTEGER NOT NULL,
+        PRIMARY KEY (mailbox, sequence)
+    ) STRICT, WITHOUT ROWID;
 
     -- What could not be accepted is kept with the reason.
     CREATE TABLE quarantine (

@@ -102,6 +102,8 @@ public:
     /// Takes a peer's signed acknowledgement of our envelopes; releases them.
     Done acknowledged(const envelope::MailboxId& mailbox, std::uint64_t sequence, clock::Instant at);
     Delivered delivered(const envelope::MailboxId& mailbox) const;
+    /// The time in the first acknowledgement that covers an envelope of ours; empty before it came.
+    std::optional<clock::Instant> deliveredAt(const envelope::MailboxId& mailbox, std::uint64_t sequence) const;
     /// The sequence that carried an operation, 0 if none does yet.
     std::uint64_t carriedBy(const journal::OperationId& id) const;
     /// Keeps an envelope that could not be accepted, with the reason; never dropped silently.

@@ -211,9 +211,7 @@ Done Vault::acknowledged(const envelope::MailboxId& mailbox, std::uint64_t seque
 {
     Inside& inside = *m_inside;
     return inside.database.transaction([&]() -> Done {
-        auto put = inside.database.prepare("INSERT INTO delivered (mailbox, sequence, at) VALUES (?1, ?2, ?3)"
-                                           " ON CONFLICT (mailbox) DO UPDATE SET sequence = excluded.sequence,"
-                                           " at = excluded.at WHERE excluded.sequence > delivered.sequence");
+        auto put = inside.database.prepare("INSERT OR IGNORE INTO delivered (mailbox, sequence, at) VALUES (?1, ?2, ?3)");
         if (!put)
             return fail(put.error());
         if (const Done done = put->bind(mailbox.view())
@@ -232,13 +230,26 @@ Done Vault::acknowledged(const envelope::MailboxId& mailbox, std::uint64_t seque
 Delivered Vault::delivered(const envelope::MailboxId& mailbox) const
 {
     Delivered delivered;
-    auto statement = m_inside->database.prepare("SELECT sequence, at FROM delivered WHERE mailbox = ?1");
+    auto statement = m_inside->database.prepare(
+        "SELECT sequence, at FROM delivered WHERE mailbox = ?1 ORDER BY sequence DESC LIMIT 1");
     if (statement)
         if (const Result<bool> row = statement->bind(mailbox.view()).step(); row && *row) {
             delivered.sequence = static_cast<std::uint64_t>(statement->integer(0));
             delivered.at = clock::Instant{std::chrono::milliseconds{statement->integer(1)}};
         }
     return delivered;
+}
+
+std::optional<clock::Instant> Vault::deliveredAt(const envelope::MailboxId& mailbox, std::uint64_t sequence) const
+{
+    auto statement = m_inside->database.prepare(
+        "SELECT at FROM delivered WHERE mailbox = ?1 AND sequence >= ?2 ORDER BY sequence LIMIT 1");
+    if (!statement)
+        return std::nullopt;
+    const Result<bool> row = statement->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).step();
+    if (!row || !*row)
+        return std::nullopt;
+    return clock::Instant{std::chrono::milliseconds{statement->integer(0)}};
 }
 
 std::uint64_t Vault::carriedBy(const journal::OperationId& id) const

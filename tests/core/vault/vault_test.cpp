@@ -167,6 +167,8 @@ TEST_CASE("a sealed envelope takes its operations out of the outbox and waits fo
     REQUIRE(vault.acknowledged(mailbox, 1, evening.at + 5min));
     CHECK(vault.outgoing(mailbox)->empty());
     CHECK(vault.delivered(mailbox).at == evening.at + 5min);
+    CHECK(vault.deliveredAt(mailbox, 1) == evening.at + 5min);
+    CHECK_FALSE(vault.deliveredAt(mailbox, 2));
 
     // An older acknowledgement takes nothing back.
     REQUIRE(vault.acknowledged(mailbox, 0, evening.at + 9min));

@@ -1,0 +1,19 @@
+#pragma once
+/// \file
+/// The hub's store in one encrypted file of its own machine.
+
+#include "core/mailbox/mail_store.h"
+
+#include <filesystem>
+#include <memory>
+
+namespace ebbline::mailbox {
+
+/// Opens or creates `hub.db` in the folder; its key lies beside it in `hub.key` (32 bytes,
+/// readable by the owner only) unless `keyFile` names another place. The contents are ciphertext
+/// already; this layer protects identifiers and times on a lost disk.
+/// \returns as store::Database::open; Reason::malformed for a key file of another length.
+Result<std::unique_ptr<MailStore>> openEmbeddedStore(const std::filesystem::path& folder,
+                                                     const std::filesystem::path& keyFile = {});
+
+}  // namespace ebbline::mailbox

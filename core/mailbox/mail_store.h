@@ -1,0 +1,120 @@
+#pragma once
+/// \file
+/// What a hub keeps. Ciphertext, identifiers, sizes and times; nothing that a person wrote.
+///
+/// An interface, so that a group of clinics can put a database server behind it. Every call is one
+/// transaction; a success is durable. Calls come from several threads.
+
+#include "core/clock/instant.h"
+#include "core/envelope/envelope.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ebbline::mailbox {
+
+using OfferId = bytes::Array<8>;
+
+enum class Role : std::uint8_t { desk = 1, phone = 2 };
+
+struct Device {
+    envelope::DeviceId id;
+    crypto::SigningPublicKey key;
+    Role role = Role::phone;
+    std::int64_t clinic = 0;
+    bool revoked = false;
+};
+
+/// An invitation to pair, from publication until the phone has its link.
+struct StoredOffer {
+    OfferId id{};
+    std::int64_t clinic = 0;
+    bytes::Array<32> proof{};
+    bytes::Array<4> locator{};
+    bytes::Bytes bundle;
+    bytes::Array<32> bundleTag{};
+    clock::Instant expires;
+    bytes::Bytes request;    ///< the phone's sealed request, empty before
+    bool usedTwice = false;
+    bytes::Bytes nonce;      ///< 16 bytes, empty before
+    bytes::Bytes link;       ///< signed, empty before
+};
+
+struct StoredEnvelope {
+    envelope::DeviceId device;
+    std::uint64_t sequence = 0;
+    bytes::Bytes body;
+};
+
+/// Highest sequence that a reader holds of a device.
+struct Position {
+    envelope::DeviceId device;
+    std::uint64_t sequence = 0;
+};
+
+struct Quota {
+    std::size_t envelopes = 1000;
+    std::size_t bytes = 50u * 1024 * 1024;
+};
+
+struct Usage {
+    std::int64_t clinics = 0;
+    std::int64_t devices = 0;
+    std::int64_t mailboxes = 0;
+    std::int64_t envelopes = 0;
+    std::int64_t bytes = 0;
+};
+
+class MailStore {
+public:
+    virtual ~MailStore() = default;
+
+    /// \returns the clinic's number; Reason::alreadyExists if this root is known.
+    virtual Result<std::int64_t> addClinic(const crypto::SigningPublicKey& root, const std::string& hint) = 0;
+    /// \returns Reason::notFound.
+    virtual Result<std::int64_t> clinicOf(const crypto::SigningPublicKey& root) = 0;
+
+    /// Putting a known device again is not an error; it stays revoked if it was.
+    virtual Done putDevice(const Device& device) = 0;
+    virtual Result<Device> device(const envelope::DeviceId& id) = 0;  ///< Reason::notFound
+    virtual Done revokeDevice(const envelope::DeviceId& id) = 0;      ///< Reason::notFound
+
+    virtual Done putOffer(const StoredOffer& offer) = 0;  ///< Reason::alreadyExists
+    virtual Result<StoredOffer> offer(const OfferId& id) = 0;
+    virtual Result<StoredOffer> offerByLocator(const bytes::Array<4>& locator) = 0;
+    /// Takes the phone's request, once. The same request again is not an error.
+    /// \returns Reason::alreadyExists for another one, and remembers that it was used twice.
+    virtual Done takeOffer(const OfferId& id, bytes::View request) = 0;
+    virtual Done answerOffer(const OfferId& id, bytes::View nonce) = 0;
+    /// Stores the link, makes the mailbox and admits the phone to it, in one transaction.
+    virtual Done linkOffer(const OfferId& id, bytes::View link, const envelope::MailboxId& mailbox,
+                           const Device& phone) = 0;
+    virtual Done dropOffersBefore(clock::Instant instant) = 0;
+
+    /// The clinic of a mailbox that the device may use. \returns Reason::notFound for unknown and
+    /// foreign alike.
+    virtual Done mayUse(const envelope::MailboxId& mailbox, const Device& device) = 0;
+
+    /// \returns Reason::alreadyExists if other bytes stand there already, Reason::storageFull over
+    ///          the quota. The same bytes again are not an error.
+    virtual Done putEnvelope(const envelope::MailboxId& mailbox, const StoredEnvelope& envelope,
+                             clock::Instant received, const Quota& quota) = 0;
+    /// Envelopes of other devices past the positions, in order of device and sequence, until
+    /// `atMostBytes` are reached (but at least one if there is one).
+    virtual Result<std::vector<StoredEnvelope>> envelopesAfter(const envelope::MailboxId& mailbox,
+                                                               const envelope::DeviceId& reader,
+                                                               const std::vector<Position>& positions,
+                                                               std::size_t atMostBytes) = 0;
+    /// A reader holds everything of a device up to a sequence; never goes back.
+    virtual Done acknowledge(const envelope::MailboxId& mailbox, const envelope::DeviceId& reader,
+                             const Position& position, clock::Instant at) = 0;
+    /// Mailboxes of the clinic with envelopes that this reader has not acknowledged.
+    virtual Result<std::vector<envelope::MailboxId>> withNews(std::int64_t clinic, const envelope::DeviceId& reader) = 0;
+    /// Removes envelopes that a reader of the other side acknowledged before `acknowledgedBefore`.
+    virtual Done dropAcknowledged(clock::Instant acknowledgedBefore) = 0;
+
+    virtual Result<Usage> usage() = 0;
+};
+
+}  // namespace ebbline::mailbox

@@ -1,0 +1,77 @@
+#pragma once
+/// \file
+/// The hub's rules: a request in, a response out. No HTTP, no thread, no clock of its own.
+/// Routes: docs/formats/hub.md.
+///
+/// Unknown, foreign and revoked look the same from outside. All writes are idempotent or only go
+/// forward, so a replayed request changes nothing.
+
+#include "core/mailbox/limits.h"
+#include "core/mailbox/mail_store.h"
+#include "core/mailbox/wire.h"
+
+#include <map>
+#include <mutex>
+
+namespace ebbline::mailbox {
+
+inline constexpr std::size_t maximumAnswer = 1024 * 1024;  ///< bytes of envelopes in one answer
+inline constexpr std::size_t maximumRequestBody = 300 * 1024;
+
+struct Limits {
+    Quota quota;
+    Rate perDevice{120, 2};        ///< requests of one device
+    Rate perAddress{600, 10};      ///< requests of one address
+    Rate enrolPerAddress{10, 10.0 / 3600};
+    std::chrono::seconds window{300};     ///< of a request's time around the hub's
+    std::chrono::minutes offerLifetime{10};
+    std::chrono::hours retention{24 * 7};  ///< kept after the acknowledgement
+};
+
+class Service {
+public:
+    Service(MailStore& store, Limits limits);
+
+    /// `address` is used for limits only, and never stored. Safe to call from several threads.
+    Response handle(const Request& request, const std::string& address, clock::Instant now);
+
+    /// The mailbox a caller waits for, if the request is a valid-looking long poll: a GET of a
+    /// mailbox with `wait=seconds`. The server asks again when something arrives there.
+    static std::optional<std::pair<envelope::MailboxId, std::chrono::seconds>> waitOf(const Request& request);
+
+    /// The mailbox a successful PUT wrote to; empty for other requests.
+    static std::optional<envelope::MailboxId> writtenBy(const Request& request);
+
+    /// Drops what is past its time; call every few minutes.
+    void tidy(clock::Instant now);
+
+private:
+    struct Call;
+    Response route(Call& call);
+    Result<Device> authorised(const Call& call);
+    bool isFresh(const Authorisation& authorisation, clock::Instant now);
+
+    Response registerDesk(Call& call);
+    Response putOffer(Call& call, const Device& device);
+    Response bundle(Call& call);
+    Response enrol(Call& call);
+    Response enrolment(Call& call, const Device& device);
+    Response answerOffer(Call& call, const Device& device);
+    Response linkOffer(Call& call, const Device& device);
+    Response offerAnswer(Call& call);
+    Response putEnvelope(Call& call, const Device& device);
+    Response getEnvelopes(Call& call, const Device& device);
+    Response acknowledge(Call& call, const Device& device);
+    Response news(Call& call, const Device& device);
+    Result<StoredOffer> ownOffer(const Call& call, const Device& device);
+
+    MailStore& m_store;
+    Limits m_limits;
+    RateLimiter m_devices;
+    RateLimiter m_addresses;
+    RateLimiter m_enrolments;
+    std::mutex m_nonceMutex;
+    std::map<std::pair<envelope::DeviceId, bytes::Array<16>>, clock::Instant> m_nonces;
+};
+
+}  // namespace ebbline::mailbox

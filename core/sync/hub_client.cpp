@@ -1,0 +1,53 @@
+#include "core/sync/hub_client.h"
+
+#include <charconv>
+
+namespace ebbline::sync {
+
+Result<mailbox::Response> judged(Result<mailbox::Response> response)
+{
+    if (!response || (response->status >= 200 && response->status < 300))
+        return response;
+    const std::string status = "hub: status " + std::to_string(response->status);
+    switch (response->status) {
+    case 401:
+    case 404: return fail(Reason::refused, status);
+    case 409: return fail(Reason::alreadyExists, status);
+    case 413: return fail(Reason::tooLarge, status);
+    case 429: return fail(Reason::tooSoon, std::to_string(response->retryAfterSeconds));
+    case 507: return fail(Reason::storageFull, status);
+    default: return fail(response->status >= 500 ? Reason::unreachable : Reason::malformed, status);
+    }
+}
+
+void HubClient::signedRequest(mailbox::Request request, Answer answer)
+{
+    attempt(std::move(request), std::move(answer), true);
+}
+
+void HubClient::attempt(mailbox::Request request, Answer answer, bool again)
+{
+    mailbox::signRequest(request, m_key, m_clock.now() + m_offset);
+    const auto self = shared_from_this();
+    m_courier.send(request, [self, request, answer = std::move(answer), again](Result<mailbox::Response> response) {
+        if (response && response->status == 401 && again) {
+            std::int64_t seconds = 0;
+            const std::string& said = response->hubTime;
+            const auto [end, problem] = std::from_chars(said.data(), said.data() + said.size(), seconds);
+            if (problem == std::errc() && end == said.data() + said.size()) {
+                self->m_offset = std::chrono::seconds(seconds)
+                                 - std::chrono::floor<std::chrono::seconds>(self->m_clock.now().time_since_epoch());
+                self->attempt(request, answer, false);
+                return;
+            }
+        }
+        answer(judged(std::move(response)));
+    });
+}
+
+void HubClient::plainRequest(Courier& courier, const mailbox::Request& request, const Answer& answer)
+{
+    courier.send(request, [answer](Result<mailbox::Response> response) { answer(judged(std::move(response))); });
+}
+
+}  // namespace ebbline::sync

@@ -1,0 +1,40 @@
+#pragma once
+/// \file
+/// Requests to a hub, signed with the device's key by the hub's own clock: a phone whose clock is
+/// wrong learns the difference from the first answer and asks again.
+
+#include "core/sync/courier.h"
+
+#include <memory>
+
+namespace ebbline::sync {
+
+class HubClient : public std::enable_shared_from_this<HubClient> {
+public:
+    using Answer = std::function<void(Result<mailbox::Response>)>;
+
+    HubClient(Courier& courier, const crypto::SigningKey& key, const clock::Clock& clock)
+        : m_courier(courier), m_key(key), m_clock(clock)
+    {
+    }
+
+    /// Answers with any 2xx response; other statuses become an error: 401 and 404
+    /// Reason::refused, 409 Reason::alreadyExists, 413 Reason::tooLarge, 429 Reason::tooSoon with
+    /// the seconds, 507 Reason::storageFull, 5xx Reason::unreachable.
+    void signedRequest(mailbox::Request request, Answer answer);
+
+    /// The same without a signature.
+    static void plainRequest(Courier& courier, const mailbox::Request& request, const Answer& answer);
+
+private:
+    void attempt(mailbox::Request request, Answer answer, bool again);
+    Courier& m_courier;
+    const crypto::SigningKey& m_key;
+    const clock::Clock& m_clock;
+    std::chrono::seconds m_offset{0};
+};
+
+/// A 2xx response, or the error that its status stands for.
+Result<mailbox::Response> judged(Result<mailbox::Response> response);
+
+}  // namespace ebbline::sync

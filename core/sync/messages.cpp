@@ -1,0 +1,87 @@
+#include "core/sync/messages.h"
+
+#include "core/bytes/reader.h"
+
+#include <zstd.h>
+
+namespace ebbline::sync {
+
+namespace {
+
+constexpr std::uint8_t version = 1;
+constexpr int level = 6;
+constexpr std::size_t maximumOperations = 4000;
+
+}  // namespace
+
+bytes::Bytes packOperations(const std::vector<journal::Operation>& operations)
+{
+    bytes::Writer plain;
+    plain.u32(static_cast<std::uint32_t>(operations.size()));
+    for (const journal::Operation& operation : operations)
+        plain.block(journal::encode(operation));
+    bytes::Bytes packed(ZSTD_compressBound(plain.size()));
+    const std::size_t size = ZSTD_compress(packed.data(), packed.size(), plain.bytes().data(), plain.size(), level);
+    packed.resize(ZSTD_isError(size) != 0U ? 0 : size);
+    return bytes::Writer().u8(version).u32(static_cast<std::uint32_t>(plain.size())).raw(packed).bytes();
+}
+
+Result<std::vector<journal::Operation>> unpackOperations(bytes::View message)
+{
+    bytes::Reader head(message);
+    const std::uint8_t used = head.u8();
+    const std::size_t size = head.u32();
+    if (!head.ok())
+        return fail(Reason::malformed, "operations: cut short");
+    if (used != version)
+        return fail(Reason::unsupported, "operations: packed by a newer program");
+    if (size > maximumUnpacked)
+        return fail(Reason::tooLarge, "operations: too many in one envelope");
+    const bytes::View packed = head.take(head.left());
+    bytes::Bytes plain(size);
+    const std::size_t unpacked = ZSTD_decompress(plain.data(), plain.size(), packed.data(), packed.size());
+    if (ZSTD_isError(unpacked) != 0U || unpacked != size)
+        return fail(Reason::malformed, "operations: cannot be unpacked");
+    bytes::Reader reader(plain);
+    const std::size_t count = reader.u32();
+    if (count > maximumOperations)
+        return fail(Reason::tooLarge, "operations: too many in one envelope");
+    std::vector<journal::Operation> operations;
+    for (std::size_t i = 0; i < count; ++i) {
+        auto operation = journal::decode(reader.block(maximumUnpacked));
+        if (!reader.ok() || !operation)
+            return fail(Reason::malformed, "operations: one cannot be read");
+        operations.push_back(std::move(*operation));
+    }
+    if (!reader.atEnd())
+        return fail(Reason::malformed, "operations: bytes are left over");
+    return operations;
+}
+
+bytes::Bytes pack(const Acknowledgement& acknowledgement)
+{
+    return bytes::Writer()
+        .u8(version)
+        .raw(acknowledgement.of.view())
+        .u64(acknowledgement.held.sequence)
+        .raw(acknowledgement.held.hash)
+        .u64(static_cast<std::uint64_t>(acknowledgement.at.time_since_epoch().count()))
+        .bytes();
+}
+
+Result<Acknowledgement> unpackAcknowledgement(bytes::View message)
+{
+    bytes::Reader reader(message);
+    if (reader.u8() != version)
+        return fail(Reason::unsupported, "acknowledgement: made by a newer program");
+    Acknowledgement acknowledgement;
+    acknowledgement.of = reader.id<envelope::DeviceTag>();
+    acknowledgement.held.sequence = reader.u64();
+    acknowledgement.held.hash = reader.array<32>();
+    acknowledgement.at = clock::Instant{std::chrono::milliseconds{static_cast<std::int64_t>(reader.u64())}};
+    if (!reader.atEnd())
+        return fail(Reason::malformed, "acknowledgement: lengths do not add up");
+    return acknowledgement;
+}
+
+}  // namespace ebbline::sync
