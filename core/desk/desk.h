@@ -67,10 +67,18 @@ public:
 
     /// Names the hub that offers point at.
     Done setHub(const std::string& hostAndPort, bool tls, const bytes::Array<32>& keyHash);
-    std::string hub() const;
+    struct Hub {
+        std::string host;  ///< host[:port]
+        bool tls = true;
+        bytes::Array<32> keyHash{};
+        std::string address() const { return (tls ? "https://" : "http://") + host; }
+    };
+    std::optional<Hub> hub() const;
 
     std::vector<CourseSummary> courses() const;  ///< newest treatment first
+    /// \returns Reason::notFound.
     Result<CourseView> course(const recovery::CourseId& course) const;
+    std::vector<records::PatientRegistered> patients() const;  ///< by name
     std::vector<triage::Row> queue() const;
     curves::Curve curve(const recovery::CourseId& course, const recovery::Stream& stream) const;
 
@@ -120,6 +128,12 @@ public:
     const std::optional<Error>& problem() const { return m_problem; }
 
 private:
+    void failWith(const Error& error);
+    void publish(std::function<void()> changed);
+    void takeEnrolment(const bytes::Bytes& body, std::function<void()> changed);
+    void sendLink(std::function<void()> changed);
+    Done linkHere();
+
     Desk& m_desk;
     const clock::Clock& m_clock;
     Step m_step = Step::idle;

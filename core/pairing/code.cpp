@@ -115,14 +115,20 @@ Result<TypedCode> typedCodeFromText(std::string_view text)
     return code;
 }
 
-Result<bytes::Array<32>> bundleTag(const TypedCode& code, bytes::View bundle)
+Result<TypedSecrets> secretsOf(const TypedCode& code)
 {
     bytes::Array<16> salt{};
     std::copy(code.locator.begin(), code.locator.end(), salt.begin());
     const Result<crypto::Secret> key = crypto::stretchPassphrase(code.secret, salt, {3, 64 * 1024});
     if (!key)
         return fail(key.error());
-    return crypto::keyedHash256(key->view(), bundle);
+    return TypedSecrets{crypto::keyedHash128(key->view(), bytes::viewOf("EB-typed-offer")),
+                        crypto::keyedHash256(key->view(), bytes::viewOf("EB-typed-bundle"))};
+}
+
+bytes::Array<32> bundleTag(const TypedSecrets& secrets, bytes::View bundle)
+{
+    return crypto::keyedHash256(secrets.bundleKey, bundle);
 }
 
 }  // namespace ebbline::pairing

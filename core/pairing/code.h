@@ -49,8 +49,16 @@ std::string toText(const TypedCode& code);
 /// \returns Reason::malformed if characters are missing or wrong, the checksum included.
 Result<TypedCode> typedCodeFromText(std::string_view text);
 
-/// Authenticates the offer that the hub hands out for a typed code: keyed BLAKE2b-256 with
-/// Argon2id(secret, locator padded to 16, 3 passes, 64 MiB).
-Result<bytes::Array<32>> bundleTag(const TypedCode& code, bytes::View bundle);
+/// What both sides derive from a typed code by Argon2id(secret, locator padded to 16, 3 passes,
+/// 64 MiB): the offer's one-time secret, and the key that authenticates the bundle.
+struct TypedSecrets {
+    bytes::Array<16> offerSecret{};
+    bytes::Array<32> bundleKey{};
+};
+Result<TypedSecrets> secretsOf(const TypedCode& code);
+
+/// The bundle is the offer's QR text with a zero secret: the hub hands it out to whoever knows the
+/// locator, and must not learn the secret itself. \returns its tag.
+bytes::Array<32> bundleTag(const TypedSecrets& secrets, bytes::View bundle);
 
 }  // namespace ebbline::pairing

@@ -67,6 +67,8 @@ public:
 
     bool joined() const;  ///< a course has arrived
     bool linked() const;  ///< paired, the course may still be on its way
+    /// The way to the clinic; its hub is a base address, "https://host:port".
+    std::optional<vault::Link> link() const;
     const records::CourseOpened& course() const;  ///< \pre joined()
 
     /// The zone follows the phone; reminders keep the wall clock.
@@ -142,6 +144,12 @@ public:
     const std::optional<Error>& problem() const { return m_problem; }
 
 private:
+    void failWith(const Error& error);
+    mailbox::Request enrolRequest();
+    void take(const bytes::Bytes& body);
+    void takeBundle(const bytes::Bytes& body);
+    void takeAnswer(const bytes::Bytes& body);
+
     Diary& m_diary;
     const clock::Clock& m_clock;
     Step m_step = Step::idle;

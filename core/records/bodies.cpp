@@ -57,11 +57,12 @@ bytes::Bytes encode(const Body& body)
     return out;
 }
 
-Result<Body> decode(Kind kind, bytes::View input)
+namespace {
+
+Result<Body> decodeUnchecked(Kind kind, bytes::View input)
 {
     if (input.size() > maximumBody)
         return fail(Reason::tooLarge, "operation: its body is too large");
-    Result<Body> body = fail(Reason::malformed, "operation: its body cannot be read");
     try {
         BoundedInput archive(input);
         std::uint16_t version = 0;
@@ -70,18 +71,34 @@ Result<Body> decode(Kind kind, bytes::View input)
             return fail(Reason::unsupported, "operation: a body of a newer program");
         if (version == 0)
             return fail(Reason::malformed, "operation: body version 0");
-        body = decodeAs(static_cast<std::size_t>(kind) - 1, archive,
-                        std::make_index_sequence<std::variant_size_v<Body>>());
+        Result<Body> body = decodeAs(static_cast<std::size_t>(kind) - 1, archive,
+                                     std::make_index_sequence<std::variant_size_v<Body>>());
         if (body && archive.left() != 0)
             return fail(Reason::malformed, "operation: bytes are left over");
+        return body;
     } catch (const std::exception&) {
         return fail(Reason::malformed, "operation: its body cannot be read");
     }
+}
+
+}  // namespace
+
+Result<Body> decode(Kind kind, bytes::View input)
+{
+    Result<Body> body = decodeUnchecked(kind, input);
     if (!body)
         return body;
     if (const Done checked = check(*body); !checked)
         return fail(checked.error());
     return body;
+}
+
+Result<recovery::Treatment> decodeDraft(bytes::View input)
+{
+    Result<Body> body = decodeUnchecked(Kind::treatmentRecorded, input);
+    if (!body)
+        return fail(body.error());
+    return std::move(std::get<TreatmentRecorded>(*body).treatment);
 }
 
 }  // namespace ebbline::records

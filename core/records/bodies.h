@@ -211,6 +211,10 @@ inline constexpr std::size_t maximumBody = 128 * 1024;
 ///          of their bounds are refused as by recovery::check().
 Result<Body> decode(Kind kind, bytes::View input);
 
+/// A treatment that is still being written: read without asking whether it is complete.
+/// \returns Reason::malformed, Reason::unsupported.
+Result<recovery::Treatment> decodeDraft(bytes::View input);
+
 /// The bytes a clinic signs for a protocol, and the way back.
 bytes::Bytes encodeProtocol(const triggers::Protocol& protocol);
 Result<triggers::Protocol> decodeProtocol(bytes::View input);

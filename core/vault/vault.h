@@ -20,7 +20,7 @@ struct Link {
     crypto::BoxPublicKey peerBox;          ///< phone: the clinic epoch's; desk: the phone's
     crypto::SigningPublicKey clinicRoot;
     std::uint32_t epoch = 1;
-    std::string hub;                       ///< host[:port]
+    std::string hub;                       ///< base address, "https://host:port"
     bytes::Array<32> hubKeyHash{};         ///< SHA-256 of the hub's public key, zeros without TLS
 };
 

@@ -122,17 +122,22 @@ TEST_CASE("a changed letter of the picture's text is refused", "[pairing]")
     }
 }
 
-TEST_CASE("the bundle's tag depends on code and bundle", "[pairing]")
+TEST_CASE("the bundle's tag depends on code and bundle, and the offer's secret on the code", "[pairing]")
 {
+    REQUIRE(crypto::initialise());
     const TypedCode code{{0x00, 0x11, 0x22, 0x33}, {0, 1, 2, 3, 4, 5, 6, 7, 8}};
     TypedCode other = code;
     other.secret[0] = 9;
-    const auto tag = bundleTag(code, bytes::viewOf("bundle"));
-    REQUIRE(tag);
+    const auto secrets = secretsOf(code);
+    const auto otherSecrets = secretsOf(other);
+    REQUIRE(secrets);
+    REQUIRE(otherSecrets);
 
-    CHECK(bundleTag(code, bytes::viewOf("bundle")).value() == *tag);
-    CHECK(bundleTag(code, bytes::viewOf("bundlf")).value() != *tag);
-    CHECK(bundleTag(other, bytes::viewOf("bundle")).value() != *tag);
+    CHECK(secretsOf(code)->offerSecret == secrets->offerSecret);
+    CHECK(otherSecrets->offerSecret != secrets->offerSecret);
+    CHECK(bundleTag(*secrets, bytes::viewOf("bundle")) == bundleTag(*secretsOf(code), bytes::viewOf("bundle")));
+    CHECK(bundleTag(*secrets, bytes::viewOf("bundle")) != bundleTag(*secrets, bytes::viewOf("bundlf")));
+    CHECK(bundleTag(*secrets, bytes::viewOf("bundle")) != bundleTag(*otherSecrets, bytes::viewOf("bundle")));
 }
 
 TEST_CASE("no text makes the readers misbehave", "[pairing][property]")

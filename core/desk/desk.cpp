@@ -1,0 +1,170 @@
+#include "core/desk/inside.h"
+
+#include "core/bytes/reader.h"
+
+#include <algorithm>
+
+namespace ebbline::desk {
+
+namespace {
+
+constexpr const char* hubName = "hub";
+constexpr const char* draftName = "treatment-draft";
+
+}  // namespace
+
+Desk::Desk(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+Desk::Desk(Desk&&) noexcept = default;
+Desk& Desk::operator=(Desk&&) noexcept = default;
+Desk::~Desk() = default;
+
+bool Desk::exists(const std::filesystem::path& folder)
+{
+    return vault::Vault::exists(folder);
+}
+
+Result<Desk> Desk::create(const std::filesystem::path& folder, bytes::View passphrase, const crypto::StretchCost& cost,
+                          const clock::Clock& clock, aftercare::Zone zone)
+{
+    auto vault = vault::Vault::create(folder, vault::Vault::Owner::clinic, passphrase, cost, clock);
+    if (!vault)
+        return fail(vault.error());
+    return Desk(std::make_unique<Inside>(std::move(*vault), clock, std::move(zone)));
+}
+
+Result<Desk> Desk::unlock(const std::filesystem::path& folder, bytes::View passphrase, const clock::Clock& clock,
+                          aftercare::Zone zone)
+{
+    auto vault = vault::Vault::unlock(folder, passphrase, clock);
+    if (!vault)
+        return fail(vault.error());
+    if (vault->owner() != vault::Vault::Owner::clinic)
+        return fail(Reason::invalidState, "vault: it belongs to a patient's diary");
+    return Desk(std::make_unique<Inside>(std::move(*vault), clock, std::move(zone)));
+}
+
+void Desk::setPerson(std::string name) { m_inside->person = std::move(name); }
+const std::string& Desk::person() const { return m_inside->person; }
+clock::Moment Desk::now() const { return m_inside->now(); }
+vault::Vault& Desk::vault() { return m_inside->vault; }
+
+Done Desk::Inside::append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox)
+{
+    const auto appended = vault.append({body}, now(), mailbox);
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+Done Desk::describeClinic(const records::ClinicDescribed& clinic)
+{
+    return m_inside->append(clinic);
+}
+
+std::optional<records::ClinicDescribed> Desk::clinic() const
+{
+    return m_inside->vault.state().clinic;
+}
+
+Result<recovery::PatientId> Desk::registerPatient(const std::string& name, const std::string& phone,
+                                                  const std::string& language)
+{
+    if (name.empty())
+        return fail(Reason::notEnough, "patient: a name is needed");
+    const recovery::PatientId id{crypto::randomArray<16>()};
+    if (const Done done = m_inside->append(records::PatientRegistered{id, name, phone, language}); !done)
+        return fail(done.error());
+    return id;
+}
+
+std::vector<records::PatientRegistered> Desk::patients() const
+{
+    std::vector<records::PatientRegistered> patients;
+    for (const auto& [id, patient] : m_inside->vault.state().patients)
+        patients.push_back(patient);
+    std::stable_sort(patients.begin(), patients.end(), [](const auto& a, const auto& b) { return a.name < b.name; });
+    return patients;
+}
+
+Done Desk::recordTreatment(const recovery::Treatment& treatment)
+{
+    if (const Done checked = recovery::check(treatment); !checked)
+        return checked;
+    if (!m_inside->vault.state().patients.contains(treatment.patient))
+        return fail(Reason::notFound, "treatment: the patient is not registered");
+    if (const Done done = m_inside->append(records::TreatmentRecorded{treatment}); !done)
+        return done;
+    return discardDraft();
+}
+
+std::optional<recovery::Treatment> Desk::draft() const
+{
+    const auto stored = m_inside->vault.kept(draftName);
+    if (!stored)
+        return std::nullopt;
+    const auto body = records::decodeDraft(*stored);
+    return body ? std::optional(*body) : std::nullopt;
+}
+
+Done Desk::keepDraft(const recovery::Treatment& treatment)
+{
+    return m_inside->vault.keep(draftName, records::encode(records::TreatmentRecorded{treatment}));
+}
+
+Done Desk::discardDraft()
+{
+    return m_inside->vault.keep(draftName, {});
+}
+
+recovery::Treatment Desk::blankTreatment(const recovery::PatientId& patient) const
+{
+    recovery::Treatment treatment;
+    treatment.course = recovery::CourseId{crypto::randomArray<16>()};
+    treatment.patient = patient;
+    treatment.at = m_inside->now();
+    return treatment;
+}
+
+std::vector<triggers::Protocol> Desk::protocols() const
+{
+    std::vector<triggers::Protocol> protocols;
+    for (const auto& [name, signedProtocol] : m_inside->vault.state().protocols)
+        protocols.push_back(signedProtocol.protocol);
+    if (protocols.empty())
+        protocols.push_back(triggers::defaultProtocol());
+    return protocols;
+}
+
+Done Desk::signProtocol(const triggers::Protocol& protocol)
+{
+    const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
+    return m_inside->append(
+        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()});
+}
+
+Done Desk::setHub(const std::string& hostAndPort, bool tls, const bytes::Array<32>& keyHash)
+{
+    if (hostAndPort.empty() || hostAndPort.size() > 63)
+        return fail(Reason::outOfRange, "hub: want host[:port] of at most 63 characters");
+    return m_inside->vault.keep(
+        hubName, bytes::Writer().u8(tls ? 1 : 0).raw(keyHash).block(bytes::viewOf(hostAndPort)).bytes());
+}
+
+std::optional<Desk::Hub> Desk::hub() const
+{
+    const auto stored = m_inside->vault.kept(hubName);
+    if (!stored)
+        return std::nullopt;
+    bytes::Reader reader(*stored);
+    Hub hub;
+    hub.tls = reader.u8() == 1;
+    hub.keyHash = reader.array<32>();
+    const bytes::View host = reader.block(63);
+    hub.host.assign(host.begin(), host.end());
+    return reader.atEnd() ? std::optional(hub) : std::nullopt;
+}
+
+void Desk::syncNow(sync::Courier& courier, std::function<void(sync::Report)> done)
+{
+    sync::run(m_inside->vault, courier, std::move(done));
+}
+
+}  // namespace ebbline::desk

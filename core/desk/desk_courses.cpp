@@ -1,0 +1,185 @@
+// Courses at the desk: the queue, one course, and what people do about findings.
+
+#include "core/desk/inside.h"
+
+#include "core/triage/course_curve.h"
+
+#include <algorithm>
+#include <set>
+
+namespace ebbline::desk {
+
+const journal::CourseState* Desk::Inside::course(const recovery::CourseId& id) const
+{
+    const auto& courses = vault.state().courses;
+    const auto found = courses.find(id);
+    return found == courses.end() ? nullptr : &found->second;
+}
+
+std::optional<envelope::MailboxId> Desk::Inside::mailboxOf(const recovery::CourseId& id) const
+{
+    const journal::CourseState* found = course(id);
+    return found && found->link ? std::optional(found->link->mailbox) : std::nullopt;
+}
+
+CourseSummary Desk::Inside::summaryOf(const recovery::CourseId& id, const journal::CourseState& course) const
+{
+    CourseSummary summary;
+    summary.course = id;
+    summary.treated = triage::treatedAt(course);
+    summary.day = std::max(0, clock::dayOfRecovery(summary.treated, now()));
+    summary.linked = course.link.has_value();
+    summary.closed = course.followUp.has_value();
+    if (course.treatment) {
+        const auto& patients = vault.state().patients;
+        if (const auto patient = patients.find(course.treatment->treatment.patient); patient != patients.end()) {
+            summary.patientName = patient->second.name;
+            summary.patientPhone = patient->second.phone;
+        }
+    }
+    for (const auto& [entry, history] : course.entries) {
+        const clock::Moment& at = history.current().at;
+        if (!summary.lastEntry || at.at > summary.lastEntry->at)
+            summary.lastEntry = at;
+        summary.unopened += course.openings.contains(entry) ? 0 : 1;
+    }
+    for (const records::MessageWritten& message : course.messages)
+        summary.unread += message.by.empty() && !course.reads.contains(message.message) ? 1 : 0;
+    return summary;
+}
+
+std::vector<CourseSummary> Desk::courses() const
+{
+    std::vector<CourseSummary> summaries;
+    for (const auto& [id, course] : m_inside->vault.state().courses)
+        summaries.push_back(m_inside->summaryOf(id, course));
+    std::stable_sort(summaries.begin(), summaries.end(),
+                     [](const CourseSummary& a, const CourseSummary& b) { return a.treated.at > b.treated.at; });
+    return summaries;
+}
+
+Result<CourseView> Desk::course(const recovery::CourseId& id) const
+{
+    const journal::CourseState* found = m_inside->course(id);
+    if (!found)
+        return fail(Reason::notFound, "course: unknown");
+    CourseView view;
+    view.summary = m_inside->summaryOf(id, *found);
+    view.state = found;
+    view.findings = triage::findingsOf(*found, m_inside->now());
+    view.protocol = found->opened ? found->opened->protocol : triggers::defaultProtocol();
+
+    // Reminders that ring, due so far, in the patient's own zone as her phone last wrote it.
+    std::optional<aftercare::Zone> zone;
+    if (auto patients = aftercare::Zone::find(view.summary.treated.zone))
+        zone = *patients;
+    std::size_t done = 0;
+    for (const aftercare::Reminder& reminder :
+         aftercare::remindersOf(view.protocol.carePlan, view.summary.treated, zone.value_or(m_inside->zone), {})) {
+        if (reminder.due > m_inside->clock.now())
+            break;
+        if (reminder.kind == aftercare::InstructionKind::diaryEntry)
+            continue;  // entries speak for themselves
+        ++view.remindersDue;
+        const auto answer = found->reminders.find(reminder.key);
+        done += answer != found->reminders.end() && answer->second.answer == records::ReminderAnswer::done ? 1 : 0;
+    }
+    if (view.remindersDue > 0)
+        view.remindersDone = static_cast<double>(done) / static_cast<double>(view.remindersDue);
+    return view;
+}
+
+std::vector<triage::Row> Desk::queue() const
+{
+    return triage::queueOf(m_inside->vault.state(), m_inside->now());
+}
+
+curves::Curve Desk::curve(const recovery::CourseId& id, const recovery::Stream& stream) const
+{
+    const journal::CourseState* found = m_inside->course(id);
+    return triage::courseCurve(found ? *found : journal::CourseState{}, stream);
+}
+
+Done Desk::act(const recovery::CourseId& id, const std::string& finding, records::Act act, records::Outcome outcome,
+               const std::string& note)
+{
+    const journal::CourseState* found = m_inside->course(id);
+    if (!found)
+        return fail(Reason::notFound, "course: unknown");
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "act: nobody is named at the desk");
+    if (act == records::Act::closed && outcome == records::Outcome::none)
+        return fail(Reason::notEnough, "act: closing needs an outcome");
+    const auto findings = triage::findingsOf(*found, m_inside->now());
+    if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == finding; }))
+        return fail(Reason::notFound, "finding: the course has no such finding");
+    return m_inside->append(
+        records::FindingActed{id, finding, act, outcome, m_inside->person, note, m_inside->now()});
+}
+
+Done Desk::openEntries(const recovery::CourseId& id)
+{
+    const journal::CourseState* found = m_inside->course(id);
+    if (!found)
+        return fail(Reason::notFound, "course: unknown");
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "opening: nobody is named at the desk");
+    std::vector<recovery::EntryId> entries;
+    for (const auto& [entry, history] : found->entries)
+        if (!found->openings.contains(entry))
+            entries.push_back(entry);
+    std::vector<records::Body> bodies;
+    if (!entries.empty())
+        bodies.push_back(records::EntriesOpened{id, entries, m_inside->person, m_inside->now()});
+    for (const records::MessageWritten& message : found->messages)
+        if (message.by.empty() && !found->reads.contains(message.message))
+            bodies.push_back(records::MessageRead{id, message.message, m_inside->now()});
+    if (bodies.empty())
+        return {};
+    const auto appended = m_inside->vault.append(bodies, m_inside->now(), m_inside->mailboxOf(id));
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+Done Desk::writeMessage(const recovery::CourseId& id, const std::string& text)
+{
+    const auto mailbox = m_inside->mailboxOf(id);
+    if (!mailbox)
+        return fail(Reason::invalidState, "message: no phone is linked to this course");
+    if (text.empty())
+        return fail(Reason::notEnough, "message: it is empty");
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "message: nobody is named at the desk");
+    return m_inside->append(records::MessageWritten{id, records::MessageId{crypto::randomArray<16>()}, text,
+                                                    m_inside->person, m_inside->now()},
+                            mailbox);
+}
+
+Done Desk::recordFollowUp(const records::FollowUpRecorded& followUp)
+{
+    if (!m_inside->course(followUp.course))
+        return fail(Reason::notFound, "course: unknown");
+    records::FollowUpRecorded complete = followUp;
+    complete.by = m_inside->person;
+    complete.at = m_inside->now();
+    return m_inside->append(complete);
+}
+
+Done Desk::openCourse(const recovery::CourseId& id, const triggers::Protocol& protocol, const clock::Moment& followUp)
+{
+    const journal::CourseState* found = m_inside->course(id);
+    if (!found || !found->treatment)
+        return fail(Reason::notFound, "course: no treatment is recorded");
+    if (!found->link)
+        return fail(Reason::invalidState, "course: no phone is linked");
+    const auto described = clinic();
+    if (!described)
+        return fail(Reason::invalidState, "clinic: whom a patient may call is not set");
+    const recovery::Treatment& treatment = found->treatment->treatment;
+    const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
+    return m_inside->append(records::CourseOpened{id, treatment.at, m_inside->person, described->contacts, followUp,
+                                                  treatment.baseline, protocol,
+                                                  bytes::Bytes(signature.begin(), signature.end())},
+                            found->link->mailbox);
+}
+
+}  // namespace ebbline::desk

@@ -1,0 +1,261 @@
+#include "core/desk/desk.h"
+
+#include "core/bytes/reader.h"
+#include "core/bytes/text.h"
+#include "core/sync/hub_client.h"
+
+namespace ebbline::desk {
+
+struct Inviting::Inside {
+    recovery::CourseId course;
+    triggers::Protocol protocol;
+    clock::Moment followUp;
+    pairing::TypedCode typed;
+    pairing::Offer offer;
+    std::optional<pairing::EnrolRequest> request;
+    bytes::Array<16> nonce{};
+    std::string number;
+    envelope::MailboxId mailbox;
+    std::shared_ptr<sync::HubClient> hub;
+    bool asking = false;
+};
+
+Inviting::Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
+                   const triggers::Protocol& protocol, const clock::Moment& followUp)
+    : m_desk(desk), m_clock(clock), m_inside(std::make_shared<Inside>())
+{
+    m_inside->course = course;
+    m_inside->protocol = protocol;
+    m_inside->followUp = followUp;
+}
+
+void Inviting::failWith(const Error& error)
+{
+    m_problem = error;
+    if (error.reason != Reason::unreachable && error.reason != Reason::tooSoon)
+        m_step = Step::failed;
+}
+
+std::string Inviting::qrText() const { return m_step == Step::idle ? std::string() : pairing::toQrText(m_inside->offer); }
+std::string Inviting::typedCode() const { return m_step == Step::idle ? std::string() : pairing::toText(m_inside->typed); }
+std::string Inviting::confirmationNumber() const { return m_inside->number; }
+
+std::int64_t Inviting::secondsLeft() const
+{
+    const auto left = std::chrono::duration_cast<std::chrono::seconds>(m_inside->offer.expires - m_clock.now()).count();
+    return std::max<std::int64_t>(0, left);
+}
+
+void Inviting::start(sync::Courier& courier, std::function<void()> changed)
+{
+    const auto hub = m_desk.hub();
+    if (!hub) {
+        failWith({Reason::invalidState, "hub: none is set"});
+        return changed();
+    }
+    vault::Vault& vault = m_desk.vault();
+    Inside& inside = *m_inside;
+    inside.hub = std::make_shared<sync::HubClient>(courier, vault.signingKey(), m_clock);
+    inside.typed = {crypto::randomArray<4>(), crypto::randomArray<9>()};
+    const auto secrets = pairing::secretsOf(inside.typed);
+    if (!secrets) {
+        failWith(secrets.error());
+        return changed();
+    }
+    inside.offer.tls = hub->tls;
+    inside.offer.expires = std::chrono::floor<std::chrono::seconds>(m_clock.now()) + pairing::offerLifetime;
+    inside.offer.id = crypto::randomArray<8>();
+    inside.offer.secret = secrets->offerSecret;
+    inside.offer.clinicRoot = vault.clinicRoot().publicKey();
+    inside.offer.clinicEpoch = vault.clinicEpoch().publicKey();
+    inside.offer.hubKeyHash = hub->keyHash;
+    inside.offer.hub = hub->host;
+    m_step = Step::publishing;
+
+    // The desk makes itself known first; the hub takes it as often as it comes.
+    const auto& root = vault.clinicRoot();
+    const auto& own = vault.signingKey().publicKey();
+    const bytes::Bytes text =
+        bytes::Writer().raw(bytes::viewOf("EB-DESK-v1")).raw(root.publicKey().value).raw(own.value).bytes();
+    const bytes::Bytes body =
+        bytes::Writer().u8(1).raw(root.publicKey().value).raw(own.value).raw(root.sign(text)).bytes();
+    const std::weak_ptr<Inside> alive = m_inside;
+    sync::HubClient::plainRequest(courier, {"POST", "/v1/desks", {}, body, {}},
+                                  [this, alive, changed = std::move(changed)](const auto& response) {
+                                      if (alive.expired())
+                                          return;
+                                      if (!response) {
+                                          failWith(response.error());
+                                          changed();
+                                          return;
+                                      }
+                                      publish(changed);
+                                  });
+}
+
+void Inviting::publish(std::function<void()> changed)
+{
+    Inside& inside = *m_inside;
+    pairing::Offer open = inside.offer;
+    open.secret = {};
+    const std::string bundle = pairing::toQrText(open);
+    const auto secrets = pairing::secretsOf(inside.typed);
+    if (!secrets) {
+        failWith(secrets.error());
+        return changed();
+    }
+    const bytes::Bytes body = bytes::Writer()
+                                  .raw(inside.offer.id)
+                                  .raw(pairing::offerProof(inside.offer.secret))
+                                  .raw(inside.typed.locator)
+                                  .block(bytes::viewOf(bundle))
+                                  .raw(pairing::bundleTag(*secrets, bytes::viewOf(bundle)))
+                                  .bytes();
+    const std::weak_ptr<Inside> alive = m_inside;
+    inside.hub->signedRequest({"POST", "/v1/offers", {}, body, {}},
+                              [this, alive, changed = std::move(changed)](const auto& response) {
+                                  if (alive.expired())
+                                      return;
+                                  if (response)
+                                      m_step = Step::shown;
+                                  else
+                                      failWith(response.error());
+                                  changed();
+                              });
+}
+
+void Inviting::poll(sync::Courier&, std::function<void()> changed)
+{
+    Inside& inside = *m_inside;
+    if (inside.asking || !inside.hub)
+        return;
+    if (m_step == Step::linking)
+        return sendLink(std::move(changed));
+    if (m_step != Step::shown && m_step != Step::compare)
+        return;
+    if (m_step == Step::shown && secondsLeft() == 0) {
+        m_step = Step::expired;
+        return changed();
+    }
+    inside.asking = true;
+    const std::weak_ptr<Inside> alive = m_inside;
+    inside.hub->signedRequest({"GET", "/v1/offers/" + bytes::toHex(inside.offer.id), {}, {}, {}},
+                              [this, alive, changed = std::move(changed)](const auto& response) {
+                                  if (alive.expired())
+                                      return;
+                                  m_inside->asking = false;
+                                  if (!response) {
+                                      failWith(response.error());
+                                      return changed();
+                                  }
+                                  takeEnrolment(response->body, changed);
+                              });
+}
+
+void Inviting::takeEnrolment(const bytes::Bytes& body, std::function<void()> changed)
+{
+    m_problem.reset();
+    bytes::Reader reader(body);
+    const bool twice = reader.u8() != 0;
+    const bytes::View sealed = reader.block(1024);
+    if (!reader.atEnd()) {
+        failWith({Reason::malformed, "offer: the answer cannot be read"});
+        return changed();
+    }
+    if (twice) {
+        // Somebody else used the code as well: a photograph, perhaps. Nothing is linked.
+        m_step = Step::usedTwice;
+        return changed();
+    }
+    if (sealed.empty() || m_inside->request)
+        return changed();
+    auto request = pairing::openEnrolRequest(sealed, m_inside->offer, m_desk.vault().clinicEpoch());
+    if (!request) {
+        failWith(request.error());
+        return changed();
+    }
+    m_inside->request = *request;
+    m_inside->nonce = crypto::randomArray<16>();
+    const std::weak_ptr<Inside> alive = m_inside;
+    m_inside->hub->signedRequest(
+        {"PUT", "/v1/offers/" + bytes::toHex(m_inside->offer.id) + "/nonce", {},
+         bytes::Bytes(m_inside->nonce.begin(), m_inside->nonce.end()), {}},
+        [this, alive, changed = std::move(changed)](const auto& response) {
+            if (alive.expired())
+                return;
+            if (!response) {
+                m_inside->request.reset();
+                failWith(response.error());
+                return changed();
+            }
+            m_inside->number = pairing::confirmationNumber(m_inside->request->signing, m_inside->request->box, m_inside->nonce);
+            m_step = Step::compare;
+            changed();
+        });
+}
+
+void Inviting::confirm(sync::Courier&, std::function<void()> changed)
+{
+    if (m_step != Step::compare)
+        return;
+    // Here first: if the hub cannot be told now, it is told at the next poll.
+    if (const Done linked = linkHere(); !linked) {
+        failWith(linked.error());
+        return changed();
+    }
+    m_step = Step::linking;
+    sendLink(std::move(changed));
+}
+
+Done Inviting::linkHere()
+{
+    Inside& inside = *m_inside;
+    vault::Vault& vault = m_desk.vault();
+    const auto hub = m_desk.hub();
+    inside.mailbox = envelope::MailboxId{crypto::randomArray<16>()};
+    const Done stored = vault.putLink({inside.mailbox, inside.course, inside.request->signing, inside.request->box,
+                                       vault.clinicRoot().publicKey(), inside.offer.epoch,
+                                       hub ? hub->address() : std::string(), inside.offer.hubKeyHash});
+    if (!stored)
+        return stored;
+    const auto appended = vault.append({records::PatientLinked{inside.course, inside.mailbox, inside.request->signing.value,
+                                                               inside.request->box.value}},
+                                       m_desk.now());
+    if (!appended)
+        return fail(appended.error());
+    return m_desk.openCourse(inside.course, inside.protocol, inside.followUp);
+}
+
+void Inviting::sendLink(std::function<void()> changed)
+{
+    Inside& inside = *m_inside;
+    const vault::Vault& vault = m_desk.vault();
+    const auto clinic = m_desk.clinic();
+    // Sealed to the phone: the hub does not learn the clinic's name from it.
+    const bytes::Bytes link = crypto::sealTo(inside.request->box, pairing::signPatientLink({inside.mailbox, inside.request->signing, vault.signingKey().publicKey(),
+                                                        clinic ? clinic->contacts.clinicName : std::string()},
+                                                       vault.clinicRoot()));
+    const bytes::Bytes body =
+        bytes::Writer().raw(inside.mailbox.view()).raw(inside.request->signing.value).block(link).bytes();
+    inside.asking = true;
+    const std::weak_ptr<Inside> alive = m_inside;
+    inside.hub->signedRequest({"PUT", "/v1/offers/" + bytes::toHex(inside.offer.id) + "/link", {}, body, {}},
+                              [this, alive, changed = std::move(changed)](const auto& response) {
+                                  if (alive.expired())
+                                      return;
+                                  m_inside->asking = false;
+                                  if (response)
+                                      m_step = Step::linked;
+                                  else
+                                      failWith(response.error());
+                                  changed();
+                              });
+}
+
+void Inviting::refuse()
+{
+    m_step = Step::failed;
+    m_problem = Error{Reason::refused, "pairing: the numbers were not the same"};
+}
+
+}  // namespace ebbline::desk

@@ -1,0 +1,138 @@
+#include "core/patient/inside.h"
+
+#include "core/triage/course_curve.h"
+
+namespace ebbline::patient {
+
+Diary::Diary(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
+Diary::Diary(Diary&&) noexcept = default;
+Diary& Diary::operator=(Diary&&) noexcept = default;
+Diary::~Diary() = default;
+
+bool Diary::exists(const std::filesystem::path& folder)
+{
+    return vault::Vault::exists(folder);
+}
+
+Result<Diary> Diary::create(const std::filesystem::path& folder, bytes::View passphrase,
+                            const crypto::StretchCost& cost, const clock::Clock& clock, aftercare::Zone zone)
+{
+    auto vault = vault::Vault::create(folder, vault::Vault::Owner::patient, passphrase, cost, clock);
+    if (!vault)
+        return fail(vault.error());
+    return Diary(std::make_unique<Inside>(std::move(*vault), folder, clock, std::move(zone)));
+}
+
+Result<Diary> Diary::unlock(const std::filesystem::path& folder, bytes::View passphrase, const clock::Clock& clock,
+                            aftercare::Zone zone)
+{
+    auto vault = vault::Vault::unlock(folder, passphrase, clock);
+    if (!vault)
+        return fail(vault.error());
+    if (vault->owner() != vault::Vault::Owner::patient)
+        return fail(Reason::invalidState, "vault: it belongs to a clinic's desk");
+    auto inside = std::make_unique<Inside>(std::move(*vault), folder, clock, std::move(zone));
+    (void)inside->publishContacts();
+    return Diary(std::move(inside));
+}
+
+Result<vault::OpenInfo> Diary::openInfo(const std::filesystem::path& folder)
+{
+    return vault::readOpenInfo(folder);
+}
+
+const journal::CourseState* Diary::Inside::course() const
+{
+    const journal::CourseState* newest = nullptr;
+    for (const auto& [id, course] : vault.state().courses)
+        if (course.opened && (!newest || course.opened->treated.at > newest->opened->treated.at))
+            newest = &course;
+    return newest;
+}
+
+std::optional<envelope::MailboxId> Diary::Inside::mailbox() const
+{
+    const auto links = vault.links();
+    return links.empty() ? std::nullopt : std::optional(links.front().mailbox);
+}
+
+Done Diary::Inside::publishContacts()
+{
+    const journal::CourseState* current = course();
+    if (!current)
+        return {};
+    const vault::OpenInfo info{current->opened->contacts, current->opened->treated};
+    if (const auto known = vault::readOpenInfo(folder); known && *known == info)
+        return {};
+    return vault::writeOpenInfo(folder, info);
+}
+
+bool Diary::joined() const { return m_inside->course() != nullptr; }
+bool Diary::linked() const { return m_inside->mailbox().has_value(); }
+const records::CourseOpened& Diary::course() const { return *m_inside->course()->opened; }
+
+std::optional<vault::Link> Diary::link() const
+{
+    auto links = m_inside->vault.links();
+    return links.empty() ? std::nullopt : std::optional(std::move(links.front()));
+}
+
+void Diary::travelTo(aftercare::Zone zone) { m_inside->zone = std::move(zone); }
+vault::Vault& Diary::vault() { return m_inside->vault; }
+
+std::vector<records::MessageWritten> Diary::messages() const
+{
+    const journal::CourseState* course = m_inside->course();
+    return course ? course->messages : std::vector<records::MessageWritten>{};
+}
+
+bool Diary::isRead(const records::MessageId& message) const
+{
+    const journal::CourseState* course = m_inside->course();
+    return course && course->reads.contains(message);
+}
+
+Done Diary::readMessages()
+{
+    const journal::CourseState* course = m_inside->course();
+    if (!course)
+        return {};
+    std::vector<records::Body> bodies;
+    for (const records::MessageWritten& message : course->messages)
+        if (!message.by.empty() && !course->reads.contains(message.message))
+            bodies.push_back(records::MessageRead{course->opened->course, message.message, m_inside->now()});
+    if (bodies.empty())
+        return {};
+    const auto appended = m_inside->vault.append(bodies, m_inside->now(), m_inside->mailbox());
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+Done Diary::writeMessage(const std::string& text)
+{
+    const journal::CourseState* course = m_inside->course();
+    if (!course)
+        return fail(Reason::invalidState, "message: no clinic has been joined");
+    if (text.empty())
+        return fail(Reason::notEnough, "message: it is empty");
+    const auto appended = m_inside->vault.append(
+        {records::MessageWritten{course->opened->course, records::MessageId{crypto::randomArray<16>()}, text, {},
+                                 m_inside->now()}},
+        m_inside->now(), m_inside->mailbox());
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+curves::Curve Diary::curve(const recovery::Stream& stream) const
+{
+    const journal::CourseState* course = m_inside->course();
+    return triage::courseCurve(course ? *course : journal::CourseState{}, stream);
+}
+
+void Diary::syncNow(sync::Courier& courier, std::function<void(sync::Report)> done)
+{
+    sync::run(m_inside->vault, courier, [this, done = std::move(done)](const sync::Report& report) {
+        (void)m_inside->publishContacts();
+        done(report);
+    });
+}
+
+}  // namespace ebbline::patient

@@ -1,0 +1,185 @@
+// Entries: the draft that survives everything, the durable record, what it raises at once.
+
+#include "core/patient/inside.h"
+
+#include <algorithm>
+
+namespace ebbline::patient {
+
+namespace {
+
+constexpr const char* draftName = "draft";
+
+}  // namespace
+
+std::optional<recovery::Entry> Diary::draft() const
+{
+    const auto stored = m_inside->vault.kept(draftName);
+    if (!stored)
+        return std::nullopt;
+    auto body = records::decode(records::Kind::entryRecorded, *stored);
+    // A draft in which nothing is answered yet is refused by decode, and nothing is lost with it.
+    if (!body)
+        return std::nullopt;
+    return std::get<records::EntryRecorded>(*body).entry;
+}
+
+Done Diary::keepDraft(const recovery::Entry& entry)
+{
+    return m_inside->vault.keep(draftName, records::encode(records::EntryRecorded{entry}));
+}
+
+Done Diary::discardDraft()
+{
+    return m_inside->vault.keep(draftName, {});
+}
+
+recovery::Entry Diary::blankEntry() const
+{
+    recovery::Entry entry;
+    entry.id = recovery::EntryId{crypto::randomArray<16>()};
+    if (const journal::CourseState* course = m_inside->course())
+        entry.course = course->opened->course;
+    entry.at = entry.recordedAt = m_inside->now();
+    return entry;
+}
+
+std::vector<triage::Finding> Diary::Inside::findings() const
+{
+    const journal::CourseState* current = course();
+    return current ? triage::findingsOf(*current, now()) : std::vector<triage::Finding>{};
+}
+
+Result<Saved> Diary::record(const recovery::Entry& entry)
+{
+    if (!m_inside->course())
+        return fail(Reason::invalidState, "entry: no clinic has been joined");
+    return m_inside->store(entry, {});
+}
+
+Result<Saved> Diary::amend(const recovery::EntryId& old, const recovery::Entry& entry)
+{
+    const journal::CourseState* course = m_inside->course();
+    const auto found = course ? course->entries.find(old) : decltype(course->entries.end()){};
+    if (!course || found == course->entries.end())
+        return fail(Reason::notFound, "entry: there is none to correct");
+    recovery::Entry corrected = entry;
+    corrected.id = old;
+    return m_inside->store(std::move(corrected), found->second.versions.back().operation);
+}
+
+Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal::OperationId> supersedes)
+{
+    entry.course = course()->opened->course;
+    entry.recordedAt = now();
+    if (const Done checked = recovery::check(entry); !checked)
+        return fail(checked.error());
+    if (clock::dayOfRecovery(course()->opened->treated, entry.at) < 0)
+        return fail(Reason::outOfRange, "at: it lies before the treatment");
+
+    // Judged before it is stored, on the state with this entry in it: the warning and the entry
+    // become durable together.
+    journal::CourseState with = *course();
+    with.entries[entry.id].versions.push_back({entry, {}, entry.recordedAt});
+    std::vector<triage::Finding> raised = triage::findingsOf(with, entry.recordedAt);
+    std::erase_if(raised, [&](const triage::Finding& finding) {
+        return finding.entry ? *finding.entry != entry.id : finding.raisedAt != entry.at;
+    });
+    std::stable_sort(raised.begin(), raised.end(),
+                     [](const triage::Finding& a, const triage::Finding& b) { return a.urgency < b.urgency; });
+
+    std::vector<records::Body> bodies{records::EntryRecorded{entry}};
+    for (const triage::Finding& finding : raised)
+        if (finding.urgency <= recovery::Urgency::callNow)
+            bodies.push_back(records::WarningShown{entry.course, entry.id, finding.key, finding.urgency,
+                                                   entry.recordedAt, false});
+    const auto appended = vault.append(bodies, entry.recordedAt, mailbox(), supersedes);
+    if (!appended)
+        return fail(appended.error());
+    (void)vault.keep(draftName, {});
+    return Saved{entry.id, std::move(raised)};
+}
+
+EntryState Diary::Inside::stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const
+{
+    EntryState state;
+    const std::uint64_t carried = vault.carriedBy(history.versions.back().operation);
+    const auto box = mailbox();
+    if (!box || carried == 0)
+        return state;
+    const auto since = vault.deliveredAt(*box, carried);
+    if (!since)
+        return state;
+    state.place = EntryState::Place::withClinic;
+    state.since = since;
+    const journal::CourseState* current = course();
+    if (const auto opened = current->openings.find(id); opened != current->openings.end()) {
+        // Whoever opened it saw the version that had arrived by then.
+        if (!history.amended() || opened->second.at.at >= *since) {
+            state.place = EntryState::Place::opened;
+            state.openedBy = opened->second.by;
+            state.openedAt = opened->second.at;
+        }
+    }
+    return state;
+}
+
+EntryView Diary::Inside::viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const
+{
+    const journal::CourseState* current = course();
+    const journal::EntryHistory& history = current->entries.at(id);
+    EntryView view{history, std::max(0, clock::dayOfRecovery(current->opened->treated, history.current().at)),
+                   stateOf(id, history), {}};
+    for (const triage::Finding& finding : findings)
+        if (finding.entry ? *finding.entry == id : finding.raisedAt == history.current().at)
+            view.findings.push_back(finding);
+    return view;
+}
+
+std::vector<EntryView> Diary::history() const
+{
+    std::vector<EntryView> views;
+    const journal::CourseState* course = m_inside->course();
+    if (!course)
+        return views;
+    const auto findings = m_inside->findings();
+    for (const auto& [id, entry] : course->entries)
+        views.push_back(m_inside->viewOf(id, findings));
+    std::stable_sort(views.begin(), views.end(), [](const EntryView& a, const EntryView& b) {
+        return a.history.current().at.at > b.history.current().at.at;
+    });
+    return views;
+}
+
+std::optional<recovery::Entry> Diary::lastBefore(clock::Instant at) const
+{
+    std::optional<recovery::Entry> last;
+    if (const journal::CourseState* course = m_inside->course())
+        for (const auto& [id, history] : course->entries) {
+            const recovery::Entry& entry = history.current();
+            if (entry.at.at < at && (!last || entry.at.at > last->at.at))
+                last = entry;
+        }
+    return last;
+}
+
+Done Diary::confirmWarning(const triage::Finding& finding)
+{
+    const journal::CourseState* course = m_inside->course();
+    if (!course || course->entries.empty())
+        return fail(Reason::invalidState, "warning: there is no entry that raised it");
+    recovery::EntryId entry;
+    if (finding.entry)
+        entry = *finding.entry;
+    for (const auto& [id, history] : course->entries)
+        if (entry.isNull() && history.current().at == finding.raisedAt)
+            entry = id;
+    if (entry.isNull())
+        return fail(Reason::notFound, "warning: the entry that raised it is not there");
+    const auto appended = m_inside->vault.append({records::WarningShown{course->opened->course, entry, finding.key,
+                                                                        finding.urgency, m_inside->now(), true}},
+                                                 m_inside->now(), m_inside->mailbox());
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+}  // namespace ebbline::patient

@@ -1,0 +1,180 @@
+// The day as the patient sees it: reminders, instructions in force, what still stands.
+
+#include "core/patient/inside.h"
+
+#include "core/bytes/reader.h"
+
+#include <algorithm>
+
+namespace ebbline::patient {
+
+namespace {
+
+constexpr const char* quietName = "quiet-hours";
+constexpr std::chrono::hours dueWindow{24};       // how long an unanswered reminder stays in sight
+constexpr std::chrono::hours entryCountsBefore{4};  // an entry shortly before answers its reminder
+constexpr std::size_t nextShown = 6;
+
+bool isAnswered(const ReminderView& view)
+{
+    return view.answer && *view.answer != records::ReminderAnswer::later;
+}
+
+clock::Instant dueAt(const ReminderView& view)
+{
+    return view.laterUntil && view.answer == records::ReminderAnswer::later ? *view.laterUntil : view.reminder.due;
+}
+
+/// Something that asks to be dealt with before anything else.
+bool isLoud(const triage::Finding& finding)
+{
+    return finding.urgency <= recovery::Urgency::callNow;
+}
+
+}  // namespace
+
+aftercare::QuietHours Diary::quietHours() const
+{
+    aftercare::QuietHours quiet;
+    if (const auto stored = m_inside->vault.kept(quietName)) {
+        bytes::Reader reader(*stored);
+        const int from = reader.u16();
+        const int to = reader.u16();
+        const bool enabled = reader.u8() == 1;
+        if (reader.atEnd() && from < 1440 && to < 1440)
+            quiet = {from, to, enabled};
+    }
+    return quiet;
+}
+
+Done Diary::setQuietHours(const aftercare::QuietHours& quiet)
+{
+    if (quiet.fromMinute < 0 || quiet.fromMinute > 1439 || quiet.toMinute < 0 || quiet.toMinute > 1439)
+        return fail(Reason::outOfRange, "quiet hours: want minutes 0..1439");
+    return m_inside->vault.keep(quietName, bytes::Writer()
+                                               .u16(static_cast<std::uint16_t>(quiet.fromMinute))
+                                               .u16(static_cast<std::uint16_t>(quiet.toMinute))
+                                               .u8(quiet.enabled ? 1 : 0)
+                                               .bytes());
+}
+
+std::vector<ReminderView> Diary::Inside::reminders() const
+{
+    std::vector<ReminderView> views;
+    const journal::CourseState* current = course();
+    if (!current)
+        return views;
+    aftercare::QuietHours quiet;
+    if (const auto stored = vault.kept(quietName)) {
+        bytes::Reader reader(*stored);
+        quiet = {reader.u16(), reader.u16(), reader.u8() == 1};
+    }
+    const clock::Instant moment = clock.now();
+    for (aftercare::Reminder& reminder :
+         aftercare::remindersOf(current->opened->protocol.carePlan, current->opened->treated, zone, quiet)) {
+        ReminderView view{std::move(reminder), {}, {}, false};
+        if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end()) {
+            view.answer = found->second.answer;
+            view.laterUntil = found->second.laterUntil;
+        } else if (view.reminder.kind == aftercare::InstructionKind::diaryEntry) {
+            const bool written = std::any_of(current->entries.begin(), current->entries.end(), [&](const auto& entry) {
+                const clock::Moment& at = entry.second.current().at;
+                return at.at >= view.reminder.due - entryCountsBefore
+                       && clock::dayOfRecovery(current->opened->treated, at) == view.reminder.day;
+            });
+            if (written)
+                view.answer = records::ReminderAnswer::done;
+        }
+        view.overdue = !isAnswered(view) && dueAt(view) <= moment;
+        views.push_back(std::move(view));
+    }
+    std::stable_sort(views.begin(), views.end(),
+                     [](const ReminderView& a, const ReminderView& b) { return dueAt(a) < dueAt(b); });
+    return views;
+}
+
+Today Diary::today() const
+{
+    Today today;
+    today.now = m_inside->now();
+    const journal::CourseState* course = m_inside->course();
+    if (!course)
+        return today;
+    today.day = std::max(0, clock::dayOfRecovery(course->opened->treated, today.now));
+    today.followUp = course->opened->followUp;
+    today.inForce = aftercare::inForce(course->opened->protocol.carePlan, today.day);
+
+    for (ReminderView& view : m_inside->reminders()) {
+        if (isAnswered(view)) {
+            if (view.reminder.day == today.day && view.reminder.due <= today.now.at)
+                today.answeredToday.push_back(std::move(view));
+        } else if (dueAt(view) <= today.now.at) {
+            if (today.now.at - dueAt(view) <= dueWindow)
+                today.dueNow.push_back(std::move(view));
+        } else if (today.next.size() < nextShown) {
+            today.next.push_back(std::move(view));
+        }
+    }
+
+    const std::vector<triage::Finding> findings = m_inside->findings();
+    for (const triage::Finding& finding : findings) {
+        const bool confirmed = std::any_of(course->warnings.begin(), course->warnings.end(), [&](const auto& shown) {
+            return shown.confirmed && shown.rule == finding.key;
+        });
+        if (isLoud(finding) && !confirmed)
+            today.standing.push_back(finding);
+    }
+    std::stable_sort(today.standing.begin(), today.standing.end(),
+                     [](const triage::Finding& a, const triage::Finding& b) { return a.urgency < b.urgency; });
+
+    const recovery::EntryId* last = nullptr;
+    clock::Instant lastAt{};
+    for (const auto& [id, history] : course->entries) {
+        if (!last || history.current().at.at > lastAt) {
+            last = &id;
+            lastAt = history.current().at.at;
+        }
+        if (m_inside->stateOf(id, history).place == EntryState::Place::savedHere)
+            ++today.waiting;
+    }
+    if (last)
+        today.lastEntry = m_inside->viewOf(*last, findings);
+    for (const records::MessageWritten& message : course->messages)
+        if (!message.by.empty() && !course->reads.contains(message.message))
+            ++today.unread;
+    return today;
+}
+
+std::vector<aftercare::Reminder> Diary::upcoming(std::size_t atMost) const
+{
+    std::vector<aftercare::Reminder> reminders;
+    const clock::Instant now = m_inside->clock.now();
+    for (ReminderView& view : m_inside->reminders()) {
+        if (isAnswered(view) || dueAt(view) <= now)
+            continue;
+        if (reminders.size() == atMost)
+            break;
+        view.reminder.due = dueAt(view);
+        reminders.push_back(std::move(view.reminder));
+    }
+    return reminders;
+}
+
+Done Diary::answerReminder(const std::string& key, records::ReminderAnswer answer,
+                           std::optional<clock::Instant> laterUntil)
+{
+    const journal::CourseState* course = m_inside->course();
+    if (!course)
+        return fail(Reason::invalidState, "reminder: no clinic has been joined");
+    const auto all = m_inside->reminders();
+    if (std::none_of(all.begin(), all.end(), [&](const ReminderView& view) { return view.reminder.key == key; }))
+        return fail(Reason::notFound, "reminder: the care plan has no such reminder");
+    if (answer == records::ReminderAnswer::later && (!laterUntil || *laterUntil <= m_inside->clock.now()))
+        return fail(Reason::outOfRange, "reminder: later needs a time that is still to come");
+    const auto appended = m_inside->vault.append(
+        {records::ReminderAnswered{course->opened->course, key, answer, m_inside->now(), laterUntil}}, m_inside->now(),
+        m_inside->mailbox());
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+}  // namespace ebbline::patient

@@ -1,0 +1,33 @@
+#pragma once
+/// \file
+/// What an open diary holds; inside of core/patient only.
+
+#include "core/patient/diary.h"
+
+namespace ebbline::patient {
+
+struct Diary::Inside {
+    Inside(vault::Vault opened, std::filesystem::path home, const clock::Clock& source, aftercare::Zone where)
+        : vault(std::move(opened)), folder(std::move(home)), clock(source), zone(std::move(where))
+    {
+    }
+
+    vault::Vault vault;
+    std::filesystem::path folder;
+    const clock::Clock& clock;
+    aftercare::Zone zone;
+
+    clock::Moment now() const { return zone.moment(clock.now()); }
+    /// The course with the newest treatment that has arrived.
+    const journal::CourseState* course() const;
+    std::optional<envelope::MailboxId> mailbox() const;
+    std::vector<triage::Finding> findings() const;
+    EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;
+    EntryState stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const;
+    Result<Saved> store(recovery::Entry entry, std::optional<journal::OperationId> supersedes);
+    std::vector<ReminderView> reminders() const;
+    /// Keeps the contacts readable while locked, once a course has arrived.
+    Done publishContacts();
+};
+
+}  // namespace ebbline::patient
