@@ -14,7 +14,8 @@ struct Service::Call {
     const Request& request;
     const std::string& address;
     clock::Instant now;
-    std::vector<std::string_view> parts;  ///< of the path, without /v1/
+    bool again = false;
+    std::vector<std::string_view> parts{};  ///< of the path, without /v1/
 };
 
 /// Empty bodies of errors are all alike: they tell an attacker nothing.

@@ -72,11 +72,11 @@ Service::Service(MailStore& store, Limits limits)
 {
 }
 
-Response Service::handle(const Request& request, const std::string& address, clock::Instant now)
+Response Service::handle(const Request& request, const std::string& address, clock::Instant now, bool again)
 {
-    Call call{request, address, now, {}};
+    Call call{request, address, now, again};
     Response response = answer(404);
-    if (const std::int64_t wait = m_addresses.take(address, now); wait > 0) {
+    if (const std::int64_t wait = again ? 0 : m_addresses.take(address, now); wait > 0) {
         response = answer(429);
         response.retryAfterSeconds = wait;
     } else if (request.body.size() > maximumRequestBody) {
@@ -112,7 +112,7 @@ Response Service::route(Call& call)
     const Result<Device> device = authorised(call);
     if (!device)
         return answer(401);
-    if (const std::int64_t wait = m_devices.take(bytes::toHex(device->id.view()), call.now); wait > 0) {
+    if (const std::int64_t wait = call.again ? 0 : m_devices.take(bytes::toHex(device->id.view()), call.now); wait > 0) {
         Response limited = answer(429);
         limited.retryAfterSeconds = wait;
         return limited;
@@ -147,7 +147,7 @@ Result<Device> Service::authorised(const Call& call)
         return fail(Reason::forged, "device: unknown or revoked");
     if (!signatureHolds(call.request, *parsed, device->key))
         return fail(Reason::forged, "device: the signature does not hold");
-    if (!isFresh(*parsed, call.now))
+    if (!call.again && !isFresh(*parsed, call.now))
         return fail(Reason::expired, "device: too old, or seen before");
     return device;
 }

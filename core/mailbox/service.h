@@ -33,7 +33,9 @@ public:
     Service(MailStore& store, Limits limits);
 
     /// `address` is used for limits only, and never stored. Safe to call from several threads.
-    Response handle(const Request& request, const std::string& address, clock::Instant now);
+    /// `again`: the same request looks a second time after a wait; its nonce and its limits were
+    /// counted already.
+    Response handle(const Request& request, const std::string& address, clock::Instant now, bool again = false);
 
     /// The mailbox a caller waits for, if the request is a valid-looking long poll: a GET of a
     /// mailbox with `wait=seconds`. The server asks again when something arrives there.

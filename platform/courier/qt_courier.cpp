@@ -1,0 +1,73 @@
+#include "platform/courier/qt_courier.h"
+
+#include <QCryptographicHash>
+#include <QNetworkReply>
+#include <QSslCertificate>
+#include <QSslConfiguration>
+#include <QSslKey>
+
+namespace ebbline::courier {
+
+QtCourier::QtCourier(const QString& base, const bytes::Array<32>& pinnedKey, QObject* parent)
+    : QObject(parent), m_base(base), m_pinnedKey(pinnedKey)
+{
+    m_network.setTransferTimeout(timeoutMs);
+    m_network.setRedirectPolicy(QNetworkRequest::ManualRedirectPolicy);
+    m_network.setAutoDeleteReplies(true);
+}
+
+bool QtCourier::isPinned(const QNetworkReply& reply) const
+{
+    if (m_pinnedKey == bytes::Array<32>{})
+        return true;
+    const QSslCertificate certificate = reply.sslConfiguration().peerCertificate();
+    const QByteArray hash = QCryptographicHash::hash(certificate.publicKey().toDer(), QCryptographicHash::Sha256);
+    return hash.size() == 32
+           && crypto::equal(bytes::View(reinterpret_cast<const std::uint8_t*>(hash.constData()), 32), m_pinnedKey);
+}
+
+void QtCourier::send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer)
+{
+    QUrl url(m_base + QString::fromStdString(request.path));
+    if (!request.query.empty())
+        url.setQuery(QString::fromStdString(request.query));
+    QNetworkRequest outgoing(url);
+    outgoing.setHeader(QNetworkRequest::ContentTypeHeader, QByteArrayLiteral("application/octet-stream"));
+    if (!request.authorisation.empty())
+        outgoing.setRawHeader("EB-Auth", QByteArray::fromStdString(request.authorisation));
+    const QByteArray body(reinterpret_cast<const char*>(request.body.data()), static_cast<qsizetype>(request.body.size()));
+    QNetworkReply* reply =
+        m_network.sendCustomRequest(outgoing, QByteArray::fromStdString(request.method),
+                                    request.method == "GET" ? QByteArray() : body);
+    // The pin replaces the authorities: a clinic's hub may sign its own certificate.
+    if (m_pinnedKey != bytes::Array<32>{})
+        connect(reply, &QNetworkReply::sslErrors, reply, [this, reply] {
+            if (isPinned(*reply))
+                reply->ignoreSslErrors();
+        });
+    connect(reply, &QNetworkReply::encrypted, reply, [this, reply] {
+        if (!isPinned(*reply))
+            reply->abort();
+    });
+    connect(reply, &QNetworkReply::downloadProgress, reply, [reply](qint64 received, qint64) {
+        if (received > maximumResponse)
+            reply->abort();
+    });
+    connect(reply, &QNetworkReply::finished, this, [reply, answer = std::move(answer)] {
+        const QVariant status = reply->attribute(QNetworkRequest::HttpStatusCodeAttribute);
+        if (!status.isValid() || reply->error() == QNetworkReply::OperationCanceledError) {
+            const bool tls = reply->error() == QNetworkReply::SslHandshakeFailedError;
+            answer(fail(tls ? Reason::forged : Reason::unreachable, reply->errorString().toStdString()));
+            return;
+        }
+        mailbox::Response response;
+        response.status = status.toInt();
+        const QByteArray contents = reply->readAll();
+        response.body.assign(contents.begin(), contents.end());
+        response.retryAfterSeconds = reply->rawHeader("Retry-After").toLongLong();
+        response.hubTime = reply->rawHeader("EB-Time").toStdString();
+        answer(std::move(response));
+    });
+}
+
+}  // namespace ebbline::courier

@@ -1,0 +1,35 @@
+#pragma once
+/// \file
+/// Carries requests to a hub over Qt Network, without blocking: the answer comes through the event
+/// loop. With a pinned key, a certificate whose public key differs is refused even if some
+/// authority signed it.
+
+#include "core/sync/courier.h"
+
+#include <QNetworkAccessManager>
+#include <QObject>
+
+namespace ebbline::courier {
+
+class QtCourier final : public QObject, public sync::Courier {
+    Q_OBJECT
+
+public:
+    /// `base`: "https://host:port" or, on one machine, "http://host:port". `pinnedKey`: SHA-256 of
+    /// the hub's SPKI; zeros: no pin.
+    explicit QtCourier(const QString& base, const bytes::Array<32>& pinnedKey = {}, QObject* parent = nullptr);
+
+    void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override;
+
+    static constexpr int timeoutMs = 20'000;
+    static constexpr qint64 maximumResponse = 4 * 1024 * 1024;
+
+private:
+    bool isPinned(const QNetworkReply& reply) const;
+
+    QString m_base;
+    bytes::Array<32> m_pinnedKey;
+    QNetworkAccessManager m_network;
+};
+
+}  // namespace ebbline::courier

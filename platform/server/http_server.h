@@ -1,0 +1,65 @@
+#pragma once
+/// \file
+/// HTTP/1.1 with every limit that an open port needs, in front of mailbox::Service.
+///
+/// Headers at most 8 KiB and 10 seconds, bodies at most 300 KiB and 60 seconds, connections per
+/// address bounded; a request whose framing is ambiguous is answered 400 and the connection
+/// closed. Storage runs on its own threads, never on those that serve the network; a client that
+/// waits for news costs a timer, not a thread.
+
+#include "core/mailbox/service.h"
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <string>
+
+namespace ebbline::server {
+
+struct ServerSettings {
+    std::string address = "127.0.0.1";
+    std::uint16_t port = 0;               ///< 0: any free one
+    std::filesystem::path certificate;    ///< PEM chain; empty: plain HTTP, for one machine only
+    std::filesystem::path key;            ///< PEM
+    int networkThreads = 1;
+    int storageThreads = 2;
+    std::size_t connectionsPerAddress = 100;
+    std::size_t connections = 10'000;
+    std::chrono::seconds headerTime{10};
+    std::chrono::seconds bodyTime{60};
+    std::chrono::seconds idleTime{60};
+};
+
+/// Counters since the start, for metrics and tests.
+struct ServerFigures {
+    std::uint64_t requests = 0;
+    std::uint64_t refusedConnections = 0;
+    std::uint64_t malformed = 0;      ///< requests answered 400 before they reached the service
+    std::uint64_t serverErrors = 0;   ///< 5xx
+    std::uint64_t waiting = 0;        ///< long polls at this moment
+    std::uint64_t open = 0;           ///< connections at this moment
+};
+
+class HttpServer {
+public:
+    /// Listens at once. \returns Reason::unreachable if the address cannot be had,
+    /// Reason::malformed if certificate or key cannot be read.
+    static Result<std::unique_ptr<HttpServer>> start(mailbox::Service& service, const clock::Clock& clock,
+                                                     const ServerSettings& settings);
+    ~HttpServer();
+    HttpServer(const HttpServer&) = delete;
+    HttpServer& operator=(const HttpServer&) = delete;
+
+    std::uint16_t port() const;
+    ServerFigures figures() const;
+
+    /// Stops accepting, lets running requests end for at most `grace`, then closes.
+    void stop(std::chrono::milliseconds grace);
+
+private:
+    struct Inside;
+    explicit HttpServer(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> m_inside;
+};
+
+}  // namespace ebbline::server

@@ -1,0 +1,55 @@
+#pragma once
+/// \file
+/// What the server's parts share; inside of platform/server only.
+
+#include "platform/server/http_server.h"
+#include "platform/server/waiting.h"
+
+#include <boost/asio/io_context.hpp>
+#include <boost/asio/ip/tcp.hpp>
+#include <boost/asio/ssl/context.hpp>
+#include <boost/asio/thread_pool.hpp>
+
+#include <atomic>
+#include <map>
+#include <mutex>
+#include <optional>
+#include <thread>
+#include <vector>
+
+namespace ebbline::server {
+
+namespace asio = boost::asio;
+
+struct Shared {
+    Shared(mailbox::Service& rules, const clock::Clock& source, const ServerSettings& chosen)
+        : service(rules), clock(source), settings(chosen), storage(static_cast<std::size_t>(chosen.storageThreads))
+    {
+    }
+
+    mailbox::Service& service;
+    const clock::Clock& clock;
+    ServerSettings settings;
+    asio::thread_pool storage;
+    std::optional<asio::ssl::context> tls;
+    Waiting waiting;
+    std::atomic<bool> stopping = false;
+
+    std::atomic<std::uint64_t> requests = 0;
+    std::atomic<std::uint64_t> refusedConnections = 0;
+    std::atomic<std::uint64_t> malformed = 0;
+    std::atomic<std::uint64_t> serverErrors = 0;
+    std::atomic<std::uint64_t> open = 0;
+
+    std::mutex addressMutex;
+    std::map<std::string, std::size_t> perAddress;
+
+    /// Counts a connection of an address. \returns false if it has too many.
+    bool admit(const std::string& address);
+    void release(const std::string& address);
+};
+
+/// Serves one connection until it ends; keeps what it needs alive.
+void serve(asio::ip::tcp::socket socket, std::shared_ptr<Shared> shared);
+
+}  // namespace ebbline::server
