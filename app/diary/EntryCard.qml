@@ -1,0 +1,64 @@
+// One entry of the past: when, what, what it raised, and where it is.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+Card {
+    id: root
+
+    required property var modelData
+    required property DiaryProgram program
+
+    implicitHeight: column.implicitHeight + 2 * Theme.gap
+
+    ColumnLayout {
+        id: column
+
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        spacing: Theme.gapSmall
+
+        Words {
+            text: root.modelData.title
+            strong: true
+            Layout.fillWidth: true
+        }
+        Words {
+            visible: root.modelData.warning.length > 0
+            text: root.modelData.warning
+            color: Theme.callNow
+            strong: true
+            Layout.fillWidth: true
+        }
+        Words {
+            visible: root.modelData.scores.length > 0
+            text: root.modelData.scores
+            Layout.fillWidth: true
+        }
+        Words {
+            visible: root.modelData.note.length > 0
+            text: root.modelData.note
+            Layout.fillWidth: true
+        }
+        Words {
+            visible: root.modelData.marks.length > 0
+            text: root.modelData.marks
+            small: true
+            soft: true
+            Layout.fillWidth: true
+        }
+        Words {
+            text: root.modelData.state
+            color: Theme.tide
+            small: true
+            Layout.fillWidth: true
+        }
+        ActButton {
+            text: qsTr("Correct")
+            hint: root.modelData.title
+            onClicked: root.program.amend(root.modelData.key)
+        }
+    }
+}

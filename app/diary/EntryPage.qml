@@ -1,0 +1,83 @@
+// Writing an entry: one question at a time, with where one is.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property EntryBoard board: root.program.entry
+    readonly property bool scoring: root.board.step === EntryBoard.Score
+    readonly property bool signing: root.board.step === EntryBoard.Signs
+
+    foot: [
+        ActButton {
+            visible: root.scoring
+            primary: true
+            text: root.board.nextWord
+            onClicked: root.board.next()
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.signing
+            primary: true
+            text: root.board.signsWord
+            onClicked: root.board.signsDone()
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.board.step === EntryBoard.Rest
+            primary: true
+            text: qsTr("Save")
+            onClicked: root.board.save()
+            Layout.fillWidth: true
+        }
+    ]
+
+    Rectangle {
+        implicitHeight: Theme.gapHair
+        radius: height / 2
+        color: Theme.hair
+        Layout.fillWidth: true
+        Accessible.role: Accessible.ProgressBar
+        Accessible.name: qsTr("Question %1").arg(root.board.progress)
+
+        Rectangle {
+            anchors.left: parent.left
+            height: parent.height
+            width: parent.width * root.board.share
+            radius: height / 2
+            color: Theme.tide
+        }
+    }
+    Heading {
+        text: root.board.question
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.board.problem.length > 0
+        text: root.board.problem
+        color: Theme.callNow
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    ScoreStep {
+        visible: root.scoring
+        board: root.board
+        Layout.fillWidth: true
+    }
+    SignsStep {
+        visible: root.signing
+        board: root.board
+        Layout.fillWidth: true
+    }
+    RestStep {
+        visible: root.board.step === EntryBoard.Rest
+        board: root.board
+        Layout.fillWidth: true
+    }
+}

@@ -1,0 +1,49 @@
+// One mark of a gauge.
+//
+// In   points, chosen, wet (below the chosen one), tone, question (for a screen reader)
+import QtQuick
+import QtQuick.Templates as T
+import Ebbline.Controls
+import Ebbline.Theme
+
+T.AbstractButton {
+    id: control
+
+    required property int points
+    required property bool chosen
+    required property bool wet
+    required property color tone
+    required property string question
+
+    text: Qt.locale().toString(control.points)
+    implicitWidth: Theme.target
+    implicitHeight: Theme.target
+    focusPolicy: Qt.StrongFocus
+    Accessible.role: Accessible.RadioButton
+    Accessible.name: qsTr("%1: %2 of 10").arg(control.question).arg(control.text)
+    Accessible.checkable: true
+    Accessible.checked: control.chosen
+    Accessible.onPressAction: control.clicked()
+    Keys.onReturnPressed: control.clicked()
+
+    contentItem: Text {
+        text: control.text
+        color: control.chosen ? Theme.onTide : Theme.ink
+        font.family: Theme.family
+        font.pixelSize: Theme.textLarge
+        font.weight: control.chosen ? Font.Bold : Font.Normal
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        Accessible.ignored: true
+    }
+    background: Rectangle {
+        radius: Theme.corner
+        color: control.chosen ? control.tone : control.wet || control.down ? Theme.chosen : Theme.card
+        border.width: control.chosen ? 0 : Theme.hairline
+        border.color: control.wet ? control.tone : Theme.line
+
+        FocusRing {
+            shown: control.visualFocus
+        }
+    }
+}

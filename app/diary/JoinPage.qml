@@ -1,0 +1,115 @@
+// Joining the clinic: its code, the six digits, and the first care plan.
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property JoinBoard board: root.program.joining
+    readonly property bool asking: root.board.stage === JoinBoard.Code
+
+    foot: [
+        ActButton {
+            visible: root.asking
+            primary: true
+            text: qsTr("Use this code")
+            onClicked: root.board.useText(code.field.text, hub.field.text)
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: !root.asking
+            text: qsTr("Start over")
+            onClicked: root.board.startOver()
+            Layout.fillWidth: true
+        }
+    ]
+
+    FileDialog {
+        id: picture
+
+        title: qsTr("A picture of the code")
+        nameFilters: [qsTr("Pictures (*.png *.jpg *.jpeg)")]
+        onAccepted: root.board.usePicture(picture.selectedFile)
+    }
+    Words {
+        visible: root.board.problem.length > 0
+        text: root.board.problem
+        color: Theme.callNow
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    Words {
+        visible: root.asking
+        text: qsTr("Do this at your clinic. Your clinic shows a code on its screen.")
+        Layout.fillWidth: true
+    }
+    CameraBox {
+        visible: root.asking && root.board.cameraThere
+        board: root.board
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.asking && !root.board.cameraThere
+        text: qsTr("This device has no camera. Choose a picture of the code, or type it.")
+        soft: true
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.asking
+        text: qsTr("Choose a picture")
+        onClicked: picture.open()
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: code
+
+        visible: root.asking
+        label: qsTr("Or type the code, 24 letters and digits")
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: hub
+
+        visible: root.asking
+        label: qsTr("The address under the code")
+        Layout.fillWidth: true
+    }
+    Heading {
+        visible: root.board.stage === JoinBoard.Waiting
+        text: qsTr("Asking your clinic …")
+        Layout.fillWidth: true
+    }
+    Heading {
+        visible: root.board.stage === JoinBoard.Compare
+        text: qsTr("Read this number to your clinic")
+        Layout.fillWidth: true
+    }
+    Text {
+        visible: root.board.stage === JoinBoard.Compare
+        text: root.board.number
+        color: Theme.tide
+        font.family: Theme.family
+        font.pixelSize: Theme.textDisplay
+        font.weight: Font.DemiBold
+        horizontalAlignment: Text.AlignHCenter
+        Layout.fillWidth: true
+        Accessible.role: Accessible.StaticText
+        Accessible.name: root.board.number
+    }
+    Words {
+        visible: root.board.stage === JoinBoard.Compare
+        text: qsTr("They must see the same six digits. If not, tell them and start over.")
+        Layout.fillWidth: true
+    }
+    Heading {
+        visible: root.board.stage === JoinBoard.Arriving
+        text: qsTr("You have joined. Your care plan is on its way …")
+        Layout.fillWidth: true
+    }
+}

@@ -1,0 +1,87 @@
+// Making the diary with a passphrase, or opening it. Help stays in reach without it.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property LockBoard board: root.program.locking
+
+    foot: [
+        ActButton {
+            primary: true
+            text: root.board.fresh ? qsTr("Make my diary") : qsTr("Open my diary")
+            onClicked: root.board.fresh ? root.board.create(secret.field.text, again.field.text) : root.board.unlock(secret.field.text)
+            Layout.fillWidth: true
+        }
+    ]
+
+    Choice {
+        visible: root.board.fresh
+        label: qsTr("Language")
+        options: root.program.settings.languageNames
+        current: root.program.settings.language
+        onChosen: (index) => root.program.settings.language = index
+        Layout.fillWidth: true
+    }
+    Heading {
+        text: root.board.fresh ? qsTr("A diary that only you can open") : qsTr("Your diary is locked")
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.board.fresh
+        text: qsTr("Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.")
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: secret
+
+        label: qsTr("Passphrase")
+        secret: true
+        problem: root.board.problem
+        onAccepted: if (!root.board.fresh) root.board.unlock(secret.field.text)
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: again
+
+        visible: root.board.fresh
+        label: qsTr("The same once more")
+        secret: true
+        problem: root.board.repeatProblem
+        Layout.fillWidth: true
+    }
+    Card {
+        visible: root.board.fresh
+        implicitHeight: leaves.implicitHeight + 2 * Theme.gap
+        Layout.fillWidth: true
+
+        ColumnLayout {
+            id: leaves
+
+            anchors.fill: parent
+            anchors.margins: Theme.gap
+            spacing: Theme.gapSmall
+
+            Words {
+                text: qsTr("What leaves this phone")
+                strong: true
+                Layout.fillWidth: true
+            }
+            Words {
+                text: qsTr("Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.")
+                Layout.fillWidth: true
+            }
+        }
+    }
+    Words {
+        visible: !root.board.fresh
+        text: qsTr("If you are worried, do not look for the passphrase. Touch “I need help”.")
+        soft: true
+        Layout.fillWidth: true
+    }
+}

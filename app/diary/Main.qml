@@ -1,0 +1,60 @@
+// The window of the patient's program: a line with the way back and the way to help, the page, and
+// what was just said.
+//
+// In   program   everything; the window holds nothing of its own
+import QtQuick
+import QtQuick.Controls.Basic
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+ApplicationWindow {
+    id: root
+
+    required property DiaryProgram program
+
+    minimumWidth: 320
+    minimumHeight: 480
+    visible: true
+    title: qsTr("Ebbline diary")
+    color: Theme.paper
+    LayoutMirroring.enabled: root.program.rightToLeft
+    LayoutMirroring.childrenInherit: true
+
+    Binding { target: Theme; property: "look"; value: root.program.settings.look }
+    Binding { target: Theme; property: "textScale"; value: root.program.settings.textScale }
+    Binding { target: Theme; property: "reducedMotion"; value: root.program.settings.reducedMotion }
+    Binding { target: Theme; property: "bodySize"; value: 17 }
+    Binding { target: Theme; property: "targetSize"; value: 48 }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+
+        TopLine {
+            program: root.program
+            Layout.fillWidth: true
+        }
+        Loader {
+            id: page
+
+            focus: true
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            Component.onCompleted: page.setSource(root.program.pageSource, { program: root.program })
+
+            Connections {
+                target: root.program
+
+                property url shown: root.program.pageSource
+
+                onShownChanged: page.setSource(root.program.pageSource, { program: root.program })
+            }
+        }
+        NoticeLine {
+            program: root.program
+            Layout.fillWidth: true
+        }
+    }
+}

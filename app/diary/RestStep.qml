@@ -1,0 +1,55 @@
+// Temperature and a note, both optional, and what will be saved.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    required property EntryBoard board
+
+    spacing: Theme.gap
+
+    LineField {
+        label: qsTr("Temperature, if you measured it")
+        value: root.board.temperature
+        problem: root.board.temperatureProblem
+        numeric: true
+        onFinished: (text) => root.board.writeTemperature(text)
+        Layout.fillWidth: true
+    }
+    Choice {
+        options: [qsTr("°C"), qsTr("°F")]
+        current: root.board.fahrenheit ? 1 : 0
+        onChosen: (index) => root.board.fahrenheit = index === 1
+        Layout.fillWidth: true
+    }
+    NoteField {
+        label: qsTr("In your own words, if you like")
+        value: root.board.note
+        onEdited: (text) => root.board.writeNote(text)
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: text.length > 0
+        text: root.board.summary
+        soft: true
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.board.moreOffered
+        text: qsTr("Also ask about twinges and numbness")
+        onClicked: root.board.askMore()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: !root.board.amending
+        quiet: true
+        tone: Theme.inkSoft
+        text: qsTr("Throw this entry away")
+        onClicked: root.board.discard()
+        Layout.fillWidth: true
+    }
+}

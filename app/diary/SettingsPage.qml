@@ -1,0 +1,57 @@
+// Language, text size, look, motion, and the lock.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property DiarySettings settings: root.program.settings
+
+    Choice {
+        label: qsTr("Language")
+        options: root.settings.languageNames
+        current: root.settings.language
+        onChosen: (index) => root.settings.language = index
+        Layout.fillWidth: true
+    }
+    Choice {
+        label: qsTr("Text size")
+        options: [qsTr("Usual"), qsTr("Large"), qsTr("Very large")]
+        current: root.settings.textSize
+        onChosen: (index) => root.settings.textSize = index
+        Layout.fillWidth: true
+    }
+    Choice {
+        label: qsTr("Look")
+        options: [qsTr("Light"), qsTr("Dark"), qsTr("High contrast")]
+        current: root.settings.look
+        onChosen: (index) => root.settings.look = index
+        Layout.fillWidth: true
+    }
+    TickBox {
+        text: qsTr("Less motion")
+        checked: root.settings.reducedMotion
+        onToggled: root.settings.reducedMotion = checked
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("Ask the hub now")
+        onClicked: root.program.syncNow()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("Lock the diary")
+        onClicked: root.program.lock()
+        Layout.fillWidth: true
+    }
+    Words {
+        text: qsTr("Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.")
+        small: true
+        soft: true
+        Layout.fillWidth: true
+    }
+}

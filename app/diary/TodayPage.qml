@@ -1,0 +1,128 @@
+// The day: what is usual, what to do now, how it runs, what comes next. One act: write it down.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Charts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property TodayBoard board: root.program.today
+
+    foot: [
+        ActButton {
+            primary: true
+            text: qsTr("Write down how it is")
+            onClicked: root.program.openEntry()
+            Layout.fillWidth: true
+        }
+    ]
+
+    ActButton {
+        visible: root.board.unread.length > 0
+        text: root.board.unread
+        onClicked: root.program.openNotes()
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.board.usual
+        strong: true
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.board.usualGround
+        small: true
+        soft: true
+        Layout.fillWidth: true
+        Layout.topMargin: -Theme.gapSmall
+    }
+    Heading {
+        visible: root.board.due.length > 0
+        text: qsTr("Now")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.board.due
+
+        DueCard {
+            board: root.board
+            program: root.program
+            Layout.fillWidth: true
+        }
+    }
+    Heading {
+        text: qsTr("Your course")
+        level: 2
+        Layout.fillWidth: true
+    }
+    GridLayout {
+        columns: root.bodyWidth > 300 * Theme.textScale ? 2 : 1
+        columnSpacing: Theme.gapSmall
+        rowSpacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        Repeater {
+            model: root.board.curves
+
+            SideCurve {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+            }
+        }
+    }
+    Words {
+        text: root.board.sent
+        soft: true
+        Layout.fillWidth: true
+    }
+    Heading {
+        visible: root.board.next.length > 0
+        text: qsTr("Next")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.board.next
+
+        PlanLine {
+            Layout.fillWidth: true
+        }
+    }
+    Heading {
+        visible: root.board.rules.length > 0
+        text: qsTr("To keep today")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.board.rules
+
+        PlanLine {
+            Layout.fillWidth: true
+        }
+    }
+    Words {
+        text: root.board.followUp
+        soft: true
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("What I wrote")
+        onClicked: root.program.openHistory()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("Notes with the clinic")
+        onClicked: root.program.openNotes()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("Settings")
+        onClicked: root.program.openSettings()
+        Layout.fillWidth: true
+    }
+}

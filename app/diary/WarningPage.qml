@@ -1,0 +1,66 @@
+// A warning takes the whole page: what to do, whom to call, and then why.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property WarningBoard board: root.program.warning
+    readonly property color tone: root.board.emergency ? Theme.emergency : Theme.callNow
+
+    foot: [
+        ActButton {
+            text: qsTr("I have read this")
+            hint: qsTr("The warning stays in your diary")
+            onClicked: root.board.confirm()
+            Layout.fillWidth: true
+        }
+    ]
+
+    Rectangle {
+        color: root.tone
+        radius: Theme.corner
+        implicitHeight: headline.implicitHeight + 2 * Theme.gapLarge
+        Layout.fillWidth: true
+
+        Heading {
+            id: headline
+
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            anchors.margins: Theme.gap
+            text: root.board.title
+            color: Theme.onAlarm
+            Accessible.role: Accessible.AlertMessage
+        }
+    }
+    Words {
+        text: root.board.doNow
+        strong: true
+        Layout.fillWidth: true
+    }
+    CallList {
+        board: root.board
+        tone: root.tone
+        Layout.fillWidth: true
+    }
+    Heading {
+        text: qsTr("Why")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.board.reason
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.board.sentState
+        soft: true
+        Layout.fillWidth: true
+    }
+}

@@ -1,0 +1,288 @@
+#include "app/diary/diary_program.h"
+
+#include "app/diary/model/words.h"
+
+#include <QCoreApplication>
+#include <QGuiApplication>
+#include <QImage>
+#include <QLocale>
+#include <QMetaEnum>
+#include <QQuickWindow>
+#include <QRandomGenerator>
+
+namespace ebbline::app {
+
+namespace {
+
+constexpr std::chrono::seconds noticeTime{12};  // correcting a save stays in reach for ten seconds and more
+
+}  // namespace
+
+DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
+    : QObject(parent), m_setup(std::move(setup)),
+      m_settings(QString::fromStdString((m_setup.folder.string() + ".ini"))),
+      m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier), m_locking(m_home),
+      m_joining(m_home), m_today(m_home), m_entry(m_home), m_warning(m_home), m_history(m_home)
+{
+    if (!m_setup.language.isEmpty())
+        m_settings.setLanguageCode(m_setup.language);
+    connect(&m_settings, &diaryapp::DiarySettings::languageChanged, this, &DiaryProgram::applyLanguage);
+    connect(&m_home, &diaryapp::Home::openChanged, this, &DiaryProgram::arrive);
+    connect(&m_joining, &diaryapp::JoinBoard::changed, this, [this] {
+        if (m_page == Page::join && m_joining.stage() == diaryapp::JoinBoard::Stage::Joined)
+            openToday();
+    });
+    connect(&m_entry, &diaryapp::EntryBoard::saved, this, &DiaryProgram::afterSave);
+    connect(&m_entry, &diaryapp::EntryBoard::left, this, &DiaryProgram::openToday);
+    connect(&m_warning, &diaryapp::WarningBoard::confirmed, this, &DiaryProgram::openToday);
+    const auto complain = [this](const QString& text) { say(text); };
+    connect(&m_today, &diaryapp::TodayBoard::failed, this, complain);
+    connect(&m_warning, &diaryapp::WarningBoard::failed, this, complain);
+    connect(&m_history, &diaryapp::HistoryBoard::failed, this, complain);
+    m_noticeTimer.setSingleShot(true);
+    m_noticeTimer.setInterval(noticeTime);
+    connect(&m_noticeTimer, &QTimer::timeout, this, &DiaryProgram::dismissNotice);
+    m_syncTimer.setSingleShot(true);
+    connect(&m_syncTimer, &QTimer::timeout, this, &DiaryProgram::syncNow);
+    applyLanguage();
+}
+
+bool DiaryProgram::show(const QSize& size)
+{
+    m_engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    m_engine.setInitialProperties({{QStringLiteral("program"), QVariant::fromValue(this)},
+                                   {QStringLiteral("width"), size.width()},
+                                   {QStringLiteral("height"), size.height()}});
+    m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Ebbline/Diary/Main.qml")));
+    return window() != nullptr;
+}
+
+QQuickWindow* DiaryProgram::window() const
+{
+    const auto roots = m_engine.rootObjects();
+    return roots.isEmpty() ? nullptr : qobject_cast<QQuickWindow*>(roots.first());
+}
+
+bool DiaryProgram::grab(const QString& file)
+{
+    return window() != nullptr && window()->grabWindow().save(file);
+}
+
+QString DiaryProgram::pageName() const
+{
+    return QString::fromLatin1(QMetaEnum::fromType<Page>().valueToKey(static_cast<int>(m_page)));
+}
+
+QUrl DiaryProgram::pageSource() const
+{
+    QString name = pageName();
+    name[0] = name[0].toUpper();
+    return QUrl(QStringLiteral("qrc:/qt/qml/Ebbline/Diary/%1Page.qml").arg(name));
+}
+
+QString DiaryProgram::pageTitle() const
+{
+    switch (m_page) {
+    case Page::lock: return tr("Ebbline diary");
+    case Page::join: return tr("Join your clinic");
+    case Page::today: return m_today.day();
+    case Page::entry: return m_entry.isAmending() ? tr("Correct this entry") : tr("How is it?");
+    case Page::warning: return m_warning.title();
+    case Page::call: return tr("Whom to call");
+    case Page::history: return tr("What I wrote");
+    case Page::notes: return tr("Notes with the clinic");
+    case Page::settings: return tr("Settings");
+    }
+    return {};
+}
+
+bool DiaryProgram::isBackShown() const
+{
+    switch (m_page) {
+    case Page::lock:
+    case Page::join:
+    case Page::today:
+    case Page::warning: return false;
+    default: return true;
+    }
+}
+
+bool DiaryProgram::isRightToLeft() const
+{
+    return QLocale(m_settings.languageCode()).textDirection() == Qt::RightToLeft;
+}
+
+void DiaryProgram::turnTo(Page page)
+{
+    if (page != m_page)
+        m_before = m_page;
+    m_page = page;
+    Q_EMIT pageChanged();
+}
+
+void DiaryProgram::arrive()
+{
+    if (!m_home.isOpen())
+        return turnTo(Page::lock);
+    if (!m_home.diary().joined())
+        return turnTo(Page::join);
+    openToday();
+    if (m_setup.syncEvery.count() > 0)
+        syncNow();
+}
+
+void DiaryProgram::openToday()
+{
+    if (!m_home.isOpen() || !m_home.diary().joined())
+        return arrive();
+    m_today.refresh();
+    m_warning.showStanding();
+    // What still stands comes before everything else.
+    turnTo(m_warning.isEmpty() ? Page::today : Page::warning);
+}
+
+void DiaryProgram::openEntry()
+{
+    if (!m_home.isOpen())
+        return;
+    m_entry.open();
+    turnTo(Page::entry);
+}
+
+void DiaryProgram::openWarning()
+{
+    m_warning.showStanding();
+    turnTo(m_warning.isEmpty() ? Page::call : Page::warning);
+}
+
+void DiaryProgram::openCall()
+{
+    m_warning.show({});
+    turnTo(Page::call);
+}
+
+void DiaryProgram::openHistory()
+{
+    if (m_home.isOpen())
+        turnTo(Page::history);
+}
+
+void DiaryProgram::openNotes()
+{
+    if (!m_home.isOpen())
+        return;
+    turnTo(Page::notes);
+    m_history.markRead();
+}
+
+void DiaryProgram::openSettings()
+{
+    turnTo(Page::settings);
+}
+
+void DiaryProgram::amend(const QString& entry)
+{
+    const auto id = m_history.entryOf(entry);
+    if (!m_home.isOpen() || !id)
+        return;
+    m_entry.amend(*id);
+    turnTo(Page::entry);
+}
+
+void DiaryProgram::undoSave()
+{
+    if (!m_undoable || !m_home.isOpen())
+        return;
+    m_entry.amend(*m_undoable);
+    dismissNotice();
+    turnTo(Page::entry);
+}
+
+void DiaryProgram::back()
+{
+    if (m_page == Page::entry)
+        return m_entry.back();
+    if (!m_home.isOpen())
+        return turnTo(m_before == Page::join ? Page::join : Page::lock);
+    openToday();
+}
+
+void DiaryProgram::lock()
+{
+    m_syncTimer.stop();
+    m_syncing = false;  // the courier goes with the diary, and its answers with it
+    m_home.lock();
+}
+
+void DiaryProgram::afterSave()
+{
+    const auto loud = !m_entry.findings().empty() && m_entry.findings().front().urgency <= recovery::Urgency::callNow;
+    if (loud) {
+        m_warning.show(m_entry.findings());
+        turnTo(Page::warning);
+    } else {
+        openToday();
+        QString text = tr("Saved on this phone.");
+        if (!m_entry.findings().empty())
+            text += QLatin1Char(' ') + diaryapp::adviceFor(m_entry.findings().front()).title + tr(": ")
+                    + diaryapp::adviceFor(m_entry.findings().front()).doNow.section(QLatin1Char('\n'), 0, 0);
+        const auto history = m_home.diary().history();
+        say(text, history.empty() ? std::nullopt : std::optional(history.front().history.current().id));
+    }
+    syncNow();
+}
+
+void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> undoable)
+{
+    m_notice = text;
+    m_undoable = undoable;
+    m_noticeTimer.start();
+    Q_EMIT noticeChanged();
+}
+
+void DiaryProgram::dismissNotice()
+{
+    m_notice.clear();
+    m_undoable.reset();
+    m_noticeTimer.stop();
+    Q_EMIT noticeChanged();
+}
+
+void DiaryProgram::syncNow()
+{
+    sync::Courier* courier = m_home.isOpen() && !m_syncing ? m_home.courier() : nullptr;
+    if (!courier)
+        return;
+    m_syncing = true;
+    m_home.diary().syncNow(*courier, [this](const sync::Report& report) {
+        m_syncing = false;
+        m_failures = report.problem ? m_failures + 1 : 0;
+        if (report.gapSeen || report.forkSeen)
+            say(tr("A message between you and the clinic is missing. Call the clinic, please."));
+        if (m_setup.syncEvery.count() > 0)
+            m_syncTimer.start(m_failures == 0 ? m_setup.syncEvery
+                                              : std::max<std::chrono::milliseconds>(
+                                                  std::chrono::seconds(1),
+                                                  sync::backOff(m_failures, QRandomGenerator::global()->generateDouble())));
+        m_home.touch();
+    });
+}
+
+void DiaryProgram::applyLanguage()
+{
+    const QLocale locale(m_settings.languageCode());
+    QLocale::setDefault(locale);
+    QCoreApplication::removeTranslator(&m_translator);
+    if (m_translator.load(locale, QStringLiteral("diary"), QStringLiteral("_"), QStringLiteral(":/i18n")))
+        QCoreApplication::installTranslator(&m_translator);
+    QGuiApplication::setLayoutDirection(locale.textDirection());
+    m_engine.retranslate();
+    Q_EMIT languageChanged();
+    Q_EMIT pageChanged();
+    Q_EMIT m_locking.changed();
+    Q_EMIT m_joining.changed();
+    Q_EMIT m_entry.changed();
+    m_home.touch();
+}
+
+}  // namespace ebbline::app

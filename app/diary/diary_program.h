@@ -1,0 +1,145 @@
+#pragma once
+/// \file
+/// The patient's program as one object: build it, show it, steer it, take its picture. main.cpp does
+/// so from the command line; a test or a story gives its own clock, folder, courier and zone and
+/// drives the same pages.
+///
+/// | page | how to show it |
+/// |---|---|
+/// | lock | at the start, and after lock() |
+/// | join | at the start, once the diary is made |
+/// | today | openToday() |
+/// | entry | openEntry(); entry()->... |
+/// | warning | after saving an entry that raises one; openWarning() |
+/// | call | openCall(), from every page |
+/// | history | openHistory() |
+/// | notes | openNotes() |
+/// | settings | openSettings() |
+///
+/// Needs a QApplication.
+
+#include "app/diary/model/diary_settings.h"
+#include "app/diary/model/entry_board.h"
+#include "app/diary/model/history_board.h"
+#include "app/diary/model/home.h"
+#include "app/diary/model/join_board.h"
+#include "app/diary/model/lock_board.h"
+#include "app/diary/model/today_board.h"
+#include "app/diary/model/warning_board.h"
+
+#include <QQmlApplicationEngine>
+#include <QSize>
+#include <QTranslator>
+#include <QUrl>
+
+class QQuickWindow;
+
+namespace ebbline::app {
+
+struct DiarySetup {
+    std::filesystem::path folder;  ///< of the vault; settings lie beside it
+    const clock::Clock& clock;
+    aftercare::Zone zone;
+    diaryapp::CourierMaker courier = {};
+    crypto::StretchCost cost = {};
+    QString language = {};         ///< empty: as kept, else as the system
+    std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
+};
+
+class DiaryProgram : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by main")
+    Q_PROPERTY(QUrl pageSource READ pageSource NOTIFY pageChanged FINAL)
+    Q_PROPERTY(QString pageTitle READ pageTitle NOTIFY pageChanged FINAL)
+    Q_PROPERTY(bool backShown READ isBackShown NOTIFY pageChanged FINAL)
+    Q_PROPERTY(bool callShown READ isCallShown NOTIFY pageChanged FINAL)
+    Q_PROPERTY(bool rightToLeft READ isRightToLeft NOTIFY languageChanged FINAL)
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
+    Q_PROPERTY(bool undoShown READ isUndoShown NOTIFY noticeChanged FINAL)  ///< the last save can be corrected
+    Q_PROPERTY(ebbline::diaryapp::LockBoard* locking READ locking CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::JoinBoard* joining READ joining CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::TodayBoard* today READ today CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::EntryBoard* entry READ entry CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::WarningBoard* warning READ warning CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::HistoryBoard* history READ history CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::DiarySettings* settings READ settings CONSTANT FINAL)
+
+public:
+    enum class Page { lock, join, today, entry, warning, call, history, notes, settings };
+    Q_ENUM(Page)
+
+    explicit DiaryProgram(DiarySetup setup, QObject* parent = nullptr);
+
+    bool show(const QSize& size);
+    QQuickWindow* window() const;
+    bool grab(const QString& file);
+
+    diaryapp::Home& home() { return m_home; }
+    Page page() const { return m_page; }
+    QString pageName() const;
+    QUrl pageSource() const;
+    QString pageTitle() const;
+    bool isBackShown() const;
+    bool isCallShown() const { return m_page != Page::call && m_page != Page::warning; }
+    bool isRightToLeft() const;
+    QString notice() const { return m_notice; }
+    bool isUndoShown() const { return m_undoable.has_value(); }
+
+    diaryapp::LockBoard* locking() { return &m_locking; }
+    diaryapp::JoinBoard* joining() { return &m_joining; }
+    diaryapp::TodayBoard* today() { return &m_today; }
+    diaryapp::EntryBoard* entry() { return &m_entry; }
+    diaryapp::WarningBoard* warning() { return &m_warning; }
+    diaryapp::HistoryBoard* history() { return &m_history; }
+    diaryapp::DiarySettings* settings() { return &m_settings; }
+
+    Q_INVOKABLE void openToday();
+    Q_INVOKABLE void openEntry();
+    Q_INVOKABLE void openCall();
+    Q_INVOKABLE void openWarning();
+    Q_INVOKABLE void openHistory();
+    Q_INVOKABLE void openNotes();
+    Q_INVOKABLE void openSettings();
+    Q_INVOKABLE void amend(const QString& entry);
+    Q_INVOKABLE void undoSave();
+    Q_INVOKABLE void back();
+    Q_INVOKABLE void lock();
+    Q_INVOKABLE void dismissNotice();
+    /// Sends and fetches what there is; says nothing when there is no network, the states do.
+    Q_INVOKABLE void syncNow();
+
+Q_SIGNALS:
+    void pageChanged();
+    void languageChanged();
+    void noticeChanged();
+
+private:
+    void turnTo(Page page);
+    void arrive();
+    void say(const QString& text, std::optional<recovery::EntryId> undoable = {});
+    void applyLanguage();
+    void afterSave();
+
+    DiarySetup m_setup;
+    diaryapp::DiarySettings m_settings;
+    diaryapp::Home m_home;
+    diaryapp::LockBoard m_locking;
+    diaryapp::JoinBoard m_joining;
+    diaryapp::TodayBoard m_today;
+    diaryapp::EntryBoard m_entry;
+    diaryapp::WarningBoard m_warning;
+    diaryapp::HistoryBoard m_history;
+    Page m_page = Page::lock;
+    Page m_before = Page::lock;
+    QString m_notice;
+    std::optional<recovery::EntryId> m_undoable;
+    QTimer m_noticeTimer;
+    QTimer m_syncTimer;
+    bool m_syncing = false;
+    int m_failures = 0;
+    QTranslator m_translator;
+    QQmlApplicationEngine m_engine;
+};
+
+}  // namespace ebbline::app

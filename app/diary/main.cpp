@@ -1,0 +1,73 @@
+// ebbline-diary: the patient's program.
+
+#include "app/diary/diary_program.h"
+#include "app/fonts/fonts.h"
+#include "platform/courier/qt_courier.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QFile>
+#include <QStandardPaths>
+#include <QTimeZone>
+
+#include <cstdio>
+
+int main(int argc, char** argv)
+{
+    using namespace ebbline;
+    QApplication application(argc, argv);
+    QApplication::setApplicationName(QStringLiteral("ebbline-diary"));
+    QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
+    app::loadFonts();
+
+    QCommandLineParser options;
+    options.setApplicationDescription(QStringLiteral("The patient's diary between a thread lift and its follow-up."));
+    options.addHelpOption();
+    options.addVersionOption();
+    const QCommandLineOption vault(QStringLiteral("vault"), QStringLiteral("Folder of the diary."), QStringLiteral("folder"),
+                                   QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/diary"));
+    const QCommandLineOption passphrase(QStringLiteral("passphrase-file"),
+                                        QStringLiteral("Opens the diary with the first line of this file (demonstrations)."),
+                                        QStringLiteral("file"));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en, de or ar."), QStringLiteral("code"));
+    options.addOptions({vault, passphrase, language});
+    options.process(application);
+
+    if (!crypto::initialise()) {
+        std::fprintf(stderr, "ebbline-diary: the cryptographic library cannot start\n");
+        return 1;
+    }
+    auto zone = aftercare::Zone::find(QTimeZone::systemTimeZoneId().toStdString());
+    if (!zone)
+        zone = aftercare::Zone::find("Etc/UTC");
+    if (!zone) {
+        std::fprintf(stderr, "ebbline-diary: the time zone database is missing; install tzdata\n");
+        return 1;
+    }
+    const clock::SystemClock clock;
+    QDir().mkpath(QFileInfo(options.value(vault)).absolutePath());
+    app::DiaryProgram program({.folder = options.value(vault).toStdString(),
+                               .clock = clock,
+                               .zone = *zone,
+                               .courier =
+                                   [](const std::string& base, const bytes::Array<32>& key) {
+                                       return std::make_unique<courier::QtCourier>(QString::fromStdString(base), key);
+                                   },
+                               .cost = {},
+                               .language = options.value(language),
+                               .syncEvery = std::chrono::seconds(60)});
+    if (options.isSet(passphrase)) {
+        QFile file(options.value(passphrase));
+        if (!file.open(QIODevice::ReadOnly)) {
+            std::fprintf(stderr, "ebbline-diary: the passphrase file cannot be read\n");
+            return 1;
+        }
+        program.locking()->unlock(QString::fromUtf8(file.readLine()).trimmed());
+    }
+    if (!program.show(QSize(390, 844))) {
+        std::fprintf(stderr, "ebbline-diary: the pages could not be loaded\n");
+        return 1;
+    }
+    return QApplication::exec();
+}

@@ -1,0 +1,118 @@
+// What a finding means for the patient. What to do comes before why.
+
+#include "app/diary/model/words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+#include <cmath>
+
+namespace ebbline::diaryapp {
+
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("DiaryAdvice", text);
+}
+
+QString titleFor(recovery::Urgency urgency)
+{
+    switch (urgency) {
+    case recovery::Urgency::emergency: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Call the emergency number now"));
+    case recovery::Urgency::callNow: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Call your clinic now"));
+    case recovery::Urgency::nextWorkingDay: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Your clinic should hear of this"));
+    case recovery::Urgency::atReview: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Bring this up at your visit"));
+    }
+    return {};
+}
+
+QString generalAdvice(recovery::Urgency urgency)
+{
+    switch (urgency) {
+    case recovery::Urgency::emergency: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not wait and do not drive yourself. Then tell your clinic."));
+    case recovery::Urgency::callNow: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care."));
+    case recovery::Urgency::nextWorkingDay: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. They answer on the next working day. If it gets worse, call at once."));
+    case recovery::Urgency::atReview: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. If it gets worse, call."));
+    }
+    return {};
+}
+
+/// A first thing to do that belongs to one rule; empty where the general advice is all.
+QString firstAid(const std::string& rule)
+{
+    if (rule == "allergy")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "If you were given an adrenaline pen, use it. Lie flat with your legs up. If it is hard to breathe, sit up."));
+    if (rule == "bleeding")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Keep pressing with a clean cloth."));
+    if (rule == "thread-out")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not pull it and do not cut it. Cover it."));
+    if (rule == "fever-with-inflammation")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "This needs to be seen tonight, not tomorrow."));
+    if (rule == "face-weakness-early")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call."));
+    return {};
+}
+
+QString reasonOf(const std::string& reason)
+{
+    const auto space = reason.find(' ');
+    const std::string first = reason.substr(0, space);
+    if (const auto sign = recovery::signFromWord(first))
+        return signQuestion(*sign);
+    if (first == "temperature")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Your temperature is %1 °C.")).arg(QString::fromStdString(reason.substr(space + 1, 4)));
+    if (first == "pain")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Your pain is %1 of 10.")).arg(QString::fromStdString(reason.substr(space + 1)));
+    if (first == "swelling")
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "One side is much more swollen than the other."));
+    return QString::fromStdString(reason);
+}
+
+QString number(const triggers::Finding& finding, const char* name)
+{
+    const auto found = finding.numbers.find(name);
+    return found == finding.numbers.end() ? QString() : digits(static_cast<int>(std::lround(found->second)));
+}
+
+QString reasonOf(const triggers::Finding& finding)
+{
+    const QString what = symptomName(finding.stream.symptom);
+    const QString side = sideName(finding.stream.side);
+    using enum triggers::Trigger;
+    switch (finding.trigger) {
+    case level:
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: %3 of 10. Usual on this day is up to %4.")).arg(what, side, number(finding, "score"), number(finding, "usualHigh"));
+    case rebound:
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it went down to %3 and is at %4 again.")).arg(what, side, number(finding, "lowest"), number(finding, "score"));
+    case sideDivergence:
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
+    case slowRecovery:
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it takes longer than usual to go.")).arg(what, side);
+    case persistentPuckering:
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it is still there.")).arg(what, side);
+    case silence:
+        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "You have not written for some days."));
+    }
+    return {};
+}
+
+}  // namespace
+
+Advice adviceFor(const triage::Finding& finding)
+{
+    Advice advice{titleFor(finding.urgency), generalAdvice(finding.urgency), {}};
+    if (const auto* warning = std::get_if<warnings::Finding>(&finding.what)) {
+        if (const QString first = firstAid(warning->rule); !first.isEmpty())
+            advice.doNow = first + QLatin1Char('\n') + advice.doNow;
+        QStringList reasons;
+        for (const std::string& reason : warning->reasons)
+            reasons << reasonOf(reason);
+        advice.reason = reasons.join(QLatin1Char('\n'));
+    } else {
+        advice.reason = reasonOf(std::get<triggers::Finding>(finding.what));
+    }
+    return advice;
+}
+
+}  // namespace ebbline::diaryapp

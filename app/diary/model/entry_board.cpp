@@ -1,0 +1,286 @@
+#include "app/diary/model/entry_board.h"
+
+#include "app/diary/model/times.h"
+#include "app/diary/model/words.h"
+
+#include <QLocale>
+
+namespace ebbline::diaryapp {
+
+namespace {
+
+using recovery::Side;
+using recovery::Stream;
+using recovery::Symptom;
+
+/// Asked every time, always in this order; the others on request.
+constexpr std::array alwaysAsked{Symptom::swelling, Symptom::pain, Symptom::bruising, Symptom::tightness,
+                                 Symptom::puckering};
+constexpr std::array onRequest{Symptom::twinges, Symptom::numbness};
+
+}  // namespace
+
+EntryBoard::EntryBoard(Home& home, QObject* parent) : QObject(parent), m_home(home) {}
+
+void EntryBoard::open()
+{
+    m_amends.reset();
+    m_symptoms.assign(alwaysAsked.begin(), alwaysAsked.end());
+    m_place = 0;
+    m_problem.clear();
+    m_temperatureProblem.clear();
+    m_temperature.clear();
+    m_findings.clear();
+    m_before = m_home.diary().lastBefore(m_home.clock().now());
+    if (const auto draft = m_home.diary().draft()) {
+        m_entry = *draft;
+        if (m_entry.temperature)
+            m_temperature = QLocale().toString(m_fahrenheit ? m_entry.temperature->fahrenheit() : m_entry.temperature->celsius(), 'f', 1);
+        // Go on at the first question that is not answered.
+        while (m_place < m_symptoms.size() && m_entry.scores.contains({symptom(), Side::left})
+               && m_entry.scores.contains({symptom(), Side::right}))
+            ++m_place;
+    } else {
+        m_entry = m_home.diary().blankEntry();
+    }
+    Q_EMIT changed();
+}
+
+void EntryBoard::amend(const recovery::EntryId& id)
+{
+    for (const patient::EntryView& view : m_home.diary().history()) {
+        const recovery::Entry& entry = view.history.current();
+        if (entry.id != id)
+            continue;
+        open();
+        m_entry = entry;
+        m_amends = id;
+        m_place = 0;
+        m_before = m_home.diary().lastBefore(entry.at.at);
+        if (entry.temperature)
+            m_temperature = QLocale().toString(m_fahrenheit ? entry.temperature->fahrenheit() : entry.temperature->celsius(), 'f', 1);
+    }
+    Q_EMIT changed();
+}
+
+EntryBoard::Step EntryBoard::step() const
+{
+    if (m_place < m_symptoms.size())
+        return Step::Score;
+    return m_place == m_symptoms.size() ? Step::Signs : Step::Rest;
+}
+
+QString EntryBoard::progress() const
+{
+    //: "2 of 7": the place of a question among all
+    return tr("%1 of %2").arg(digits(static_cast<int>(m_place) + 1), digits(stepCount()));
+}
+
+qreal EntryBoard::share() const
+{
+    return (static_cast<qreal>(m_place) + 1) / stepCount();
+}
+
+QString EntryBoard::question() const
+{
+    switch (step()) {
+    case Step::Score: return symptomQuestion(symptom());
+    case Step::Signs: return tr("Is any of this true?");
+    case Step::Rest: return tr("Anything else?");
+    }
+    return {};
+}
+
+QString EntryBoard::scale() const
+{
+    return step() == Step::Score ? tr("%1, %2.").arg(lowestWord(symptom()), highestWord(symptom())) : QString();
+}
+
+QList<SideAnswer> EntryBoard::sides() const
+{
+    QList<SideAnswer> answers;
+    if (step() != Step::Score)
+        return answers;
+    // As on the face chart, seen from in front: the right side stands on the left.
+    for (const Side side : {Side::right, Side::left}) {
+        const Stream stream{symptom(), side};
+        SideAnswer answer{static_cast<int>(side), sideName(side), -1, {}};
+        if (const auto found = m_entry.scores.find(stream); found != m_entry.scores.end())
+            answer.points = found->second.points();
+        if (m_before)
+            if (const auto last = m_before->scores.find(stream); last != m_before->scores.end())
+                answer.before = tr("Last time %1").arg(digits(last->second.points()));
+        answers << answer;
+    }
+    return answers;
+}
+
+QString EntryBoard::nextWord() const
+{
+    if (step() != Step::Score)
+        return {};
+    const bool answered = m_entry.scores.contains({symptom(), Side::left}) || m_entry.scores.contains({symptom(), Side::right});
+    return answered ? tr("Next") : tr("Skip this one");
+}
+
+QList<SignLine> EntryBoard::signLines() const
+{
+    QList<SignLine> lines;
+    for (const recovery::Sign sign : recovery::allSigns)
+        lines << SignLine{static_cast<int>(sign), signQuestion(sign), m_entry.present.contains(sign)};
+    return lines;
+}
+
+QString EntryBoard::signsWord() const
+{
+    return m_entry.present.empty() ? tr("None of these") : tr("Only what I ticked");
+}
+
+bool EntryBoard::isMoreOffered() const
+{
+    return step() == Step::Rest && m_symptoms.size() == alwaysAsked.size();
+}
+
+QString EntryBoard::summary() const
+{
+    QStringList lines;
+    for (const Symptom each : recovery::allSymptoms) {
+        const auto left = m_entry.scores.find({each, Side::left});
+        const auto right = m_entry.scores.find({each, Side::right});
+        if (left == m_entry.scores.end() && right == m_entry.scores.end())
+            continue;
+        const auto said = [&](const auto& found) { return found == m_entry.scores.end() ? tr("–") : digits(found->second.points()); };
+        //: A symptom with its scores: "Swelling: right 3, left 4"
+        lines << tr("%1: right %2, left %3").arg(symptomName(each), said(right), said(left));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+/// Every tap is durable: a failure is said, and what was typed stays on the page.
+void EntryBoard::keep()
+{
+    if (!m_amends) {
+        const Done kept = m_home.diary().keepDraft(m_entry);
+        m_problem = kept ? QString() : errorText(kept.error());
+    }
+    Q_EMIT changed();
+}
+
+void EntryBoard::answer(int side, int points)
+{
+    const auto score = recovery::Score::of(points);
+    if (step() != Step::Score || !score || (side != 1 && side != 2))
+        return;
+    m_entry.scores.insert_or_assign(Stream{symptom(), static_cast<Side>(side)}, *score);
+    keep();
+}
+
+void EntryBoard::clear(int side)
+{
+    if (step() == Step::Score && m_entry.scores.erase({symptom(), static_cast<Side>(side)}) > 0)
+        keep();
+}
+
+void EntryBoard::next()
+{
+    m_place = std::min(m_place + 1, m_symptoms.size() + 1);
+    Q_EMIT changed();
+}
+
+void EntryBoard::back()
+{
+    if (m_place == 0)
+        Q_EMIT left();
+    else
+        --m_place;
+    Q_EMIT changed();
+}
+
+void EntryBoard::askMore()
+{
+    m_place = m_symptoms.size();
+    m_symptoms.insert(m_symptoms.end(), onRequest.begin(), onRequest.end());
+    Q_EMIT changed();
+}
+
+void EntryBoard::tick(int sign, bool present)
+{
+    const auto value = static_cast<recovery::Sign>(sign);
+    m_entry.absent.erase(value);
+    if (present)
+        m_entry.present.insert(value);
+    else
+        m_entry.present.erase(value);
+    keep();
+}
+
+void EntryBoard::signsDone()
+{
+    // Only this act says no to what is not ticked; leaving the page says nothing.
+    for (const recovery::Sign sign : recovery::allSigns)
+        if (!m_entry.present.contains(sign))
+            m_entry.absent.insert(sign);
+    keep();
+    next();
+}
+
+void EntryBoard::setFahrenheit(bool fahrenheit)
+{
+    m_fahrenheit = fahrenheit;
+    writeTemperature(m_temperature);
+}
+
+void EntryBoard::writeTemperature(const QString& text)
+{
+    m_temperature = text;
+    m_temperatureProblem.clear();
+    m_entry.temperature.reset();
+    if (!text.trimmed().isEmpty()) {
+        bool number = false;
+        double degrees = QLocale().toDouble(text.trimmed(), &number);
+        if (!number)
+            degrees = QLocale::c().toDouble(text.trimmed().replace(QLatin1Char(','), QLatin1Char('.')), &number);
+        const auto value = m_fahrenheit ? recovery::Temperature::fahrenheit(degrees) : recovery::Temperature::celsius(degrees);
+        if (number && value)
+            m_entry.temperature = *value;
+        else
+            m_temperatureProblem = m_fahrenheit ? tr("Please type a value from 86 to 113 °F.") : tr("Please type a value from 30 to 45 °C.");
+    }
+    keep();
+}
+
+void EntryBoard::writeNote(const QString& text)
+{
+    if (text == note())
+        return;
+    QByteArray utf8 = text.toUtf8();
+    // Whole characters only.
+    while (static_cast<std::size_t>(utf8.size()) > recovery::Entry::maximumNote)
+        utf8 = text.left(text.size() * static_cast<qsizetype>(recovery::Entry::maximumNote) / utf8.size() - 1).toUtf8();
+    m_entry.note = utf8.toStdString();
+    keep();
+}
+
+void EntryBoard::save()
+{
+    if (!m_temperatureProblem.isEmpty())
+        return;
+    const auto stored = m_amends ? m_home.diary().amend(*m_amends, m_entry) : m_home.diary().record(m_entry);
+    if (!stored) {
+        m_problem = errorText(stored.error());
+        Q_EMIT changed();
+        return;
+    }
+    m_findings = stored->findings;
+    m_problem.clear();
+    m_home.touch();
+    Q_EMIT saved();
+}
+
+void EntryBoard::discard()
+{
+    (void)m_home.diary().discardDraft();
+    Q_EMIT left();
+}
+
+}  // namespace ebbline::diaryapp

@@ -1,0 +1,132 @@
+#pragma once
+/// \file
+/// Writing an entry: one question at a time, every tap durable, nothing pre-filled.
+
+#include "app/diary/model/home.h"
+
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::diaryapp {
+
+/// One answer of a side, as a page shows it.
+struct SideAnswer {
+    Q_GADGET
+    QML_VALUE_TYPE(sideAnswer)
+    Q_PROPERTY(int side MEMBER side)          ///< recovery::Side
+    Q_PROPERTY(QString name MEMBER name)      ///< "Your left"
+    Q_PROPERTY(int points MEMBER points)      ///< 0..10, -1 while not answered
+    Q_PROPERTY(QString before MEMBER before)  ///< "Last time 4", to look at only
+
+public:
+    int side = 0;
+    QString name;
+    int points = -1;
+    QString before;
+    bool operator==(const SideAnswer&) const = default;
+};
+
+struct SignLine {
+    Q_GADGET
+    QML_VALUE_TYPE(signLine)
+    Q_PROPERTY(int sign MEMBER sign)
+    Q_PROPERTY(QString text MEMBER text)
+    Q_PROPERTY(bool ticked MEMBER ticked)
+
+public:
+    int sign = 0;
+    QString text;
+    bool ticked = false;
+    bool operator==(const SignLine&) const = default;
+};
+
+class EntryBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(Step step READ step NOTIFY changed FINAL)
+    Q_PROPERTY(QString progress READ progress NOTIFY changed FINAL)  ///< "2 of 7"
+    Q_PROPERTY(qreal share READ share NOTIFY changed FINAL)          ///< 0..1
+    Q_PROPERTY(QString question READ question NOTIFY changed FINAL)
+    Q_PROPERTY(QString scale READ scale NOTIFY changed FINAL)
+    Q_PROPERTY(QList<ebbline::diaryapp::SideAnswer> sides READ sides NOTIFY changed FINAL)
+    Q_PROPERTY(QString nextWord READ nextWord NOTIFY changed FINAL)  ///< "Next" or "Skip"
+    Q_PROPERTY(QList<ebbline::diaryapp::SignLine> signLines READ signLines NOTIFY changed FINAL)
+    Q_PROPERTY(QString signsWord READ signsWord NOTIFY changed FINAL)  ///< "None of these" or "These, nothing else"
+    Q_PROPERTY(QString temperature READ temperature NOTIFY changed FINAL)
+    Q_PROPERTY(QString temperatureProblem READ temperatureProblem NOTIFY changed FINAL)
+    Q_PROPERTY(bool fahrenheit READ isFahrenheit WRITE setFahrenheit NOTIFY changed FINAL)
+    Q_PROPERTY(QString note READ note NOTIFY changed FINAL)
+    Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+    Q_PROPERTY(bool moreOffered READ isMoreOffered NOTIFY changed FINAL)
+    Q_PROPERTY(bool amending READ isAmending NOTIFY changed FINAL)
+
+public:
+    enum class Step { Score, Signs, Rest };  // upper case: QML asks for it
+    Q_ENUM(Step)
+
+    explicit EntryBoard(Home& home, QObject* parent = nullptr);
+
+    /// A new entry, or the one that was being typed when the program ended.
+    void open();
+    /// Corrects an entry; its old version is kept.
+    void amend(const recovery::EntryId& id);
+
+    Step step() const;
+    QString progress() const;
+    qreal share() const;
+    QString question() const;
+    QString scale() const;
+    QList<SideAnswer> sides() const;
+    QString nextWord() const;
+    QList<SignLine> signLines() const;
+    QString signsWord() const;
+    QString temperature() const { return m_temperature; }
+    QString temperatureProblem() const { return m_temperatureProblem; }
+    bool isFahrenheit() const { return m_fahrenheit; }
+    void setFahrenheit(bool fahrenheit);
+    QString note() const { return QString::fromStdString(m_entry.note); }
+    QString summary() const;
+    QString problem() const { return m_problem; }
+    bool isMoreOffered() const;
+    bool isAmending() const { return m_amends.has_value(); }
+
+    Q_INVOKABLE void answer(int side, int points);
+    Q_INVOKABLE void clear(int side);
+    Q_INVOKABLE void next();
+    Q_INVOKABLE void back();
+    Q_INVOKABLE void askMore();
+    Q_INVOKABLE void tick(int sign, bool present);
+    Q_INVOKABLE void signsDone();
+    Q_INVOKABLE void writeTemperature(const QString& text);
+    Q_INVOKABLE void writeNote(const QString& text);
+    Q_INVOKABLE void save();
+    Q_INVOKABLE void discard();
+
+    /// Findings of the entry saved last, most urgent first.
+    const std::vector<triage::Finding>& findings() const { return m_findings; }
+
+Q_SIGNALS:
+    void changed();
+    void saved();
+    void left();  ///< back from the first question, or discarded
+
+private:
+    void keep();
+    recovery::Symptom symptom() const { return m_symptoms[m_place]; }
+    int stepCount() const { return static_cast<int>(m_symptoms.size()) + 2; }
+
+    Home& m_home;
+    recovery::Entry m_entry;
+    std::optional<recovery::Entry> m_before;
+    std::optional<recovery::EntryId> m_amends;
+    std::vector<recovery::Symptom> m_symptoms;
+    std::size_t m_place = 0;  ///< symptoms, then signs, then the rest
+    QString m_temperature;
+    QString m_temperatureProblem;
+    bool m_fahrenheit = false;
+    QString m_problem;
+    std::vector<triage::Finding> m_findings;
+};
+
+}  // namespace ebbline::diaryapp

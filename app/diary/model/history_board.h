@@ -1,0 +1,64 @@
+#pragma once
+/// \file
+/// What was written down so far, with the true state of each entry; and the notes both ways.
+
+#include "app/diary/model/home.h"
+
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::diaryapp {
+
+struct EntryLine {
+    Q_GADGET
+    QML_VALUE_TYPE(entryLine)
+    Q_PROPERTY(QString key MEMBER key)
+    Q_PROPERTY(QString title MEMBER title)    ///< "Day 2, today 9:12"
+    Q_PROPERTY(QString scores MEMBER scores)  ///< one symptom a line
+    Q_PROPERTY(QString marks MEMBER marks)    ///< "Written later. Corrected.", or empty
+    Q_PROPERTY(QString note MEMBER note)
+    Q_PROPERTY(QString warning MEMBER warning)
+    Q_PROPERTY(QString state MEMBER state)
+
+public:
+    QString key, title, scores, marks, note, warning, state;
+    bool operator==(const EntryLine&) const = default;
+};
+
+struct NoteLine {
+    Q_GADGET
+    QML_VALUE_TYPE(noteLine)
+    Q_PROPERTY(QString from MEMBER from)
+    Q_PROPERTY(QString text MEMBER text)
+    Q_PROPERTY(bool mine MEMBER mine)
+
+public:
+    QString from, text;
+    bool mine = false;
+    bool operator==(const NoteLine&) const = default;
+};
+
+class HistoryBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QList<ebbline::diaryapp::EntryLine> entries READ entries NOTIFY changed FINAL)
+    Q_PROPERTY(QList<ebbline::diaryapp::NoteLine> notes READ notes NOTIFY changed FINAL)
+
+public:
+    explicit HistoryBoard(Home& home, QObject* parent = nullptr);
+
+    QList<EntryLine> entries() const;
+    QList<NoteLine> notes() const;
+    std::optional<recovery::EntryId> entryOf(const QString& key) const;
+    void markRead();
+    Q_INVOKABLE bool writeNote(const QString& text);
+
+Q_SIGNALS:
+    void changed();
+    void failed(const QString& text);
+
+private:
+    Home& m_home;
+};
+
+}  // namespace ebbline::diaryapp

@@ -1,0 +1,62 @@
+#pragma once
+/// \file
+/// The diary while it is open, and the events that keep every page current. Pages share it; none
+/// owns it.
+
+#include "core/patient/diary.h"
+
+#include <QObject>
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+
+namespace ebbline::diaryapp {
+
+/// Makes a courier to a hub: base address and pinned key.
+using CourierMaker = std::function<std::unique_ptr<sync::Courier>(const std::string&, const bytes::Array<32>&)>;
+
+class Home : public QObject {
+    Q_OBJECT
+
+public:
+    Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone, crypto::StretchCost cost,
+         CourierMaker courier);
+
+    bool exists() const { return patient::Diary::exists(m_folder); }
+    bool isOpen() const { return m_diary.has_value(); }
+    Done create(bytes::View passphrase);
+    Done unlock(bytes::View passphrase);
+    void lock();
+
+    patient::Diary& diary() { return *m_diary; }              ///< \pre isOpen()
+    const patient::Diary& diary() const { return *m_diary; }  ///< \pre isOpen()
+    const clock::Clock& clock() const { return m_clock; }
+    clock::Moment now() const { return m_zone.moment(m_clock.now()); }
+    const aftercare::Zone& zone() const { return m_zone; }
+    /// Whom to call: from the open diary, or what stays readable while locked.
+    std::optional<records::Contacts> contacts() const;
+
+    /// A courier to the hub of the clinic, or to a given one; empty if none can be made.
+    sync::Courier* courier();
+    std::unique_ptr<sync::Courier> courierTo(const std::string& base, const bytes::Array<32>& key) const;
+
+    /// Something in the diary is new.
+    void touch() { Q_EMIT changed(); }
+
+Q_SIGNALS:
+    void openChanged();
+    void changed();
+
+private:
+    std::filesystem::path m_folder;
+    const clock::Clock& m_clock;
+    aftercare::Zone m_zone;
+    crypto::StretchCost m_cost;
+    CourierMaker m_maker;
+    std::optional<patient::Diary> m_diary;
+    std::unique_ptr<sync::Courier> m_courier;
+};
+
+}  // namespace ebbline::diaryapp

@@ -1,0 +1,58 @@
+#pragma once
+/// \file
+/// Joining a clinic by its code: camera, picture, or typed.
+
+#include "app/diary/model/home.h"
+
+#include <QImage>
+#include <QTimer>
+#include <QUrl>
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::diaryapp {
+
+class JoinBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(Stage stage READ stage NOTIFY changed FINAL)
+    Q_PROPERTY(QString number READ number NOTIFY changed FINAL)    ///< six digits in two groups
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+    Q_PROPERTY(bool cameraThere READ isCameraThere CONSTANT FINAL)
+
+public:
+    enum class Stage { Code, Waiting, Compare, Arriving, Joined };  // upper case: QML asks for it
+    Q_ENUM(Stage)
+
+    explicit JoinBoard(Home& home, QObject* parent = nullptr);
+
+    Stage stage() const { return m_stage; }
+    QString number() const;
+    QString problem() const { return m_problem; }
+    bool isCameraThere() const;
+
+    Q_INVOKABLE void useText(const QString& code, const QString& hub);
+    Q_INVOKABLE void usePicture(const QUrl& file);
+    /// A frame of the camera; most hold no code and change nothing.
+    void useFrame(const QImage& frame);
+    Q_INVOKABLE void startOver();
+    /// Asks the hub once; the board does so by itself every two seconds.
+    Q_INVOKABLE void poll();
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    void say(const QString& problem);
+    void begin(const std::string& code, const std::string& hub);
+    void follow();
+
+    Home& m_home;
+    Stage m_stage = Stage::Code;
+    QString m_problem;
+    std::unique_ptr<patient::Joining> m_joining;
+    std::unique_ptr<sync::Courier> m_courier;
+    QTimer m_timer;
+};
+
+}  // namespace ebbline::diaryapp

@@ -1,0 +1,57 @@
+#include "app/diary/model/times.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+#include <QLocale>
+
+namespace ebbline::diaryapp {
+
+namespace {
+
+QDateTime localTime(const clock::Moment& moment)
+{
+    return QDateTime::fromMSecsSinceEpoch(moment.at.time_since_epoch().count(), Qt::OffsetFromUTC,
+                                          static_cast<int>(moment.offset.count()) * 60);
+}
+
+}  // namespace
+
+QString clockText(const clock::Moment& moment)
+{
+    return QLocale().toString(localTime(moment).time(), QLocale::ShortFormat);
+}
+
+QString dateText(const clock::Moment& moment)
+{
+    //: A day and a month, as in "22 March"
+    return QLocale().toString(localTime(moment).date(), QCoreApplication::translate("DiaryTimes", "d MMMM"));
+}
+
+QString whenText(const clock::Moment& moment, const clock::Moment& now)
+{
+    const auto days = (now.day() - moment.day()).count();
+    if (days == 0)
+        return QCoreApplication::translate("DiaryTimes", "today %1").arg(clockText(moment));
+    if (days == 1)
+        return QCoreApplication::translate("DiaryTimes", "yesterday %1").arg(clockText(moment));
+    if (days == -1)
+        return QCoreApplication::translate("DiaryTimes", "tomorrow %1").arg(clockText(moment));
+    //: %1 is a date such as "22 March", %2 a time
+    return QCoreApplication::translate("DiaryTimes", "%1, %2").arg(dateText(moment), clockText(moment));
+}
+
+QString dayText(int day)
+{
+    return QCoreApplication::translate("DiaryTimes", "Day %1").arg(QLocale().toString(day));
+}
+
+QString untilText(int lastDay, int today)
+{
+    if (lastDay <= today)
+        return QCoreApplication::translate("DiaryTimes", "only today");
+    if (lastDay == today + 1)
+        return QCoreApplication::translate("DiaryTimes", "until tomorrow");
+    return QCoreApplication::translate("DiaryTimes", "until day %1").arg(QLocale().toString(lastDay));
+}
+
+}  // namespace ebbline::diaryapp

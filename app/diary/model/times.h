@@ -1,0 +1,18 @@
+#pragma once
+/// \file
+/// Times as the diary says them: the wall clock at which something was, in the language's form.
+
+#include "core/clock/instant.h"
+
+#include <QString>
+
+namespace ebbline::diaryapp {
+
+QString clockText(const clock::Moment& moment);                          ///< "14:05"
+QString dateText(const clock::Moment& moment);                           ///< "22 March"
+QString whenText(const clock::Moment& moment, const clock::Moment& now);  ///< "today 14:05", "Monday 9:12"
+QString dayText(int day);                                                ///< "Day 2"
+/// "until day 13", "until tomorrow", "today": the last day an instruction holds.
+QString untilText(int lastDay, int today);
+
+}  // namespace ebbline::diaryapp

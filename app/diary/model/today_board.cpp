@@ -1,0 +1,173 @@
+#include "app/diary/model/today_board.h"
+
+#include "app/charts/curve_words.h"
+#include "app/diary/model/times.h"
+#include "app/diary/model/words.h"
+
+namespace ebbline::diaryapp {
+
+TodayBoard::TodayBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+{
+    connect(&home, &Home::changed, this, &TodayBoard::refresh);
+    connect(&home, &Home::openChanged, this, &TodayBoard::refresh);
+}
+
+void TodayBoard::refresh()
+{
+    m_today = m_home.isOpen() && m_home.diary().joined() ? m_home.diary().today() : patient::Today{};
+    Q_EMIT changed();
+}
+
+QString TodayBoard::day() const
+{
+    return dayText(m_today.day);
+}
+
+QString TodayBoard::followUp() const
+{
+    return tr("Follow-up visit: %1, %2").arg(dateText(m_today.followUp), clockText(m_today.followUp));
+}
+
+QString TodayBoard::usual() const
+{
+    if (!m_home.isOpen() || !m_home.diary().joined())
+        return {};
+    const bands::Band& band = m_home.diary().course().protocol.band;
+    QStringList parts;
+    for (const auto symptom : {recovery::Symptom::swelling, recovery::Symptom::pain}) {
+        const bands::Range range = band.inner(symptom, m_today.day);
+        //: "Swelling 2 to 6": a symptom and its usual scores of 10
+        parts << tr("%1 %2 to %3").arg(symptomName(symptom), digits(range.low), digits(range.high));
+    }
+    //: %1 is a list such as "Swelling 2 to 6, Pain 1 to 5"
+    return tr("Usual today, of 10: %1.").arg(parts.join(tr(", ")));
+}
+
+QString TodayBoard::usualGround() const
+{
+    if (!m_home.isOpen() || !m_home.diary().joined())
+        return {};
+    const bands::Provenance& ground = m_home.diary().course().protocol.band.provenance();
+    if (ground.assumption)
+        return tr("This range is an assumption for now. It is not yet made from courses at your clinic.");
+    return tr("This range comes from %n course(s) at your clinic.", "", ground.courses);
+}
+
+QString TodayBoard::sent() const
+{
+    if (!m_today.lastEntry)
+        return tr("Nothing is written down yet.");
+    const patient::EntryState& state = m_today.lastEntry->state;
+    switch (state.place) {
+    case patient::EntryState::Place::opened:
+        return tr("Your last entry was opened by %1 at %2.")
+            .arg(QString::fromStdString(state.openedBy), whenText(*state.openedAt, m_today.now));
+    case patient::EntryState::Place::withClinic:
+        return tr("Your last entry is on the clinic's computer since %1. Nobody has opened it yet.")
+            .arg(whenText(m_home.zone().moment(*state.since), m_today.now));
+    case patient::EntryState::Place::savedHere: break;
+    }
+    return tr("%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.", "",
+              static_cast<int>(m_today.waiting));
+}
+
+QString TodayBoard::standing() const
+{
+    return m_today.standing.empty() ? QString() : adviceFor(m_today.standing.front()).title;
+}
+
+QString TodayBoard::unread() const
+{
+    return m_today.unread == 0 ? QString() : tr("%n new note(s) from the clinic", "", static_cast<int>(m_today.unread));
+}
+
+namespace {
+
+DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, const clock::Moment& now)
+{
+    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind),
+            instructionText(view.reminder.kind), whenText(when, now),
+            view.reminder.kind == aftercare::InstructionKind::diaryEntry};
+}
+
+}  // namespace
+
+QList<DayLine> TodayBoard::due() const
+{
+    QList<DayLine> lines;
+    for (const patient::ReminderView& view : m_today.dueNow)
+        lines << lineOf(view, m_home.zone().moment(view.reminder.due), m_today.now);
+    return lines;
+}
+
+QList<DayLine> TodayBoard::next() const
+{
+    QList<DayLine> lines;
+    for (const patient::ReminderView& view : m_today.next)
+        lines << lineOf(view, m_home.zone().moment(view.laterUntil.value_or(view.reminder.due)), m_today.now);
+    return lines;
+}
+
+QList<DayLine> TodayBoard::rules() const
+{
+    QList<DayLine> lines;
+    for (const aftercare::Instruction& instruction : m_today.inForce) {
+        if (instruction.kind == aftercare::InstructionKind::diaryEntry
+            || instruction.kind == aftercare::InstructionKind::followUp)
+            continue;
+        QString text = instructionText(instruction.kind);
+        if (!instruction.clinicText.empty())
+            text += QLatin1Char(' ') + QString::fromStdString(instruction.clinicText);
+        lines << DayLine{QString::fromStdString(instruction.id), instructionTitle(instruction.kind), text.trimmed(),
+                         untilText(instruction.lastDay, m_today.day), false};
+    }
+    return lines;
+}
+
+std::vector<clock::Instant> TodayBoard::laterTimes() const
+{
+    const clock::Instant now = m_home.clock().now();
+    return {now + std::chrono::minutes(30), now + std::chrono::hours(2)};
+}
+
+QStringList TodayBoard::laterChoices() const
+{
+    QStringList choices;
+    for (const clock::Instant time : laterTimes())
+        choices << tr("At %1").arg(clockText(m_home.zone().moment(time)));
+    return choices;
+}
+
+QList<charts::CurvePicture> TodayBoard::curves() const
+{
+    QList<charts::CurvePicture> pictures;
+    if (m_home.isOpen() && m_home.diary().joined())
+        for (const auto symptom : {recovery::Symptom::swelling, recovery::Symptom::pain})
+            for (const auto side : {recovery::Side::right, recovery::Side::left}) {
+                charts::CurvePicture picture = charts::pictureOf(m_home.diary().curve({symptom, side}));
+                picture.title = symptomName(symptom) + tr(", ") + sideName(side);
+                pictures << picture;
+            }
+    return pictures;
+}
+
+void TodayBoard::answer(const QString& key, records::ReminderAnswer answer, std::optional<clock::Instant> until)
+{
+    if (!m_home.isOpen())
+        return;
+    if (const Done stored = m_home.diary().answerReminder(key.toStdString(), answer, until); !stored)
+        Q_EMIT failed(errorText(stored.error()));
+    m_home.touch();
+}
+
+void TodayBoard::done(const QString& key) { answer(key, records::ReminderAnswer::done); }
+void TodayBoard::notDone(const QString& key) { answer(key, records::ReminderAnswer::notDone); }
+
+void TodayBoard::later(const QString& key, int choice)
+{
+    const auto times = laterTimes();
+    if (choice >= 0 && choice < static_cast<int>(times.size()))
+        answer(key, records::ReminderAnswer::later, times[static_cast<std::size_t>(choice)]);
+}
+
+}  // namespace ebbline::diaryapp

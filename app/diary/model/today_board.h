@@ -1,0 +1,82 @@
+#pragma once
+/// \file
+/// The day: what is usual, what to do now, what comes next, how the course runs, what was sent.
+
+#include "app/charts/curve_picture.h"
+#include "app/diary/model/home.h"
+
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::diaryapp {
+
+/// One line with a title and a sentence: a reminder, or a rule in force.
+struct DayLine {
+    Q_GADGET
+    QML_VALUE_TYPE(dayLine)
+    Q_PROPERTY(QString key MEMBER key)
+    Q_PROPERTY(QString title MEMBER title)
+    Q_PROPERTY(QString text MEMBER text)
+    Q_PROPERTY(QString when MEMBER when)
+    Q_PROPERTY(bool isEntry MEMBER isEntry)  ///< answered by writing an entry
+
+public:
+    QString key;
+    QString title;
+    QString text;
+    QString when;
+    bool isEntry = false;
+    bool operator==(const DayLine&) const = default;
+};
+
+class TodayBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString day READ day NOTIFY changed FINAL)              ///< "Day 2"
+    Q_PROPERTY(QString followUp READ followUp NOTIFY changed FINAL)    ///< "Follow-up: 22 March, 10:00"
+    Q_PROPERTY(QString usual READ usual NOTIFY changed FINAL)          ///< what is usual today, in words
+    Q_PROPERTY(QString usualGround READ usualGround NOTIFY changed FINAL)  ///< what stands behind it
+    Q_PROPERTY(QString sent READ sent NOTIFY changed FINAL)            ///< where the last entry is
+    Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)    ///< a warning not read yet; empty: none
+    Q_PROPERTY(QString unread READ unread NOTIFY changed FINAL)        ///< notes from the clinic; empty: none
+    Q_PROPERTY(QList<ebbline::diaryapp::DayLine> due READ due NOTIFY changed FINAL)
+    Q_PROPERTY(QList<ebbline::diaryapp::DayLine> next READ next NOTIFY changed FINAL)
+    Q_PROPERTY(QList<ebbline::diaryapp::DayLine> rules READ rules NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList laterChoices READ laterChoices NOTIFY changed FINAL)
+    Q_PROPERTY(QList<ebbline::charts::CurvePicture> curves READ curves NOTIFY changed FINAL)
+
+public:
+    explicit TodayBoard(Home& home, QObject* parent = nullptr);
+
+    QString day() const;
+    QString followUp() const;
+    QString usual() const;
+    QString usualGround() const;
+    QString sent() const;
+    QString standing() const;
+    QString unread() const;
+    QList<DayLine> due() const;
+    QList<DayLine> next() const;
+    QList<DayLine> rules() const;
+    QStringList laterChoices() const;
+    /// Swelling and pain, each left and right.
+    QList<charts::CurvePicture> curves() const;
+
+    Q_INVOKABLE void done(const QString& key);
+    Q_INVOKABLE void notDone(const QString& key);
+    Q_INVOKABLE void later(const QString& key, int choice);
+    Q_INVOKABLE void refresh();
+
+Q_SIGNALS:
+    void changed();
+    void failed(const QString& text);
+
+private:
+    void answer(const QString& key, records::ReminderAnswer answer, std::optional<clock::Instant> until = {});
+    std::vector<clock::Instant> laterTimes() const;
+
+    Home& m_home;
+    patient::Today m_today;
+};
+
+}  // namespace ebbline::diaryapp

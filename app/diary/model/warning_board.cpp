@@ -1,0 +1,117 @@
+#include "app/diary/model/warning_board.h"
+
+#include "app/diary/model/words.h"
+
+#include <QDesktopServices>
+#include <QUrl>
+
+namespace ebbline::diaryapp {
+
+WarningBoard::WarningBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+{
+    connect(&home, &Home::changed, this, &WarningBoard::changed);
+    connect(&home, &Home::openChanged, this, &WarningBoard::changed);
+}
+
+void WarningBoard::show(std::vector<triage::Finding> findings)
+{
+    m_findings = std::move(findings);
+    Q_EMIT changed();
+}
+
+void WarningBoard::showStanding()
+{
+    show(m_home.isOpen() ? m_home.diary().today().standing : std::vector<triage::Finding>{});
+}
+
+bool WarningBoard::isEmergency() const
+{
+    return !m_findings.empty() && m_findings.front().urgency == recovery::Urgency::emergency;
+}
+
+bool WarningBoard::isLoud() const
+{
+    return !m_findings.empty() && m_findings.front().urgency <= recovery::Urgency::callNow;
+}
+
+QString WarningBoard::title() const
+{
+    return m_findings.empty() ? tr("Whom to call") : adviceFor(m_findings.front()).title;
+}
+
+QString WarningBoard::doNow() const
+{
+    if (m_findings.empty())
+        return tr("If you are worried, call. You do not need a reason.");
+    QStringList lines;
+    for (const triage::Finding& finding : m_findings)
+        for (const QString& line : adviceFor(finding).doNow.split(QLatin1Char('\n')))
+            if (finding.urgency == m_findings.front().urgency && !lines.contains(line))
+                lines << line;
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString WarningBoard::reason() const
+{
+    QStringList lines;
+    for (const triage::Finding& finding : m_findings) {
+        const QString reason = adviceFor(finding).reason;
+        if (!lines.contains(reason))
+            lines << reason;
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString WarningBoard::sentState() const
+{
+    return tr("A call is faster than the diary: the clinic may not have seen your entry yet.");
+}
+
+QString WarningBoard::clinicName() const
+{
+    const auto contacts = m_home.contacts();
+    return contacts ? QString::fromStdString(contacts->clinicName) : QString();
+}
+
+QList<CallLine> WarningBoard::calls() const
+{
+    QList<CallLine> lines;
+    const auto contacts = m_home.contacts();
+    if (!contacts) {
+        // Before a clinic is joined there is no number of its own; the European one is said with its place.
+        lines << CallLine{tr("Emergency number (European Union)"), QStringLiteral("112"), true};
+        return lines;
+    }
+    const CallLine emergency{tr("Emergency number"), QString::fromStdString(contacts->emergencyNumber), true};
+    if (isEmergency())
+        lines << emergency;
+    lines << CallLine{tr("Your clinic"), QString::fromStdString(contacts->clinicPhone), false};
+    if (!contacts->onCallPhone.empty())
+        lines << CallLine{tr("If nobody answers"), QString::fromStdString(contacts->onCallPhone), false};
+    if (!isEmergency())
+        lines << emergency;
+    return lines;
+}
+
+void WarningBoard::confirm()
+{
+    if (m_home.isOpen())
+        for (const triage::Finding& finding : m_findings)
+            if (finding.urgency <= recovery::Urgency::callNow)
+                if (const Done done = m_home.diary().confirmWarning(finding); !done)
+                    Q_EMIT failed(errorText(done.error()));
+    m_findings.clear();
+    m_home.touch();
+    Q_EMIT confirmed();
+}
+
+bool WarningBoard::call(const QString& number)
+{
+    QString plain;
+    for (const QChar c : number)
+        if (c.isDigit() || c == QLatin1Char('+'))
+            plain += c;
+    return QDesktopServices::openUrl(QUrl(QStringLiteral("tel:") + plain));
+}
+
+}  // namespace ebbline::diaryapp

@@ -1,0 +1,73 @@
+#pragma once
+/// \file
+/// Warnings, and whom to call. Calm, exact, never ahead of the facts, never softened.
+
+#include "app/diary/model/home.h"
+
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::diaryapp {
+
+/// A number to call.
+struct CallLine {
+    Q_GADGET
+    QML_VALUE_TYPE(callLine)
+    Q_PROPERTY(QString title MEMBER title)
+    Q_PROPERTY(QString number MEMBER number)
+    Q_PROPERTY(bool emergency MEMBER emergency)
+
+public:
+    QString title;
+    QString number;
+    bool emergency = false;
+    bool operator==(const CallLine&) const = default;
+};
+
+class WarningBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(bool emergency READ isEmergency NOTIFY changed FINAL)
+    Q_PROPERTY(bool loud READ isLoud NOTIFY changed FINAL)  ///< emergency or call now: takes the whole page
+    Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
+    Q_PROPERTY(QString doNow READ doNow NOTIFY changed FINAL)
+    Q_PROPERTY(QString reason READ reason NOTIFY changed FINAL)
+    Q_PROPERTY(QString sentState READ sentState CONSTANT FINAL)
+    /// Numbers in the order to try them: for an emergency the emergency number first.
+    Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
+    Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed FINAL)
+
+public:
+    explicit WarningBoard(Home& home, QObject* parent = nullptr);
+
+    /// The findings to show, most urgent first.
+    void show(std::vector<triage::Finding> findings);
+    /// What still stands from earlier entries.
+    void showStanding();
+    bool isEmpty() const { return m_findings.empty(); }
+
+    bool isEmergency() const;
+    bool isLoud() const;
+    QString title() const;
+    QString doNow() const;
+    QString reason() const;
+    QString sentState() const;
+    QList<CallLine> calls() const;
+    QString clinicName() const;
+
+    /// The patient has read it: recorded, and it no longer covers the day.
+    Q_INVOKABLE void confirm();
+    /// Hands the number to the phone. \returns false where nothing can dial: the number stays on the page.
+    Q_INVOKABLE bool call(const QString& number);
+
+Q_SIGNALS:
+    void changed();
+    void confirmed();
+    void failed(const QString& text);
+
+private:
+    Home& m_home;
+    std::vector<triage::Finding> m_findings;
+};
+
+}  // namespace ebbline::diaryapp

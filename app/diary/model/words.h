@@ -1,0 +1,39 @@
+#pragma once
+/// \file
+/// The diary's words: questions, instructions and advice, in the second person, short, for a tired
+/// reader. English at reading grade 6 or below (tests/app/diary). Translated.
+
+#include "core/aftercare/care_plan.h"
+#include "core/triage/queue.h"
+
+#include <QString>
+
+namespace ebbline::diaryapp {
+
+QString symptomName(recovery::Symptom symptom);      ///< "Swelling"
+QString symptomQuestion(recovery::Symptom symptom);  ///< "How swollen is it?"
+QString lowestWord(recovery::Symptom symptom);       ///< "0: none"
+QString highestWord(recovery::Symptom symptom);      ///< "10: worst you can think of"
+QString sideName(recovery::Side side);               ///< "Your left"
+
+/// A yes/no question in plain words; colour is always compared with the other side.
+QString signQuestion(recovery::Sign sign);
+
+QString instructionTitle(aftercare::InstructionKind kind);  ///< "Dressings off"
+/// What, until when, and why, in at most two short sentences.
+QString instructionText(aftercare::InstructionKind kind);
+
+/// What a finding means for the patient, and what to do. Never softened.
+struct Advice {
+    QString title;   ///< "Call the clinic now"
+    QString doNow;   ///< what to do first
+    QString reason;  ///< why, with what was written
+};
+Advice adviceFor(const triage::Finding& finding);
+
+/// What went wrong and what to do about it.
+QString errorText(const Error& error);
+
+QString digits(int number);  ///< in the digits of the language
+
+}  // namespace ebbline::diaryapp
