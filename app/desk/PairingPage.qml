@@ -87,7 +87,7 @@ PageFrame {
         objectName: "number"
         visible: root.board.comparing
         text: root.board.number
-        font.pixelSize: 2.4 * Theme.textDisplay
+        font.pixelSize: Theme.textHuge
         font.letterSpacing: 4
         strong: true
         Accessible.name: qsTr("Six digits: %1").arg(root.board.number.split("").join(" "))

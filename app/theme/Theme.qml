@@ -47,6 +47,7 @@ QtObject {
     readonly property real textLarge: Math.round(bodySize * 1.25 * textScale)
     readonly property real textTitle: Math.round(bodySize * 1.5625 * textScale)
     readonly property real textDisplay: Math.round(bodySize * 2.44 * textScale)
+    readonly property real textHuge: Math.round(bodySize * 5 * textScale)  // six digits across a room
     readonly property real leading: 1.45
 
     readonly property real gapHair: 4

@@ -59,7 +59,7 @@ void ClinicEditor::open()
             }
             m_people = people.join(u'\n');
         }
-        m_hub = QString::fromStdString(m_workplace.desk().hub());
+        m_hub = recordedHub();
     }
     Q_EMIT changed();
     Q_EMIT peopleChanged();
@@ -99,9 +99,15 @@ QStringList ClinicEditor::missing() const
     return missing;
 }
 
+QString ClinicEditor::recordedHub() const
+{
+    const auto hub = m_workplace.desk().hub();
+    return hub ? QString::fromStdString(hub->host) : QString();
+}
+
 bool ClinicEditor::hubChanged() const
 {
-    return m_workplace.isOpen() && m_hub.trimmed().toStdString() != m_workplace.desk().hub();
+    return m_workplace.isOpen() && m_hub.trimmed() != recordedHub();
 }
 
 bool ClinicEditor::isHubKeyAsked() const

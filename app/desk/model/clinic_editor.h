@@ -53,6 +53,7 @@ Q_SIGNALS:
 private:
     QStringList peopleLines() const;
     bool hubChanged() const;
+    QString recordedHub() const;  ///< \pre the workplace is open
 
     Workplace& m_workplace;
     QString m_name;

@@ -36,7 +36,7 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
         m_alive = std::make_shared<bool>(true);  // an answer to a run before the lock finds nobody
         m_busy = false;
         m_courier.reset();
-        m_courierHub.clear();
+        m_courierAddress.clear();
         m_lastHeard.reset();
         m_problem.reset();
         if (m_workplace.isOpen()) {
@@ -54,12 +54,12 @@ sync::Courier* HubWatch::courier()
         return nullptr;
     }
     const auto hub = m_workplace.desk().hub();
-    if (hub.empty()) {
+    if (!hub) {
         return nullptr;
     }
-    if (!m_courier || hub != m_courierHub) {
-        m_courier = m_maker(hub);
-        m_courierHub = hub;
+    if (!m_courier || hub->address() != m_courierAddress) {
+        m_courier = m_maker(*hub);
+        m_courierAddress = hub->address();
     }
     return m_courier.get();
 }

@@ -14,8 +14,8 @@
 
 namespace ebbline::deskapp {
 
-/// Makes the way to a hub, "host:port". Empty pointer: there is none.
-using CourierMaker = std::function<std::unique_ptr<sync::Courier>(const std::string& hub)>;
+/// Makes the way to a hub. Empty pointer: there is none.
+using CourierMaker = std::function<std::unique_ptr<sync::Courier>(const desk::Desk::Hub& hub)>;
 
 class HubWatch : public QObject {
     Q_OBJECT
@@ -53,7 +53,7 @@ private:
 
     Workplace& m_workplace;
     CourierMaker m_maker;
-    std::string m_courierHub;
+    std::string m_courierAddress;
     std::unique_ptr<sync::Courier> m_courier;
     QTimer m_timer;
     std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);

@@ -127,7 +127,7 @@ QString PairingBoard::blocked() const
     if (!clinic || clinic->contacts.clinicPhone.empty() || clinic->contacts.emergencyNumber.empty()) {
         return tr("First enter the numbers to call on the Clinic page: the phone shows them with every warning.");
     }
-    if (m_workplace.desk().hub().empty()) {
+    if (!m_workplace.desk().hub()) {
         return tr("First name the hub in the settings.");
     }
     if (m_protocols.empty() || !followUpMoment()) {

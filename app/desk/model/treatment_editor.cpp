@@ -108,7 +108,7 @@ void TreatmentEditor::touched()
 void TreatmentEditor::refreshPatients()
 {
     if (m_workplace.isOpen()) {
-        m_patients.setRows(patientRows(m_workplace.state(), m_patientSearch));
+        m_patients.setRows(patientRows(m_workplace.desk().patients(), m_patientSearch));
     }
 }
 

@@ -100,15 +100,15 @@ QList<RowList::Row> baselineRows(const std::map<recovery::Stream, recovery::Scor
     return rows;
 }
 
-QList<RowList::Row> patientRows(const journal::State& state, const QString& search)
+QList<RowList::Row> patientRows(const std::vector<records::PatientRegistered>& patients, const QString& search)
 {
     QList<RowList::Row> rows;
-    for (const auto& [id, patient] : state.patients) {
+    for (const auto& patient : patients) {
         PatientRow row;
         row.name = QString::fromStdString(patient.name);
         row.phone = QString::fromStdString(patient.phone);
         if (search.isEmpty() || row.name.contains(search, Qt::CaseInsensitive) || row.phone.contains(search)) {
-            row.key = keyOf(id);
+            row.key = keyOf(patient.patient);
             rows.append({row.key, {}, QVariant::fromValue(row)});
         }
     }

@@ -4,13 +4,13 @@
 
 #include "app/desk/model/row_list.h"
 #include "app/face/face_paint.h"
-#include "core/journal/state.h"
+#include "core/records/bodies.h"
 
 #include <QStringList>
 
 namespace ebbline::deskapp {
 
-QList<RowList::Row> patientRows(const journal::State& state, const QString& search);
+QList<RowList::Row> patientRows(const std::vector<records::PatientRegistered>& patients, const QString& search);
 QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placements);
 QList<RowList::Row> baselineRows(const std::map<recovery::Stream, recovery::Score>& baseline);
 QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements);

@@ -1,0 +1,100 @@
+// The clinic's program.
+#include "app/desk/desk_program.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QFile>
+#include <QStandardPaths>
+#include <QTimeZone>
+
+#include <cstdio>
+
+using namespace ebbline;
+
+namespace {
+
+/// The first line of a file, without its end.
+std::optional<QByteArray> firstLine(const QString& name)
+{
+    QFile file(name);
+    if (!file.open(QIODevice::ReadOnly)) {
+        return std::nullopt;
+    }
+    auto line = file.readLine(4096);
+    while (line.endsWith('\n') || line.endsWith('\r')) {
+        line.chop(1);
+    }
+    return line;
+}
+
+int complain(const QString& text)
+{
+    std::fprintf(stderr, "ebbline-desk: %s\n", qPrintable(text));
+    return 2;
+}
+
+}  // namespace
+
+int main(int argc, char* argv[])
+{
+    QApplication application(argc, argv);  // the charts need widgets
+    QApplication::setApplicationName(QStringLiteral("ebbline-desk"));
+    QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
+    QApplication::setDesktopFileName(QStringLiteral("ebbline-desk"));
+
+    QCommandLineParser parser;
+    parser.setApplicationDescription(QStringLiteral("The clinic's side of aftercare between a thread lift and its follow-up."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    const QCommandLineOption vault(QStringLiteral("vault"), QStringLiteral("Folder of the clinic's vault."), QStringLiteral("folder"));
+    const QCommandLineOption passphrase(QStringLiteral("passphrase-file"),
+                                        QStringLiteral("Unlock, or set up, with the first line of this file."),
+                                        QStringLiteral("file"));
+    const QCommandLineOption hub(QStringLiteral("hub"),
+                                 QStringLiteral("Hub on this very machine, without TLS. Others are named on the Clinic page."),
+                                 QStringLiteral("host:port"));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en, de or ar."), QStringLiteral("code"));
+    parser.addOptions({vault, passphrase, hub, language});
+    parser.process(application);
+
+    if (parser.isSet(hub) && !deskapp::isThisMachine(parser.value(hub))) {
+        return complain(QStringLiteral("--hub names another machine; name it on the Clinic page, with its fingerprint"));
+    }
+    const auto zone = aftercare::Zone::find(QTimeZone::systemTimeZoneId().toStdString())
+                          .or_else([](const Error&) { return aftercare::Zone::find("UTC"); });
+    if (!zone) {
+        return complain(QStringLiteral("the time zone database is missing"));
+    }
+    const auto folder = parser.isSet(vault) ? parser.value(vault)
+                                            : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/vault");
+    const clock::SystemClock clock;
+    app::DeskProgram program({.folder = folder.toStdString(),
+                              .clock = clock,
+                              .zone = *zone,
+                              .courier = {},
+                              .language = parser.value(language),
+                              .syncEvery = std::chrono::seconds(30),
+                              .locksWhenIdle = true});
+    if (parser.isSet(passphrase)) {
+        auto words = firstLine(parser.value(passphrase));
+        if (!words || words->isEmpty()) {
+            return complain(QStringLiteral("the passphrase file cannot be read"));
+        }
+        const bytes::View raw(reinterpret_cast<const std::uint8_t*>(words->constData()), static_cast<std::size_t>(words->size()));
+        const auto opened = program.workplace().vaultExists() ? program.workplace().unlock(raw)
+                                                              : program.workplace().create(raw, crypto::StretchCost{});
+        words->fill('\0');
+        if (!opened) {
+            return complain(QStringLiteral("the vault cannot be opened"));
+        }
+    }
+    if (parser.isSet(hub) && program.workplace().isOpen()) {
+        if (!program.workplace().settle(program.workplace().desk().setHub(parser.value(hub).toStdString(), false, {}))) {
+            return complain(QStringLiteral("the hub cannot be set"));
+        }
+    }
+    if (!program.show(QSize(1280, 800))) {
+        return complain(QStringLiteral("the pages cannot be loaded"));
+    }
+    return QApplication::exec();
+}
