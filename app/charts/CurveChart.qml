@@ -21,8 +21,8 @@ Item {
     required property color rightColor
     required property color paper
     required property font font
-    readonly property real plotLeft: chart.x + chart.plotArea.x
-    readonly property real plotWidth: chart.plotArea.width
+    readonly property real plotLeft: plot.plotArea.x
+    readonly property real plotWidth: plot.plotArea.width
 
     LayoutMirroring.enabled: false
     LayoutMirroring.childrenInherit: true
@@ -43,6 +43,8 @@ Item {
         right: root.rightColor
         paper: root.paper
         font: root.font
+        width: chart.width
+        height: chart.height
         Component.onCompleted: plot.attach(anchor)
     }
     ChartView {
@@ -51,6 +53,7 @@ Item {
         anchors.fill: parent
         antialiasing: true
         backgroundColor: "transparent"
+        plotArea: plot.plotArea
         legend.visible: false
         margins { left: 0; top: 0; right: 0; bottom: 0 }
 

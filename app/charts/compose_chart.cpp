@@ -1,5 +1,6 @@
 #include "app/charts/compose_chart.h"
 
+#include "app/charts/axis_labels.h"
 #include "app/charts/curve_words.h"
 #include "app/charts/event_line.h"
 
@@ -21,7 +22,7 @@ namespace ebbline::charts {
 
 namespace {
 
-/// An axis with labels at given values only: the library's own ticks would fall on 5.25.
+/// An axis with a line of the grid at each tick; its numbers are AxisLabels'.
 template <typename Ticks>
 QCategoryAxis* axisOf(double low, double high, const Ticks& ticks, const ChartStyle& style)
 {
@@ -29,11 +30,10 @@ QCategoryAxis* axisOf(double low, double high, const Ticks& ticks, const ChartSt
     axis->setLabelsPosition(QCategoryAxis::AxisLabelsPositionOnValue);
     axis->setStartValue(low - 1);
     for (const int tick : ticks) {
-        axis->append(digits(tick), tick);
+        axis->append(QString::number(tick), tick);
     }
     axis->setRange(low, high);
-    axis->setLabelsFont(style.font);
-    axis->setLabelsColor(style.inkSoft);
+    axis->setLabelsVisible(false);
     axis->setLinePen(QPen(style.line, 1));
     auto grid = style.line;
     grid.setAlphaF(0.35f);
@@ -122,6 +122,14 @@ ChartStyle paperStyle(const QFont& font)
     return style;
 }
 
+QMarginsF plotMargins(const ChartStyle& style)
+{
+    const QFontMetricsF metrics(style.font);
+    constexpr double tick = 8;
+    return {metrics.horizontalAdvance(digits(highestScore)) + 2 * tick, metrics.height() / 2 + 1,
+            metrics.horizontalAdvance(digits(lastDay)) / 2 + 3, metrics.height() + tick};
+}
+
 void composeChart(QChart& chart, const CurvePicture& picture, const ChartStyle& style)
 {
     chart.removeAllSeries();
@@ -133,9 +141,6 @@ void composeChart(QChart& chart, const CurvePicture& picture, const ChartStyle& 
     chart.setBackgroundVisible(false);
     chart.setPlotAreaBackgroundVisible(false);
     chart.setContentsMargins(0, 0, 0, 0);
-    // Half of the top and of the last label stand outside the plot.
-    const QFontMetricsF metrics(style.font);
-    chart.setMargins({0, qRound(metrics.height() / 2), qRound(metrics.horizontalAdvance(digits(lastDay)) / 2 + 3), 0});
     if (auto* layout = chart.layout()) {
         layout->setContentsMargins(0, 0, 0, 0);
     }
@@ -145,6 +150,13 @@ void composeChart(QChart& chart, const CurvePicture& picture, const ChartStyle& 
     constexpr std::array scoreTicks{0, 2, 4, 6, 8, 10};
     chart.addAxis(axisOf(firstDay, lastDay, dayTicks, style), Qt::AlignBottom);
     chart.addAxis(axisOf(0, highestScore, scoreTicks, style), Qt::AlignLeft);
+    const auto items = chart.childItems();
+    for (auto* item : items) {
+        if (item->type() == AxisLabels::Type) {
+            delete item;
+        }
+    }
+    new AxisLabels(chart, style);  // belongs to the chart
 
     addBand(chart, picture, style);
     const bool left = picture.isLeft();
@@ -172,6 +184,7 @@ void paintChart(QPainter& painter, const QRectF& area, double unitsPerPixel, con
     const double eventSpace = events.isEmpty() ? 0 : eventLineHeight(events, 0, size.width() * 0.9, style.font) + 6;
     chart->resize(size.width(), size.height() - eventSpace);
     chart->layout()->activate();
+    chart->setPlotArea(chart->rect().marginsRemoved(plotMargins(style)));
     scene.setSceneRect(QRectF(QPointF(), size));
     scene.render(&painter, area, scene.sceneRect());
 

@@ -7,12 +7,16 @@
 #include "app/charts/curve_picture.h"
 
 #include <QList>
+#include <QMarginsF>
 
 class QChart;
 class QPainter;
 class QRectF;
 
 namespace ebbline::charts {
+
+/// Room around the plot for the labels, pixels. Given to the library, which else leaves labels out.
+QMarginsF plotMargins(const ChartStyle& style);
 
 /// Replaces everything in the chart.
 void composeChart(QChart& chart, const CurvePicture& picture, const ChartStyle& style);

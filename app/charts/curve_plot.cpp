@@ -34,21 +34,31 @@ void CurvePlot::attach(QAbstractSeries* anchor)
     compose();
 }
 
+ChartStyle CurvePlot::style() const
+{
+    ChartStyle style;
+    style.ink = m_ink;
+    style.inkSoft = m_inkSoft;
+    style.line = m_line;
+    style.sand = m_sand;
+    style.bandEdge = m_bandEdge;
+    style.left = m_left;
+    style.right = m_right;
+    style.paper = m_paper;
+    style.font = m_font;
+    return style;
+}
+
+QRectF CurvePlot::plotArea() const
+{
+    return QRectF(0, 0, m_width, m_height).marginsRemoved(plotMargins(style()));
+}
+
 void CurvePlot::compose()
 {
     m_pending = false;
     if (auto* chart = qobject_cast<QChart*>(m_chart.data())) {
-        ChartStyle style;
-        style.ink = m_ink;
-        style.inkSoft = m_inkSoft;
-        style.line = m_line;
-        style.sand = m_sand;
-        style.bandEdge = m_bandEdge;
-        style.left = m_left;
-        style.right = m_right;
-        style.paper = m_paper;
-        style.font = m_font;
-        composeChart(*chart, m_picture, style);
+        composeChart(*chart, m_picture, style());
     }
 }
 

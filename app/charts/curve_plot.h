@@ -26,12 +26,18 @@ class CurvePlot : public QObject {
     Q_PROPERTY(QColor right MEMBER m_right NOTIFY styleChanged FINAL)
     Q_PROPERTY(QColor paper MEMBER m_paper NOTIFY styleChanged FINAL)
     Q_PROPERTY(QFont font MEMBER m_font NOTIFY styleChanged FINAL)
+    Q_PROPERTY(qreal width MEMBER m_width NOTIFY styleChanged FINAL)    ///< of the chart, pixels
+    Q_PROPERTY(qreal height MEMBER m_height NOTIFY styleChanged FINAL)
+    Q_PROPERTY(QRectF plotArea READ plotArea NOTIFY styleChanged FINAL)
 
 public:
     explicit CurvePlot(QObject* parent = nullptr);
 
     CurvePicture picture() const { return m_picture; }
     void setPicture(const CurvePicture& picture);
+
+    /// Where the plot lies inside a chart of width and height.
+    QRectF plotArea() const;
 
     /// Takes over the chart that holds this series; the series itself goes.
     Q_INVOKABLE void attach(QAbstractSeries* anchor);
@@ -42,6 +48,7 @@ Q_SIGNALS:
 
 private:
     void compose();
+    ChartStyle style() const;
 
     CurvePicture m_picture;
     QColor m_ink;
@@ -53,6 +60,8 @@ private:
     QColor m_right;
     QColor m_paper;
     QFont m_font;
+    qreal m_width = 0;
+    qreal m_height = 0;
     QPointer<QObject> m_chart;
     bool m_pending = false;
 };

@@ -29,7 +29,7 @@ T.Button {
         id: label
 
         text: control.text
-        color: control.primary ? Theme.onTide : control.tone
+        color: control.primary ? Theme.inkOnTide : control.tone
         font.family: Theme.family
         font.pixelSize: Theme.textBody
         font.weight: Font.DemiBold

@@ -26,6 +26,8 @@ ColumnLayout {
         Accessible.ignored: true
     }
     Flow {
+        id: flow
+
         spacing: Theme.gapHair
         Layout.fillWidth: true
 
@@ -40,8 +42,8 @@ ColumnLayout {
                 readonly property bool current: option.index === root.current
 
                 text: option.modelData
-                implicitWidth: Math.max(Theme.target, word.implicitWidth + 2 * Theme.gapSmall + 2 * Theme.gapHair)
-                width: Math.min(implicitWidth, root.width)
+                width: Math.min(Math.max(Theme.target, natural.advanceWidth + 2 * (Theme.gapSmall + Theme.gapHair)),
+                                Math.max(Theme.target, flow.width))
                 implicitHeight: Math.max(Theme.target, word.implicitHeight + Theme.gapSmall)
                 horizontalPadding: Theme.gapSmall
                 focusPolicy: Qt.StrongFocus
@@ -53,11 +55,18 @@ ColumnLayout {
                 Accessible.onPressAction: option.clicked()
                 Keys.onReturnPressed: option.clicked()
 
+                TextMetrics {
+                    id: natural
+
+                    text: option.text
+                    font: word.font
+                }
+
                 contentItem: Text {
                     id: word
 
                     text: option.text
-                    color: option.current ? Theme.onTide : Theme.ink
+                    color: option.current ? Theme.inkOnTide : Theme.ink
                     font.family: Theme.family
                     font.pixelSize: Theme.textBody
                     font.weight: option.current ? Font.DemiBold : Font.Normal

@@ -40,7 +40,7 @@ ColumnLayout {
         rightPadding: Theme.gapSmall + Theme.gapHair
         color: Theme.ink
         selectionColor: Theme.tide
-        selectedTextColor: Theme.onTide
+        selectedTextColor: Theme.inkOnTide
         font.family: Theme.family
         font.pixelSize: Theme.textBody
         verticalAlignment: TextInput.AlignVCenter

@@ -30,7 +30,7 @@ ColumnLayout {
         padding: Theme.gapSmall + Theme.gapHair
         color: Theme.ink
         selectionColor: Theme.tide
-        selectedTextColor: Theme.onTide
+        selectedTextColor: Theme.inkOnTide
         font.family: Theme.family
         font.pixelSize: Theme.textBody
         wrapMode: TextEdit.Wrap

@@ -11,6 +11,7 @@ ColumnLayout {
     id: root
 
     property string label
+    property string spokenName: root.label  // for a label that stands elsewhere
     required property list<string> options
     property int current: -1
     signal chosen(int index)
@@ -37,7 +38,7 @@ ColumnLayout {
         onActivated: index => root.chosen(index)
         Layout.fillWidth: true
         Accessible.role: Accessible.ComboBox
-        Accessible.name: root.label
+        Accessible.name: root.spokenName
         Accessible.description: box.displayText
         Accessible.onPressAction: box.popup.open()
 

@@ -34,7 +34,7 @@ T.CheckBox {
             anchors.centerIn: parent
             visible: control.checked
             text: "✓"
-            color: Theme.onTide
+            color: Theme.inkOnTide
             font.family: Theme.family
             font.pixelSize: Theme.textBody
             font.weight: Font.Bold

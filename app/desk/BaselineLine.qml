@@ -19,22 +19,23 @@ RowLayout {
     Words {
         text: root.row.name
         Layout.fillWidth: true
-        Layout.alignment: Qt.AlignBottom
-        Layout.bottomMargin: Theme.gapSmall
+        Layout.preferredWidth: 8 * Theme.textBody
         Accessible.ignored: true
     }
     Picker {
-        label: qsTr("%1, right").arg(root.row.name)
+        spokenName: qsTr("%1, right").arg(root.row.name)
         options: root.points
         current: root.row.right + 1
         onChosen: index => root.scored(2, index - 1)
-        Layout.preferredWidth: 9 * Theme.textBody
+        Layout.fillWidth: false
+        Layout.preferredWidth: 8 * Theme.textBody
     }
     Picker {
-        label: qsTr("%1, left").arg(root.row.name)
+        spokenName: qsTr("%1, left").arg(root.row.name)
         options: root.points
         current: root.row.left + 1
         onChosen: index => root.scored(1, index - 1)
-        Layout.preferredWidth: 9 * Theme.textBody
+        Layout.fillWidth: false
+        Layout.preferredWidth: 8 * Theme.textBody
     }
 }

@@ -90,7 +90,7 @@ PageFrame {
             required property string modelData
 
             text: qsTr("Missing: %1").arg(modelData)
-            color: Theme.callNow
+            soft: true
             Layout.fillWidth: true
         }
     }

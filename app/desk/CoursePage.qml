@@ -46,34 +46,40 @@ PageFrame {
         rowSpacing: Theme.gapLarge
         Layout.fillWidth: true
 
-        CurvePanel {
-            curves: root.course.curves
+        ColumnLayout {
+            spacing: Theme.gapLarge
             Layout.fillWidth: true
             Layout.preferredWidth: 62
             Layout.alignment: Qt.AlignTop
+
+            CurvePanel {
+                curves: root.course.curves
+                Layout.fillWidth: true
+            }
+            EntryPanel {
+                entries: root.course.entries
+                Layout.fillWidth: true
+            }
         }
-        FindingPanel {
-            course: root.course
+        ColumnLayout {
+            spacing: Theme.gapLarge
             Layout.fillWidth: true
             Layout.preferredWidth: 38
             Layout.alignment: Qt.AlignTop
-        }
-        EntryPanel {
-            entries: root.course.entries
-            Layout.fillWidth: true
-            Layout.preferredWidth: 62
-            Layout.alignment: Qt.AlignTop
-        }
-        MessagePanel {
-            course: root.course
-            Layout.fillWidth: true
-            Layout.preferredWidth: 38
-            Layout.alignment: Qt.AlignTop
+
+            FindingPanel {
+                course: root.course
+                Layout.fillWidth: true
+            }
+            MessagePanel {
+                course: root.course
+                Layout.fillWidth: true
+            }
         }
     }
     ClosePanel {
         shown: root.course.closingKey.length > 0
-        title: qsTr("Close a finding")
+        title: qsTr("Close: %1").arg(root.course.closingTitle)
         outcomes: root.program.outcomes
         onDecided: (outcome, note) => root.course.close(outcome, note)
         onCancelled: root.course.cancelClosing()

@@ -21,6 +21,7 @@ PageFrame {
             hint: qsTr("Name or lot")
             value: root.program.courses.search
             onEdited: text => root.program.courses.search = text
+            Layout.fillWidth: false
             Layout.preferredWidth: 16 * Theme.textBody
         }
     ]

@@ -20,7 +20,7 @@ Item {
 
         SideMark {
             anchors.verticalCenter: parent.verticalCenter
-            left: root.picture.left
+            isLeft: root.picture.left
         }
         Words {
             text: root.picture.title

@@ -72,7 +72,7 @@ Card {
                 height: parent.height
                 width: root.ready ? Math.max(height, parent.width * Math.min(1, root.editor.dosePart)) : 0
                 radius: height / 2
-                color: root.over ? Theme.emergency : Theme.tide
+                color: root.over ? Theme.emergencyFill : Theme.tide
             }
         }
         Words {

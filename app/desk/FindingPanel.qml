@@ -17,6 +17,20 @@ ColumnLayout {
         text: qsTr("Findings")
         Layout.fillWidth: true
     }
+    RowLayout {
+        visible: root.course.openFindings > 1
+        spacing: Theme.gapHair
+
+        ActButton {
+            text: qsTr("Take all")
+            onClicked: root.course.takeAll()
+        }
+        ActButton {
+            text: qsTr("Called about all")
+            quiet: true
+            onClicked: root.course.calledAll()
+        }
+    }
     Words {
         visible: root.course.findings.count === 0
         text: qsTr("No rule and no warning sign has asked for a look.")

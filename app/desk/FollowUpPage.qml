@@ -127,7 +127,7 @@ PageFrame {
             required property string modelData
 
             text: modelData
-            color: Theme.callNow
+            soft: true
             Layout.fillWidth: true
         }
     }

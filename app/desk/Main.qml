@@ -78,18 +78,12 @@ ApplicationWindow {
             Loader {
                 id: page
 
+                property url shown: root.program.pageSource
+
                 focus: true
+                onShownChanged: page.setSource(page.shown, { program: root.program })
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Component.onCompleted: page.setSource(root.program.pageSource, { program: root.program })
-
-                Connections {
-                    target: root.program
-
-                    property url shown: root.program.pageSource
-
-                    onShownChanged: page.setSource(root.program.pageSource, { program: root.program })
-                }
             }
         }
     }

@@ -17,7 +17,7 @@ PageFrame {
     Rectangle {
         visible: root.board.alarming
         implicitHeight: stop.implicitHeight + 2 * Theme.gap
-        color: Theme.emergency
+        color: Theme.emergencyFill
         radius: Theme.corner
         Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
@@ -32,7 +32,7 @@ PageFrame {
             anchors.margins: Theme.gapLarge
             text: root.board.text
             strong: true
-            color: Theme.onAlarm
+            color: Theme.inkOnAlarm
             font.pixelSize: Theme.textLarge
         }
     }

@@ -54,7 +54,7 @@ ColumnLayout {
                     Accessible.ignored: true
                 }
                 SideMark {
-                    left: line.row.isLeft
+                    isLeft: line.row.isLeft
                 }
                 Words {
                     text: line.row.side + ", " + line.row.zone

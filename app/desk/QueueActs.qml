@@ -9,7 +9,7 @@ RowLayout {
     id: root
 
     required property queueRow row
-    readonly property color tone: root.row.urgency === 1 ? Theme.onAlarm : Theme.tide
+    readonly property color tone: root.row.urgency === 1 ? Theme.inkOnAlarm : Theme.tide
     signal opened
     signal taken
     signal called
@@ -24,8 +24,8 @@ RowLayout {
         onClicked: root.opened()
     }
     ActButton {
-        text: qsTr("Take")
-        visible: !root.row.isTaken
+        text: root.row.isTaken ? qsTr("Taken") : qsTr("Take")
+        enabled: !root.row.isTaken
         tone: root.tone
         quiet: root.row.urgency !== 1
         hint: root.row.name

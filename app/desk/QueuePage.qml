@@ -26,6 +26,7 @@ PageFrame {
             hint: root.program.settings.singleKeys ? qsTr("Name or lot  ( / )") : qsTr("Name or lot")
             value: root.queue.search
             onEdited: text => root.queue.search = text
+            Layout.fillWidth: false
             Layout.preferredWidth: 16 * Theme.textBody
         }
     ]
@@ -64,10 +65,6 @@ PageFrame {
             ScrollBar.vertical: ScrollBar {
                 policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
                 Accessible.ignored: true
-            }
-            section.property: "section"
-            section.delegate: QueueSection {
-                width: list.width - Theme.gap
             }
             delegate: QueueRow {
                 width: list.width - Theme.gap

@@ -16,13 +16,13 @@ ColumnLayout {
     Words {
         text: root.row.title
         strong: true
-        color: root.emergency ? Theme.onAlarm : Theme.ink
+        color: root.emergency ? Theme.inkOnAlarm : Theme.ink
         font.pixelSize: root.emergency ? Theme.textDisplay : Theme.textBody
         Layout.fillWidth: true
     }
     Words {
         text: root.row.more.length > 0 ? root.row.reason + " (" + root.row.more + ")" : root.row.reason
-        color: root.emergency ? Theme.onAlarm : Theme.ink
+        color: root.emergency ? Theme.inkOnAlarm : Theme.ink
         font.pixelSize: root.emergency ? Theme.textLarge : Theme.textBody
         Layout.fillWidth: true
     }
@@ -30,7 +30,7 @@ ColumnLayout {
         visible: root.emergency
         text: root.row.advice + " " + root.row.phone
         strong: true
-        color: Theme.onAlarm
+        color: Theme.inkOnAlarm
         font.pixelSize: Theme.textLarge
         Layout.fillWidth: true
         Layout.topMargin: Theme.gapSmall
@@ -41,7 +41,7 @@ ColumnLayout {
               : qsTr("%1 · %2").arg(root.row.taken).arg(root.row.lastEntry)
         small: true
         strong: root.row.isTaken
-        color: root.emergency ? Theme.onAlarm : Theme.inkSoft
+        color: root.emergency ? Theme.inkOnAlarm : Theme.inkSoft
         Layout.fillWidth: true
     }
 }

@@ -25,22 +25,36 @@ Item {
     signal called
     signal closing
 
-    implicitHeight: Math.max(body.implicitHeight, root.emergency ? root.pageHeight * 0.55 : 0)
+    implicitHeight: frame.y + Math.max(body.implicitHeight, root.emergency ? root.pageHeight * 0.55 : 0)
     Accessible.role: Accessible.ListItem
     Accessible.name: root.row.spoken
     Accessible.selectable: true
     Accessible.selected: root.chosen
     Accessible.onPressAction: root.opened()
 
+    Heading {
+        id: heading
+
+        width: parent.width
+        topPadding: Theme.gap
+        bottomPadding: Theme.gapSmall
+        visible: root.row.heading.length > 0
+        level: 2
+        text: root.row.heading
+    }
     Rectangle {
-        anchors.fill: parent
+        id: frame
+
+        y: heading.visible ? heading.height : 0
+        width: parent.width
+        height: parent.height - y
         radius: Theme.corner
-        color: root.emergency ? Theme.emergency : Theme.card
+        color: root.emergency ? Theme.emergencyFill : Theme.card
         border.width: Theme.hairline
         border.color: root.emergency ? Theme.emergency : root.barred ? Theme.callNow : Theme.hair
     }
     Rectangle {
-        anchors.fill: parent
+        anchors.fill: frame
         anchors.margins: -1
         radius: Theme.corner
         color: "transparent"
@@ -49,7 +63,7 @@ Item {
         border.color: root.emergency ? Theme.ink : Theme.focus
     }
     MouseArea {
-        anchors.fill: parent
+        anchors.fill: frame
         onClicked: root.picked()
         onDoubleClicked: root.opened()
     }
@@ -58,7 +72,7 @@ Item {
 
         anchors.left: parent.left
         anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
+        anchors.verticalCenter: frame.verticalCenter
         spacing: 0
 
         QueueRowHead {

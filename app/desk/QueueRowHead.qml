@@ -11,11 +11,11 @@ Rectangle {
     required property queueRow row
     readonly property bool emergency: root.row.urgency === 1
     readonly property bool barred: root.row.urgency === 2
-    readonly property color words: root.emergency || root.barred ? Theme.onAlarm : Theme.ink
-    readonly property color softWords: root.emergency || root.barred ? Theme.onAlarm : Theme.inkSoft
+    readonly property color words: root.emergency || root.barred ? Theme.inkOnAlarm : Theme.ink
+    readonly property color softWords: root.emergency || root.barred ? Theme.inkOnAlarm : Theme.inkSoft
 
     implicitHeight: line.implicitHeight + (root.barred ? 2 * Theme.gapSmall : Theme.gapSmall + Theme.gapHair)
-    color: root.barred ? Theme.callNow : "transparent"
+    color: root.barred ? Theme.callNowFill : "transparent"
     radius: Theme.corner
 
     RowLayout {

@@ -1,6 +1,5 @@
 // The follow-up sheet as it prints.
 import QtQuick
-import QtQuick.Dialogs
 import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
@@ -19,12 +18,13 @@ PageFrame {
             options: ["A4", "Letter"]
             current: root.sheet.letter ? 1 : 0
             onChosen: index => root.sheet.letter = index === 1
+            Layout.fillWidth: false
             Layout.preferredWidth: 10 * Theme.textBody
         },
         ActButton {
             text: qsTr("Save as PDF")
             primary: true
-            onClicked: dialog.open()
+            onClicked: root.sheet.saveAs()
         }
     ]
 
@@ -56,14 +56,5 @@ PageFrame {
                 Accessible.name: qsTr("Page %1 of the sheet").arg(page.index + 1)
             }
         }
-    }
-    FileDialog {
-        id: dialog
-
-        title: qsTr("Save the sheet")
-        fileMode: FileDialog.SaveFile
-        nameFilters: ["PDF (*.pdf)"]
-        selectedFile: root.sheet.suggestedFile.length > 0 ? "file:" + root.sheet.suggestedFile : ""
-        onAccepted: root.sheet.write(dialog.selectedFile)
     }
 }

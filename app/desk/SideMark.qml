@@ -6,8 +6,8 @@ import Ebbline.Theme
 Item {
     id: root
 
-    property bool left: true
-    readonly property color tone: root.left ? Theme.left : Theme.right
+    property bool isLeft: true
+    readonly property color tone: root.isLeft ? Theme.left : Theme.right
 
     width: 2 * Theme.textBody
     height: Theme.textBody
@@ -19,7 +19,7 @@ Item {
         ShapePath {
             strokeColor: root.tone
             strokeWidth: 2
-            strokeStyle: root.left ? ShapePath.SolidLine : ShapePath.DashLine
+            strokeStyle: root.isLeft ? ShapePath.SolidLine : ShapePath.DashLine
             dashPattern: [3, 2]
             startX: 0
             startY: root.height / 2
@@ -30,7 +30,7 @@ Item {
         anchors.centerIn: parent
         width: Theme.textBody * 0.6
         height: width
-        radius: root.left ? width / 2 : 0
+        radius: root.isLeft ? width / 2 : 0
         color: root.tone
     }
 }

@@ -58,7 +58,7 @@ ColumnLayout {
             verticalAlignment: TextInput.AlignVCenter
             color: Theme.ink
             selectionColor: Theme.tide
-            selectedTextColor: Theme.onTide
+            selectedTextColor: Theme.inkOnTide
             font.family: Theme.family
             font.pixelSize: Theme.textBody
             selectByMouse: true

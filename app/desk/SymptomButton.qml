@@ -13,7 +13,7 @@ T.AbstractButton {
     property bool current: false
 
     text: control.row.name
-    implicitWidth: Math.max(7.6 * Theme.textBody, inside.implicitWidth + 2 * Theme.gapSmall)
+    implicitWidth: Math.max(5.9 * Theme.textBody, inside.implicitWidth + Theme.gapSmall + Theme.gapHair)
     implicitHeight: Math.max(Theme.target, inside.implicitHeight + Theme.gapSmall)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.PageTab
@@ -38,7 +38,7 @@ T.AbstractButton {
                 Accessible.ignored: true
             }
             Sparkline {
-                width: 6.4 * Theme.textBody
+                width: 4.9 * Theme.textBody
                 height: 1.5 * Theme.textBody
                 leftCurve: control.row.leftCurve
                 rightCurve: control.row.rightCurve

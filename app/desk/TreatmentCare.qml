@@ -59,7 +59,7 @@ GridLayout {
         Card {
             visible: root.ready && root.editor.missing.length > 0
             implicitHeight: list.implicitHeight + 2 * Theme.gapSmall
-            border.color: Theme.callNow
+            border.color: Theme.line
             Layout.fillWidth: true
 
             ColumnLayout {
@@ -104,6 +104,28 @@ GridLayout {
             text: qsTr("What you see now, for each side. Leave a dash where you did not look.")
             soft: true
             Layout.fillWidth: true
+        }
+        RowLayout {
+            spacing: Theme.gap
+            LayoutMirroring.enabled: false
+            Layout.fillWidth: true
+
+            Item {
+                Layout.fillWidth: true
+                Layout.preferredWidth: 8 * Theme.textBody
+            }
+            Words {
+                text: qsTr("Patient's right")
+                small: true
+                soft: true
+                Layout.preferredWidth: 8 * Theme.textBody
+            }
+            Words {
+                text: qsTr("Patient's left")
+                small: true
+                soft: true
+                Layout.preferredWidth: 8 * Theme.textBody
+            }
         }
         Repeater {
             model: root.ready ? root.editor.baseline : null

@@ -18,7 +18,7 @@ Rectangle {
     implicitWidth: word.implicitWidth + (root.chip || root.filled ? 2 * Theme.gapSmall : 0)
     implicitHeight: word.implicitHeight + Theme.gapHair
     radius: Theme.corner / 2
-    color: root.filled ? root.tone : "transparent"
+    color: !root.filled ? "transparent" : root.urgency === 1 ? Theme.emergencyFill : Theme.callNowFill
     border.width: root.chip ? Theme.hairline : 0
     border.color: root.tone
 
@@ -27,7 +27,7 @@ Rectangle {
 
         anchors.centerIn: parent
         text: root.text
-        color: root.filled || root.onFill ? Theme.onAlarm : root.tone
+        color: root.filled || root.onFill ? Theme.inkOnAlarm : root.tone
         font.family: Theme.family
         font.pixelSize: root.urgency === 1 && root.onFill ? Theme.textTitle : Theme.textBody
         font.weight: root.urgency < 4 ? Font.DemiBold : Font.Normal

@@ -237,7 +237,8 @@ void DeskProgram::dismissNotice()
 
 void DeskProgram::applyLanguage()
 {
-    const QLocale locale(m_settings.language());
+    // English with the clock of 24 hours and day before month: no "PM" to misread at night.
+    const QLocale locale(m_settings.language() == QLatin1String("en") ? QStringLiteral("en_GB") : m_settings.language());
     QLocale::setDefault(locale);
     QCoreApplication::removeTranslator(&m_translator);
     if (m_translator.load(locale, QStringLiteral("desk"), QStringLiteral("_"), QStringLiteral(":/i18n"))) {

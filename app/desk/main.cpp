@@ -1,6 +1,8 @@
 // The clinic's program.
 #include "app/desk/desk_program.h"
 
+#include "core/crypto/crypto.h"
+
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QFile>
@@ -60,8 +62,13 @@ int main(int argc, char* argv[])
     if (parser.isSet(hub) && !deskapp::isThisMachine(parser.value(hub))) {
         return complain(QStringLiteral("--hub names another machine; name it on the Clinic page, with its fingerprint"));
     }
-    const auto zone = aftercare::Zone::find(QTimeZone::systemTimeZoneId().toStdString())
-                          .or_else([](const Error&) { return aftercare::Zone::find("UTC"); });
+    if (!crypto::initialise()) {
+        return complain(QStringLiteral("the cryptographic library cannot start"));
+    }
+    auto zone = aftercare::Zone::find(QTimeZone::systemTimeZoneId().toStdString());
+    if (!zone) {
+        zone = aftercare::Zone::find("UTC");
+    }
     if (!zone) {
         return complain(QStringLiteral("the time zone database is missing"));
     }

@@ -25,14 +25,16 @@ QtObject {
     readonly property color ink: dark ? "#EAF0F1" : stark ? "#000000" : "#1B2730"
     readonly property color inkSoft: dark ? "#A9B8BF" : stark ? "#1A1A1A" : "#4A5862"
     readonly property color tide: dark ? "#6FC3D1" : stark ? "#00394A" : "#0E5A6B"
-    readonly property color onTide: dark ? "#10181C" : "#FFFFFF"
+    readonly property color inkOnTide: dark ? "#10181C" : "#FFFFFF"
     readonly property color left: dark ? "#C9A3EA" : stark ? "#43146B" : "#6A3D8F"
     readonly property color right: dark ? "#F0B069" : stark ? "#5E2F00" : "#9A4F00"
     readonly property color emergency: dark ? "#FF9DB3" : stark ? "#6E0020" : "#8F1239"
     readonly property color callNow: dark ? "#FFB199" : stark ? "#7C1D06" : "#A3341B"
     readonly property color nextDay: dark ? "#A9BEFF" : stark ? "#13256E" : "#2F4A9E"
     readonly property color atReview: inkSoft
-    readonly property color onAlarm: dark ? "#10181C" : "#FFFFFF"
+    readonly property color emergencyFill: stark ? "#6E0020" : "#8F1239"  // grounds of bars and pages
+    readonly property color callNowFill: stark ? "#7C1D06" : "#A3341B"
+    readonly property color inkOnAlarm: "#FFFFFF"
     readonly property color line: dark ? "#6F7F88" : stark ? "#000000" : "#7C8890"
     readonly property color hair: dark ? "#33424A" : stark ? "#000000" : "#DCD8CC"
     readonly property color bandEdge: line

@@ -84,10 +84,11 @@ void CourseBoard::refresh()
                       ? tr("No reminder due yet")
                       : tr("%1 of %n reminder(s) answered “done”", nullptr, static_cast<int>(view->remindersDue))
                             .arg(QLocale().toString(qRound(view->remindersDone * 100)) + QLocale().percent());
+    m_news = summary.unopened > 0 || summary.unread > 0;
     m_unopenedText = summary.unopened > 0
                          ? tr("%n new entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
-    m_findings.setRows(findingRows(view->findings, now));
+    m_findings.setRows(findingRows(view->findings, [&now](const clock::Moment& at) { return whenText(at, now); }));
     m_entries.setRows(entryRows(*view->state, now));
     m_messages.setRows(messageRows(*view->state, m_name, now));
     m_curves.refresh();
@@ -97,7 +98,7 @@ void CourseBoard::refresh()
 void CourseBoard::openEntries()
 {
     // Nobody named, nothing claimed: an entry is opened by a person or not at all.
-    if (m_course.isNull() || m_unopenedText.isEmpty() || m_workplace.desk().person().empty()) {
+    if (m_course.isNull() || !m_news || m_workplace.desk().person().empty()) {
         return;
     }
     m_workplace.settle(m_workplace.desk().openEntries(m_course));
@@ -123,6 +124,43 @@ void CourseBoard::take(const QString& finding)
 void CourseBoard::called(const QString& finding)
 {
     act(finding, records::Act::called);
+}
+
+int CourseBoard::openFindings() const
+{
+    int count = 0;
+    for (const auto& row : m_findings.rows()) {
+        count += row.value.value<FindingRow>().open ? 1 : 0;
+    }
+    return count;
+}
+
+QString CourseBoard::closingTitle() const
+{
+    const int row = m_findings.rowOf(m_closingKey);
+    return row < 0 ? QString() : m_findings.rows()[row].value.value<FindingRow>().title;
+}
+
+void CourseBoard::actOnAllOpen(records::Act what)
+{
+    Done outcome;
+    const auto rows = m_findings.rows();
+    for (const auto& row : rows) {
+        if (outcome && row.value.value<FindingRow>().open) {
+            outcome = m_workplace.desk().act(m_course, row.key.toStdString(), what);
+        }
+    }
+    m_workplace.settle(outcome);
+}
+
+void CourseBoard::takeAll()
+{
+    actOnAllOpen(records::Act::taken);
+}
+
+void CourseBoard::calledAll()
+{
+    actOnAllOpen(records::Act::called);
 }
 
 void CourseBoard::bringForward(const QString& finding)

@@ -29,6 +29,8 @@ class CourseBoard : public QObject {
     Q_PROPERTY(ebbline::deskapp::RowList* entries READ entries CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::RowList* messages READ messages CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CurveBoard* curves READ curves CONSTANT FINAL)
+    Q_PROPERTY(int openFindings READ openFindings NOTIFY changed FINAL)
+    Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< finding being closed
 
 public:
@@ -56,12 +58,17 @@ public:
     RowList* entries() { return &m_entries; }
     RowList* messages() { return &m_messages; }
     CurveBoard* curves() { return &m_curves; }
+    int openFindings() const;
+    QString closingTitle() const;
     QString closingKey() const { return m_closingKey; }
 
     Q_INVOKABLE void openEntries();
     Q_INVOKABLE void see(const QString& finding);
     Q_INVOKABLE void take(const QString& finding);
     Q_INVOKABLE void called(const QString& finding);
+    /// One person takes, or one call speaks of, everything that is open.
+    Q_INVOKABLE void takeAll();
+    Q_INVOKABLE void calledAll();
     Q_INVOKABLE void bringForward(const QString& finding);
     Q_INVOKABLE void startClosing(const QString& finding);
     Q_INVOKABLE void close(int outcome, const QString& note);
@@ -77,6 +84,7 @@ Q_SIGNALS:
 private:
     void act(const QString& finding, records::Act what, records::Outcome outcome = records::Outcome::none,
              const QString& note = {});
+    void actOnAllOpen(records::Act what);
     void empty();
 
     Workplace& m_workplace;
@@ -90,6 +98,7 @@ private:
     bool m_linked = false;
     bool m_closed = false;
     QString m_unopenedText;
+    bool m_news = false;  ///< entries not opened or messages not read
     QString m_messageDraft;
     RowList m_findings;
     RowList m_entries;

@@ -57,10 +57,10 @@ QString scoresText(const std::map<recovery::Stream, recovery::Score>& scores)
     return parts.join(QStringLiteral(" · "));
 }
 
-QString actText(const records::FindingActed& act, const clock::Moment& now)
+QString actText(const records::FindingActed& act, const Stamp& stamp)
 {
     auto text = Course::tr("%1 by %2, %3", "act, person, time")
-                    .arg(actName(act.act), QString::fromStdString(act.by), whenText(act.at, now));
+                    .arg(actName(act.act), QString::fromStdString(act.by), stamp(act.at));
     if (act.outcome != records::Outcome::none) {
         text += QStringLiteral(". ") + outcomeName(act.outcome);
     }
@@ -70,7 +70,7 @@ QString actText(const records::FindingActed& act, const clock::Moment& now)
     return text;
 }
 
-QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const clock::Moment& now)
+QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const Stamp& stamp)
 {
     std::vector<const triage::Finding*> order;
     for (const auto& finding : findings) {
@@ -92,11 +92,11 @@ QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, co
         row.reason = findingReason(*finding);
         row.basis = findingBasis(*finding);
         row.advice = urgencyAdvice(finding->urgency);
-        row.when = whenText(finding->raisedAt, now);
+        row.when = stamp(finding->raisedAt);
         row.open = finding->open;
         row.entryKey = finding->entry ? keyOf(*finding->entry) : QString();
         for (const auto& act : finding->acts) {
-            row.acts << actText(act, now);
+            row.acts << actText(act, stamp);
         }
         row.spoken = Course::tr("%1: %2. %3 Raised %4. %5", "urgency, title, reason, time, acts")
                          .arg(row.urgencyName, row.title, row.reason, row.when, row.acts.join(QStringLiteral(". ")));

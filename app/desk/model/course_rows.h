@@ -10,6 +10,8 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <functional>
+
 namespace ebbline::deskapp {
 
 struct FindingRow {
@@ -88,11 +90,14 @@ public:
     bool operator==(const MessageRow&) const = default;
 };
 
-/// "Called by Dr Ito, 12 Nov, 14:20: left a message". One act as a line.
-QString actText(const records::FindingActed& act, const clock::Moment& now);
+/// How a moment is written: against now on a screen, with its date on paper.
+using Stamp = std::function<QString(const clock::Moment&)>;
+
+/// "Called by Dr Ito, 12 Nov, 14:20. Left a message". One act as a line.
+QString actText(const records::FindingActed& act, const Stamp& stamp);
 
 /// Open ones first, most urgent first, then the closed ones, newest first.
-QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const clock::Moment& now);
+QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const Stamp& stamp);
 /// Newest first.
 QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::Moment& now);
 /// Oldest first.

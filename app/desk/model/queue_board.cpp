@@ -16,6 +16,8 @@ namespace ebbline::deskapp {
 
 namespace {
 
+constexpr int silentFilter = 5;
+
 /// The stream a finding speaks of; pain for a warning, because every warning rule asks after it.
 recovery::Symptom symptomOf(const triage::Finding& finding)
 {
@@ -84,13 +86,18 @@ void QueueBoard::refresh()
         std::stable_partition(m_queue.begin(), m_queue.end(), [](const triage::Row& row) { return !row.silent; });
         std::array<int, 5> counts{};
         int silent = 0;
+        bool headed = false;
         for (const auto& row : m_queue) {
             if (row.findings.empty()) {
                 continue;
             }
             ++(row.silent ? silent : counts[static_cast<std::size_t>(row.urgency)]);
-            const auto words = rowOf(row, summaries[row.course], now);
+            auto words = rowOf(row, summaries[row.course], now);
             if (matches(words, row.course)) {
+                if (row.silent && !headed) {
+                    words.heading = tr("Not heard from: silence is not good news");
+                    headed = true;
+                }
                 rows.append({words.key, row.silent ? QStringLiteral("silent") : QStringLiteral("open"),
                              QVariant::fromValue(words)});
             } else {
@@ -112,12 +119,11 @@ void QueueBoard::refresh()
         }
         m_filters = {tr("Everyone %1").arg(charts::digits(static_cast<int>(m_queue.size())))};
         for (int urgency = 1; urgency <= 4; ++urgency) {
-            const auto count = std::count_if(m_queue.begin(), m_queue.end(), [urgency](const triage::Row& row) {
-                return static_cast<int>(row.urgency) == urgency;
-            });
             m_filters << tr("%1 %2", "urgency, count")
-                             .arg(urgencyName(static_cast<recovery::Urgency>(urgency)), charts::digits(static_cast<int>(count)));
+                             .arg(urgencyName(static_cast<recovery::Urgency>(urgency)),
+                                  charts::digits(counts[static_cast<std::size_t>(urgency)]));
         }
+        m_filters << tr("%1 %2", "urgency, count").arg(tr("Not heard from"), charts::digits(silent));
         m_summary = parts.isEmpty() ? tr("Nobody waits") : parts.join(QStringLiteral(" · "));
     } else {
         cancelClosing();
@@ -129,7 +135,10 @@ void QueueBoard::refresh()
 
 bool QueueBoard::matches(const QueueRow& row, const recovery::CourseId& course)
 {
-    if (m_filter != 0 && row.urgency != m_filter) {
+    if (m_filter != 0 && (m_filter == silentFilter) != row.silent) {
+        return false;
+    }
+    if (m_filter != 0 && m_filter != silentFilter && row.urgency != m_filter) {
         return false;
     }
     if (m_search.isEmpty() || row.name.contains(m_search, Qt::CaseInsensitive)
@@ -165,7 +174,7 @@ void QueueBoard::setSearch(const QString& text)
 
 void QueueBoard::setUrgencyFilter(int urgency)
 {
-    const int next = std::clamp(urgency, 0, 4);
+    const int next = std::clamp(urgency, 0, silentFilter);
     if (next != m_filter) {
         m_filter = next;
         refresh();

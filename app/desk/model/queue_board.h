@@ -36,6 +36,7 @@ struct QueueRow {
     Q_PROPERTY(ebbline::charts::CurvePicture leftCurve MEMBER leftCurve)
     Q_PROPERTY(ebbline::charts::CurvePicture rightCurve MEMBER rightCurve)
     Q_PROPERTY(bool silent MEMBER silent)
+    Q_PROPERTY(QString heading MEMBER heading)  ///< over the first of those who fell silent
     Q_PROPERTY(QString spoken MEMBER spoken)    ///< the whole row as one sentence
 
 public:
@@ -59,6 +60,7 @@ public:
     charts::CurvePicture leftCurve;
     charts::CurvePicture rightCurve;
     bool silent = false;
+    QString heading;
     QString spoken;
     bool operator==(const QueueRow&) const = default;
 };
@@ -73,7 +75,7 @@ class QueueBoard : public QObject {
     Q_PROPERTY(QString emptyTitle READ emptyTitle NOTIFY changed FINAL)
     Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY changed FINAL)
-    Q_PROPERTY(int urgencyFilter READ urgencyFilter WRITE setUrgencyFilter NOTIFY changed FINAL)  ///< 0: all
+    Q_PROPERTY(int urgencyFilter READ urgencyFilter WRITE setUrgencyFilter NOTIFY changed FINAL)  ///< 0 all, 1..4, 5 silent
     Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
     Q_PROPERTY(bool closing READ isClosing NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)

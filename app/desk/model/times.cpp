@@ -53,6 +53,12 @@ QString whenText(const clock::Moment& moment, const clock::Moment& now)
     return Times::tr("%1, %2", "date, time").arg(date, clockText(moment));
 }
 
+QString stampText(const clock::Moment& moment)
+{
+    const auto date = QLocale().toString(dateOf(moment), Times::tr("d MMM yyyy", "date with a year"));
+    return Times::tr("%1, %2", "date, time").arg(date, clockText(moment));
+}
+
 QString agoText(const clock::Moment& moment, const clock::Moment& now)
 {
     const auto passed = std::chrono::floor<std::chrono::minutes>(now.at - moment.at);

@@ -12,6 +12,8 @@ namespace ebbline::deskapp {
 
 /// "Today 14:05", "Yesterday 09:12", else "12 Nov, 09:12"; `now` in the reader's zone.
 QString whenText(const clock::Moment& moment, const clock::Moment& now);
+/// "12 Nov 2026, 14:05": for paper, where "today" would soon be wrong.
+QString stampText(const clock::Moment& moment);
 /// "14:05".
 QString clockText(const clock::Moment& moment);
 /// "12 November 2026".

@@ -3,10 +3,10 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
+#include <QFileDialog>
 #include <QGuiApplication>
 #include <QPageSize>
 #include <QPainter>
-#include <QUrl>
 
 namespace ebbline::deskapp {
 
@@ -87,13 +87,28 @@ void SheetBoard::paint(QPainter& painter, int page, double width) const
     }
 }
 
-bool SheetBoard::write(const QString& file)
+void SheetBoard::saveAs()
 {
-    if (!m_content || file.isEmpty()) {
+    if (!m_content) {
+        return;
+    }
+    // Not modal to this call: the page stays alive, and locking the desk still works.
+    auto* dialog = new QFileDialog();
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Save the sheet"));
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setNameFilter(tr("PDF files (*.pdf)"));
+    dialog->setDefaultSuffix(QStringLiteral("pdf"));
+    dialog->selectFile(suggestedFile());
+    connect(dialog, &QFileDialog::fileSelected, this, &SheetBoard::write);
+    dialog->open();
+}
+
+bool SheetBoard::write(const QString& path)
+{
+    if (!m_content || path.isEmpty()) {
         return false;
     }
-    const QUrl url(file);
-    const auto path = url.isLocalFile() ? url.toLocalFile() : file;
     const auto written = writeSheetPdf(*m_content, path, m_letter ? QPageSize::Letter : QPageSize::A4,
                                        QGuiApplication::layoutDirection() == Qt::RightToLeft);
     m_outcome = written ? tr("Saved as %1. The file is not encrypted: keep it as you keep the patient's record.").arg(path)

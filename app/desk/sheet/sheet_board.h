@@ -41,8 +41,10 @@ public:
     QString suggestedFile() const;
     void paint(QPainter& painter, int page, double width) const;
 
-    /// A file path, or a file: URL as file dialogs give it.
-    Q_INVOKABLE bool write(const QString& file);
+    /// Writes the PDF. \returns false and says why in outcome() if it cannot be written.
+    bool write(const QString& path);
+    /// Asks where to, then writes.
+    Q_INVOKABLE void saveAs();
 
 Q_SIGNALS:
     void changed();

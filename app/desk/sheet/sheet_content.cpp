@@ -57,7 +57,7 @@ void addTreatment(SheetContent& sheet, const recovery::Treatment& treatment)
     sheet.facts.append({Sheet::tr("Scores right after"), baseline.isEmpty() ? Sheet::tr("none") : baseline});
 }
 
-void addFollowUp(SheetContent& sheet, const std::optional<records::FollowUpRecorded>& record, const clock::Moment& now)
+void addFollowUp(SheetContent& sheet, const std::optional<records::FollowUpRecorded>& record)
 {
     sheet.followUpRecorded = record.has_value();
     QString change;
@@ -78,7 +78,7 @@ void addFollowUp(SheetContent& sheet, const std::optional<records::FollowUpRecor
                                         : QLocale().createSeparatedList(names);
         management = record->management.empty() ? QStringLiteral("–") : QString::fromStdString(record->management);
         plan = record->nextPlan.empty() ? QStringLiteral("–") : QString::fromStdString(record->nextPlan);
-        by = Sheet::tr("%1, %2", "person, time").arg(QString::fromStdString(record->by), whenText(record->at, now));
+        by = Sheet::tr("%1, %2", "person, time").arg(QString::fromStdString(record->by), stampText(record->at));
     }
     sheet.followUp = {{Sheet::tr("Change against before"), change},
                       {Sheet::tr("Patient's satisfaction"), satisfaction},
@@ -121,7 +121,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
             sheet.curves.append({charts::symptomName(symptom), charts::pictureOf(pair.left), charts::pictureOf(pair.right)});
         }
     }
-    sheet.findings = valuesOf<FindingRow>(findingRows(view->findings, now));
+    sheet.findings = valuesOf<FindingRow>(findingRows(view->findings, &stampText));
     sheet.adherence = view->remindersDue == 0
                           ? Sheet::tr("No reminder was due.")
                           : Sheet::tr("%1 of %n reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))
@@ -134,7 +134,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
         }
         sheet.entries = Sheet::tr("%n entry(ies)", nullptr, static_cast<int>(view->state->entries.size()))
                         + QStringLiteral(", ") + Sheet::tr("on %n day(s)", nullptr, static_cast<int>(days.size()));
-        addFollowUp(sheet, view->state->followUp, now);
+        addFollowUp(sheet, view->state->followUp);
     }
     sheet.openQuestions = openQuestionsOf(*view);
     return sheet;

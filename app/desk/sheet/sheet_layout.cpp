@@ -80,7 +80,8 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
     if (!m_content.note.isEmpty()) {
         paragraph(m_content.note, m_body);
     }
-    heading(Sheet::tr("Recovery"));
+    constexpr double firstCurve = 230;  // the words and one pair of curves
+    heading(Sheet::tr("Recovery"), m_content.curves.isEmpty() ? 60 : firstCurve);
     paragraph(m_content.entries + QStringLiteral(" · ") + m_content.adherence, m_body);
     curves();
     heading(Sheet::tr("Findings and what was done"));
@@ -99,8 +100,8 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
     if (m_content.openQuestions.isEmpty()) {
         paragraph(Sheet::tr("None."), m_body);
     }
-    for (const auto& question : m_content.openQuestions) {
-        paragraph(QStringLiteral("☐ ") + question, m_body);
+    for (const auto& text : m_content.openQuestions) {
+        question(text);
     }
     heading(m_content.followUpRecorded ? Sheet::tr("At the follow-up") : Sheet::tr("At the follow-up, to be filled in"));
     fields(m_content.followUp, m_content.followUpRecorded ? 2 : 1);
@@ -146,20 +147,34 @@ void SheetLayout::place(double height, std::function<void(QPainter&, const QRect
     m_y += height;
 }
 
-void SheetLayout::heading(const QString& text)
+/// A heading never stands alone at the foot of a page: `company` must fit under it.
+void SheetLayout::heading(const QString& text, double company)
 {
     constexpr double height = 30;
-    constexpr double company = 90;  // a heading never stands alone at the foot of a page
     const auto font = paperFont(13, true);
     place(height, [text, font](QPainter& painter, const QRectF& area) {
         drawText(painter, area.adjusted(0, 10, 0, 0), text, font);
     }, company);
 }
 
-void SheetLayout::paragraph(const QString& text, const QFont& font)
+void SheetLayout::paragraph(const QString& text, const QFont& font, double company)
 {
     place(textHeight(text, font, m_page.width() - 2 * margin) + 3, [text, font](QPainter& painter, const QRectF& area) {
         drawText(painter, area, text, font);
+    }, company);
+}
+
+/// A question with a box to tick by hand.
+void SheetLayout::question(const QString& text)
+{
+    constexpr double indent = 18;
+    const double width = m_page.width() - 2 * margin - indent;
+    place(textHeight(text, m_body, width) + 3, [this, text, width](QPainter& painter, const QRectF& area) {
+        constexpr double side = 9;
+        const auto box = mirroredIn(area, 0, side);
+        painter.setPen(QPen(Qt::black, 0.8));
+        painter.drawRect(QRectF(box.left(), area.top() + 4, side, side));
+        drawText(painter, mirroredIn(area, indent, width), text, m_body);
     });
 }
 

@@ -37,8 +37,9 @@ private:
     };
 
     void place(double height, std::function<void(QPainter&, const QRectF&)> draw, double keepWith = 0);
-    void heading(const QString& text);
-    void paragraph(const QString& text, const QFont& font);
+    void heading(const QString& text, double company = 90);
+    void paragraph(const QString& text, const QFont& font, double company = 0);
+    void question(const QString& text);
     void table(const QStringList& titles, const QList<double>& widths, const QList<QStringList>& rows);
     void fields(const QList<SheetField>& fields, int columns);
     void map();

@@ -1,4 +1,5 @@
 // The chart itself: axes that never move, forms that survive without colour.
+#include "app/charts/axis_labels.h"
 #include "app/charts/compose_chart.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -57,6 +58,23 @@ TEST_CASE("the axes are 0 to 21 days and 0 to 10 points whatever was scored", "[
     CHECK(days->categoriesLabels() == QStringList{"0", "1", "3", "7", "14", "21"});
     CHECK(points->min() == 0);
     CHECK(points->max() == 10);
+}
+
+TEST_CASE("every number of the axes is there and none covers another, however low the chart", "[charts][axes]")
+{
+    QFont font(QStringLiteral("Noto Sans"));
+    font.setPixelSize(9);
+    for (const double height : {72.0, 150.0, 320.0}) {
+        const QRectF plot(30, 10, 240, height);
+        const auto labels = axisLabels(plot, font);
+        REQUIRE(labels.size() == 12);
+        for (const auto& label : labels) {
+            CHECK_FALSE(label.box.intersects(plot));
+            for (const auto& other : labels) {
+                CHECK((label.text == other.text || !label.box.intersects(other.box)));
+            }
+        }
+    }
 }
 
 TEST_CASE("left is a solid line with round markers, right a dashed line with square ones", "[charts][forms]")

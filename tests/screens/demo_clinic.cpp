@@ -1,0 +1,242 @@
+#include "tests/screens/demo_clinic.h"
+
+#include "core/crypto/crypto.h"
+
+#include <stdexcept>
+
+namespace ebbline::screens {
+
+namespace {
+
+using recovery::Score;
+using recovery::Side;
+using recovery::Sign;
+using recovery::Symptom;
+
+constexpr crypto::StretchCost quickly{1, 8 * 1024};
+
+void need(const Done& outcome)
+{
+    if (!outcome) {
+        throw std::runtime_error("demo clinic: " + outcome.error().detail);
+    }
+}
+
+clock::LocalDay today()
+{
+    using namespace std::chrono;
+    return local_days{year{2027} / 3 / 22};
+}
+
+/// An ordinary evening: near the middle of the seed band.
+std::map<Symptom, std::array<int, 2>> usual(int day)
+{
+    constexpr std::array pain{3, 3, 3, 2, 2, 1, 1, 1, 1, 0, 0};
+    constexpr std::array swelling{3, 4, 4, 4, 3, 2, 2, 1, 1, 1, 1};
+    const auto at = static_cast<std::size_t>(std::min(day, 10));
+    return {{Symptom::pain, {pain[at], pain[at]}},
+            {Symptom::swelling, {swelling[at], std::max(0, swelling[at] - day % 2)}},
+            {Symptom::bruising, {std::max(0, 3 - day / 3), std::max(0, 2 - day / 3)}},
+            {Symptom::tightness, {std::max(0, 4 - day / 3), std::max(0, 4 - day / 3)}},
+            {Symptom::twinges, {day < 8 ? 1 : 0, day < 7 ? 1 : 0}},
+            {Symptom::puckering, {std::max(0, 3 - day / 3), std::max(0, 2 - day / 3)}},
+            {Symptom::numbness, {day < 2 ? 2 : 0, day < 2 ? 1 : 0}}};
+}
+
+recovery::Placement line(recovery::Zone zone, recovery::ChartPoint entry, recovery::ChartPoint end)
+{
+    recovery::Placement placement;
+    placement.zone = zone;
+    placement.entry = entry;
+    placement.end = end;
+    placement.lot = "TH-4417";
+    placement.expiry = "2029-06-30";
+    placement.anaestheticMl = 0.4;
+    return placement;
+}
+
+}  // namespace
+
+DemoClinic::DemoClinic()
+    : m_clock(clock::Instant{}), m_zone(*aftercare::Zone::find("Europe/Berlin"))
+{
+    need(crypto::initialise());
+    m_clock.set(m_zone.instantOf(today(), std::chrono::minutes(14 * 60 + 5)));
+    auto desk = desk::Desk::create(folder(), bytes::viewOf(passphrase), quickly, m_clock, m_zone);
+    need(desk ? Done{} : Done(fail(desk.error())));
+    fill(*desk);
+}
+
+std::filesystem::path DemoClinic::folder() const
+{
+    return std::filesystem::path(m_folder.path().toStdString()) / "desk";
+}
+
+std::unique_ptr<app::DeskProgram> DemoClinic::program(const QString& language, deskapp::CourierMaker courier)
+{
+    auto made = std::make_unique<app::DeskProgram>(app::DeskSetup{.folder = folder(), .clock = m_clock, .zone = m_zone,
+                                                                  .courier = std::move(courier), .cost = quickly,
+                                                                  .language = language});
+    need(made->workplace().unlock(bytes::viewOf(passphrase)));
+    made->choosePerson(QStringLiteral("Dr Mara Lindqvist"));
+    return made;
+}
+
+std::unique_ptr<app::DeskProgram> DemoClinic::freshProgram(const QString& language)
+{
+    return std::make_unique<app::DeskProgram>(app::DeskSetup{.folder = folder().parent_path() / "fresh", .clock = m_clock,
+                                                             .zone = m_zone, .cost = quickly, .language = language});
+}
+
+clock::Moment DemoClinic::moment(int daysAgo, int minuteOfDay) const
+{
+    return m_zone.moment(m_zone.instantOf(today() - std::chrono::days(daysAgo), std::chrono::minutes(minuteOfDay)));
+}
+
+recovery::CourseId DemoClinic::treat(desk::Desk& desk, const std::string& name, int daysAgo, bool linked)
+{
+    const auto now = m_clock.now();
+    m_clock.set(moment(daysAgo, 10 * 60 + 30).at);
+    const auto patient = desk.registerPatient(name, "+00 555 01" + std::to_string(10 + m_courses.size()), "en");
+    need(patient ? Done{} : Done(fail(patient.error())));
+    auto treatment = desk.blankTreatment(*patient);
+    for (const auto& left : {line(recovery::Zone::midface, {296, 170}, {252, 262}), line(recovery::Zone::nasolabial, {300, 186}, {258, 288}),
+                             line(recovery::Zone::jawline, {304, 236}, {281, 338})}) {
+        treatment.placements.push_back(left);
+        treatment.placements.push_back(recovery::mirrored(left));
+    }
+    auto oblique = line(recovery::Zone::cheek, {268, 182}, {226, 292});
+    oblique.view = recovery::ChartView::leftOblique;
+    treatment.placements.push_back(oblique);
+    treatment.placements.push_back(recovery::mirrored(oblique));
+    treatment.anaesthetic = {recovery::Drug::lidocaineWithEpinephrine, 1.0, 200'000, 0.1, 2.0};
+    treatment.weightKg = 62;
+    treatment.consentGiven = true;
+    treatment.cautionsGiven = true;
+    for (const auto side : recovery::bothSides) {
+        treatment.baseline.insert_or_assign({Symptom::swelling, side}, *Score::of(2));
+    }
+    need(desk.recordTreatment(treatment));
+    m_courses[name] = treatment.course;
+    if (linked) {
+        const auto phone = crypto::SigningKey::generate().publicKey();
+        const envelope::MailboxId mailbox{crypto::randomArray<16>()};
+        m_phones.insert_or_assign(name, phone);
+        m_mailboxes[name] = mailbox;
+        vault::Link link;
+        link.mailbox = mailbox;
+        link.course = treatment.course;
+        link.peerSigning = phone;
+        link.hub = "http://127.0.0.1:1";
+        need(desk.vault().putLink(link));
+        const auto appended = desk.vault().append({records::PatientLinked{treatment.course, mailbox, phone.value, {}}}, desk.now());
+        need(appended ? Done{} : Done(fail(appended.error())));
+        need(desk.openCourse(treatment.course, triggers::defaultProtocol(), moment(daysAgo - 21, 9 * 60)));
+    }
+    m_clock.set(now);
+    return treatment.course;
+}
+
+void DemoClinic::tell(desk::Desk& desk, const std::string& name, int daysAgo, const std::vector<Told>& told)
+{
+    const auto device = envelope::deviceIdOf(m_phones.at(name));
+    std::vector<journal::Operation> operations;
+    std::uint64_t number = 0;
+    for (const auto& telling : told) {
+        recovery::Entry entry;
+        entry.id = recovery::EntryId{crypto::randomArray<16>()};
+        entry.course = m_courses.at(name);
+        entry.at = moment(daysAgo - telling.day, telling.minuteOfDay);
+        entry.recordedAt = m_zone.moment(entry.at.at + std::chrono::hours(telling.lateByHours));
+        for (const auto& [symptom, sides] : telling.scores) {
+            entry.scores.insert_or_assign({symptom, Side::left}, *Score::of(sides[0]));
+            entry.scores.insert_or_assign({symptom, Side::right}, *Score::of(sides[1]));
+        }
+        entry.present = telling.signs;
+        if (telling.celsius) {
+            entry.temperature = *recovery::Temperature::celsius(*telling.celsius);
+        }
+        entry.note = telling.note;
+        need(recovery::check(entry));
+        journal::Operation operation;
+        operation.id = {device, ++number};
+        operation.stamp = clock::HybridTime{static_cast<std::uint64_t>(entry.recordedAt.at.time_since_epoch().count()) << 16};
+        operation.entered = entry.recordedAt;
+        operation.kind = static_cast<std::uint16_t>(records::Kind::entryRecorded);
+        operation.audience = journal::Audience::patientAndClinic;
+        operation.course = entry.course;
+        operation.body = records::encode(records::EntryRecorded{entry});
+        operations.push_back(operation);
+    }
+    need(desk.vault().accept(m_mailboxes.at(name), device, {1, {}}, operations));
+}
+
+void DemoClinic::fill(desk::Desk& desk)
+{
+    need(desk.describeClinic({{"Practice at the Quay", "+00 555 0100", "+00 555 0199", "112"},
+                              "Europe/Berlin",
+                              {"Dr Mara Lindqvist", "Ilan Osei"}}));
+    need(desk.setHub("127.0.0.1:1", false, {}));
+    desk.setPerson("Ilan Osei");
+    constexpr int evening = 20 * 60;
+    constexpr int noon = 13 * 60;
+    const auto ordinary = [&](int days) {
+        std::vector<Told> told;
+        for (int day = 0; day <= days; ++day) {
+            told.push_back({day, day == days ? noon : evening, usual(day)});
+        }
+        return told;
+    };
+
+    treat(desk, "Noor Castellan", 0, true);
+    tell(desk, "Noor Castellan", 0, {{0, noon, usual(0), {Sign::breathing, Sign::neckSwelling}, {}, "My neck feels tight and it is hard to swallow."}});
+
+    treat(desk, "Odile Brandt", 1, true);
+    auto full = usual(1);
+    full[Symptom::swelling] = {8, 3};
+    full[Symptom::pain] = {7, 2};
+    tell(desk, "Odile Brandt", 1, {{0, evening, usual(0)}, {1, 8 * 60 + 10, full, {Sign::fastSwelling}, {}, "My left cheek is much fuller than last night."}});
+
+    treat(desk, "Tomas Reyl", 6, true);
+    auto rising = ordinary(4);
+    auto worse = usual(5);
+    worse[Symptom::pain] = {6, 1};
+    worse[Symptom::swelling] = {5, 1};
+    rising.push_back({5, evening, worse, {Sign::warmer}});
+    worse[Symptom::pain] = {8, 1};
+    rising.push_back({6, 11 * 60, worse, {Sign::warmer, Sign::moreTender, Sign::colourChange}, 38.4, "Left side hurts more since last night."});
+    rising.erase(rising.begin() + 2);  // a missing day is a gap
+    rising[2].lateByHours = 14;
+    tell(desk, "Tomas Reyl", 6, rising);
+    need(desk.writeMessage(m_courses["Tomas Reyl"], "Please take your temperature this evening and write it down."));
+
+    treat(desk, "Ines Varga", 8, true);
+    auto lump = ordinary(8);
+    lump.back().signs = {Sign::threadLump};
+    tell(desk, "Ines Varga", 8, lump);
+
+    treat(desk, "Mirela Sand", 21, true);
+    auto pucker = ordinary(21);
+    for (auto& telling : pucker) {
+        telling.scores[Symptom::puckering] = {std::max(4, 5 - telling.day / 6), std::max(0, 2 - telling.day / 3)};
+    }
+    tell(desk, "Mirela Sand", 21, pucker);
+
+    treat(desk, "Jonas Weir", 9, true);
+    tell(desk, "Jonas Weir", 9, ordinary(4));
+
+    treat(desk, "Aiko Brandvold", 4, true);
+    tell(desk, "Aiko Brandvold", 4, ordinary(4));
+
+    treat(desk, "Petra Halden", 0, false);
+
+    const auto tomas = desk.queue();
+    for (const auto& row : tomas) {
+        if (row.course == m_courses["Tomas Reyl"]) {
+            need(desk.act(row.course, row.findings.front().key, records::Act::taken));
+            need(desk.act(row.course, row.findings.front().key, records::Act::called, records::Outcome::none, "No answer, left a message."));
+        }
+    }
+}
+
+}  // namespace ebbline::screens

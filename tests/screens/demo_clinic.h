@@ -1,0 +1,54 @@
+#pragma once
+/// \file
+/// An invented clinic with invented patients in every state a queue can show, for tests of the
+/// desk: a vault in a folder of its own, its clock standing still on an afternoon.
+
+#include "app/desk/desk_program.h"
+
+#include <QTemporaryDir>
+
+#include <map>
+#include <memory>
+
+namespace ebbline::screens {
+
+class DemoClinic {
+public:
+    DemoClinic();
+
+    static constexpr auto passphrase = "waterline at low tide";
+
+    clock::ManualClock& clock() { return m_clock; }
+    std::filesystem::path folder() const;
+    aftercare::Zone zone() const { return m_zone; }
+    /// A program over the vault, unlocked, with somebody at the desk.
+    std::unique_ptr<app::DeskProgram> program(const QString& language, deskapp::CourierMaker courier = {});
+    /// A program over an empty folder.
+    std::unique_ptr<app::DeskProgram> freshProgram(const QString& language);
+    recovery::CourseId course(const std::string& patient) const { return m_courses.at(patient); }
+
+private:
+    struct Told {
+        int day;
+        int minuteOfDay;
+        std::map<recovery::Symptom, std::array<int, 2>> scores;  ///< left, right
+        std::set<recovery::Sign> signs = {};
+        std::optional<double> celsius = {};
+        std::string note = {};
+        int lateByHours = 0;
+    };
+
+    clock::Moment moment(int daysAgo, int minuteOfDay) const;
+    recovery::CourseId treat(desk::Desk& desk, const std::string& name, int daysAgo, bool linked);
+    void tell(desk::Desk& desk, const std::string& name, int daysAgo, const std::vector<Told>& told);
+    void fill(desk::Desk& desk);
+
+    QTemporaryDir m_folder;
+    clock::ManualClock m_clock;
+    aftercare::Zone m_zone;
+    std::map<std::string, recovery::CourseId> m_courses;
+    std::map<std::string, envelope::MailboxId> m_mailboxes;
+    std::map<std::string, crypto::SigningPublicKey> m_phones;
+};
+
+}  // namespace ebbline::screens

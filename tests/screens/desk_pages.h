@@ -1,0 +1,92 @@
+#pragma once
+/// \file
+/// Every page of the desk and how to bring it up, for checks and pictures alike.
+
+#include "tests/screens/demo_clinic.h"
+
+#include <functional>
+
+namespace ebbline::screens {
+
+struct DeskPage {
+    QString name;
+    std::function<void(app::DeskProgram&, DemoClinic&)> show;
+};
+
+inline QList<DeskPage> deskPages()
+{
+    const auto tomas = [](DemoClinic& clinic) { return deskapp::keyOf(clinic.course("Tomas Reyl")); };
+    const auto written = [](app::DeskProgram& program) {
+        program.openTreatment();
+        auto* editor = program.treatment();
+        editor->startOver();
+        editor->registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), QStringLiteral("de"));
+        editor->draw({296, 170}, {252, 262});
+        editor->setLot(QStringLiteral("TH-4417"));
+        editor->setExpiry(QStringLiteral("2029-06-30"));
+        editor->setTrackMl(0.6);
+        editor->mirrorSelected();
+        editor->draw({300, 190}, {230, 330});
+        editor->setWeight(QStringLiteral("61"));
+    };
+    return {
+        {QStringLiteral("queue"), [](auto& program, auto&) { program.openQueue(); }},
+        {QStringLiteral("queue_rest"), [](auto& program, auto& clinic) {
+             program.openQueue();
+             program.queue()->setUrgencyFilter(0);
+             program.openCourse(deskapp::keyOf(clinic.course("Noor Castellan")));
+             const auto findings = program.course()->findings()->rows();
+             for (const auto& row : findings) {
+                 program.course()->startClosing(row.key);
+                 program.course()->close(4, QStringLiteral("Ambulance on its way."));
+             }
+             program.openQueue();
+         }},
+        {QStringLiteral("queue_closing"), [](auto& program, auto&) {
+             program.openQueue();
+             program.queue()->startClosing(program.queue()->rows()->keyAt(0));
+         }},
+        {QStringLiteral("courses"), [](auto& program, auto&) {
+             program.queue()->cancelClosing();
+             program.openCourses();
+         }},
+        {QStringLiteral("course"), [tomas](auto& program, auto& clinic) { program.openCourse(tomas(clinic)); }},
+        {QStringLiteral("course_table"), [tomas](auto& program, auto& clinic) {
+             program.openCourse(tomas(clinic));
+             program.course()->curves()->setTableShown(true);
+         }},
+        {QStringLiteral("course_quiet"), [](auto& program, auto& clinic) {
+             program.openCourse(deskapp::keyOf(clinic.course("Mirela Sand")));
+             program.course()->curves()->setSymptom(static_cast<int>(recovery::Symptom::puckering));
+         }},
+        {QStringLiteral("treatment_patient"), [written](auto& program, auto&) {
+             written(program);
+             program.treatment()->setStep(0);
+         }},
+        {QStringLiteral("treatment_threads"), [](auto& program, auto&) { program.treatment()->setStep(1); }},
+        {QStringLiteral("treatment_anaesthetic"), [](auto& program, auto&) { program.treatment()->setStep(2); }},
+        {QStringLiteral("treatment_care"), [](auto& program, auto&) { program.treatment()->setStep(3); }},
+        {QStringLiteral("pairing"), [](auto& program, auto& clinic) {
+             program.openPairing(deskapp::keyOf(clinic.course("Petra Halden")));
+         }},
+        {QStringLiteral("followUp"), [](auto& program, auto& clinic) {
+             program.openFollowUp(deskapp::keyOf(clinic.course("Mirela Sand")));
+             program.followUp()->tick(QStringLiteral("lasting puckering"), true);
+         }},
+        {QStringLiteral("sheet"), [tomas](auto& program, auto& clinic) { program.openSheet(tomas(clinic)); }},
+        {QStringLiteral("protocols"), [](auto& program, auto&) { program.openProtocols(); }},
+        {QStringLiteral("clinic"), [](auto& program, auto&) { program.openClinic(); }},
+        {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
+        {QStringLiteral("person"), [](auto& program, auto&) { program.whoAmI(); }},
+        {QStringLiteral("help"), [](auto& program, auto&) {
+             program.openQueue();
+             program.setHelpShown(true);
+         }},
+        {QStringLiteral("last"), [](auto& program, auto&) {
+             program.setHelpShown(false);
+             program.openQueue();
+         }},
+    };
+}
+
+}  // namespace ebbline::screens
