@@ -60,28 +60,39 @@ Item {
                 text: root.row.name
                 strong: true
                 Layout.preferredWidth: 14 * Theme.textBody
+                Layout.minimumWidth: 4 * Theme.textBody
                 Layout.fillWidth: true
+                Layout.alignment: Qt.AlignVCenter
             }
             Words {
                 text: root.row.day + " · " + root.row.treated
                 Layout.preferredWidth: 16 * Theme.textBody
+                Layout.minimumWidth: 4 * Theme.textBody
                 Layout.fillWidth: true
+                Layout.alignment: Qt.AlignVCenter
             }
             Words {
                 text: root.row.state
                 soft: true
                 Layout.preferredWidth: 16 * Theme.textBody
+                Layout.minimumWidth: 4 * Theme.textBody
                 Layout.fillWidth: true
+                Layout.alignment: Qt.AlignVCenter
             }
             Words {
                 text: root.row.news
                 strong: true
                 Layout.preferredWidth: 10 * Theme.textBody
+                Layout.minimumWidth: 4 * Theme.textBody
                 Layout.fillWidth: true
+                Layout.alignment: Qt.AlignVCenter
             }
         }
         ActButton {
-            visible: !root.row.linked && !root.row.closed
+            // Keeps its place, so that the columns stand under one another.
+            opacity: root.row.linked || root.row.closed ? 0 : 1
+            enabled: !root.row.linked && !root.row.closed
+            Accessible.ignored: !enabled
             text: qsTr("Link phone")
             quiet: true
             hint: root.row.name

@@ -1,11 +1,15 @@
 // The clinic's program.
 #include "app/desk/desk_program.h"
 
+#include "app/fonts/fonts.h"
 #include "core/crypto/crypto.h"
+#include "platform/courier/qt_courier.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
+#include <QDir>
 #include <QFile>
+#include <QFileInfo>
 #include <QStandardPaths>
 #include <QTimeZone>
 
@@ -44,6 +48,8 @@ int main(int argc, char* argv[])
     QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
     QApplication::setDesktopFileName(QStringLiteral("ebbline-desk"));
 
+    app::loadFonts();
+
     QCommandLineParser parser;
     parser.setApplicationDescription(QStringLiteral("The clinic's side of aftercare between a thread lift and its follow-up."));
     parser.addHelpOption();
@@ -75,10 +81,15 @@ int main(int argc, char* argv[])
     const auto folder = parser.isSet(vault) ? parser.value(vault)
                                             : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/vault");
     const clock::SystemClock clock;
+    QDir().mkpath(QFileInfo(folder).absolutePath());
     app::DeskProgram program({.folder = folder.toStdString(),
                               .clock = clock,
                               .zone = *zone,
-                              .courier = {},
+                              .courier =
+                                  [](const desk::Desk::Hub& clinicHub) {
+                                      return std::make_unique<courier::QtCourier>(QString::fromStdString(clinicHub.address()),
+                                                                                  clinicHub.keyHash);
+                                  },
                               .language = parser.value(language),
                               .syncEvery = std::chrono::seconds(30),
                               .locksWhenIdle = true});

@@ -28,7 +28,7 @@ T.AbstractButton {
 
     contentItem: Text {
         text: control.text
-        color: control.chosen ? Theme.onTide : Theme.ink
+        color: control.chosen ? Theme.inkOnTide : Theme.ink
         font.family: Theme.family
         font.pixelSize: Theme.textLarge
         font.weight: control.chosen ? Font.Bold : Font.Normal

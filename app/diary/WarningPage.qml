@@ -22,7 +22,7 @@ PageBody {
     ]
 
     Rectangle {
-        color: root.tone
+        color: root.board.emergency ? Theme.emergencyFill : Theme.callNowFill
         radius: Theme.corner
         implicitHeight: headline.implicitHeight + 2 * Theme.gapLarge
         Layout.fillWidth: true
@@ -35,7 +35,7 @@ PageBody {
             anchors.verticalCenter: parent.verticalCenter
             anchors.margins: Theme.gap
             text: root.board.title
-            color: Theme.onAlarm
+            color: Theme.inkOnAlarm
             Accessible.role: Accessible.AlertMessage
         }
     }

@@ -1,5 +1,6 @@
 // Takes pictures of every page of the desk: `desk_shots FOLDER LANGUAGE LOOK PERCENT WIDTH HEIGHT`.
 // For the eye, not for a verdict; the verdicts are in desk_screens_test.cpp.
+#include "app/fonts/fonts.h"
 #include "tests/screens/demo_clinic.h"
 #include "tests/screens/desk_pages.h"
 #include "tests/screens/screen_check.h"
@@ -14,6 +15,7 @@ using namespace ebbline;
 int main(int argc, char* argv[])
 {
     QApplication application(argc, argv);
+    app::loadFonts();
     const auto words = QApplication::arguments();
     if (words.size() < 7) {
         std::fprintf(stderr, "usage: desk_shots FOLDER LANGUAGE LOOK PERCENT WIDTH HEIGHT\n");

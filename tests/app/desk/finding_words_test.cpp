@@ -44,7 +44,7 @@ TEST_CASE("a rebound says the score, the day and the low before it", "[desk][wor
 
     CHECK(findingTitle(finding) == QLatin1String("Pain, left: rising again"));
     CHECK(findingReason(finding) == QLatin1String("5 on day 6 after a low of 2."));
-    CHECK(findingBasis(finding) == QLatin1String("Rule “rebound”: statistic 5.10, threshold 4.81."));
+    CHECK(findingBasis(finding).toStdString() == "Rule “rebound”: statistic 5.10, threshold 4.81.");
 }
 
 TEST_CASE("a missing number shows as a dash, never as zero", "[desk][words]")
@@ -57,7 +57,7 @@ TEST_CASE("a warning names its signs and measured values in the language of the 
     const auto finding = warned("fever-with-inflammation", {"temperature 38.4 C", "warmer"});
 
     CHECK(findingTitle(finding) == QLatin1String("Fever with inflammation of the face"));
-    CHECK(findingReason(finding).contains(QLatin1String("Temperature 38.4 °C")));
+    CHECK(findingReason(finding).contains(QStringLiteral("Temperature 38.4 °C")));
     CHECK(findingReason(finding).contains(QLatin1String("Warmer than the other side")));
 }
 
