@@ -39,26 +39,24 @@ if [ "$story" = yes ] || { [ -z "${DISPLAY:-}" ] && [ -z "${WAYLAND_DISPLAY:-}" 
 fi
 
 demo=build/demo
-rm -rf "$demo"
-mkdir -p "$demo"
+step "Seeding the demo clinic" build/dev/bin/ebbline demo --out "$demo"
+port=$(cat "$demo/hub.port")
 hub_pid=
 stop_hub() { [ -z "$hub_pid" ] || kill "$hub_pid" 2>/dev/null || true; }
 trap stop_hub EXIT
-
-build/dev/bin/ebbline-hub serve --store "$demo/hub" --listen 127.0.0.1:0 --port-file "$demo/hub.port" \
+build/dev/bin/ebbline-hub serve --store "$demo/work/hub" --listen "127.0.0.1:$port" --port-file "$demo/hub.ready" \
     >"$demo/hub.log" 2>&1 &
 hub_pid=$!
 for _ in $(seq 100); do
-    [ -s "$demo/hub.port" ] && break
+    [ -s "$demo/hub.ready" ] && break
     sleep 0.1
 done
-[ -s "$demo/hub.port" ] || fail "the hub did not start; see $demo/hub.log"
-hub=127.0.0.1:$(cat "$demo/hub.port")
-say "the hub listens on $hub"
+[ -s "$demo/hub.ready" ] || fail "the hub did not start; see $demo/hub.log"
+say "the hub listens on 127.0.0.1:$port"
 
-step "Seeding the demo clinic" build/dev/bin/ebbline demo --out "$demo" --hub "$hub"
-say "opening desk and diary; the passphrase of both is in $demo/passphrase.txt. Close both to stop."
-build/dev/bin/ebbline-diary --vault "$demo/diary" --passphrase-file "$demo/passphrase.txt" &
+say "opening desk and diary, already unlocked; to unlock them again, the passphrase is in $demo/passphrase.txt"
+build/dev/bin/ebbline-diary --vault "$demo/work/phone-plain" --passphrase-file "$demo/passphrase.txt" &
 diary_pid=$!
-build/dev/bin/ebbline-desk --vault "$demo/desk" --passphrase-file "$demo/passphrase.txt" --hub "$hub" || true
+build/dev/bin/ebbline-desk --vault "$demo/work/desk" --passphrase-file "$demo/passphrase.txt" || true
+say "the desk was closed; close the diary to end"
 wait "$diary_pid" || true

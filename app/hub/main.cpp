@@ -57,7 +57,7 @@ int untilAsked(const std::function<void()>& work)
 }
 
 int serve(const std::string& store, const std::string& keyFile, const server::ServerSettings& settings,
-          const std::string& portFile)
+          const mailbox::Limits& limits, const std::string& portFile)
 {
     // Before any thread starts, so that all of them leave these signals to untilAsked().
     sigset_t signals;
@@ -71,7 +71,7 @@ int serve(const std::string& store, const std::string& keyFile, const server::Se
     auto mail = opened(store, keyFile);
     if (!mail)
         return complain(mail.error());
-    mailbox::Service service(**mail, {});
+    mailbox::Service service(**mail, limits);
     auto http = server::HttpServer::start(service, clock, settings);
     if (!http)
         return complain(http.error());
@@ -110,6 +110,9 @@ int main(int argc, char** argv)
 
     std::string store, keyFile, listen = "127.0.0.1:8443", portFile, root, hint, device;
     server::ServerSettings settings;
+    mailbox::Limits limits;
+    double perDevice = limits.perDevice.perSecond * 60, perAddress = limits.perAddress.perSecond * 60;
+    double enrolments = limits.enrolPerAddress.perSecond * 3600;
 
     auto* serving = app.add_subcommand("serve", "Serve mailboxes until SIGTERM, then drain and end");
     auto* adding = app.add_subcommand("add-clinic", "Admit a clinic by its root key");
@@ -125,6 +128,9 @@ int main(int argc, char** argv)
     serving->add_option("--key", settings.key, "PEM key of the certificate")->check(CLI::ExistingFile)->needs(certificate);
     serving->add_option("--port-file", portFile, "Write the port here once it listens");
     serving->add_option("--network-threads", settings.networkThreads)->check(CLI::Range(1, 64))->capture_default_str();
+    serving->add_option("--device-requests", perDevice, "Requests a minute that one device may make")->check(CLI::Range(1.0, 1e6))->capture_default_str();
+    serving->add_option("--address-requests", perAddress, "Requests a minute from one address")->check(CLI::Range(1.0, 1e6))->capture_default_str();
+    serving->add_option("--enrolments", enrolments, "Attempts to join an hour from one address")->check(CLI::Range(1.0, 1e6))->capture_default_str();
     adding->add_option("--root", root, "Root key of the clinic, 64 hexadecimal digits, as the desk shows it")->required();
     adding->add_option("--hint", hint, "A word for the operator; never a patient's");
     revoking->add_option("--device", device, "Device id, 32 hexadecimal digits")->required();
@@ -137,7 +143,10 @@ int main(int argc, char** argv)
             return complain({Reason::malformed, "--listen wants address:port, e.g. 127.0.0.1:8443"});
         settings.address = listen.substr(0, colon);
         settings.port = static_cast<std::uint16_t>(port);
-        return serve(store, keyFile, settings, portFile);
+        limits.perDevice = {perDevice, perDevice / 60};
+        limits.perAddress = {perAddress, perAddress / 60};
+        limits.enrolPerAddress = {enrolments, enrolments / 3600};
+        return serve(store, keyFile, settings, limits, portFile);
     }
     auto mail = opened(store, keyFile);
     if (!mail)

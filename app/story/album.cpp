@@ -1,0 +1,165 @@
+#include "app/story/album.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QElapsedTimer>
+#include <QQuickWindow>
+
+namespace ebbline::story {
+
+namespace {
+
+constexpr QSize phoneSize{390, 844};
+constexpr QSize deskSize{1280, 800};
+
+void settle()
+{
+    QElapsedTimer timer;
+    timer.start();
+    while (timer.elapsed() < 120)
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+}
+
+}  // namespace
+
+Album::Album(QString folder, bool on) : m_folder(std::move(folder)), m_on(on)
+{
+    if (m_on)
+        QDir().mkpath(m_folder);
+}
+
+void Album::phone(app::DiaryProgram& program, const QString& name)
+{
+    if (!program.window())
+        program.show(phoneSize);
+    settle();
+    program.grab(m_folder + QStringLiteral("/phone-") + name + QStringLiteral(".png"));
+}
+
+void Album::desk(app::DeskProgram& program, const QString& name)
+{
+    if (!program.window())
+        program.show(deskSize);
+    settle();
+    program.grab(m_folder + QStringLiteral("/desk-") + name + QStringLiteral(".png"));
+}
+
+void Album::afterPairing(Stage& stage)
+{
+    if (!m_on)
+        return;
+    desk(stage.desk(), QStringLiteral("day0-linked"));
+    app::DiaryProgram& program = *stage.phones().back()->program;
+    program.openToday();
+    phone(program, QStringLiteral("day0-care-plan"));
+}
+
+void Album::afterEntry(Stage&, Phone& teller, const Telling& telling, const std::vector<triage::Finding>& findings)
+{
+    if (!m_on)
+        return;
+    app::DiaryProgram& program = *teller.program;
+    const bool loud = !findings.empty() && findings.front().urgency <= recovery::Urgency::callNow;
+    if (loud && !m_warning) {
+        m_warning = true;
+        program.openToday();
+        phone(program, QStringLiteral("day%1-warning").arg(telling.day));
+    }
+    if (teller.patient->kind == "plain" && telling.day == 0 && !m_firstEvening) {
+        m_firstEvening = true;
+        program.openToday();
+        phone(program, QStringLiteral("day0-evening"));
+        program.openHistory();
+        phone(program, QStringLiteral("day0-history"));
+    }
+}
+
+void Album::atTheQueue(Stage& stage)
+{
+    const std::size_t rows = stage.desk().workplace().desk().queue().size();
+    if (!m_on || rows <= m_longestQueue)
+        return;
+    m_longestQueue = rows;
+    stage.desk().openQueue();
+    desk(stage.desk(), QStringLiteral("queue-longest"));
+}
+
+void Album::everyPhonePage(Phone& teller, const QString& suffix)
+{
+    app::DiaryProgram& program = *teller.program;
+    program.openToday();
+    phone(program, QStringLiteral("today") + suffix);
+    program.openEntry();
+    phone(program, QStringLiteral("entry-scores") + suffix);
+    for (int i = 0; i < 5; ++i)
+        program.entry()->next();
+    phone(program, QStringLiteral("entry-signs") + suffix);
+    program.entry()->next();
+    phone(program, QStringLiteral("entry-rest") + suffix);
+    program.openCall();
+    phone(program, QStringLiteral("call") + suffix);
+    program.openHistory();
+    phone(program, QStringLiteral("history") + suffix);
+    program.openNotes();
+    phone(program, QStringLiteral("notes") + suffix);
+    program.openSettings();
+    phone(program, QStringLiteral("settings") + suffix);
+}
+
+void Album::everyDeskPage(Stage& stage, const QString& suffix)
+{
+    app::DeskProgram& program = stage.desk();
+    program.openQueue();
+    desk(program, QStringLiteral("queue") + suffix);
+    program.openCourses();
+    desk(program, QStringLiteral("courses") + suffix);
+    program.openTreatment();
+    for (int step = 0; step < 4; ++step) {
+        program.treatment()->setStep(step);
+        desk(program, QStringLiteral("treatment-%1").arg(step + 1) + suffix);
+    }
+    for (auto& phone : stage.phones()) {
+        program.openCourse(deskapp::keyOf(phone->course));
+        desk(program, QStringLiteral("course-") + QString::fromStdString(phone->patient->kind) + suffix);
+    }
+    const QString first = deskapp::keyOf(stage.phones().front()->course);
+    program.openFollowUp(first);
+    desk(program, QStringLiteral("follow-up") + suffix);
+    program.openSheet(deskapp::keyOf(stage.phones()[1]->course));
+    desk(program, QStringLiteral("sheet") + suffix);
+    program.sheet()->write(m_folder + QStringLiteral("/follow-up-sheet") + suffix + QStringLiteral(".pdf"));
+    program.openProtocols();
+    desk(program, QStringLiteral("protocols") + suffix);
+    program.openClinic();
+    desk(program, QStringLiteral("clinic") + suffix);
+    program.openSettings();
+    desk(program, QStringLiteral("settings") + suffix);
+}
+
+void Album::atTheEnd(Stage& stage)
+{
+    if (!m_on)
+        return;
+    Phone& teller = *stage.phones().front();
+    for (const char* language : {"en", "de", "ar"}) {
+        const QString suffix = QLatin1Char('-') + QString::fromLatin1(language);
+        teller.program->settings()->setLanguageCode(QString::fromLatin1(language));
+        everyPhonePage(teller, suffix);
+        stage.desk().settings()->setLanguage(QString::fromLatin1(language));
+        everyDeskPage(stage, suffix);
+    }
+    teller.program->settings()->setLanguageCode(QStringLiteral("en"));
+    stage.desk().settings()->setLanguage(QStringLiteral("en"));
+    teller.program->settings()->setLook(1);
+    stage.desk().settings()->setLook(1);
+    everyPhonePage(teller, QStringLiteral("-dark"));
+    stage.desk().openQueue();
+    desk(stage.desk(), QStringLiteral("queue-dark"));
+    teller.program->settings()->setLook(0);
+    stage.desk().settings()->setLook(0);
+    teller.program->settings()->setTextSize(2);
+    everyPhonePage(teller, QStringLiteral("-200"));
+    teller.program->settings()->setTextSize(0);
+}
+
+}  // namespace ebbline::story

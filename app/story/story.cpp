@@ -1,0 +1,257 @@
+#include "app/story/story.h"
+
+#include "app/story/album.h"
+#include "app/story/stage.h"
+#include "app/story/summary.h"
+
+#include <QDir>
+#include <QFile>
+
+#include <algorithm>
+#include <cstdio>
+
+namespace ebbline::story {
+
+namespace {
+
+constexpr int morningSync = 9 * 60 + 30;
+constexpr int eveningSync = 21 * 60;
+constexpr int demoDays = 9;
+
+class Story {
+public:
+    Story(const StorySetup& setup, const Scenario& scenario)
+        : m_endsAt(setup.endsAt), m_scenario(scenario), m_stage(scenario, setup.out + QStringLiteral("/work"), setup.hubProgram, QStringLiteral("en")),
+          m_summary(scenario), m_album(setup.out, setup.screens)
+    {
+    }
+
+    Done play()
+    {
+        if (const Done ready = m_stage.setUp(); !ready)
+            return ready;
+        for (int day = 0; day < m_scenario.days; ++day) {
+            std::fprintf(stderr, "\rebbline story: day %d of %d", day + 1, m_scenario.days);
+            if (const Done lived = liveThrough(day); !lived)
+                return lived;
+        }
+        std::fprintf(stderr, "\n");
+        return close();
+    }
+
+    Summary& summary() { return m_summary; }
+    Stage& stage() { return m_stage; }
+
+private:
+    struct Moment {
+        int minute;
+        std::function<Done()> happens;
+    };
+
+    Done liveThrough(int day)
+    {
+        std::vector<Moment> moments;
+        for (const Patient& patient : m_scenario.patients)
+            if (patient.treatedOnDay == day)
+                moments.push_back({patient.treatedAtMinute, [&] { return treat(patient); }});
+        for (auto& phone : m_stage.phones())
+            addTellings(moments, *phone, day);
+        // Phones treated today write later the same day.
+        moments.push_back({morningSync, [this] { return clinicLooks(); }});
+        moments.push_back({eveningSync, [this] { return clinicLooks(); }});
+        std::stable_sort(moments.begin(), moments.end(), [](const Moment& a, const Moment& b) { return a.minute < b.minute; });
+        for (std::size_t i = 0; i < moments.size(); ++i) {
+            m_stage.setTime(m_scenario.firstDay + std::chrono::days(day), moments[i].minute);
+            if (m_endsAt && m_stage.now() > *m_endsAt)
+                return {};
+            const std::size_t phones = m_stage.phones().size();
+            if (const Done done = moments[i].happens(); !done)
+                return done;
+            if (m_stage.phones().size() > phones) {
+                addTellings(moments, *m_stage.phones().back(), day);
+                std::stable_sort(moments.begin() + static_cast<std::ptrdiff_t>(i) + 1, moments.end(),
+                                 [](const Moment& a, const Moment& b) { return a.minute < b.minute; });
+            }
+        }
+        return {};
+    }
+
+    void addTellings(std::vector<Moment>& moments, Phone& phone, int storyDay)
+    {
+        const int day = storyDay - phone.patient->treatedOnDay;
+        for (const Telling& telling : phone.patient->tellings)
+            if (telling.day == day)
+                moments.push_back({telling.minuteOfDay, [this, &phone, &telling] { return tell(phone, telling); }});
+    }
+
+    Done treat(const Patient& patient)
+    {
+        const Done done = m_stage.treat(patient);
+        m_summary.count("treatments");
+        if (done)
+            m_summary.count("phones joined");
+        if (done && patient.kind == "plain")
+            m_album.afterPairing(m_stage);
+        return done;
+    }
+
+    Done tell(Phone& phone, const Telling& telling)
+    {
+        patient::Diary& diary = phone.program->home().diary();
+        answerReminders(phone, diary);
+        recovery::Entry entry = diary.blankEntry();
+        entry.scores = telling.scores;
+        entry.present = telling.signs;
+        for (const recovery::Sign sign : recovery::allSigns)
+            if (!entry.present.contains(sign))
+                entry.absent.insert(sign);
+        if (telling.celsius)
+            entry.temperature = *recovery::Temperature::celsius(*telling.celsius);
+        entry.note = telling.note;
+        const auto saved = diary.record(entry);
+        if (!saved)
+            return fail(saved.error());
+        m_summary.count("entries");
+        phone.program->home().touch();
+        m_album.afterEntry(m_stage, phone, telling, saved->findings);
+        for (const triage::Finding& finding : saved->findings)
+            if (finding.urgency <= recovery::Urgency::callNow) {
+                m_summary.count("warnings shown on phones");
+                if (const Done confirmed = diary.confirmWarning(finding); !confirmed)
+                    return confirmed;
+            }
+        const bool offline = telling.day >= phone.patient->offlineFromDay && telling.day <= phone.patient->offlineToDay;
+        if (offline)
+            m_summary.count("entries written offline");
+        else
+            note(m_stage.syncPhone(phone));
+        return {};
+    }
+
+    void answerReminders(Phone& phone, patient::Diary& diary)
+    {
+        for (const patient::ReminderView& view : diary.today().dueNow) {
+            if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
+                continue;
+            // A few are not kept, as in life.
+            const auto answer = view.reminder.day % 6 == 4 ? records::ReminderAnswer::notDone : records::ReminderAnswer::done;
+            if (diary.answerReminder(view.reminder.key, answer))
+                m_summary.count("reminders answered");
+        }
+        (void)phone;
+    }
+
+    Done clinicLooks()
+    {
+        note(m_stage.syncDesk());
+        desk::Desk& desk = m_stage.desk().workplace().desk();
+        m_album.atTheQueue(m_stage);
+        if (m_endsAt && m_stage.now() > *m_endsAt - std::chrono::hours(60))
+            return {};
+        for (const triage::Row& row : desk.queue()) {
+            if (const Done acted = answer(desk, row); !acted)
+                return acted;
+        }
+        for (const desk::CourseSummary& course : desk.courses())
+            if (course.unopened > 0)
+                if (const Done opened = desk.openEntries(course.course); !opened)
+                    return opened;
+        m_stage.desk().workplace().settle(Done{});
+        note(m_stage.syncDesk());
+        return {};
+    }
+
+    /// What the clinic does about a row: calls about what is urgent, writes to the silent, leaves the
+    /// rest for the follow-up.
+    Done answer(desk::Desk& desk, const triage::Row& row)
+    {
+        const bool seen = std::any_of(row.findings.begin(), row.findings.end(), [](const auto& finding) { return !finding.acts.empty(); });
+        for (const triage::Finding& finding : row.findings) {
+            m_summary.found(m_stage, row.course, finding);
+            if (!finding.acts.empty())
+                continue;
+            if (finding.urgency <= recovery::Urgency::callNow) {
+                for (const auto act : {records::Act::taken, records::Act::called})
+                    if (const Done done = desk.act(row.course, finding.key, act); !done)
+                        return done;
+                if (const Done done = desk.act(row.course, finding.key, records::Act::closed, records::Outcome::treatedInClinic,
+                                               "Seen the same day.");
+                    !done)
+                    return done;
+                m_summary.count("calls");
+            } else if (const Done done = desk.act(row.course, finding.key, records::Act::seen); !done) {
+                return done;
+            }
+        }
+        if (row.silent && !seen) {
+            m_summary.count("notes to silent patients");
+            return desk.writeMessage(row.course, "We have not heard from you for some days. How are you?");
+        }
+        return {};
+    }
+
+    Done close()
+    {
+        for (auto& phone : m_stage.phones())
+            note(m_stage.syncPhone(*phone));
+        note(m_stage.syncDesk());
+        m_album.atTheEnd(m_stage);
+        if (m_endsAt)
+            return {};
+        desk::Desk& desk = m_stage.desk().workplace().desk();
+        for (const desk::CourseSummary& course : desk.courses()) {
+            const bool plain = m_summary.isPlain(course.patientName);
+            const Done done = desk.recordFollowUp({course.course, records::GlobalChange::muchBetter, plain ? 5 : 4,
+                                                   plain ? std::vector<std::string>{} : std::vector<std::string>{"see findings"},
+                                                   plain, "", "", {}, {}});
+            if (!done)
+                return done;
+            m_summary.count("follow-ups recorded");
+        }
+        for (auto& phone : m_stage.phones())
+            if (const Done sound = phone->program->home().diary().vault().verify(); !sound)
+                return sound;
+        if (const Done sound = desk.vault().verify(); !sound)
+            return sound;
+        m_summary.count("vaults verified", static_cast<int>(m_stage.phones().size()) + 1);
+        return m_summary.judgeSecrecy(m_stage);
+    }
+
+    void note(const sync::Report& report)
+    {
+        m_summary.count("syncs");
+        m_summary.count("envelopes sent", static_cast<int>(report.envelopesSent));
+        m_summary.count("envelopes received", static_cast<int>(report.envelopesReceived));
+        if (report.problem)
+            m_summary.count("syncs with a problem");
+        if (report.quarantined > 0 || report.gapSeen || report.forkSeen)
+            m_summary.count("envelopes refused", static_cast<int>(report.quarantined));
+    }
+
+    std::optional<clock::Instant> m_endsAt;
+    const Scenario& m_scenario;
+    Stage m_stage;
+    Summary m_summary;
+    Album m_album;
+};
+
+}  // namespace
+
+Done playStory(const StorySetup& setup)
+{
+    QDir(setup.out).removeRecursively();
+    if (!QDir().mkpath(setup.out + QStringLiteral("/work")))
+        return fail(Reason::storageFailed, "story: the folder cannot be made");
+    Scenario scenario = inventedScenario();
+    if (setup.endsAt) {
+        const auto zone = aftercare::Zone::find(scenario.zone);
+        scenario.firstDay = zone->moment(*setup.endsAt).day() - std::chrono::days(demoDays - 1);
+        scenario.days = demoDays;
+    }
+    Story story(setup, scenario);
+    Done played = story.play();
+    const Done written = story.summary().write(setup.out + QStringLiteral("/summary.json"), played);
+    return played ? written : played;
+}
+
+}  // namespace ebbline::story

@@ -1,0 +1,123 @@
+#include "app/story/summary.h"
+
+#include "core/clock/iso8601.h"
+
+#include <QFile>
+#include <QJsonDocument>
+
+#include <algorithm>
+
+namespace ebbline::story {
+
+namespace {
+
+bool contains(bytes::View where, bytes::View what)
+{
+    return std::search(where.begin(), where.end(), what.begin(), what.end()) != where.end();
+}
+
+}  // namespace
+
+int Summary::counted(const char* what) const
+{
+    const auto found = m_counts.find(what);
+    return found == m_counts.end() ? 0 : found->second;
+}
+
+bool Summary::isPlain(const std::string& patientName) const
+{
+    return std::any_of(m_scenario.patients.begin(), m_scenario.patients.end(),
+                       [&](const Patient& patient) { return patient.name == patientName && patient.kind == "plain"; });
+}
+
+void Summary::found(Stage& stage, const recovery::CourseId& course, const triage::Finding& finding)
+{
+    const auto phone = std::find_if(stage.phones().begin(), stage.phones().end(),
+                                    [&](const auto& each) { return each->course == course; });
+    if (phone == stage.phones().end() || std::exchange(m_seen[(*phone)->patient->name + finding.key], true))
+        return;
+    const Patient& patient = *(*phone)->patient;
+    QJsonObject row;
+    row["course"] = QString::fromStdString(patient.kind);
+    if (const auto* trigger = std::get_if<triggers::Finding>(&finding.what)) {
+        row["trigger"] = QString::fromStdString(std::string(triggers::word(trigger->trigger)));
+        row["symptom"] = QString::fromStdString(std::string(recovery::word(trigger->stream.symptom)));
+        row["side"] = QString::fromStdString(std::string(recovery::word(trigger->stream.side)));
+    } else {
+        row["trigger"] = QString::fromStdString("warning:" + std::get<warnings::Finding>(finding.what).rule);
+    }
+    row["urgency"] = QString::fromStdString(std::string(recovery::word(finding.urgency)));
+    row["day"] = finding.day;
+    row["raised_at"] = QString::fromStdString(clock::toIso8601(finding.raisedAt));
+    row["reason"] = QString::fromStdString(triage::explain(finding));
+    if (patient.onsetMinutes) {
+        const auto treated = stage.zone().instantOf(m_scenario.firstDay + std::chrono::days(patient.treatedOnDay),
+                                                    std::chrono::minutes(patient.treatedAtMinute));
+        const auto after = finding.raisedAt.at - (treated + std::chrono::minutes(*patient.onsetMinutes));
+        row["hours_after_onset"] = std::round(std::chrono::duration<double, std::ratio<3600>>(after).count() * 10) / 10;
+    }
+    m_findings.append(row);
+}
+
+Done Summary::judgeSecrecy(Stage& stage)
+{
+    QStringList words{QString::fromStdString(m_scenario.clinicName), QString::fromStdString(m_scenario.practitioner),
+                      QStringLiteral("swelling"), QStringLiteral("puckering")};
+    for (const Patient& patient : m_scenario.patients) {
+        words << QString::fromStdString(patient.name) << QString::fromStdString(patient.phone);
+        for (const Telling& telling : patient.tellings)
+            if (!telling.note.empty())
+                words << QString::fromStdString(telling.note);
+    }
+    const bytes::Bytes& carried = stage.carried();
+    QJsonArray readable;
+    for (const QString& word : stage.hub().wordsFoundIn(words))
+        readable.append(word);
+    for (const QString& word : words)
+        if (contains(carried, bytes::viewOf(word.toStdString())))
+            readable.append(word);
+
+    // Scores are numbers and cannot be searched for; whole operations, scores and all, can.
+    int operations = 0, operationsReadable = 0, notesInPhones = 0;
+    for (auto& phone : stage.phones())
+        for (const journal::Operation& operation : phone->program->home().diary().vault().operations()) {
+            if (operation.kind != static_cast<std::uint16_t>(records::Kind::entryRecorded))
+                continue;
+            ++operations;
+            operationsReadable += contains(carried, operation.body) ? 1 : 0;
+            for (const Telling& telling : phone->patient->tellings)
+                if (!telling.note.empty() && contains(operation.body, bytes::viewOf(telling.note)))
+                    ++notesInPhones;
+        }
+    m_hub["bytes_stored"] = stage.hub().storedBytes();
+    m_hub["bytes_carried"] = static_cast<qint64>(carried.size());
+    m_hub["words_searched"] = static_cast<int>(words.size());
+    m_hub["words_readable"] = readable;
+    m_hub["entries_searched"] = operations;
+    m_hub["entries_readable"] = operationsReadable;
+    m_hub["notes_found_on_phones"] = notesInPhones;
+    if (!readable.isEmpty() || operationsReadable > 0)
+        return fail(Reason::refused, "secrecy: something of a patient can be read on the way");
+    if (operations == 0 || notesInPhones == 0)
+        return fail(Reason::notEnough, "secrecy: the search finds nothing even where it must");
+    return {};
+}
+
+Done Summary::write(const QString& file, const Done& played) const
+{
+    QJsonObject counts;
+    for (const auto& [what, count] : m_counts)
+        counts[QString::fromStdString(what)] = count;
+    QJsonObject root;
+    root["result"] = played ? QStringLiteral("played to the end") : QString::fromStdString("stopped: " + played.error().detail);
+    root["days"] = m_scenario.days;
+    root["steps"] = counts;
+    root["findings"] = m_findings;
+    root["hub"] = m_hub;
+    QFile out(file);
+    if (!out.open(QIODevice::WriteOnly) || out.write(QJsonDocument(root).toJson()) < 0)
+        return fail(Reason::storageFailed, "story: the summary cannot be written");
+    return {};
+}
+
+}  // namespace ebbline::story

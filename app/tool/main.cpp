@@ -1,0 +1,23 @@
+// ebbline: the tool for auditors and owners.
+
+#include "app/tool/subcommand.h"
+
+int main(int argc, char** argv)
+{
+    using namespace ebbline;
+    CLI::App app{"Ebbline's tool. Each subcommand has its own --help."};
+    app.set_version_flag("--version", EBBLINE_VERSION);
+    app.require_subcommand(1);
+    std::function<int()> run;
+    tool::addAssess(app, run);
+#ifdef EBBLINE_WITH_STORY
+    tool::addStory(app, run);
+#endif
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& problem) {
+        const int code = app.exit(problem);
+        return code == 0 ? tool::fine : tool::badInput;
+    }
+    return run();
+}

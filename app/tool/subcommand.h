@@ -1,0 +1,22 @@
+#pragma once
+/// \file
+/// One subcommand of the tool: a file of its own, listed in main.cpp.
+
+#include <CLI/CLI.hpp>
+
+#include <functional>
+
+namespace ebbline::tool {
+
+/// Exit codes: 0 fine, 1 something failed while running, 2 bad input or usage.
+inline constexpr int fine = 0;
+inline constexpr int failed = 1;
+inline constexpr int badInput = 2;
+
+/// Adds the subcommand; `run` is called if it was chosen.
+using Adder = void (*)(CLI::App& app, std::function<int()>& run);
+
+void addAssess(CLI::App& app, std::function<int()>& run);
+void addStory(CLI::App& app, std::function<int()>& run);
+
+}  // namespace ebbline::tool
