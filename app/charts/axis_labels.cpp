@@ -20,12 +20,12 @@ QList<AxisLabel> axisLabels(const QRectF& plot, const QFont& font)
     };
     for (const int day : dayTicks) {
         auto* box = add(digits(day), true);
-        const double x = plot.left() + plot.width() * (day - firstDay) / (lastDay - firstDay);
+        const double x = plot.left() + plot.width() * acrossOf(day);
         box->moveTopLeft({x - box->width() / 2, plot.bottom() + tick});
     }
     for (int score = 0; score <= highestScore; score += 2) {
         auto* box = add(digits(score), false);
-        const double y = plot.bottom() - plot.height() * score / highestScore;
+        const double y = plot.bottom() - plot.height() * upOf(score);
         box->moveTopLeft({plot.left() - tick - box->width(), y - box->height() / 2});
     }
     return labels;

@@ -82,11 +82,11 @@ void addOutlook(QChart& chart, const CurvePicture& picture, const ChartStyle& st
         return;
     }
     const auto& outlook = *picture.outlook;
-    const double x = std::min(outlook.day, static_cast<double>(lastDay)) - 0.2;
+    const double x = std::min(outlook.day, static_cast<double>(lastDay)) + 0.6;
     const QPen pen(style.inkSoft, 1.4);
     added<QLineSeries>(chart, {{x, outlook.low}, {x, outlook.high}})->setPen(pen);
     for (const double y : {outlook.low, outlook.median, outlook.high}) {
-        added<QLineSeries>(chart, {{x - 0.25, y}, {x + 0.2, y}})->setPen(pen);
+        added<QLineSeries>(chart, {{x - 0.25, y}, {x + 0.25, y}})->setPen(pen);
     }
 }
 
@@ -148,8 +148,8 @@ void composeChart(QChart& chart, const CurvePicture& picture, const ChartStyle& 
     chart.setLayoutDirection(Qt::LeftToRight);  // time runs left to right in every language
 
     constexpr std::array scoreTicks{0, 2, 4, 6, 8, 10};
-    chart.addAxis(axisOf(firstDay, lastDay, dayTicks, style), Qt::AlignBottom);
-    chart.addAxis(axisOf(0, highestScore, scoreTicks, style), Qt::AlignLeft);
+    chart.addAxis(axisOf(axisStart, axisEnd, dayTicks, style), Qt::AlignBottom);
+    chart.addAxis(axisOf(scoreFloor, scoreCeiling, scoreTicks, style), Qt::AlignLeft);
     const auto items = chart.childItems();
     for (auto* item : items) {
         if (item->type() == AxisLabels::Type) {

@@ -21,6 +21,12 @@ CurvePicture pictureOf(const curves::Curve& curve)
         picture.median.append(QPointF(day.day, day.inner.median));
         picture.high.append(QPointF(day.day, day.inner.high));
     }
+    // The band of the last day holds to its end.
+    for (auto* edge : {&picture.low, &picture.median, &picture.high}) {
+        if (!edge->isEmpty()) {
+            edge->append(QPointF(axisEnd, edge->last().y()));
+        }
+    }
     std::optional<double> previous;
     for (const auto& point : curve.points) {
         const QPointF place(point.day, point.points);

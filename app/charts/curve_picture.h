@@ -21,6 +21,15 @@ inline constexpr int lastDay = 21;
 /// Where the time axis has its ticks, in every language from left to right.
 inline constexpr std::array dayTicks{0, 1, 3, 7, 14, 21};
 inline constexpr int highestScore = 10;
+/// The axes reach a little further, so that no mark on an edge is cut, and to the end of day 21.
+inline constexpr double axisStart = -0.25;
+inline constexpr double axisEnd = 22;
+inline constexpr double scoreFloor = -0.4;
+inline constexpr double scoreCeiling = 10.4;
+
+/// Where a day or a score lies along its axis, 0..1 from left to right or from bottom to top.
+constexpr double acrossOf(double day) { return (day - axisStart) / (axisEnd - axisStart); }
+constexpr double upOf(double score) { return (score - scoreFloor) / (scoreCeiling - scoreFloor); }
 
 /// Something that happened, as a tick on the line under the time axis.
 struct Event {

@@ -36,8 +36,8 @@ QList<EventPlace> placeEvents(const QList<Event>& events, double left, double wi
     }
     std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return events[a].day < events[b].day; });
     for (const int i : order) {
-        const double day = std::clamp(events[i].day, double(firstDay), double(lastDay));
-        EventPlace place{left + width * day / lastDay, {}, i};
+        const double day = std::clamp(events[i].day, double(firstDay), axisEnd);
+        EventPlace place{left + width * acrossOf(day), {}, i};
         const double text = metrics.horizontalAdvance(events[i].label);
         const double start = std::min(place.tick + 3, left + width - text);
         for (int row = 0; row < eventRows; ++row) {

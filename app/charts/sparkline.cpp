@@ -29,8 +29,8 @@ void Sparkline::setRightCurve(const CurvePicture& picture)
 QPointF Sparkline::place(const QPointF& point) const
 {
     constexpr double edge = 2.5;
-    return {edge + (width() - 2 * edge) * (point.x() - firstDay) / (lastDay - firstDay),
-            height() - edge - (height() - 2 * edge) * point.y() / highestScore};
+    return {edge + (width() - 2 * edge) * acrossOf(point.x()),
+            height() - edge - (height() - 2 * edge) * upOf(point.y())};
 }
 
 void Sparkline::paintRuns(QPainter& painter, const CurvePicture& picture, const QColor& colour) const
@@ -74,7 +74,7 @@ void Sparkline::paint(QPainter* painter)
     painter->setBrush(m_sand);
     painter->drawPolygon(ground);
     painter->setPen(QPen(m_line, 1));
-    painter->drawLine(place({firstDay, 0}), place({lastDay, 0}));
+    painter->drawLine(place({axisStart, 0}), place({axisEnd, 0}));
     paintRuns(*painter, m_left, m_leftColor);
     paintRuns(*painter, m_right, m_rightColor);
 }

@@ -3,11 +3,10 @@
 // In   label, options (words), current (index, -1 for none), enough room or it wraps
 // Out  chosen(index)
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Ebbline.Theme
 
-ColumnLayout {
+Item {
     id: root
 
     property string label
@@ -15,21 +14,23 @@ ColumnLayout {
     property int current: -1
     signal chosen(int index)
 
-    spacing: Theme.gapHair
+    // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
+    // once saw a higher field keeps room for it.
+    implicitWidth: 70 * Theme.textBody
+    implicitHeight: flow.y + flow.height
 
-    Words {
-        visible: root.label.length > 0
+    OverLabel {
+        id: over
+
+        room: root.width
         text: root.label
-        small: true
-        soft: true
-        Layout.fillWidth: true
-        Accessible.ignored: true
     }
     Flow {
         id: flow
 
+        y: over.visible ? over.height + Theme.gapHair : 0
+        width: root.width
         spacing: Theme.gapHair
-        Layout.fillWidth: true
 
         Repeater {
             model: root.options

@@ -3,11 +3,10 @@
 // In   label, value, hint (shown while empty), problem, secret, numeric
 // Out  edited(text) while typing; finished(text) when leaving it
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Ebbline.Theme
 
-ColumnLayout {
+Item {
     id: root
 
     property string label
@@ -21,19 +20,22 @@ ColumnLayout {
     signal finished(string text)
     signal accepted
 
-    spacing: Theme.gapHair
+    // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
+    // once saw a higher field keeps room for it.
+    implicitWidth: 40 * Theme.textBody
+    implicitHeight: input.y + input.height + (wrong.visible ? Theme.gapHair + wrong.height : 0)
 
-    Words {
-        visible: root.label.length > 0
+    OverLabel {
+        id: over
+
+        room: root.width
         text: root.label
-        small: true
-        soft: true
-        Layout.fillWidth: true
-        Accessible.ignored: true
     }
     T.TextField {
         id: input
 
+        y: over.visible ? over.height + Theme.gapHair : 0
+        width: root.width
         text: root.value
         implicitHeight: Math.max(Theme.target, contentHeight + 2 * Theme.gapSmall)
         leftPadding: Theme.gapSmall + Theme.gapHair
@@ -50,7 +52,6 @@ ColumnLayout {
         onTextEdited: root.edited(input.text)
         onEditingFinished: root.finished(input.text)
         onAccepted: root.accepted()
-        Layout.fillWidth: true
         Accessible.role: Accessible.EditableText
         Accessible.name: root.label.length > 0 ? root.label : root.hint
         Accessible.description: root.problem
@@ -80,11 +81,14 @@ ColumnLayout {
         }
     }
     Words {
+        id: wrong
+
+        y: input.y + input.height + Theme.gapHair
+        width: root.width
         visible: root.problem.length > 0
         text: root.problem
         small: true
         color: Theme.callNow
-        Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
     }
 }

@@ -1,10 +1,9 @@
 // Several lines to type, the label above.
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Ebbline.Theme
 
-ColumnLayout {
+Item {
     id: root
 
     property string label
@@ -12,18 +11,22 @@ ColumnLayout {
     property int lines: 3
     signal edited(string text)
 
-    spacing: Theme.gapHair
+    // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
+    // once saw a higher field keeps room for it.
+    implicitWidth: 40 * Theme.textBody
+    implicitHeight: input.y + input.height
 
-    Words {
+    OverLabel {
+        id: over
+
+        room: root.width
         text: root.label
-        small: true
-        soft: true
-        Layout.fillWidth: true
-        Accessible.ignored: true
     }
     T.TextArea {
         id: input
 
+        y: over.height + Theme.gapHair
+        width: root.width
         text: root.value
         implicitHeight: Math.max(Theme.target, contentHeight + topPadding + bottomPadding,
                                  root.lines * Theme.textBody * Theme.leading + topPadding + bottomPadding)
@@ -39,7 +42,6 @@ ColumnLayout {
         KeyNavigation.priority: KeyNavigation.BeforeItem
         Keys.onTabPressed: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
         Keys.onBacktabPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
-        Layout.fillWidth: true
         Accessible.role: Accessible.EditableText
         Accessible.name: root.label
         Accessible.multiLine: true

@@ -3,11 +3,10 @@
 // In   label, options (words), current (index)
 // Out  chosen(index)
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Ebbline.Theme
 
-ColumnLayout {
+Item {
     id: root
 
     property string label
@@ -16,19 +15,22 @@ ColumnLayout {
     property int current: -1
     signal chosen(int index)
 
-    spacing: Theme.gapHair
+    // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
+    // once saw a higher field keeps room for it.
+    implicitWidth: 30 * Theme.textBody
+    implicitHeight: box.y + box.height
 
-    Words {
-        visible: root.label.length > 0
+    OverLabel {
+        id: over
+
+        room: root.width
         text: root.label
-        small: true
-        soft: true
-        Layout.fillWidth: true
-        Accessible.ignored: true
     }
     T.ComboBox {
         id: box
 
+        y: over.visible ? over.height + Theme.gapHair : 0
+        width: root.width
         model: root.options
         currentIndex: root.current
         implicitHeight: Math.max(Theme.target, shown.implicitHeight + Theme.gapSmall)
@@ -36,7 +38,6 @@ ColumnLayout {
         rightPadding: Theme.gapSmall + Theme.gapHair
         focusPolicy: Qt.StrongFocus
         onActivated: index => root.chosen(index)
-        Layout.fillWidth: true
         Accessible.role: Accessible.ComboBox
         Accessible.name: root.spokenName
         Accessible.description: box.displayText

@@ -54,6 +54,7 @@ PageFrame {
 
             CurvePanel {
                 curves: root.course.curves
+                room: root.wide ? root.bodyWidth * 0.62 - Theme.gapLarge : root.bodyWidth
                 Layout.fillWidth: true
             }
             EntryPanel {

@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     required property CurveBoard curves
+    property real room: 0
 
     spacing: Theme.gapSmall
 
@@ -47,7 +48,7 @@ ColumnLayout {
             // Never mirrored: sides and time keep their place in every language.
             GridLayout {
                 visible: !root.curves.tableShown
-                columns: width > 36 * Theme.textBody ? 2 : 1
+                columns: root.room > 38 * Theme.textBody ? 2 : 1
                 columnSpacing: Theme.gap
                 rowSpacing: Theme.gap
                 layoutDirection: Qt.LeftToRight

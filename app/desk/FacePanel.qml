@@ -22,7 +22,7 @@ ColumnLayout {
     }
     Card {
         Layout.fillWidth: true
-        implicitHeight: Math.min(width * 1.25, 560)
+        implicitHeight: Math.min(width * 1.3, 620)
 
         FaceChart {
             id: chart

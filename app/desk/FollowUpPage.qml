@@ -73,7 +73,7 @@ PageFrame {
                 Layout.fillWidth: true
             }
             GridLayout {
-                columns: parent.width > 30 * Theme.textBody ? 2 : 1
+                columns: root.bodyWidth > 64 * Theme.textBody ? 2 : 1
                 columnSpacing: Theme.gap
                 rowSpacing: 0
                 Layout.fillWidth: true

@@ -81,7 +81,8 @@ ApplicationWindow {
                 property url shown: root.program.pageSource
 
                 focus: true
-                onShownChanged: page.setSource(page.shown, { program: root.program })
+                // With its size from the start: a page that is first laid out at width 0 keeps gaps.
+                onShownChanged: page.setSource(page.shown, { program: root.program, width: page.width, height: page.height })
                 Layout.fillWidth: true
                 Layout.fillHeight: true
             }

@@ -17,69 +17,87 @@ FocusScope {
     property alias actions: acts.data
     property bool scrolls: true
     default property alias body: column.data
-    readonly property real bodyWidth: column.width
+    /// Known before the body is laid out, so that its columns do not change while it is.
+    readonly property real bodyWidth: root.width - 2 * Theme.gapLarge
 
-    ColumnLayout {
-        anchors.fill: parent
+    Item {
+        id: head
+
+        readonly property bool mirrored: root.LayoutMirroring.enabled
+        readonly property bool beside: acts.implicitWidth < root.width * 0.5
+
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
         anchors.topMargin: Theme.gapLarge
-        spacing: Theme.gapSmall
+        anchors.leftMargin: Theme.gapLarge
+        anchors.rightMargin: Theme.gapLarge
+        height: head.beside ? Math.max(titles.height, acts.height) : titles.height + (acts.height > 0 ? Theme.gapSmall : 0) + acts.height
 
-        GridLayout {
-            columns: acts.implicitWidth < root.width * 0.5 ? 2 : 1
-            columnSpacing: Theme.gap
-            rowSpacing: Theme.gapSmall
-            Layout.fillWidth: true
-            Layout.leftMargin: Theme.gapLarge
-            Layout.rightMargin: Theme.gapLarge
+        Item {
+            id: titles
 
-            ColumnLayout {
-                spacing: 2
-                Layout.fillWidth: true
+            x: head.beside && head.mirrored ? head.width - width : 0
+            width: head.beside ? head.width - acts.implicitWidth - Theme.gap : head.width
+            height: heading.height + (words.visible ? words.height + 2 : 0)
 
-                Heading {
-                    text: root.title
-                    Layout.fillWidth: true
-                }
-                Words {
-                    visible: root.subtitle.length > 0
-                    text: root.subtitle
-                    soft: true
-                    Layout.fillWidth: true
-                }
+            Heading {
+                id: heading
+
+                width: titles.width
+                text: root.title
             }
-            RowLayout {
-                id: acts
+            Words {
+                id: words
 
-                spacing: Theme.gapSmall
-                Layout.alignment: Qt.AlignTop
+                y: heading.height + 2
+                width: titles.width
+                visible: root.subtitle.length > 0
+                text: root.subtitle
+                soft: true
             }
         }
-        Flickable {
-            id: area
+        RowLayout {
+            id: acts
 
-            contentHeight: root.scrolls ? column.implicitHeight + 2 * Theme.gapLarge : height
-            interactive: root.scrolls && contentHeight > height
-            clip: true
-            boundsBehavior: Flickable.StopAtBounds
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            ScrollBar.vertical: ScrollBar {
-                policy: area.contentHeight > area.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
-                Accessible.ignored: true
-            }
+            x: head.beside === head.mirrored ? 0 : head.width - width
+            y: head.beside ? 0 : titles.height + Theme.gapSmall
+            spacing: Theme.gapSmall
+        }
+    }
+    Flickable {
+        id: area
 
-            FocusFollower {
-                area: area
-            }
-            ColumnLayout {
-                id: column
+        anchors.top: head.bottom
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.topMargin: Theme.gapSmall
+        contentHeight: root.scrolls ? column.height + 2 * Theme.gapLarge : height
+        interactive: root.scrolls && contentHeight > height
+        clip: true
+        boundsBehavior: Flickable.StopAtBounds
+        ScrollBar.vertical: ScrollBar {
+            policy: area.contentHeight > area.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
+            Accessible.ignored: true
+        }
 
-                x: Theme.gapLarge
-                y: Theme.gapSmall
-                width: area.width - 2 * Theme.gapLarge
-                height: root.scrolls ? implicitHeight : area.height - Theme.gapSmall - Theme.gap
-                spacing: Theme.gap
-            }
+        FocusFollower {
+            area: area
+        }
+        ColumnLayout {
+            id: column
+
+            x: Theme.gapLarge
+            y: Theme.gapSmall
+            width: area.width - 2 * Theme.gapLarge
+            spacing: Theme.gap
+        }
+        Binding {
+            target: column
+            property: "height"
+            value: area.height - Theme.gapSmall - Theme.gap
+            when: !root.scrolls
         }
     }
 }

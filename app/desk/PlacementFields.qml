@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     property TreatmentEditor editor
+    property real room: 0
     readonly property bool ready: root.editor !== null
 
     spacing: Theme.gapSmall
@@ -27,7 +28,7 @@ ColumnLayout {
         Accessible.role: Accessible.AlertMessage
     }
     GridLayout {
-        columns: Math.max(1, Math.floor(root.width / (13 * Theme.textBody)))
+        columns: Math.max(1, Math.floor(root.room / (12 * Theme.textBody)))
         columnSpacing: Theme.gap
         rowSpacing: Theme.gapSmall
         Layout.fillWidth: true

@@ -3,13 +3,12 @@
 // In   label, value, from, to, step, decimals, unit
 // Out  moved(value)
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
 
-ColumnLayout {
+Item {
     id: root
 
     property string label
@@ -21,7 +20,10 @@ ColumnLayout {
     property alias decimals: number.decimals
     signal moved(real value)
 
-    spacing: Theme.gapHair
+    // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
+    // once saw a higher field keeps room for it.
+    implicitWidth: 30 * Theme.textBody
+    implicitHeight: less.y + less.height
 
     StepValue {
         id: number
@@ -29,66 +31,67 @@ ColumnLayout {
         onMoved: value => root.moved(value)
         onChanged: input.text = number.text
     }
-    Words {
+    OverLabel {
+        id: over
+
+        room: root.width
         text: root.unit.length > 0 ? root.label + ", " + root.unit : root.label
-        small: true
-        soft: true
-        Layout.fillWidth: true
-        Accessible.ignored: true
     }
-    RowLayout {
-        spacing: Theme.gapHair
-        Layout.fillWidth: true
+    ActButton {
+        id: less
 
-        ActButton {
-            text: "−"
-            hint: root.label
-            Accessible.name: qsTr("%1: less").arg(root.label)
-            implicitWidth: Theme.target
-            horizontalPadding: 0
-            onClicked: number.down()
-        }
-        T.TextField {
-            id: input
+        anchors.left: parent.left
+        y: over.height + Theme.gapHair
+        text: "−"
+        hint: root.label
+        Accessible.name: qsTr("%1: less").arg(root.label)
+        implicitWidth: Theme.target
+        horizontalPadding: 0
+        onClicked: number.down()
+    }
+    T.TextField {
+        id: input
 
-            text: number.text
-            implicitHeight: Math.max(Theme.target, contentHeight + Theme.gapSmall)
-            implicitWidth: Theme.textBody * 4
-            horizontalAlignment: TextInput.AlignHCenter
-            verticalAlignment: TextInput.AlignVCenter
-            color: Theme.ink
-            selectionColor: Theme.tide
-            selectedTextColor: Theme.inkOnTide
-            font.family: Theme.family
-            font.pixelSize: Theme.textBody
-            selectByMouse: true
-            inputMethodHints: Qt.ImhFormattedNumbersOnly
-            onEditingFinished: number.take(input.text)
-            Keys.onUpPressed: number.up()
-            Keys.onDownPressed: number.down()
-            Layout.fillWidth: true
-            Accessible.role: Accessible.SpinBox
-            Accessible.name: root.label
-            Accessible.description: number.range + " " + root.unit
+        anchors.horizontalCenter: parent.horizontalCenter
+        y: less.y
+        width: root.width - 2 * (less.width + Theme.gapHair)
+        text: number.text
+        implicitHeight: Math.max(Theme.target, contentHeight + Theme.gapSmall)
+        horizontalAlignment: TextInput.AlignHCenter
+        verticalAlignment: TextInput.AlignVCenter
+        color: Theme.ink
+        selectionColor: Theme.tide
+        selectedTextColor: Theme.inkOnTide
+        font.family: Theme.family
+        font.pixelSize: Theme.textBody
+        selectByMouse: true
+        inputMethodHints: Qt.ImhFormattedNumbersOnly
+        onEditingFinished: number.take(input.text)
+        Keys.onUpPressed: number.up()
+        Keys.onDownPressed: number.down()
+        Accessible.role: Accessible.SpinBox
+        Accessible.name: root.label
+        Accessible.description: number.range + " " + root.unit
 
-            background: Rectangle {
-                color: Theme.card
-                radius: Theme.corner
-                border.width: Theme.hairline
-                border.color: Theme.line
+        background: Rectangle {
+            color: Theme.card
+            radius: Theme.corner
+            border.width: Theme.hairline
+            border.color: Theme.line
 
-                FocusRing {
-                    shown: input.activeFocus
-                }
+            FocusRing {
+                shown: input.activeFocus
             }
         }
-        ActButton {
-            text: "+"
-            hint: root.label
-            Accessible.name: qsTr("%1: more").arg(root.label)
-            implicitWidth: Theme.target
-            horizontalPadding: 0
-            onClicked: number.up()
-        }
+    }
+    ActButton {
+        anchors.right: parent.right
+        y: less.y
+        text: "+"
+        hint: root.label
+        Accessible.name: qsTr("%1: more").arg(root.label)
+        implicitWidth: Theme.target
+        horizontalPadding: 0
+        onClicked: number.up()
     }
 }

@@ -41,6 +41,12 @@ PageFrame {
             value: root.editor
             when: step.item !== null
         }
+        Binding {
+            target: step.item
+            property: "room"
+            value: root.bodyWidth
+            when: step.item !== null
+        }
     }
     RowLayout {
         spacing: Theme.gapSmall

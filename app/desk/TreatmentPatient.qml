@@ -9,9 +9,10 @@ GridLayout {
     id: root
 
     property TreatmentEditor editor
+    property real room: 0
     readonly property bool ready: root.editor !== null
 
-    columns: width > 48 * Theme.textBody ? 2 : 1
+    columns: root.room > 48 * Theme.textBody ? 2 : 1
     columnSpacing: Theme.gapPage
     rowSpacing: Theme.gapLarge
 

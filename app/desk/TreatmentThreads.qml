@@ -5,31 +5,36 @@ import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
 
-GridLayout {
+Item {
     id: root
 
     property TreatmentEditor editor
+    property real room: 0
     readonly property bool ready: root.editor !== null
+    readonly property bool wide: root.room > 50 * Theme.textBody
 
-    columns: width > 62 * Theme.textBody ? 2 : 1
-    columnSpacing: Theme.gapLarge
-    rowSpacing: Theme.gapLarge
+    implicitHeight: root.wide ? Math.max(face.implicitHeight, details.implicitHeight)
+                              : face.implicitHeight + Theme.gapLarge + details.implicitHeight
 
     FacePanel {
+        id: face
+
+        anchors.left: parent.left
+        width: root.wide ? root.width * 0.44 : Math.min(root.width, 40 * Theme.textBody)
         editor: root.editor
-        Layout.fillWidth: true
-        Layout.preferredWidth: 46
-        Layout.alignment: Qt.AlignTop
     }
     ColumnLayout {
+        id: details
+
+        anchors.right: parent.right
+        y: root.wide ? 0 : face.implicitHeight + Theme.gapLarge
+        width: root.wide ? root.width * 0.56 - Theme.gapLarge : root.width
         spacing: Theme.gapLarge
-        Layout.fillWidth: true
-        Layout.preferredWidth: 54
-        Layout.alignment: Qt.AlignTop
 
         PlacementFields {
             visible: root.ready && root.editor.selected > 0
             editor: root.editor
+            room: root.wide ? root.room * 0.56 - Theme.gapLarge : root.room
             Layout.fillWidth: true
         }
         Words {

@@ -137,11 +137,11 @@ void paintTracks(QPainter& painter, recovery::ChartView view, const QList<Track>
         if (track.view != static_cast<int>(view) || track.number == 0) {
             continue;
         }
-        // The number stands behind the entry point, on the far side of the thread.
+        // The number stands behind the entry point, on the far side of the thread, and clear of it.
         const QLineF path(track.end, track.entry);
         const double length = path.length();
-        const QPointF away =
-            length > 0 ? QPointF(path.dx() / length * 13, path.dy() / length * 13) : QPointF(0, -13);
+        const double clear = 6 + QFontMetricsF(font).height() * 0.6;
+        const QPointF away = length > 0 ? QPointF(path.dx(), path.dy()) * (clear / length) : QPointF(0, -clear);
         paintTag(painter, track.entry + away, QString::number(track.number), palette, palette.ink);
     }
     painter.restore();

@@ -37,7 +37,7 @@ QString figuresOf(const curves::Curve& curve)
         parts << Curves::tr("highest %1 on day %2")
                      .arg(charts::digits(curve.peak->points), charts::digits(static_cast<int>(curve.peak->day)));
     }
-    if (curve.halfLifeDays) {
+    if (curve.halfLifeDays && *curve.halfLifeDays <= charts::lastDay) {  // longer than the course says nothing
         parts << Curves::tr("halved in %1 days").arg(QLocale().toString(*curve.halfLifeDays, 'f', 1));
     }
     if (curve.resolvedOnDay) {

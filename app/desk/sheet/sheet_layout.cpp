@@ -244,7 +244,7 @@ void SheetLayout::map()
     const double width = total / 3;
     const double height = width * recovery::chartHeight / recovery::chartWidth;
     place(height, [this, width](QPainter& painter, const QRectF& area) {
-        const face::FaceWords words{Sheet::tr("Patient's left"), Sheet::tr("Patient's right"), {}, {}, paperFont(17)};
+        const face::FaceWords words{Sheet::tr("Patient's left"), Sheet::tr("Patient's right"), {}, {}, paperFont(16)};
         // From left to right as when facing the patient, in every language.
         constexpr std::array views{recovery::ChartView::rightOblique, recovery::ChartView::front, recovery::ChartView::leftOblique};
         for (std::size_t i = 0; i < views.size(); ++i) {

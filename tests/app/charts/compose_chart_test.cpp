@@ -44,7 +44,7 @@ QList<Series*> seriesOf(const QChart& chart)
 
 }  // namespace
 
-TEST_CASE("the axes are 0 to 21 days and 0 to 10 points whatever was scored", "[charts][axes]")
+TEST_CASE("the axes hold day 0 to 21 and 0 to 10 points whatever was scored", "[charts][axes]")
 {
     QChart chart;
     composeChart(chart, picture(recovery::Side::left), ChartStyle{});
@@ -53,11 +53,12 @@ TEST_CASE("the axes are 0 to 21 days and 0 to 10 points whatever was scored", "[
     auto* points = qobject_cast<QCategoryAxis*>(chart.axes(Qt::Vertical).value(0));
     REQUIRE(days != nullptr);
     REQUIRE(points != nullptr);
-    CHECK(days->min() == 0);
-    CHECK(days->max() == 21);
+    CHECK(days->min() == axisStart);
+    CHECK(days->max() == axisEnd);
     CHECK(days->categoriesLabels() == QStringList{"0", "1", "3", "7", "14", "21"});
-    CHECK(points->min() == 0);
-    CHECK(points->max() == 10);
+    CHECK(points->min() == scoreFloor);
+    CHECK(points->max() == scoreCeiling);
+    CHECK(points->categoriesLabels() == QStringList{"0", "2", "4", "6", "8", "10"});
 }
 
 TEST_CASE("every number of the axes is there and none covers another, however low the chart", "[charts][axes]")

@@ -50,15 +50,15 @@ TEST_CASE("late and amended scores are hollow", "[charts]")
     CHECK(picture.hollowMarkers.size() == 2);
 }
 
-TEST_CASE("the band is drawn from day 0 to day 21 and no further", "[charts]")
+TEST_CASE("the band is drawn from day 0 to the end of day 21 and no further", "[charts]")
 {
     auto curve = painLeft({});
     curve.band.push_back({22, {0, 0, 1}, {0, 0, 1}});
 
     const auto picture = pictureOf(curve);
 
-    REQUIRE(picture.high.size() == 22);
-    CHECK(picture.high.last().x() == 21);
+    REQUIRE(picture.high.size() == 23);
+    CHECK(picture.high.last() == QPointF(22, 3));
 }
 
 TEST_CASE("the sentence says the course and where it stands in the usual range", "[charts][words]")

@@ -37,7 +37,7 @@ TEST_CASE("an event after the last day stands at the end of the axis", "[charts]
     QFont font(QStringLiteral("Noto Sans"));
     font.setPixelSize(12);
 
-    const auto places = placeEvents({{25, QStringLiteral("follow-up"), false}}, 0, 210, 16, font);
+    const auto places = placeEvents({{25, QStringLiteral("follow-up"), false}}, 0, 210, 16, font);  // axis ends at 210
 
     REQUIRE(places.size() == 1);
     CHECK(places[0].tick == 210);
