@@ -31,10 +31,38 @@ std::array<double, 11> middles(const Distribution& distribution)
 
 }  // namespace
 
-Band::Band(Provenance provenance, Table table) : m_provenance(std::move(provenance)), m_table(table) {}
-
-Result<Band> Band::create(Provenance provenance, Table table)
+Band::Band(Provenance provenance, Table table, const Movements& movements)
+    : m_provenance(std::move(provenance)), m_table(table), m_movements(movements)
 {
+    for (std::size_t row = 0; row < m_table.size(); ++row)
+        for (std::size_t day = 0; day < m_table[row].size(); ++day) {
+            const auto middle = middles(m_table[row][day]);
+            for (std::size_t points = 0; points < middle.size(); ++points)
+                m_z[row][day][points] =
+                    statistics::normalQuantile(std::clamp(middle[points], leastProbability, 1 - leastProbability))
+                        .value_or(0.0);
+        }
+}
+
+Movements assumedMovements()
+{
+    // docs/statistics/triggers.md: fitted to the invented cohort of the decay model.
+    constexpr Movement usual{.noise = 0.30, .drift = 0.02, .start = 0.40};
+    return {{usual, usual, usual, usual, usual, usual, usual}, {.noise = 0.07, .drift = 0.03, .start = 0.20}};
+}
+
+Result<Band> Band::create(Provenance provenance, Table table, const Movements& movements)
+{
+    const auto holds = [](const Movement& m) {
+        return std::isfinite(m.noise) && m.noise > 0 && std::isfinite(m.drift) && m.drift >= 0
+               && std::isfinite(m.start) && m.start >= 0;
+    };
+    for (const recovery::Symptom symptom : recovery::allSymptoms)
+        if (!holds(movements.score[rowOf(symptom)]))
+            return fail(Reason::outOfRange, "band: movement of " + std::string(recovery::word(symptom))
+                                                + ": want variances, noise above 0");
+    if (!holds(movements.sides))
+        return fail(Reason::outOfRange, "band: movement of the sides: want variances, noise above 0");
     for (const recovery::Symptom symptom : recovery::allSymptoms) {
         for (int day = 0; day <= lastDay; ++day) {
             double sum = 0;
@@ -48,7 +76,7 @@ Result<Band> Band::create(Provenance provenance, Table table)
                                                     + std::to_string(day) + " is not a distribution");
         }
     }
-    return Band(std::move(provenance), table);
+    return Band(std::move(provenance), table, movements);
 }
 
 const Distribution& Band::at(recovery::Symptom symptom, int day) const
@@ -81,10 +109,8 @@ Range Band::outer(recovery::Symptom symptom, int day) const
 
 double Band::z(recovery::Symptom symptom, int day, int points) const
 {
-    const auto middle = middles(at(symptom, day));
-    const double p = std::clamp(middle[static_cast<std::size_t>(std::clamp(points, 0, 10))], leastProbability,
-                                1 - leastProbability);
-    return statistics::normalQuantile(p).value_or(0.0);
+    return m_z[rowOf(symptom)][static_cast<std::size_t>(std::clamp(day, 0, lastDay))]
+              [static_cast<std::size_t>(std::clamp(points, 0, 10))];
 }
 
 double Band::pointsAt(recovery::Symptom symptom, int day, double zScore) const

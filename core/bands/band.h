@@ -31,6 +31,24 @@ struct Provenance {
     bool operator==(const Provenance&) const = default;
 };
 
+/// How z moves in an ordinary course, as a level that wanders and is seen through noise
+/// (core/statistics/local_level.h). Variances of z; drift is per day.
+struct Movement {
+    double noise;  ///< of one reading, > 0
+    double drift;  ///< of the level over a day, >= 0
+    double start;  ///< of the level between patients, >= 0
+    bool operator==(const Movement&) const = default;
+};
+
+struct Movements {
+    std::array<Movement, 7> score;  ///< by symptom, in the order of recovery::allSymptoms
+    Movement sides;                 ///< of the difference between the sides (docs/statistics/triggers.md)
+    bool operator==(const Movements&) const = default;
+};
+
+/// Before any data: maximum likelihood over an invented cohort, so an assumption as well.
+Movements assumedMovements();
+
 /// Lowest-score convention: the smallest score whose cumulative probability reaches p.
 struct Range {
     int low;
@@ -44,10 +62,15 @@ public:
     using Table = std::array<std::array<Distribution, lastDay + 1>, 7>;
 
     /// \returns Reason::outOfRange naming symptom and day unless every distribution is finite,
-    ///          non-negative and sums to 1.
-    static Result<Band> create(Provenance provenance, Table table);
+    ///          non-negative and sums to 1, and every movement lies in its bounds.
+    static Result<Band> create(Provenance provenance, Table table, const Movements& movements = assumedMovements());
 
     const Provenance& provenance() const { return m_provenance; }
+    const Movements& movements() const { return m_movements; }
+    const Movement& movement(recovery::Symptom symptom) const
+    {
+        return m_movements.score[static_cast<std::size_t>(symptom) - 1];
+    }
 
     /// Days outside 0..lastDay take the nearest day.
     const Distribution& at(recovery::Symptom symptom, int day) const;
@@ -68,9 +91,11 @@ public:
     bool operator==(const Band&) const = default;
 
 private:
-    Band(Provenance provenance, Table table);
+    Band(Provenance provenance, Table table, const Movements& movements);
     Provenance m_provenance;
     Table m_table;
+    Movements m_movements;
+    Table m_z{};  ///< of every answer, computed once: the triggers ask for it thousands of times
 };
 
 /// The band before any data: an assumption, made to respect the published anchors listed in

@@ -25,20 +25,26 @@ Result<Trigger> triggerFromWord(std::string_view text);
 /// Thresholds of the running statistics and the guards in raw points. Each has its ground in
 /// docs/clinical/thresholds.md; calibration replaces the statistics' thresholds only.
 struct Thresholds {
-    double level = 2.41;
-    double rebound = 4.81;
-    double sideDivergence = 1.81;
-    double slowRecovery = 2.46;
+    double level = 2.41;           ///< of the average z of one stream
+    double rebound = 4.81;         ///< of one stream's cumulative sum
+    double sideRebound = 4.0;      ///< of the cumulative sum over the symptoms of one side
+    double sideDivergence = 1.81;  ///< of one symptom's average difference
+    double filling = 2.0;          ///< of the cumulative sum of the pooled difference, first days
+    double slowRecovery = 2.46;    ///< of one stream
+    double slowOverall = 1.5;      ///< over all symptoms
     int levelGuard = 3;              ///< score points
     int reboundGuard = 2;            ///< points above the own minimum (Farrar 2001)
     int reboundFirstDay = 3;
     int sideGuard = 3;               ///< points between the sides
+    int fillingLastDay = 4;          ///< a side fills with blood in the first days
+    int fillingGuard = 5;            ///< points between the sides, all four symptoms together
     int slowFirstDay = 8;
     int slowPeakGuard = 3;
     int slowGuard = 2;
     int puckeringDay = 21;
     int puckeringGuard = 2;
     int silentDays = 3;              ///< days without an entry
+    int silentDaysWhenHigh = 2;      ///< the same after an entry above the usual range
     double falseAlertBudget = 10;    ///< per 100 uncomplicated courses, what it was calibrated to
     std::string calibratedOn = "seed";
     bool operator==(const Thresholds&) const = default;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <cstdlib>
 
 namespace ebbline::triggers {
 
@@ -10,81 +9,85 @@ namespace {
 
 constexpr double levelWeight = 0.4;
 constexpr double reboundSlack = 0.5;
-constexpr double innovationLimit = 3;
+constexpr double surpriseLimit = 3;
 constexpr int reboundStartDay = 2;
-
-/// Variances of the level of z, by maximum likelihood over a simulated cohort; assumptions until
-/// a clinic's own courses replace them (docs/statistics/triggers.md).
-constexpr statistics::LocalLevelModel levelOfZ{.observation = 0.30, .drift = 0.02, .startMean = 0, .startVariance = 0.40};
-
-statistics::LocalLevelFilter freshFilter()
-{
-    auto filter = statistics::LocalLevelFilter::create(levelOfZ);
-    if (!filter)
-        std::abort();  // the model is a constant of this program
-    return *filter;
-}
 
 }  // namespace
 
-StreamWatch::StreamWatch(recovery::Symptom symptom, const Protocol& protocol)
-    : m_symptom(symptom), m_protocol(protocol), m_before{-1, 0, 0, freshFilter()}
+StreamWatch::StreamWatch(recovery::Symptom symptom, const bands::Band& band) : m_symptom(symptom), m_band(&band)
 {
+    m_before.variance = band.movement(symptom).start;
 }
 
-StreamWatch::State StreamWatch::advanced(int day, double z) const
+StreamWatch::State StreamWatch::advanced(const Day& today, double& surprise) const
 {
+    const bands::Movement& movement = m_band->movement(m_symptom);
     State next = m_before;
-    next.filter.advance(std::max(0, day - std::max(0, m_before.day)));
-    const double innovation =
-        std::clamp(next.filter.observe(z).value_or(0.0), -innovationLimit, innovationLimit);
-    next.level += levelWeight * (z - next.level);
-    if (day >= reboundStartDay)
-        next.rebound = std::max(0.0, next.rebound + innovation - reboundSlack);
-    next.day = day;
+    next.variance += movement.drift * std::max(0, today.day - m_before.day);
+    const double total = next.variance + movement.noise;
+    const double gap = today.z - next.mean;
+    const double gain = next.variance / total;
+    next.mean += gain * gap;
+    next.variance *= 1 - gain;
+    surprise = std::clamp(gap / std::sqrt(total), -surpriseLimit, surpriseLimit);
+    next.level += levelWeight * (today.z - next.level);
+    if (today.day >= reboundStartDay)
+        next.rebound = std::max(0.0, next.rebound + surprise - reboundSlack);
+    next.day = today.day;
     return next;
 }
 
-StreamReading StreamWatch::feed(int day, int points)
+void StreamWatch::finishDay()
 {
-    if (m_today && m_today->first != day) {
-        m_before = advanced(m_today->first, m_protocol.band.z(m_symptom, m_today->first, m_today->second));
-        m_days.push_back(*m_today);
-    }
-    m_today = {day, points};
+    double surprise = 0;
+    m_before = advanced(m_today, surprise);
+    // Two days in a row that did not rise and ended below where they began.
+    if (m_finished >= 2)
+        m_declined = m_declined
+                     || (m_today.points < m_lastTwo[1].points && m_today.points <= m_lastTwo[0].points
+                         && m_lastTwo[0].points <= m_lastTwo[1].points);
+    m_lowest = std::min(m_lowest, m_today.points);
+    m_lastTwo = {m_today, m_lastTwo[0]};
+    m_recent[static_cast<std::size_t>(m_today.day) % m_recent.size()] = m_today;
+    ++m_finished;
+}
+
+const StreamReading& StreamWatch::feed(int day, int points)
+{
+    if (m_today.day >= 0 && m_today.day != day)
+        finishDay();
+    m_today = {day, points, m_band->z(m_symptom, day, points)};
+    m_peak = std::max(m_peak, points);
 
     StreamReading reading;
+    const State now = advanced(m_today, reading.surprise);
     reading.day = day;
     reading.points = points;
-    reading.z = m_protocol.band.z(m_symptom, day, points);
-    const State now = advanced(day, reading.z);
+    reading.z = m_today.z;
     reading.level = now.level;
     reading.rebound = now.rebound;
-    reading.observedDays = static_cast<int>(m_days.size()) + 1;
-    reading.peak = points;
-    double sumZ = reading.z;
+    reading.observedDays = m_finished + 1;
+    reading.lowest = m_lowest;
+    reading.peak = m_peak;
+    reading.declinedTwoDays = m_declined;
+    const int counted = std::min(m_finished, 2);
+    double sumZ = m_today.z;
     double sumPoints = points;
-    int counted = 1;
-    for (auto past = m_days.rbegin(); past != m_days.rend(); ++past) {
-        const auto [pastDay, pastPoints] = *past;
-        reading.lowest = std::min(reading.lowest, pastPoints);
-        reading.peak = std::max(reading.peak, pastPoints);
-        if (counted < 3) {
-            sumZ += m_protocol.band.z(m_symptom, pastDay, pastPoints);
-            sumPoints += pastPoints;
-            ++counted;
-        }
-        if (day - pastDay >= 6 && day - pastDay <= 8 && !reading.aWeekBefore)
-            reading.aWeekBefore = pastPoints;
+    for (int i = 0; i < counted; ++i) {
+        sumZ += m_lastTwo[static_cast<std::size_t>(i)].z;
+        sumPoints += m_lastTwo[static_cast<std::size_t>(i)].points;
     }
-    reading.lastThree = sumPoints / counted;
-    if (day >= m_protocol.thresholds.slowFirstDay && counted == 3)
-        reading.slow = sumZ / 3;
-    // Two days in a row that did not rise and ended below where they began.
-    for (std::size_t i = 2; i < m_days.size() && !reading.declinedTwoDays; ++i)
-        reading.declinedTwoDays = m_days[i].second < m_days[i - 2].second && m_days[i].second <= m_days[i - 1].second
-                                  && m_days[i - 1].second <= m_days[i - 2].second;
-    return reading;
+    reading.lastThreeZ = sumZ / (counted + 1);
+    reading.lastThree = sumPoints / (counted + 1);
+    for (int back = 6; back <= 8 && !reading.aWeekBefore; ++back) {
+        if (day < back)
+            break;
+        const Day& past = m_recent[static_cast<std::size_t>(day - back) % m_recent.size()];
+        if (past.day == day - back)
+            reading.aWeekBefore = past.points;
+    }
+    m_reading = reading;
+    return m_reading;
 }
 
 }  // namespace ebbline::triggers

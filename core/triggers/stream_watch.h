@@ -5,11 +5,10 @@
 /// Inside of core/triggers. A day may be fed several times, each time with the highest score so
 /// far: only what stood at the end of the day before is kept, so re-feeding a day is exact.
 
-#include "core/statistics/local_level.h"
 #include "core/triggers/protocol.h"
 
+#include <array>
 #include <optional>
-#include <vector>
 
 namespace ebbline::triggers {
 
@@ -18,38 +17,56 @@ struct StreamReading {
     int day = 0;
     int points = 0;
     double z = 0;
+    double surprise = 0;     ///< standardised innovation of today's z, within +-3
     double level = 0;        ///< EWMA of z
-    double rebound = 0;      ///< upper CUSUM of standardised innovations
-    double slow = 0;         ///< mean of the last three observed z, from the first slow day on
+    double rebound = 0;      ///< upper CUSUM of the surprises
+    double lastThreeZ = 0;   ///< mean of the last three observed z
+    double lastThree = 0;    ///< mean of the last three observed scores
     int lowest = 10;         ///< lowest score of the days before today
     int peak = 0;            ///< highest score so far
-    double lastThree = 0;    ///< mean of the last three observed scores
     int observedDays = 0;
-    bool declinedTwoDays = false;  ///< the minimum came after at least two days of falling
+    bool declinedTwoDays = false;    ///< it had fallen over at least two days before
     std::optional<int> aWeekBefore;  ///< score six to eight days ago
 };
 
 class StreamWatch {
 public:
-    StreamWatch(recovery::Symptom symptom, const Protocol& protocol);
+    StreamWatch(recovery::Symptom symptom, const bands::Band& band);
 
     /// Days never go backwards. Same day again: with the highest score so far.
-    StreamReading feed(int day, int points);
+    const StreamReading& feed(int day, int points);
+
+    bool wasFed() const { return m_reading.observedDays > 0; }
+    const StreamReading& reading() const { return m_reading; }
 
 private:
-    struct State {
+    struct Day {
         int day = -1;
+        int points = 0;
+        double z = 0;
+    };
+    /// What stands at the end of a day.
+    struct State {
+        int day = 0;
         double level = 0;
         double rebound = 0;
-        statistics::LocalLevelFilter filter;
+        double mean = 0;      ///< of the local level of z
+        double variance = 0;
     };
-    State advanced(int day, double z) const;
+    State advanced(const Day& today, double& surprise) const;
+    void finishDay();
 
     recovery::Symptom m_symptom;
-    const Protocol& m_protocol;
-    State m_before;                              ///< at the end of the last finished day
-    std::optional<std::pair<int, int>> m_today;  ///< day and points not yet finished
-    std::vector<std::pair<int, int>> m_days;     ///< finished days
+    const bands::Band* m_band;
+    State m_before;
+    Day m_today;
+    std::array<Day, 2> m_lastTwo{};   ///< finished days, the newest first
+    int m_lowest = 10;
+    int m_peak = 0;
+    int m_finished = 0;
+    bool m_declined = false;
+    std::array<Day, 8> m_recent{};    ///< finished days by day modulo eight
+    StreamReading m_reading;
 };
 
 }  // namespace ebbline::triggers

@@ -1,0 +1,61 @@
+#pragma once
+/// \file
+/// Invented courses whose truth is known: to calibrate before there are patients, to rehearse, and
+/// to measure what the triggers find. Nothing here is clinical evidence.
+///
+/// Two models that share no formula: `decay` (a smooth curve through noise) and `steps` (a score
+/// that steps up and down at chance moments). Every assumption: docs/statistics/detection.md.
+
+#include "core/triggers/judge.h"
+
+#include <array>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ebbline::rehearsal {
+
+enum class Kind : std::uint8_t { plain, infection, haematoma, slowRecovery, puckering, silent };
+
+inline constexpr std::array allKinds{Kind::plain,        Kind::infection, Kind::haematoma,
+                                     Kind::slowRecovery, Kind::puckering, Kind::silent};
+
+/// As in the table of truth: `plain`, `infection`, `haematoma`, `slow-recovery`, `puckering`, `silent`.
+std::string_view word(Kind kind);
+Result<Kind> kindFromWord(std::string_view text);
+
+/// What was really going on.
+struct Truth {
+    std::string kind = "plain";  ///< any word; `plain` is an uncomplicated course
+    std::optional<clock::Moment> onset;
+    recovery::Side side = recovery::Side::none;
+    bool isPlain() const { return kind == "plain"; }
+};
+
+struct KnownCourse {
+    std::string name;
+    triggers::CourseInput input;
+    Truth truth;
+};
+
+enum class Model : std::uint8_t { decay, steps };
+
+/// When the patient writes: `mixed` as people do, `daily` every evening, `twice` morning and evening.
+enum class Rhythm : std::uint8_t { mixed, daily, twice };
+
+struct Invention {
+    Model model = Model::decay;
+    Rhythm rhythm = Rhythm::mixed;
+    std::uint64_t seed = 1;
+};
+
+inline constexpr int inventedDays = 22;  ///< day 0 to day 21
+
+/// The same (invention, kind, number) is the same course on every machine, whatever else was drawn.
+KnownCourse invent(const Invention& invention, Kind kind, int number);
+
+/// The evening of day 21, when the course ends and is judged for the last time.
+clock::Moment endOf(const triggers::CourseInput& input);
+
+}  // namespace ebbline::rehearsal

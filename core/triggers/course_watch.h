@@ -1,0 +1,86 @@
+#pragma once
+/// \file
+/// One course, fed entry by entry: every statistic whose guard in raw points holds, and every rule
+/// that needs no threshold. The judge compares with the thresholds; calibration collects the
+/// largest values of ordinary courses. Both see exactly the same numbers.
+///
+/// Inside of core/triggers and core/rehearsal.
+
+#include "core/triggers/judge.h"
+#include "core/triggers/side_watch.h"
+#include "core/triggers/statistic.h"
+#include "core/triggers/stream_watch.h"
+
+#include <span>
+
+namespace ebbline::triggers {
+
+/// Something an entry could raise.
+struct Candidate {
+    Trigger trigger;
+    std::optional<Statistic> statistic;  ///< empty: a rule in points, which fires by itself
+    double value = 0;
+    recovery::Urgency urgency = recovery::Urgency::nextWorkingDay;
+    recovery::Stream stream{recovery::Symptom::pain, recovery::Side::none};
+    int score = 0;   ///< of the stream
+    int lowest = 0;  ///< of the stream before today
+    int left = 0;    ///< of the symptom, where sides are compared
+    int right = 0;
+};
+
+class CourseWatch {
+public:
+    /// Both must outlive the watch.
+    CourseWatch(const CourseInput& course, const Protocol& protocol);
+
+    /// Entries come in order of time. An entry that says it was made before the treatment counts
+    /// as made right after it: clocks differ, and an answer is never dropped.
+    /// \returns what this entry could raise, until the next call.
+    std::span<const Candidate> take(const Observation& observation);
+
+    int day() const { return m_day; }  ///< of recovery, of the last entry
+
+    /// Pain or swelling of the last entry stood above the usual range.
+    bool endedHigh() const { return m_endedHigh; }
+
+private:
+    struct Highest {
+        int day = -1;
+        int points = 0;
+    };
+    using Streams = std::array<std::array<std::optional<StreamWatch>, 3>, 7>;
+
+    void startSides();
+    void judgeStream(const recovery::Stream& stream, const StreamReading& reading);
+    void judgePuckering(const recovery::Stream& stream, const StreamReading& reading);
+    void judgeSides(const SideScores& entry);
+    void judgeFilling(const SideScores& entry, double hours);
+    void judgeSideRebound(const SideScores& entry);
+    void judgeOverall();
+    void fillsVisibly(const SideScores& entry, std::size_t side);
+    std::optional<StreamWatch>& watch(recovery::Symptom symptom, std::size_t side);
+    const Thresholds& limits() const { return m_protocol.thresholds; }
+
+    const CourseInput& m_course;
+    const Protocol& m_protocol;
+    int m_day = 0;
+    bool m_endedHigh = false;
+    Streams m_streams;
+    std::array<std::array<Highest, 3>, 7> m_highest{};
+    std::array<SideWatch, 7> m_sides;
+    FillingWatch m_filling;
+    SidePool m_pool;
+    SideScores m_lastScores{};  ///< of each stream, the last reading before this entry
+    std::vector<Candidate> m_candidates;
+};
+
+/// The course's entries up to a moment in order of time, oldest first.
+std::vector<const Observation*> inOrder(const CourseInput& course, const clock::Moment& until);
+
+/// Hours since the treatment, 0 for an entry that says it was made before it.
+double hoursSince(const clock::Moment& treated, const clock::Moment& at);
+
+/// Both sides of an entry.
+SideScores sidesOf(const std::map<recovery::Stream, recovery::Score>& scores);
+
+}  // namespace ebbline::triggers
