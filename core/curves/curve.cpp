@@ -16,9 +16,6 @@ constexpr int fewestForForecast = 3;
 constexpr int fewestForHalfLife = 4;
 constexpr int resolvedPoints = 1;
 
-/// As in core/triggers: assumptions, see docs/statistics/curve.md.
-constexpr statistics::LocalLevelModel levelOfZ{.observation = 0.30, .drift = 0.02, .startMean = 0, .startVariance = 0.40};
-
 double fractionalDay(const clock::Moment& treated, const clock::Moment& at)
 {
     // Days as drawn: the whole day is the calendar day, the fraction the time of that day.
@@ -139,6 +136,9 @@ Curve curveOf(const recovery::Stream& stream, const clock::Moment& treated, std:
     for (const auto& [day, scores] : byDay)
         for (const int points : scores)
             steps[static_cast<std::size_t>(day - first)].push_back(band.z(stream.symptom, day, points));
+    const bands::Movement& movement = band.movement(stream.symptom);
+    const statistics::LocalLevelModel levelOfZ{
+        .observation = movement.noise, .drift = movement.drift, .startMean = 0, .startVariance = movement.start};
     if (const auto smoothed = statistics::smooth(levelOfZ, steps))
         for (int day = first; day <= last; ++day) {
             const std::size_t step = static_cast<std::size_t>(day - first);

@@ -83,11 +83,13 @@ Done scoresCheck(const std::map<recovery::Stream, recovery::Score>& scores)
 Check& protocol(Check& check, const triggers::Protocol& value)
 {
     const triggers::Thresholds& t = value.thresholds;
-    for (const double number : {t.level, t.rebound, t.sideDivergence, t.slowRecovery, t.falseAlertBudget})
+    for (const double number : {t.level, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery,
+                                t.slowOverall, t.falseAlertBudget})
         check.that("threshold", std::isfinite(number) ? Done{} : fail(Reason::notFinite, "want a number"));
     return check.text("protocol name", value.name)
         .text("calibrated on", t.calibratedOn)
         .within("silent days", t.silentDays, 1, 60)
+        .within("silent days when high", t.silentDaysWhenHigh, 1, 60)
         .that("care plan", aftercare::check(value.carePlan));
 }
 

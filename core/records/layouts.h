@@ -143,9 +143,22 @@ void serialize(Archive& archive, aftercare::Instruction& i)
 template <typename Archive>
 void serialize(Archive& archive, triggers::Thresholds& t)
 {
-    archive(t.level, t.rebound, t.sideDivergence, t.slowRecovery, t.levelGuard, t.reboundGuard, t.reboundFirstDay,
-            t.sideGuard, t.slowFirstDay, t.slowPeakGuard, t.slowGuard, t.puckeringDay, t.puckeringGuard, t.silentDays,
-            t.falseAlertBudget, t.calibratedOn);
+    archive(t.level, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery, t.slowOverall,
+            t.levelGuard, t.reboundGuard, t.reboundFirstDay, t.sideGuard, t.fillingLastDay, t.fillingGuard,
+            t.slowFirstDay, t.slowPeakGuard, t.slowGuard, t.puckeringDay, t.puckeringGuard, t.silentDays,
+            t.silentDaysWhenHigh, t.falseAlertBudget, t.calibratedOn);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, bands::Movement& m)
+{
+    archive(m.noise, m.drift, m.start);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, bands::Movements& m)
+{
+    archive(m.score, m.sides);
 }
 
 template <typename Archive>
@@ -153,10 +166,11 @@ void field(Archive& archive, triggers::Protocol& p)
 {
     bands::Provenance provenance = p.band.provenance();
     bands::Band::Table table = p.band.table();
+    bands::Movements movements = p.band.movements();
     archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay, p.thresholds, provenance.version,
-            provenance.courses, provenance.assumption, provenance.learnedOn, provenance.hash, table);
+            provenance.courses, provenance.assumption, provenance.learnedOn, provenance.hash, table, movements);
     if constexpr (!saving<Archive>) {
-        auto band = bands::Band::create(std::move(provenance), table);
+        auto band = bands::Band::create(std::move(provenance), table, movements);
         if (!band)
             throw cereal::Exception("the band is not a distribution");
         p.band = std::move(*band);
