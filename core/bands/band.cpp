@@ -46,9 +46,15 @@ Band::Band(Provenance provenance, Table table, const Movements& movements)
 
 Movements assumedMovements()
 {
-    // docs/statistics/triggers.md: fitted to the invented cohort of the decay model.
-    constexpr Movement usual{.noise = 0.30, .drift = 0.02, .start = 0.40};
-    return {{usual, usual, usual, usual, usual, usual, usual}, {.noise = 0.07, .drift = 0.03, .start = 0.20}};
+    // Numbness has no invented cohort either: the middle of the others.
+    return {{{{.noise = 0.186, .drift = 0.052, .start = 0.644},    // pain
+              {.noise = 0.150, .drift = 0.080, .start = 0.657},    // swelling
+              {.noise = 0.150, .drift = 0.049, .start = 0.571},    // bruising
+              {.noise = 0.186, .drift = 0.052, .start = 0.644},    // tightness
+              {.noise = 0.172, .drift = 0.035, .start = 0.571},    // twinges
+              {.noise = 0.172, .drift = 0.040, .start = 0.696},    // puckering
+              {.noise = 0.172, .drift = 0.050, .start = 0.644}}},  // numbness
+            {.noise = 0.196, .drift = 0.043, .start = 0.348}};
 }
 
 Result<Band> Band::create(Provenance provenance, Table table, const Movements& movements)

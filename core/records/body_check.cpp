@@ -83,7 +83,7 @@ Done scoresCheck(const std::map<recovery::Stream, recovery::Score>& scores)
 Check& protocol(Check& check, const triggers::Protocol& value)
 {
     const triggers::Thresholds& t = value.thresholds;
-    for (const double number : {t.level, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery,
+    for (const double number : {t.level, t.levelOverall, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery,
                                 t.slowOverall, t.falseAlertBudget})
         check.that("threshold", std::isfinite(number) ? Done{} : fail(Reason::notFinite, "want a number"));
     return check.text("protocol name", value.name)

@@ -143,10 +143,10 @@ void serialize(Archive& archive, aftercare::Instruction& i)
 template <typename Archive>
 void serialize(Archive& archive, triggers::Thresholds& t)
 {
-    archive(t.level, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery, t.slowOverall,
+    archive(t.level, t.levelOverall, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery, t.slowOverall,
             t.levelGuard, t.reboundGuard, t.reboundFirstDay, t.sideGuard, t.fillingLastDay, t.fillingGuard,
-            t.slowFirstDay, t.slowPeakGuard, t.slowGuard, t.puckeringDay, t.puckeringGuard, t.silentDays,
-            t.silentDaysWhenHigh, t.falseAlertBudget, t.calibratedOn);
+            t.slowFirstDay, t.slowPeakGuard, t.slowGuard, t.puckeringDay, t.puckeringGuard,
+            t.puckeringStuckDay, t.puckeringStuckGuard, t.silentDays, t.silentDaysWhenHigh, t.falseAlertBudget, t.calibratedOn);
 }
 
 template <typename Archive>

@@ -7,18 +7,19 @@ namespace ebbline::rehearsal {
 
 namespace {
 
-constexpr double stepHours = 2;
+constexpr double stepHours = 1;
 constexpr double stepsADay = 24 / stepHours;
-constexpr double together = 0.80;        // chance that both sides see the same draw
-constexpr double benignUpADay = 0.05;    // steps up for no reason, each stream
+constexpr double together = 0.88;        // chance that both sides see the same draw
+constexpr double benignUpADay = 0.05;    // points up for no reason, each stream
+constexpr int mostHalves = 20;
 
-/// How the state of a symptom moves: it starts somewhere, climbs until it turns, and steps down
-/// faster the higher it stands.
+/// How the state of a symptom moves, half a point at a time: it starts somewhere, climbs until it
+/// turns, and steps down faster the higher it stands.
 struct Motion {
     double start;         ///< mean of the first state, points
-    double climb;         ///< mean number of steps up until it turns
+    double climb;         ///< mean points up until it turns
     double turnHours;     ///< mean
-    double downADay;      ///< steps down a day at state 1; times state^0.8 higher up
+    double downADay;      ///< points down a day at one point; times points^0.8 higher up
     int patients;         ///< shape of the gamma over patients: larger is more alike
 };
 
@@ -29,11 +30,6 @@ constexpr std::array<Motion, symptomCount> motions{{{3.4, 0.3, 16, 0.30, 5},
                                                     {4.1, 0.3, 24, 0.21, 14},
                                                     {1.3, 0.2, 48, 0.14, 2},
                                                     {2.8, 0.0, 12, 0.19, 3}}};
-
-struct State {
-    std::array<std::array<int, 2>, symptomCount> points{};
-    std::array<std::array<int, 2>, symptomCount> toClimb{};
-};
 
 class Patient {
 public:
@@ -48,15 +44,15 @@ public:
             if (kind == Kind::slowRecovery && s < 4)
                 m_down[s] /= 3;
             m_turnHours[s] = chance.gamma(6, motion.turnHours);
-            m_upChance[s] = motion.climb * own * stepHours / m_turnHours[s];
+            m_upChance[s] = 2 * motion.climb * own * stepHours / m_turnHours[s];
             for (std::size_t side = 0; side < 2; ++side) {
                 const double wanted = motion.start * own * chance.gamma(16, 1);
-                m_state.points[s][side] = std::clamp(static_cast<int>(wanted + chance.uniform()), 0, 10);
+                m_halves[s][side] = std::clamp(static_cast<int>(2 * wanted + chance.uniform()), 0, mostHalves);
             }
         }
         if (kind == Kind::puckering) {
-            m_floor = chance.whole(3, 6);
-            m_state.points[5][onset.side] = std::max(m_state.points[5][onset.side], m_floor);
+            m_floor = 2 * chance.whole(3, 6);
+            m_halves[5][onset.side] = std::max(m_halves[5][onset.side], m_floor);
         }
         drawComplication();
         m_manner = chance.uniform();
@@ -79,7 +75,7 @@ public:
         for (std::size_t s = 0; s < symptomCount; ++s)
             for (std::size_t side = 0; side < 2; ++side)
                 sheet[s][side] = m_repeats && m_written && m_chance.happens(0.3) ? (*m_written)[s][side]
-                                                                                  : written(m_state.points[s][side]);
+                                                                                  : written((m_halves[s][side] + 1) / 2);
         m_written = sheet;
         return sheet;
     }
@@ -91,13 +87,14 @@ private:
             const double upADay = m_chance.between(0.8, 1.7);
             const int gain = m_chance.whole(4, 6);
             m_complicationUp = {upADay, upADay * m_chance.between(0.6, 1), 0, upADay * 0.4, upADay * 0.2, 0};
-            m_complicationGain = {gain, gain, 0, gain / 2, gain / 3, 0};
+            m_complicationGain = {2 * gain, 2 * gain, 0, gain, gain / 2, 0};
         } else if (m_kind == Kind::haematoma) {
             const int gain = m_chance.whole(3, 5);
             const double hours = m_chance.between(2, 12);
             const double upADay = 24 * gain / hours;
             m_complicationUp = {upADay * 0.7, upADay, upADay / 3, upADay * 0.5, 0, 0};
-            m_complicationGain = {m_chance.whole(gain - 2, gain), gain, m_chance.whole(gain - 2, gain), gain / 2, 0, 0};
+            m_complicationGain = {2 * m_chance.whole(gain - 2, gain), 2 * gain, 2 * m_chance.whole(gain - 2, gain),
+                                  2 * m_chance.whole(gain / 2, gain), 0, 0};
         }
     }
 
@@ -106,34 +103,39 @@ private:
         const double shared = m_chance.uniform();
         const double sharedUp = m_chance.uniform();
         for (std::size_t side = 0; side < 2; ++side) {
-            int& points = m_state.points[s][side];
+            int& halves = m_halves[s][side];
             const bool alike = m_chance.happens(together);
             const double down = alike ? shared : m_chance.uniform();
             const double up = alike ? sharedUp : m_chance.uniform();
             const bool struck = side == m_onset.side && m_hour > m_onset.hour && m_complicationUp[s] > 0;
             if (struck && m_complicationGain[s] > 0) {
-                // The first step is the onset itself.
-                const bool first = m_hour - stepHours <= m_onset.hour && m_complicationGain[s] > 1;
-                if (first || m_chance.happens(m_complicationUp[s] / stepsADay)) {
-                    points = std::min(10, points + 1);
-                    --m_complicationGain[s];
-                }
+                grow(s, halves);
                 continue;
             }
             const bool climbing = m_hour < m_turnHours[s];
-            const double upChance = climbing ? m_upChance[s] : benignUpADay / stepsADay;
-            if (up < upChance) {
-                points = std::min(10, points + 1);
+            if (up < (climbing ? m_upChance[s] : 2 * benignUpADay / stepsADay)) {
+                halves = std::min(mostHalves, halves + 1);
                 continue;
             }
-            if (climbing || points == 0)
+            if (climbing || halves == 0)
                 continue;
             // After it was struck a side comes down at half the pace; an infection stays.
             const double slowed = !struck ? 1.0 : m_kind == Kind::haematoma ? 0.5 : 0.0;
-            if (down < slowed * m_down[s] * portableExp(0.8 * portableLog(points)) / stepsADay
-                && !(m_kind == Kind::puckering && s == 5 && side == m_onset.side && points <= m_floor))
-                --points;
+            const bool held = m_kind == Kind::puckering && s == 5 && side == m_onset.side && halves <= m_floor;
+            if (!held && down < slowed * 2 * m_down[s] * portableExp(0.8 * portableLog(halves / 2.0)) / stepsADay)
+                --halves;
         }
+    }
+
+    /// The first point is the onset itself.
+    void grow(std::size_t s, int& halves)
+    {
+        const bool first = m_hour - stepHours <= m_onset.hour && m_complicationGain[s] > 2;
+        const double chance = 2 * m_complicationUp[s] / stepsADay;
+        int steps = first ? 2 : static_cast<int>(chance) + (m_chance.happens(chance - std::floor(chance)) ? 1 : 0);
+        steps = std::min(steps, m_complicationGain[s]);
+        halves = std::min(mostHalves, halves + steps);
+        m_complicationGain[s] -= steps;
     }
 
     /// The answer to a state: mostly itself, often a neighbour.
@@ -161,7 +163,7 @@ private:
     Chance& m_chance;
     Kind m_kind;
     Onset m_onset;
-    State m_state;
+    std::array<std::array<int, 2>, symptomCount> m_halves{};
     double m_hour = 0;
     std::array<double, symptomCount> m_down{}, m_turnHours{}, m_upChance{}, m_complicationUp{};
     std::array<int, symptomCount> m_complicationGain{};

@@ -15,10 +15,12 @@ using recovery::Urgency;
 constexpr int strongRebound = 3;     // points above the own minimum
 constexpr int treatFrom = 4;         // Gerbershagen et al., Br J Anaesth 2011: treat pain from 4
 constexpr int severeFrom = 7;        // Serlin et al., Pain 1995: severe is 7 to 10
+constexpr double beyondWeight = 0.25;  // of a point beyond the 97th centile, in z
 constexpr int worseByPoints = 2;     // Farrar et al., Pain 2001: two points are a change that matters
 constexpr int longPuckeringDay = 28;
 constexpr int staleDays = 4;         // an answer older than this no longer speaks for the course
 constexpr int fewestForSlow = 3;     // observed days
+constexpr double ownStartShare = 0.5;  // who starts high may stay higher: that much is her own
 
 constexpr std::array pooledSymptoms{Symptom::pain, Symptom::swelling, Symptom::tightness};
 constexpr std::array healingSymptoms{Symptom::pain, Symptom::swelling, Symptom::bruising, Symptom::tightness};
@@ -67,6 +69,24 @@ SideScores sidesOf(const std::map<Stream, recovery::Score>& scores)
     return sides;
 }
 
+std::array<std::vector<std::pair<double, double>>, 4> sideReadings(const CourseInput& course)
+{
+    std::array<std::vector<std::pair<double, double>>, 4> readings;
+    const auto add = [&](double days, const SideScores& scores) {
+        const SideDifferences differences = differencesOf(scores);
+        for (std::size_t i = 0; i < differences.size(); ++i)
+            if (differences[i])
+                readings[i].emplace_back(days, *differences[i]);
+    };
+    add(0, sidesOf(course.baseline));
+    clock::Moment end = course.treated;
+    for (const Observation& observation : course.observations)
+        end.at = std::max(end.at, observation.at.at);
+    for (const Observation* observation : inOrder(course, end))
+        add(hoursSince(course.treated, observation->at) / 24, sidesOf(observation->scores));
+    return readings;
+}
+
 CourseWatch::CourseWatch(const CourseInput& course, const Protocol& protocol)
     : m_course(course), m_protocol(protocol), m_filling(protocol.band.movements().sides)
 {
@@ -81,8 +101,7 @@ void CourseWatch::startSides()
     for (std::size_t row = 0; row < baseline.size(); ++row)
         if (baseline[row][0] && baseline[row][1])
             m_sides[row].start(*baseline[row][0], *baseline[row][1]);
-    if (const auto difference = pooledDifference(baseline))
-        m_filling.feed(0, *difference);
+    m_filling.feed(0, differencesOf(baseline));
     m_lastScores = baseline;
 }
 
@@ -130,7 +149,7 @@ void CourseWatch::judgeStream(const Stream& stream, const StreamReading& reading
                         .lowest = reading.lowest};
     if (reading.points >= limits().levelGuard) {
         candidate.statistic = Statistic::level;
-        candidate.value = reading.level;
+        candidate.value = reading.level + beyondBand(stream.symptom, reading.day, reading.points);
         candidate.urgency = pain && reading.points >= severeFrom ? Urgency::callNow : Urgency::nextWorkingDay;
         m_candidates.push_back(candidate);
     }
@@ -153,18 +172,30 @@ void CourseWatch::judgeStream(const Stream& stream, const StreamReading& reading
         candidate.trigger = Trigger::slowRecovery;
         candidate.urgency = Urgency::nextWorkingDay;
         candidate.statistic = Statistic::slowRecovery;
-        candidate.value = reading.lastThreeZ;
+        candidate.value = reading.lastThreeZ - ownStartShare * reading.early
+                          + beyondBand(stream.symptom, reading.day, reading.lastThree);
         m_candidates.push_back(candidate);
     }
     if (stream.symptom == Symptom::puckering)
         judgePuckering(stream, reading);
 }
 
+/// z ends where the band ends; beyond that the points themselves tell how far a score is above.
+double CourseWatch::beyondBand(Symptom symptom, int day, double points) const
+{
+    return beyondWeight * std::max(0.0, points - m_protocol.band.outer(symptom, day).high);
+}
+
 void CourseWatch::judgePuckering(const Stream& stream, const StreamReading& reading)
 {
-    if (reading.points < limits().puckeringGuard || reading.day < limits().puckeringDay)
+    const bool late = reading.day >= limits().puckeringDay && reading.points >= limits().puckeringGuard;
+    const bool stuck = reading.day >= limits().puckeringStuckDay
+                       && reading.lastTwoLowest >= limits().puckeringStuckGuard && reading.aWeekBefore
+                       && *reading.aWeekBefore >= limits().puckeringStuckGuard
+                       && reading.points >= *reading.aWeekBefore;
+    if (!late && !stuck)
         return;
-    const bool worse = reading.aWeekBefore && reading.points - *reading.aWeekBefore >= worseByPoints;
+    const bool worse = late && reading.aWeekBefore && reading.lastTwoLowest - *reading.aWeekBefore >= worseByPoints;
     m_candidates.push_back({.trigger = Trigger::persistentPuckering, .statistic = {},
                             .urgency = worse || reading.day > longPuckeringDay ? Urgency::nextWorkingDay
                                                                                : Urgency::atReview,
@@ -199,10 +230,10 @@ void CourseWatch::judgeSides(const SideScores& entry)
 
 void CourseWatch::judgeFilling(const SideScores& entry, double hours)
 {
-    const auto difference = pooledDifference(entry);
-    if (!difference)
+    const SideDifferences differences = differencesOf(entry);
+    if (std::none_of(differences.begin(), differences.end(), [](const auto& d) { return d.has_value(); }))
         return;
-    const std::array<double, 2> sums = m_filling.feed(hours, *difference);
+    const std::array<double, 2> sums = m_filling.feed(hours, differences);
     if (m_day > limits().fillingLastDay)
         return;
     for (std::size_t side = 0; side < 2; ++side) {
@@ -286,29 +317,43 @@ void CourseWatch::judgeSideRebound(const SideScores& entry)
 
 void CourseWatch::judgeOverall()
 {
-    if (m_day < limits().slowFirstDay)
-        return;
-    double sum = 0;
-    int streams = 0;
-    Candidate candidate{.trigger = Trigger::slowRecovery, .statistic = Statistic::slowOverall};
+    double level = 0;
+    double slow = 0;
+    int levelStreams = 0;
+    int slowStreams = 0;
+    Candidate high{.trigger = Trigger::level, .statistic = Statistic::levelOverall};
+    Candidate late{.trigger = Trigger::slowRecovery, .statistic = Statistic::slowOverall};
+    const auto shows = [](Candidate& candidate, Symptom symptom, int points) {
+        if (points <= candidate.score)
+            return;
+        candidate.score = points;
+        candidate.stream = {symptom, Side::none};
+    };
     for (const Symptom symptom : healingSymptoms)
         for (const auto& watched : m_streams[rowOf(symptom)]) {
-            if (!watched || m_day - watched->reading().day > staleDays
-                || watched->reading().observedDays < fewestForSlow)
+            if (!watched || m_day - watched->reading().day > staleDays)
                 continue;
             const StreamReading& reading = watched->reading();
-            sum += reading.lastThreeZ;
-            ++streams;
-            if (reading.peak >= limits().slowPeakGuard && reading.lastThree >= limits().slowGuard
-                && reading.points > candidate.score) {
-                candidate.score = reading.points;
-                candidate.stream = {symptom, Side::none};
-            }
+            level += reading.level;
+            ++levelStreams;
+            if (reading.points >= limits().levelGuard)
+                shows(high, symptom, reading.points);
+            if (m_day < limits().slowFirstDay || reading.observedDays < fewestForSlow)
+                continue;
+            slow += reading.lastThreeZ - ownStartShare * reading.early;
+            ++slowStreams;
+            if (reading.peak >= limits().slowPeakGuard && reading.lastThree >= limits().slowGuard)
+                shows(late, symptom, reading.points);
         }
-    if (streams < 2 || candidate.score == 0)
-        return;
-    candidate.value = sum / streams;
-    m_candidates.push_back(candidate);
+    // As if one more stream were ordinary: who scores little is not believed as much.
+    if (high.score > 0) {
+        high.value = level / (levelStreams + 1);
+        m_candidates.push_back(high);
+    }
+    if (late.score > 0) {
+        late.value = slow / (slowStreams + 1);
+        m_candidates.push_back(late);
+    }
 }
 
 }  // namespace ebbline::triggers

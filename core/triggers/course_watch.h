@@ -52,6 +52,7 @@ private:
 
     void startSides();
     void judgeStream(const recovery::Stream& stream, const StreamReading& reading);
+    double beyondBand(recovery::Symptom symptom, int day, double points) const;
     void judgePuckering(const recovery::Stream& stream, const StreamReading& reading);
     void judgeSides(const SideScores& entry);
     void judgeFilling(const SideScores& entry, double hours);
@@ -82,5 +83,9 @@ double hoursSince(const clock::Moment& treated, const clock::Moment& at);
 
 /// Both sides of an entry.
 SideScores sidesOf(const std::map<recovery::Stream, recovery::Score>& scores);
+
+/// The differences between the sides, one series of (days, difference) for each symptom, the
+/// practitioner's scores first: what the movement of the sides is learned from.
+std::array<std::vector<std::pair<double, double>>, 4> sideReadings(const CourseInput& course);
 
 }  // namespace ebbline::triggers

@@ -31,7 +31,7 @@ std::string explain(const Finding& finding)
     const std::string day = " on day " + std::to_string(finding.day);
     switch (finding.trigger) {
     case Trigger::level:
-        return what(finding) + " stays high: " + number(finding, "score") + " of 10" + day + ", usual is up to "
+        return what(finding) + " is far above the usual: " + number(finding, "score") + " of 10" + day + ", usual is up to "
                + number(finding, "usualHigh");
     case Trigger::rebound:
         return what(finding) + " rises again: " + number(finding, "score") + " of 10" + day + " after it had come down to "

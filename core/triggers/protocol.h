@@ -22,16 +22,19 @@ enum class Trigger : std::uint8_t {
 std::string_view word(Trigger trigger);
 Result<Trigger> triggerFromWord(std::string_view text);
 
-/// Thresholds of the running statistics and the guards in raw points. Each has its ground in
-/// docs/clinical/thresholds.md; calibration replaces the statistics' thresholds only.
+/// Thresholds of the running statistics (core/triggers/statistic.h) and the guards in raw points.
+/// Each has its ground in docs/clinical/thresholds.md; calibration replaces the statistics'
+/// thresholds only. These are calibrated to 10 false alerts per 100 uncomplicated courses of the
+/// invented cohort under the seed band.
 struct Thresholds {
-    double level = 2.41;           ///< of the average z of one stream
-    double rebound = 4.81;         ///< of one stream's cumulative sum
-    double sideRebound = 4.0;      ///< of the cumulative sum over the symptoms of one side
-    double sideDivergence = 1.81;  ///< of one symptom's average difference
-    double filling = 2.0;          ///< of the cumulative sum of the pooled difference, first days
-    double slowRecovery = 2.46;    ///< of one stream
-    double slowOverall = 1.5;      ///< over all symptoms
+    double level = 4.45;           ///< of one stream's level of z and the points beyond the band
+    double levelOverall = 1.6;     ///< of the level of z over all symptoms
+    double rebound = 6.25;         ///< of one stream's cumulative sum
+    double sideRebound = 2.2;      ///< of the cumulative sum over the symptoms of one side
+    double sideDivergence = 3.3;   ///< of one symptom's average difference
+    double filling = 1.4;          ///< of the cumulative sum of the pooled difference, first days
+    double slowRecovery = 2.65;    ///< of one stream
+    double slowOverall = 0.83;     ///< over all symptoms
     int levelGuard = 3;              ///< score points
     int reboundGuard = 2;            ///< points above the own minimum (Farrar 2001)
     int reboundFirstDay = 3;
@@ -43,10 +46,12 @@ struct Thresholds {
     int slowGuard = 2;
     int puckeringDay = 21;
     int puckeringGuard = 2;
+    int puckeringStuckDay = 10;      ///< from here on a deep fold that has not moved for a week is noted
+    int puckeringStuckGuard = 3;
     int silentDays = 3;              ///< days without an entry
     int silentDaysWhenHigh = 2;      ///< the same after an entry above the usual range
     double falseAlertBudget = 10;    ///< per 100 uncomplicated courses, what it was calibrated to
-    std::string calibratedOn = "seed";
+    std::string calibratedOn = "8000 invented courses";
     bool operator==(const Thresholds&) const = default;
 };
 

@@ -13,15 +13,16 @@ using recovery::Symptom;
 
 // Design constants; what each is for and how it was chosen: docs/statistics/triggers.md.
 constexpr double sideWeight = 0.3;
-constexpr double fillingSlack = 1.5;
-constexpr double fillingLimit = 5;
+constexpr double scaleOffset = 6;         // points
+constexpr double fillingSlack = 1.25;
+constexpr double fillingLimit = 4;
 constexpr double sameStateHours = 3;
 constexpr double poolSlack = 0.8;
 constexpr double poolLimit = 3;
 constexpr double otherSideShare = 0.4;
 constexpr double symptomsAlike = 0.5;     // correlation of the surprises of one side
 constexpr double sidesAlike = 0.5;        // correlation between the sides
-constexpr double differencesAlike = 0.3;  // correlation of the differences between symptoms
+constexpr double differencesAlike = 0.1;  // correlation of the differences between symptoms
 
 struct Weight {
     Symptom symptom;
@@ -60,48 +61,57 @@ double SideWatch::feed(int day, int left, int right)
     return m_now;
 }
 
-std::optional<double> pooledDifference(const SideScores& scores)
+SideDifferences differencesOf(const SideScores& scores)
 {
     // The logarithm makes a difference of points count alike at low and at high levels.
-    const auto scaled = [](int points) { return 3 * std::log(3.0 + points); };
-    double sum = 0;
-    double weights = 0;
-    double squares = 0;
-    for (const auto& [symptom, weight] : fillingWeights) {
-        const auto& [left, right] = scores[static_cast<std::size_t>(symptom) - 1];
-        if (!left || !right)
-            continue;
-        sum += weight * (scaled(*left) - scaled(*right));
-        weights += weight;
-        squares += weight * weight;
+    const auto scaled = [](int points) { return scaleOffset * std::log(scaleOffset + points); };
+    SideDifferences differences{};
+    for (std::size_t i = 0; i < fillingWeights.size(); ++i) {
+        const auto& [left, right] = scores[static_cast<std::size_t>(fillingWeights[i].symptom) - 1];
+        if (left && right)
+            differences[i] = scaled(*left) - scaled(*right);
     }
-    if (weights == 0)
-        return std::nullopt;
-    return sum / weights / spreadOfMean(weights, squares, differencesAlike);
+    return differences;
 }
 
 FillingWatch::FillingWatch(const bands::Movement& movement) : m_movement(movement)
 {
-    m_before.variance = movement.start;
+    for (Level& level : m_before.levels)
+        level.variance = movement.start;
     m_now = m_before;
 }
 
-std::array<double, 2> FillingWatch::feed(double hours, double difference)
+std::array<double, 2> FillingWatch::feed(double hours, const SideDifferences& differences)
 {
     if (!m_fed || hours - m_now.hours >= sameStateHours)
         m_before = m_now;
     m_fed = true;
     State next = m_before;
-    next.variance += m_movement.drift * std::max(0.0, hours - m_before.hours) / 24;
-    const double total = next.variance + m_movement.noise;
-    const double gap = difference - next.mean;
-    const double gain = next.variance / total;
-    next.mean += gain * gap;
-    next.variance *= 1 - gain;
-    const double surprise = std::clamp(gap / std::sqrt(total), -fillingLimit, fillingLimit);
-    next.sums = {std::max(0.0, m_before.sums[0] + surprise - fillingSlack),
-                 std::max(0.0, m_before.sums[1] - surprise - fillingSlack)};
     next.hours = hours;
+    double sum = 0;
+    double weights = 0;
+    double squares = 0;
+    for (std::size_t i = 0; i < differences.size(); ++i) {
+        if (!differences[i])
+            continue;
+        Level& level = next.levels[i];
+        level.variance += m_movement.drift * std::max(0.0, hours - level.hours) / 24;
+        level.hours = hours;
+        const double total = level.variance + m_movement.noise;
+        const double gap = *differences[i] - level.mean;
+        const double gain = level.variance / total;
+        level.mean += gain * gap;
+        level.variance *= 1 - gain;
+        const double weight = fillingWeights[i].weight;
+        sum += weight * std::clamp(gap / std::sqrt(total), -fillingLimit, fillingLimit);
+        weights += weight;
+        squares += weight * weight;
+    }
+    if (weights > 0) {
+        const double surprise = sum / weights / spreadOfMean(weights, squares, differencesAlike);
+        next.sums = {std::max(0.0, m_before.sums[0] + surprise - fillingSlack),
+                     std::max(0.0, m_before.sums[1] - surprise - fillingSlack)};
+    }
     m_now = next;
     return m_now.sums;
 }

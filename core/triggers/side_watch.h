@@ -29,9 +29,10 @@ private:
 /// Scores of one moment by symptom and side; empty where nothing was answered.
 using SideScores = std::array<std::array<std::optional<int>, 2>, 7>;
 
-/// The difference between the sides over pain, swelling, bruising and tightness as one number of
-/// about equal spread at any level, left positive; empty if no symptom was scored on both sides.
-std::optional<double> pooledDifference(const SideScores& scores);
+/// The difference between the sides of pain, swelling, bruising and tightness, each on a scale on
+/// which it is about equally noisy at any level, left positive; empty where a side is missing.
+using SideDifferences = std::array<std::optional<double>, 4>;
+SideDifferences differencesOf(const SideScores& scores);
 
 /// Cumulative surprise of the pooled difference, reading by reading, on each side.
 class FillingWatch {
@@ -40,13 +41,17 @@ public:
 
     /// Readings come in order of time. One that follows within three hours replaces the last:
     /// it tells of the same state. \returns the sums of the left and the right side.
-    std::array<double, 2> feed(double hours, double difference);
+    std::array<double, 2> feed(double hours, const SideDifferences& differences);
 
 private:
-    struct State {
+    struct Level {
         double hours = 0;
         double mean = 0;
         double variance = 0;
+    };
+    struct State {
+        double hours = 0;
+        std::array<Level, 4> levels{};
         std::array<double, 2> sums{};
     };
     bands::Movement m_movement;

@@ -13,6 +13,7 @@ struct Row {
 
 constexpr std::array<Row, allStatistics.size()> rows{
     {{Statistic::level, "level", Trigger::level, &Thresholds::level},
+     {Statistic::levelOverall, "level-overall", Trigger::level, &Thresholds::levelOverall},
      {Statistic::rebound, "rebound", Trigger::rebound, &Thresholds::rebound},
      {Statistic::sideRebound, "side-rebound", Trigger::rebound, &Thresholds::sideRebound},
      {Statistic::sideDivergence, "side-divergence", Trigger::sideDivergence, &Thresholds::sideDivergence},

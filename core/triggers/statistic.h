@@ -10,7 +10,8 @@
 namespace ebbline::triggers {
 
 enum class Statistic : std::uint8_t {
-    level,           ///< average of z, one stream
+    level,           ///< level of z and points beyond the band, one stream
+    levelOverall,    ///< level of z over all streams
     rebound,         ///< cumulative surprise upwards, one stream
     sideRebound,     ///< the same over the symptoms of one side
     sideDivergence,  ///< average difference between the sides, one symptom
@@ -19,11 +20,11 @@ enum class Statistic : std::uint8_t {
     slowOverall,     ///< the same over all streams
 };
 
-inline constexpr std::array allStatistics{Statistic::level,          Statistic::rebound, Statistic::sideRebound,
-                                          Statistic::sideDivergence, Statistic::filling, Statistic::slowRecovery,
-                                          Statistic::slowOverall};
+inline constexpr std::array allStatistics{Statistic::level,       Statistic::levelOverall,   Statistic::rebound,
+                                          Statistic::sideRebound, Statistic::sideDivergence, Statistic::filling,
+                                          Statistic::slowRecovery, Statistic::slowOverall};
 
-/// `level`, `rebound`, `side-rebound`, `side-divergence`, `filling`, `slow-recovery`, `slow-overall`.
+/// `level`, `level-overall`, `rebound`, `side-rebound`, `side-divergence`, `filling`, `slow-recovery`, `slow-overall`.
 std::string_view word(Statistic statistic);
 
 /// The trigger that a statistic speaks for.

@@ -7,10 +7,10 @@ namespace ebbline::triggers {
 
 namespace {
 
-constexpr double levelWeight = 0.4;
 constexpr double reboundSlack = 0.5;
 constexpr double surpriseLimit = 3;
 constexpr int reboundStartDay = 2;
+constexpr int lastEarlyDay = 4;
 
 }  // namespace
 
@@ -30,7 +30,6 @@ StreamWatch::State StreamWatch::advanced(const Day& today, double& surprise) con
     next.mean += gain * gap;
     next.variance *= 1 - gain;
     surprise = std::clamp(gap / std::sqrt(total), -surpriseLimit, surpriseLimit);
-    next.level += levelWeight * (today.z - next.level);
     if (today.day >= reboundStartDay)
         next.rebound = std::max(0.0, next.rebound + surprise - reboundSlack);
     next.day = today.day;
@@ -50,6 +49,10 @@ void StreamWatch::finishDay()
     m_lastTwo = {m_today, m_lastTwo[0]};
     m_recent[static_cast<std::size_t>(m_today.day) % m_recent.size()] = m_today;
     ++m_finished;
+    if (m_today.day >= 1 && m_today.day <= lastEarlyDay) {
+        m_earlySum += m_today.z;
+        ++m_earlyDays;
+    }
 }
 
 const StreamReading& StreamWatch::feed(int day, int points)
@@ -64,7 +67,7 @@ const StreamReading& StreamWatch::feed(int day, int points)
     reading.day = day;
     reading.points = points;
     reading.z = m_today.z;
-    reading.level = now.level;
+    reading.level = now.mean;
     reading.rebound = now.rebound;
     reading.observedDays = m_finished + 1;
     reading.lowest = m_lowest;
@@ -77,6 +80,8 @@ const StreamReading& StreamWatch::feed(int day, int points)
         sumZ += m_lastTwo[static_cast<std::size_t>(i)].z;
         sumPoints += m_lastTwo[static_cast<std::size_t>(i)].points;
     }
+    reading.lastTwoLowest = m_finished > 0 ? std::min(points, m_lastTwo[0].points) : points;
+    reading.early = m_earlyDays > 0 ? m_earlySum / m_earlyDays : 0;
     reading.lastThreeZ = sumZ / (counted + 1);
     reading.lastThree = sumPoints / (counted + 1);
     for (int back = 6; back <= 8 && !reading.aWeekBefore; ++back) {

@@ -18,7 +18,7 @@ struct StreamReading {
     int points = 0;
     double z = 0;
     double surprise = 0;     ///< standardised innovation of today's z, within +-3
-    double level = 0;        ///< EWMA of z
+    double level = 0;        ///< of z, filtered (local level)
     double rebound = 0;      ///< upper CUSUM of the surprises
     double lastThreeZ = 0;   ///< mean of the last three observed z
     double lastThree = 0;    ///< mean of the last three observed scores
@@ -27,6 +27,8 @@ struct StreamReading {
     int observedDays = 0;
     bool declinedTwoDays = false;    ///< it had fallen over at least two days before
     std::optional<int> aWeekBefore;  ///< score six to eight days ago
+    int lastTwoLowest = 0;   ///< lower of today's score and the last one before
+    double early = 0;        ///< mean z of days 1 to 4, 0 if none was observed
 };
 
 class StreamWatch {
@@ -48,7 +50,6 @@ private:
     /// What stands at the end of a day.
     struct State {
         int day = 0;
-        double level = 0;
         double rebound = 0;
         double mean = 0;      ///< of the local level of z
         double variance = 0;
@@ -65,6 +66,8 @@ private:
     int m_peak = 0;
     int m_finished = 0;
     bool m_declined = false;
+    double m_earlySum = 0;
+    int m_earlyDays = 0;
     std::array<Day, 8> m_recent{};    ///< finished days by day modulo eight
     StreamReading m_reading;
 };

@@ -1,0 +1,232 @@
+#include "core/rehearsal/calibrate.h"
+
+#include "core/bands/learn_band.h"
+#include "core/rehearsal/chance.h"
+#include "core/triggers/course_watch.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numeric>
+
+namespace ebbline::rehearsal {
+
+namespace {
+
+using triggers::allStatistics;
+constexpr std::size_t statisticCount = allStatistics.size();
+using Limits = std::array<double, statisticCount>;
+
+constexpr double mostAlpha = 0.5;
+constexpr int bisections = 24;
+
+bands::TaughtCourse taught(const triggers::CourseInput& course)
+{
+    std::map<std::pair<recovery::Stream, int>, std::vector<int>> days;
+    for (const triggers::Observation& observation : course.observations) {
+        const int day = std::max(0, clock::dayOfRecovery(course.treated, observation.at));
+        for (const auto& [stream, score] : observation.scores)
+            days[{stream, day}].push_back(score.points());
+    }
+    bands::TaughtCourse scores;
+    scores.reserve(days.size());
+    for (auto& [key, points] : days) {
+        const auto middle = points.begin() + static_cast<std::ptrdiff_t>((points.size() - 1) / 2);
+        std::nth_element(points.begin(), middle, points.end());
+        scores.push_back({key.first.symptom, key.first.side, key.second, *middle});
+    }
+    return scores;
+}
+
+Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start)
+{
+    std::vector<bands::TaughtCourse> courses;
+    std::vector<bands::Series> sides;
+    for (const KnownCourse* course : plain) {
+        courses.push_back(taught(course->input));
+        for (bands::Series& series : triggers::sideReadings(course->input))
+            if (series.size() > 1)
+                sides.push_back(std::move(series));
+    }
+    const bands::Movement& seedSides = start.band.movements().sides;
+    const bool many = static_cast<int>(plain.size()) >= bands::fewestCourses;
+    return bands::learnBand(courses, start.band, start.band.provenance(),
+                            many ? bands::fitMovement(sides, seedSides) : seedSides);
+}
+
+/// The peaks of all courses, with an order by each statistic, largest first.
+class Cohort {
+public:
+    explicit Cohort(std::vector<Peaks> peaks) : m_peaks(std::move(peaks))
+    {
+        for (std::size_t j = 0; j < statisticCount; ++j) {
+            m_order[j].resize(m_peaks.size());
+            std::iota(m_order[j].begin(), m_order[j].end(), std::size_t{0});
+            std::stable_sort(m_order[j].begin(), m_order[j].end(), [&](std::size_t a, std::size_t b) {
+                return m_peaks[a].values[j] > m_peaks[b].values[j];
+            });
+        }
+    }
+
+    const std::vector<Peaks>& peaks() const { return m_peaks; }
+
+    /// Thresholds that a share alpha x shares of the weighted courses exceeds.
+    Limits limits(double alpha, const Shares& shares, const std::vector<int>& weights) const
+    {
+        const double total = std::accumulate(weights.begin(), weights.end(), 0.0);
+        Limits limits{};
+        for (std::size_t j = 0; j < statisticCount; ++j) {
+            const double allowed = alpha * shares[j] * total;
+            double above = 0;
+            limits[j] = m_peaks[m_order[j].back()].values[j];
+            for (const std::size_t course : m_order[j]) {
+                above += weights[course];
+                if (above > allowed) {
+                    limits[j] = m_peaks[course].values[j];
+                    break;
+                }
+            }
+        }
+        return limits;
+    }
+
+    bool alerts(std::size_t course, const Limits& limits) const
+    {
+        const Peaks& peaks = m_peaks[course];
+        if (peaks.byRule)
+            return true;
+        for (std::size_t j = 0; j < statisticCount; ++j)
+            if (peaks.values[j] > limits[j])
+                return true;
+        return false;
+    }
+
+private:
+    std::vector<Peaks> m_peaks;
+    std::array<std::vector<std::size_t>, statisticCount> m_order;
+};
+
+/// Share of the courses left out of a resample that alert under thresholds from the resample.
+double heldOutRate(const Cohort& cohort, const std::vector<std::vector<int>>& resamples, double alpha,
+                   const Shares& shares)
+{
+    double alerting = 0;
+    double outside = 0;
+    for (const std::vector<int>& weights : resamples) {
+        const Limits limits = cohort.limits(alpha, shares, weights);
+        for (std::size_t course = 0; course < weights.size(); ++course)
+            if (weights[course] == 0) {
+                outside += 1;
+                alerting += cohort.alerts(course, limits) ? 1 : 0;
+            }
+    }
+    return outside > 0 ? alerting / outside : 0;
+}
+
+}  // namespace
+
+Peaks peaksOf(const triggers::CourseInput& course, const triggers::Protocol& protocol, const clock::Moment& until)
+{
+    Peaks peaks;
+    peaks.values.fill(never);
+    triggers::CourseWatch watch(course, protocol);
+    for (const triggers::Observation* observation : triggers::inOrder(course, until))
+        for (const triggers::Candidate& candidate : watch.take(*observation)) {
+            if (candidate.statistic) {
+                double& peak = peaks.values[static_cast<std::size_t>(*candidate.statistic)];
+                peak = std::max(peak, candidate.value);
+            } else {
+                peaks.byRule = peaks.byRule || candidate.urgency != recovery::Urgency::atReview;
+            }
+        }
+    return peaks;
+}
+
+Result<Calibration> calibrate(std::span<const KnownCourse> courses, const triggers::Protocol& start,
+                              const CalibrationSettings& settings)
+{
+    if (!(settings.budget >= 0.5 && settings.budget <= 50))
+        return fail(Reason::outOfRange, "budget: want 0.5..50 alerts per 100 courses");
+    if (settings.resamples < 10 || settings.resamples > 1000)
+        return fail(Reason::outOfRange, "resamples: want 10..1000");
+    for (const double share : settings.shares)
+        if (!std::isfinite(share) || share < 0)
+            return fail(Reason::outOfRange, "shares: want 0 or more");
+    std::vector<const KnownCourse*> plain;
+    for (const KnownCourse& course : courses)
+        if (course.truth.isPlain() && !course.input.observations.empty())
+            plain.push_back(&course);
+    if (plain.size() < static_cast<std::size_t>(fewestToCalibrate))
+        return fail(Reason::notEnough, "uncomplicated courses with entries: want at least "
+                                           + std::to_string(fewestToCalibrate) + ", have "
+                                           + std::to_string(plain.size()));
+
+    Calibration result{.protocol = start, .plainCourses = static_cast<int>(plain.size())};
+    const auto progress = [&](int done) {
+        if (settings.progress)
+            settings.progress(done, 100);
+    };
+    progress(0);
+    if (settings.learnBand) {
+        Result<bands::Band> band = learned(plain, start);
+        if (!band)
+            return fail(band.error());
+        result.protocol.band = std::move(*band);
+    }
+    progress(30);
+
+    std::vector<Peaks> peaks;
+    peaks.reserve(plain.size());
+    for (std::size_t i = 0; i < plain.size(); ++i) {
+        peaks.push_back(peaksOf(plain[i]->input, result.protocol, endOf(plain[i]->input)));
+        if (i % 256 == 0)
+            progress(30 + static_cast<int>(40 * i / plain.size()));
+    }
+    const Cohort cohort(std::move(peaks));
+    const double courseCount = static_cast<double>(plain.size());
+    for (const Peaks& course : cohort.peaks())
+        result.ruleRate += course.byRule ? 1 / courseCount : 0;
+    const double budget = settings.budget / 100;
+    if (result.ruleRate > budget)
+        return fail(Reason::refused, "the rules in points alone alert in more courses than the budget allows");
+
+    // Whole courses are drawn, never days: what happens within a course belongs together.
+    Chance chance(settings.seed, 0);
+    std::vector<std::vector<int>> resamples(static_cast<std::size_t>(settings.resamples),
+                                            std::vector<int>(plain.size(), 0));
+    for (std::vector<int>& weights : resamples)
+        for (std::size_t i = 0; i < plain.size(); ++i)
+            ++weights[static_cast<std::size_t>(chance.whole(0, static_cast<int>(plain.size()) - 1))];
+
+    double low = 0;
+    double high = mostAlpha;
+    for (int i = 0; i < bisections; ++i) {
+        const double middle = (low + high) / 2;
+        (heldOutRate(cohort, resamples, middle, settings.shares) <= budget ? low : high) = middle;
+        progress(70 + 30 * (i + 1) / bisections);
+    }
+    result.heldOutRate = heldOutRate(cohort, resamples, low, settings.shares);
+
+    const Limits limits = cohort.limits(low, settings.shares, std::vector<int>(plain.size(), 1));
+    const double own = std::min(1.0, courseCount / enoughForThresholds);
+    result.ownThresholds = own >= 1;
+    triggers::Thresholds& thresholds = result.protocol.thresholds;
+    Limits used{};
+    for (std::size_t j = 0; j < statisticCount; ++j) {
+        double& threshold = triggers::thresholdOf(thresholds, allStatistics[j]);
+        // A statistic that no ordinary course ever reaches keeps the threshold it had.
+        if (limits[j] > never)
+            threshold = own * limits[j] + (1 - own) * threshold;
+        used[j] = threshold;
+    }
+    for (std::size_t course = 0; course < plain.size(); ++course) {
+        result.fittedRate += cohort.alerts(course, used) ? 1 / courseCount : 0;
+        for (std::size_t j = 0; j < statisticCount; ++j)
+            result.statisticRate[j] += cohort.peaks()[course].values[j] > used[j] ? 1 / courseCount : 0;
+    }
+    thresholds.falseAlertBudget = settings.budget;
+    thresholds.calibratedOn = std::to_string(plain.size()) + " uncomplicated courses";
+    return result;
+}
+
+}  // namespace ebbline::rehearsal

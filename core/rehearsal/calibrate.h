@@ -1,0 +1,58 @@
+#pragma once
+/// \file
+/// Learns band and thresholds from courses whose truth is known, to a budget of false alerts.
+///
+/// The budget counts uncomplicated courses with at least one alert in their 22 days, over all
+/// triggers together: what a practitioner feels. An alert is a finding that asks somebody to act
+/// before the review; silence has a list of its own. docs/statistics/calibration.md.
+
+#include "core/rehearsal/invented_course.h"
+#include "core/triggers/statistic.h"
+
+#include <functional>
+#include <span>
+
+namespace ebbline::rehearsal {
+
+/// The largest value that each guarded statistic reaches in a course.
+struct Peaks {
+    std::array<double, triggers::allStatistics.size()> values{};  ///< `never` if its guard never held
+    bool byRule = false;  ///< a rule in points alerts whatever the thresholds
+};
+inline constexpr double never = -1e9;
+
+Peaks peaksOf(const triggers::CourseInput& course, const triggers::Protocol& protocol, const clock::Moment& until);
+
+/// How much of the budget each statistic may spend, in relation to the others.
+using Shares = std::array<double, triggers::allStatistics.size()>;
+inline constexpr Shares usualShares{0.4, 0.4, 0.3, 1.5, 0.4, 3.0, 0.5, 1.4};
+
+struct CalibrationSettings {
+    double budget = 10;       ///< uncomplicated courses with an alert, per 100; 0.5 .. 50
+    std::uint64_t seed = 1;   ///< of the resampling; the same seed gives the same protocol
+    int resamples = 60;       ///< 10 .. 1000
+    bool learnBand = true;    ///< otherwise the thresholds alone
+    Shares shares = usualShares;
+    std::function<void(int done, int of)> progress;  ///< may be empty
+};
+
+struct Calibration {
+    triggers::Protocol protocol;
+    int plainCourses = 0;
+    double heldOutRate = 0;  ///< share of courses outside the resample that alert: the honest figure
+    double fittedRate = 0;   ///< share of the courses it was fitted to
+    double ruleRate = 0;     ///< share that alerts by rules in points alone
+    Shares statisticRate{};  ///< share of courses by statistic
+    bool ownThresholds = true;  ///< false: too few courses, drawn towards the thresholds it started from
+};
+
+inline constexpr int fewestToCalibrate = 20;     ///< uncomplicated courses
+inline constexpr int enoughForThresholds = 300;  ///< below: thresholds are drawn towards the start's
+
+/// Uses the uncomplicated courses only. `start` gives care plan, guards and the seed band.
+/// \returns Reason::notEnough with fewer than fewestToCalibrate of them, Reason::outOfRange for a
+///          setting, Reason::refused if the rules in points alone spend the budget.
+Result<Calibration> calibrate(std::span<const KnownCourse> courses, const triggers::Protocol& start,
+                              const CalibrationSettings& settings);
+
+}  // namespace ebbline::rehearsal
