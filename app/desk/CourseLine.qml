@@ -1,6 +1,5 @@
 // One course in the list of all.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
@@ -15,7 +14,7 @@ Item {
     signal opened
     signal linking
 
-    implicitHeight: line.implicitHeight + 2 * Theme.gapSmall
+    implicitHeight: Math.max(cells.height, acts.height) + 2 * Theme.gapSmall
     Accessible.role: Accessible.ListItem
     Accessible.name: root.row.spoken
     Accessible.selectable: true
@@ -40,57 +39,61 @@ Item {
         onClicked: root.picked()
         onDoubleClicked: root.opened()
     }
-    RowLayout {
-        id: line
+    Flow {
+        id: cells
+
+        readonly property bool wide: root.width > 60 * Theme.textBody
+        readonly property real share: cells.width / 56  // of the four columns: 14, 17, 15, 10
+        readonly property real tallest: Math.max(name.implicitHeight, when.implicitHeight, state.implicitHeight, news.implicitHeight)
 
         anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
         anchors.leftMargin: Theme.gapSmall
-        anchors.rightMargin: Theme.gapSmall
-        spacing: Theme.gap
+        anchors.verticalCenter: parent.verticalCenter
+        width: root.width - acts.width - 2 * Theme.gapSmall - Theme.gap
 
-        GridLayout {
-            columns: root.width > 60 * Theme.textBody ? 4 : 1
-            columnSpacing: Theme.gap
-            rowSpacing: 2
-            Layout.fillWidth: true
+        CourseCell {
+            id: name
 
-            Words {
-                text: root.row.name
-                strong: true
-                Layout.preferredWidth: 14 * Theme.textBody
-                Layout.minimumWidth: 4 * Theme.textBody
-                Layout.fillWidth: true
-                Layout.alignment: Qt.AlignVCenter
-            }
-            Words {
-                text: root.row.day + " · " + root.row.treated
-                Layout.preferredWidth: 16 * Theme.textBody
-                Layout.minimumWidth: 4 * Theme.textBody
-                Layout.fillWidth: true
-                Layout.alignment: Qt.AlignVCenter
-            }
-            Words {
-                text: root.row.state
-                soft: true
-                Layout.preferredWidth: 16 * Theme.textBody
-                Layout.minimumWidth: 4 * Theme.textBody
-                Layout.fillWidth: true
-                Layout.alignment: Qt.AlignVCenter
-            }
-            Words {
-                text: root.row.news
-                strong: true
-                Layout.preferredWidth: 10 * Theme.textBody
-                Layout.minimumWidth: 4 * Theme.textBody
-                Layout.fillWidth: true
-                Layout.alignment: Qt.AlignVCenter
-            }
+            width: cells.wide ? 14 * cells.share : cells.width
+            height: cells.wide ? cells.tallest : implicitHeight
+            text: root.row.name
+            strong: true
         }
+        CourseCell {
+            id: when
+
+            width: cells.wide ? 17 * cells.share : cells.width
+            height: cells.wide ? cells.tallest : implicitHeight
+            text: root.row.day + " · " + root.row.treated
+        }
+        CourseCell {
+            id: state
+
+            width: cells.wide ? 15 * cells.share : cells.width
+            height: cells.wide ? cells.tallest : implicitHeight
+            text: root.row.state
+            soft: true
+        }
+        CourseCell {
+            id: news
+
+            width: cells.wide ? 10 * cells.share : cells.width
+            height: cells.wide ? cells.tallest : implicitHeight
+            text: root.row.news
+            strong: true
+        }
+    }
+    Row {
+        id: acts
+
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.gapSmall
+        anchors.verticalCenter: parent.verticalCenter
+        spacing: Theme.gapSmall
+
         ActButton {
             // Keeps its place, so that the columns stand under one another.
-            opacity: root.row.linked || root.row.closed ? 0 : 1
+            opacity: enabled ? 1 : 0
             enabled: !root.row.linked && !root.row.closed
             Accessible.ignored: !enabled
             text: qsTr("Link phone")

@@ -1,6 +1,5 @@
 // One instruction or rule: what, when, and the details.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
@@ -9,39 +8,36 @@ Item {
     id: root
 
     required property protocolLine row
+    readonly property real untilWidth: Math.min(until.implicitWidth, root.width * 0.4)
 
-    implicitHeight: inside.implicitHeight + 2 * Theme.gapSmall
+    implicitHeight: detail.y + detail.height + Theme.gapSmall
 
-    ColumnLayout {
-        id: inside
+    Words {
+        id: what
 
         anchors.left: parent.left
+        y: Theme.gapSmall
+        width: root.width - root.untilWidth - Theme.gap
+        text: root.row.what
+        strong: true
+    }
+    Words {
+        id: until
+
         anchors.right: parent.right
-        anchors.verticalCenter: parent.verticalCenter
-        spacing: 1
+        y: Theme.gapSmall
+        width: root.untilWidth
+        text: root.row.until
+        horizontalAlignment: Text.AlignRight
+    }
+    Words {
+        id: detail
 
-        RowLayout {
-            spacing: Theme.gap
-            Layout.fillWidth: true
-
-            Words {
-                text: root.row.what
-                strong: true
-                Layout.fillWidth: true
-            }
-            Words {
-                text: root.row.until
-                horizontalAlignment: Text.AlignRight
-                Layout.maximumWidth: root.width * 0.4
-                Layout.alignment: Qt.AlignTop
-            }
-        }
-        Words {
-            text: root.row.detail
-            soft: true
-            small: true
-            Layout.fillWidth: true
-        }
+        y: Theme.gapSmall + Math.max(what.height, until.height) + 1
+        width: root.width
+        text: root.row.detail
+        soft: true
+        small: true
     }
     Rectangle {
         anchors.bottom: parent.bottom

@@ -1,6 +1,5 @@
 // The clinic's protocols in plain words.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
@@ -10,89 +9,85 @@ PageFrame {
 
     required property DeskProgram program
     readonly property ProtocolBoard board: root.program.protocols
+    readonly property bool wide: root.bodyWidth > 60 * Theme.textBody
+    readonly property real columnWidth: root.wide ? (root.bodyWidth - Theme.gapPage) / 2 : root.bodyWidth
 
     title: qsTr("Protocols")
     subtitle: qsTr("Care plan, rules and usual range go to the phone together, signed by the clinic, so that they work offline.")
 
-    Choice {
-        options: root.board.names
-        current: root.board.chosen
-        onChosen: index => root.board.chosen = index
-        Layout.fillWidth: true
-    }
-    GridLayout {
-        columns: root.bodyWidth > 60 * Theme.textBody ? 2 : 1
-        columnSpacing: Theme.gapPage
-        rowSpacing: Theme.gapLarge
-        Layout.fillWidth: true
+    Column {
+        spacing: Theme.gap
 
-        ColumnLayout {
-            spacing: 0
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            Layout.alignment: Qt.AlignTop
-
-            Heading {
-                level: 2
-                text: qsTr("What the patient is asked to do")
-                Layout.fillWidth: true
-            }
-            Repeater {
-                model: root.board.carePlan
-
-                ProtocolEntry {
-                    Layout.fillWidth: true
-                }
-            }
+        Choice {
+            width: root.bodyWidth
+            options: root.board.names
+            current: root.board.chosen
+            onChosen: index => root.board.chosen = index
         }
-        ColumnLayout {
-            spacing: 0
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            Layout.alignment: Qt.AlignTop
+        Flow {
+            width: root.bodyWidth
+            spacing: Theme.gapPage
 
-            Heading {
-                level: 2
-                text: qsTr("What raises a finding")
-                Layout.fillWidth: true
-            }
-            Repeater {
-                model: root.board.rules
+            Column {
+                Heading {
+                    level: 2
+                    width: root.columnWidth
+                    text: qsTr("What the patient is asked to do")
+                }
+                Repeater {
+                    model: root.board.carePlan
 
-                ProtocolEntry {
-                    Layout.fillWidth: true
+                    ProtocolEntry {
+                        width: root.columnWidth
+                        height: implicitHeight
+                    }
                 }
             }
-            Words {
-                text: root.board.calibration
-                soft: true
-                Layout.fillWidth: true
-                Layout.topMargin: Theme.gapSmall
-            }
-            Heading {
-                level: 2
-                text: qsTr("What counts as usual")
-                Layout.fillWidth: true
-                Layout.topMargin: Theme.gapLarge
-            }
-            Words {
-                text: root.board.band
-                Layout.fillWidth: true
-            }
-            Heading {
-                level: 2
-                text: qsTr("Whom the patient calls")
-                Layout.fillWidth: true
-                Layout.topMargin: Theme.gapLarge
-            }
-            Words {
-                text: root.program.clinic.contactsText
-                Layout.fillWidth: true
-            }
-            ActButton {
-                text: qsTr("Change the numbers")
-                quiet: true
-                onClicked: root.program.openClinic()
+            Column {
+                Heading {
+                    level: 2
+                    width: root.columnWidth
+                    text: qsTr("What raises a finding")
+                }
+                Repeater {
+                    model: root.board.rules
+
+                    ProtocolEntry {
+                        width: root.columnWidth
+                        height: implicitHeight
+                    }
+                }
+                Words {
+                    width: root.columnWidth
+                    topPadding: Theme.gapSmall
+                    text: root.board.calibration
+                    soft: true
+                }
+                Heading {
+                    level: 2
+                    width: root.columnWidth
+                    topPadding: Theme.gapLarge
+                    text: qsTr("What counts as usual")
+                }
+                Words {
+                    width: root.columnWidth
+                    text: root.board.band
+                }
+                Heading {
+                    level: 2
+                    width: root.columnWidth
+                    topPadding: Theme.gapLarge
+                    text: qsTr("Whom the patient calls")
+                }
+                Words {
+                    width: root.columnWidth
+                    text: root.program.clinic.contactsText
+                }
+                ActButton {
+                    text: qsTr("Change the numbers")
+                    quiet: true
+                    onClicked: root.program.openClinic()
+                }
             }
         }
     }

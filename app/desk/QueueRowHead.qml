@@ -1,6 +1,6 @@
-// The first line of a row: the urgency in its form, the name, the day, and since when.
+// The first line of a row: the urgency in its form, the name, the day, and since when. Where they
+// do not fit on one line, they go on below.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
@@ -13,47 +13,66 @@ Rectangle {
     readonly property bool barred: root.row.urgency === 2
     readonly property color words: root.emergency || root.barred ? Theme.inkOnAlarm : Theme.ink
     readonly property color softWords: root.emergency || root.barred ? Theme.inkOnAlarm : Theme.inkSoft
+    readonly property real room: root.width - 2 * Theme.gap
+    readonly property real natural: mark.width + name.implicitWidth + day.implicitWidth + 2 * Theme.gap
+    readonly property bool oneLine: root.natural + since.implicitWidth + Theme.gapLarge <= root.room
 
-    implicitHeight: line.implicitHeight + (root.barred ? 2 * Theme.gapSmall : Theme.gapSmall + Theme.gapHair)
+    implicitHeight: since.y + Math.max(since.height, root.oneLine ? line.height : 0) + (root.barred ? Theme.gapSmall : Theme.gapHair)
     color: root.barred ? Theme.callNowFill : "transparent"
     radius: Theme.corner
 
-    RowLayout {
+    Flow {
         id: line
 
         anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: root.barred ? Theme.gapSmall : Theme.gapHair
         anchors.leftMargin: Theme.gap
-        anchors.rightMargin: Theme.gap
+        y: Theme.gapSmall
+        width: root.oneLine ? root.natural + 1 : Math.max(1, root.room)
         spacing: Theme.gap
 
-        UrgencyMark {
-            urgency: root.row.urgency
-            text: root.row.urgencyName
-            onFill: root.emergency || root.barred
+        Item {
+            id: mark
+
+            width: urgency.implicitWidth
+            height: name.implicitHeight
+
+            UrgencyMark {
+                id: urgency
+
+                anchors.verticalCenter: parent.verticalCenter
+                urgency: root.row.urgency
+                text: root.row.urgencyName
+                onFill: root.emergency || root.barred
+            }
         }
         Words {
+            id: name
+
+            width: Math.min(implicitWidth, line.width)
             text: root.row.name
             strong: true
             color: root.words
             font.pixelSize: root.emergency ? Theme.textTitle : Theme.textLarge
-            Layout.fillWidth: implicitWidth > root.width * 0.4
         }
         Words {
+            id: day
+
+            height: name.implicitHeight
             text: root.row.day
             color: root.words
+            verticalAlignment: Text.AlignVCenter
         }
-        Item {
-            Layout.fillWidth: true
-        }
-        Words {
-            text: qsTr("since %1 · %2").arg(root.row.since).arg(root.row.waiting)
-            color: root.softWords
-            small: true
-            horizontalAlignment: Text.AlignRight
-            Layout.maximumWidth: root.width * 0.4
-        }
+    }
+    Words {
+        id: since
+
+        anchors.left: root.oneLine ? undefined : line.left
+        anchors.right: root.oneLine ? parent.right : undefined
+        anchors.rightMargin: Theme.gap
+        y: root.oneLine ? Theme.gapSmall + (line.height - height) / 2 : Theme.gapSmall + line.height
+        width: Math.min(implicitWidth, Math.max(1, root.room))
+        text: qsTr("since %1 · %2").arg(root.row.since).arg(root.row.waiting)
+        color: root.softWords
+        small: true
     }
 }

@@ -1,6 +1,5 @@
 // How the desk looks and behaves here. Everything takes effect at once.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
@@ -14,31 +13,36 @@ PageFrame {
     title: qsTr("Settings")
     subtitle: qsTr("For this computer. Nothing of a patient is stored here.")
 
-    ColumnLayout {
+    Column {
+        id: column
+
+        readonly property real room: Math.min(root.bodyWidth, 46 * Theme.textBody)
+
         spacing: Theme.gapLarge
-        Layout.fillWidth: true
-        Layout.maximumWidth: 46 * Theme.textBody
 
         Choice {
             label: qsTr("Language")
             options: root.settings.languageNames
             current: root.settings.languages.indexOf(root.settings.language)
             onChosen: index => root.settings.language = root.settings.languages[index]
-            Layout.fillWidth: true
+            width: column.room
+            height: implicitHeight
         }
         Choice {
             label: qsTr("Look")
             options: [qsTr("Light"), qsTr("Dark"), qsTr("High contrast")]
             current: root.settings.look
             onChosen: index => root.settings.look = index
-            Layout.fillWidth: true
+            width: column.room
+            height: implicitHeight
         }
         Choice {
             label: qsTr("Size of the text")
             options: ["100 %", "125 %", "150 %", "175 %", "200 %"]
             current: [100, 125, 150, 175, 200].indexOf(root.settings.textPercent)
             onChosen: index => root.settings.textPercent = [100, 125, 150, 175, 200][index]
-            Layout.fillWidth: true
+            width: column.room
+            height: implicitHeight
         }
         StepField {
             label: qsTr("Lock when nobody touches the desk for")
@@ -47,20 +51,22 @@ PageFrame {
             to: 60
             value: root.settings.lockMinutes
             onMoved: value => root.settings.lockMinutes = value
-            Layout.fillWidth: true
-            Layout.maximumWidth: 24 * Theme.textBody
+            width: Math.min(column.room, 24 * Theme.textBody)
+            height: implicitHeight
         }
         TickBox {
             text: qsTr("Less motion")
             checked: root.settings.reducedMotion
             onToggled: root.settings.reducedMotion = checked
-            Layout.fillWidth: true
+            width: column.room
+            height: implicitHeight
         }
         TickBox {
             text: qsTr("Single keys in the queue: T takes, C notes a call, X closes, / searches")
             checked: root.settings.singleKeys
             onToggled: root.settings.singleKeys = checked
-            Layout.fillWidth: true
+            width: column.room
+            height: implicitHeight
         }
     }
 }

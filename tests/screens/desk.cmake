@@ -9,3 +9,9 @@ project_warnings(demo_clinic)
 add_executable(desk_shots desk_shots.cpp desk_pages.h)
 target_link_libraries(desk_shots PRIVATE demo_clinic screen_check)
 project_warnings(desk_shots)
+
+add_executable(desk_screens_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp desk_screens_test.cpp desk_pages.h)
+target_link_libraries(desk_screens_test PRIVATE demo_clinic screen_check Catch2::Catch2)
+project_warnings(desk_screens_test)
+catch_discover_tests(desk_screens_test TEST_PREFIX "desk screens: "
+    PROPERTIES LABELS screens ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software" TIMEOUT 300)

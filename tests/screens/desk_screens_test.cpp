@@ -1,0 +1,177 @@
+// Every page of the desk, at the sizes, languages and text sizes it promises: names for screen
+// readers, targets that can be hit, nothing cut off, nothing complained about by the pages.
+#include "tests/screens/demo_clinic.h"
+#include "tests/screens/desk_pages.h"
+#include "tests/screens/screen_check.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+#include <QTest>
+
+using namespace ebbline;
+
+namespace {
+
+constexpr qreal leastTarget = 32;  ///< px at the desk, where a mouse points
+
+QStringList complaints;
+
+void collect(QtMsgType type, const QMessageLogContext&, const QString& text)
+{
+    if (type != QtDebugMsg && type != QtInfoMsg) {
+        complaints << text;
+    }
+}
+
+/// Collects what Qt and the pages complain about while it lives.
+struct Ear {
+    Ear() { complaints.clear(); }
+    ~Ear() { qInstallMessageHandler(previous); }
+    QtMessageHandler previous = qInstallMessageHandler(collect);
+};
+
+std::string listed(const QStringList& faults)
+{
+    return faults.join(u'\n').toStdString();
+}
+
+}  // namespace
+
+TEST_CASE("every page names its controls, gives room to hit them, and cuts no word off", "[desk][screens]")
+{
+    const auto language = GENERATE("en", "de", "ar");
+    const auto percent = GENERATE(100, 200);
+    const auto size = GENERATE(QSize(1280, 720), QSize(1920, 1080), QSize(1024, 768));
+    CAPTURE(language, percent, size.width(), size.height());
+    Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QString::fromLatin1(language));
+    program->settings()->setTextPercent(percent);
+    REQUIRE(program->show(size));
+
+    for (const auto& page : screens::deskPages()) {
+        page.show(*program, clinic);
+        auto& window = *program->window();
+        screens::settle(window);
+        CAPTURE(page.name.toStdString());
+        CHECK(listed(screens::withoutName(window)) == "");
+        CHECK(listed(screens::smallTargets(window, leastTarget)) == "");
+        CHECK(listed(screens::cutOff(window)) == "");
+        CHECK(listed(complaints) == "");
+        complaints.clear();
+    }
+}
+
+TEST_CASE("the door names its fields before anything is unlocked", "[desk][screens]")
+{
+    const auto language = GENERATE("en", "de", "ar");
+    const auto percent = GENERATE(100, 200);
+    Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.freshProgram(QString::fromLatin1(language));
+    program->settings()->setTextPercent(percent);
+    REQUIRE(program->show(QSize(1024, 768)));
+    auto& window = *program->window();
+    screens::settle(window);
+
+    CHECK(listed(screens::withoutName(window)) == "");
+    CHECK(listed(screens::smallTargets(window, leastTarget)) == "");
+    CHECK(listed(screens::cutOff(window)) == "");
+    CHECK(listed(complaints) == "");
+}
+
+TEST_CASE("Tab reaches every control of the queue page and comes round again", "[desk][screens][keys]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(1280, 800)));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    screens::settle(window);
+
+    QList<QQuickItem*> visited;
+    for (int i = 0; i < 120; ++i) {
+        QTest::keyClick(&window, Qt::Key_Tab);
+        auto* now = window.activeFocusItem();
+        REQUIRE(now != nullptr);
+        if (visited.contains(now)) {
+            break;
+        }
+        visited << now;
+    }
+    QStringList missed;
+    for (auto* item : screens::visibleItems(window)) {
+        const auto frame = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+        if (item->inherits("QQuickAbstractButton") && item->isEnabled() && frame.bottom() < window.height()
+            && !visited.contains(item)) {
+            missed << item->property("text").toString();
+        }
+    }
+    CHECK(visited.size() > 15);
+    CHECK(listed(missed) == "");
+}
+
+TEST_CASE("the queue is worked with keys alone, and single keys can be turned off", "[desk][screens][keys]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(1280, 800)));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    screens::settle(window);
+    const auto row = [&](int index) { return program->queue()->rows()->rows()[index].value.value<deskapp::QueueRow>(); };
+
+    program->settings()->setSingleKeys(false);
+    QTest::keyClick(&window, Qt::Key_T);
+    CHECK_FALSE(row(0).isTaken);
+
+    program->settings()->setSingleKeys(true);
+    QTest::keyClick(&window, Qt::Key_T);
+    CHECK(row(0).isTaken);
+
+    QTest::keyClick(&window, Qt::Key_Down);
+    const auto second = row(1).key;
+    QTest::keyClick(&window, Qt::Key_X);
+    CHECK(program->queue()->isClosing());
+    QTest::keyClick(&window, Qt::Key_Escape);
+    screens::settle(window);
+    CHECK_FALSE(program->queue()->isClosing());
+
+    QTest::keyClick(&window, Qt::Key_Return);
+    screens::settle(window);
+    CHECK(program->page() == app::DeskProgram::Page::course);
+    CHECK(program->course()->key() == second);
+}
+
+TEST_CASE("the language changes while the program runs, and the pages turn with it", "[desk][screens]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(1280, 800)));
+    screens::settle(*program->window());
+    const auto before = program->queue()->summary();
+    CHECK_FALSE(program->isRightToLeft());
+
+    program->settings()->setLanguage(QStringLiteral("ar"));
+    screens::settle(*program->window());
+
+    CHECK(program->isRightToLeft());
+    CHECK(program->queue()->summary() != before);
+    CHECK(program->page() == app::DeskProgram::Page::queue);
+    program->settings()->setLanguage(QStringLiteral("en"));
+}
+
+TEST_CASE("no title of a window ever names a patient", "[desk][screens][privacy]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(1280, 800)));
+    for (const auto& page : screens::deskPages()) {
+        page.show(*program, clinic);
+        screens::settle(*program->window());
+        CHECK(program->window()->title().toStdString() == "Ebbline, desk");
+    }
+}
