@@ -95,9 +95,9 @@ QString bandLegend(const bands::Provenance& provenance)
     }
     if (provenance.courses < bands::fewestCourses) {
         return Charts::tr("Usual range, 10th to 90th of 100 patients (%1): too few, only "
-               "%n course(s) behind it", nullptr, provenance.courses).arg(version);
+               "%Ln course(s) behind it", nullptr, provenance.courses).arg(version);
     }
-    return Charts::tr("Usual range, 10th to 90th of 100 patients (%1): from %n course(s), "
+    return Charts::tr("Usual range, 10th to 90th of 100 patients (%1): from %Ln course(s), "
                "learned %2", nullptr, provenance.courses)
         .arg(version, QString::fromStdString(provenance.learnedOn));
 }
@@ -110,7 +110,7 @@ QString curveSentence(const curves::Curve& curve)
     }
     const auto& first = curve.points.front();
     const auto& last = curve.points.back();
-    QString text = Charts::tr("%1: %n score(s), day %2 to day %3.", nullptr, static_cast<int>(curve.points.size()))
+    QString text = Charts::tr("%1: %Ln score(s), day %2 to day %3.", nullptr, static_cast<int>(curve.points.size()))
                        .arg(name, digits(static_cast<int>(first.day)), digits(static_cast<int>(last.day)));
     if (curve.peak) {
         text += u' ' + Charts::tr("Highest %1 on day %2.")

@@ -55,7 +55,6 @@ Item {
         Accessible.role: Accessible.EditableText
         Accessible.name: root.label.length > 0 ? root.label : root.hint
         Accessible.description: root.problem
-        Accessible.passwordEdit: root.secret
 
         background: Rectangle {
             color: Theme.card

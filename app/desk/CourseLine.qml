@@ -43,7 +43,7 @@ Item {
         id: cells
 
         readonly property bool wide: root.width > 60 * Theme.textBody
-        readonly property real share: cells.width / 56  // of the four columns: 14, 17, 15, 10
+        readonly property real share: (cells.width - 1) / 56  // of the four columns: 14, 17, 15, 10
         readonly property real tallest: Math.max(name.implicitHeight, when.implicitHeight, state.implicitHeight, news.implicitHeight)
 
         anchors.left: parent.left
@@ -92,7 +92,8 @@ Item {
         spacing: Theme.gapSmall
 
         ActButton {
-            // Keeps its place, so that the columns stand under one another.
+            // Keeps its place where there are columns, so that they stand under one another.
+            visible: enabled || cells.wide
             opacity: enabled ? 1 : 0
             enabled: !root.row.linked && !root.row.closed
             Accessible.ignored: !enabled

@@ -83,7 +83,7 @@ ColumnLayout {
     }
     ActButton {
         text: qsTr("Send")
-        enabled: root.course.messageDraft.trim().length > 0
+        enabled: root.course.linked && root.course.messageDraft.trim().length > 0
         onClicked: root.course.send()
     }
 }

@@ -16,7 +16,7 @@ ColumnLayout {
 
     Heading {
         level: 2
-        text: root.ready ? qsTr("Thread %1").arg(root.editor.selected) : ""
+        text: root.ready ? qsTr("Thread %L1").arg(root.editor.selected) : ""
         Layout.fillWidth: true
     }
     Words {

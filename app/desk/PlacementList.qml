@@ -17,7 +17,7 @@ ColumnLayout {
     Heading {
         visible: root.ready && root.editor.placements.count > 0
         level: 2
-        text: root.ready ? qsTr("%n thread(s)", "", root.editor.placements.count) : ""
+        text: root.ready ? qsTr("%Ln thread(s)", "", root.editor.placements.count) : ""
         Layout.fillWidth: true
         Layout.bottomMargin: Theme.gapHair
     }
@@ -48,7 +48,7 @@ ColumnLayout {
                 spacing: Theme.gapSmall
 
                 Words {
-                    text: line.row.number
+                    text: "%L1".arg(line.row.number)
                     strong: true
                     Layout.preferredWidth: 2 * Theme.textBody
                     Accessible.ignored: true

@@ -1,15 +1,16 @@
 // What can be done about a row without leaving the queue.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
 
-RowLayout {
+Flow {
     id: root
 
     required property queueRow row
     readonly property color tone: root.row.urgency === 1 ? Theme.inkOnAlarm : Theme.tide
+    readonly property real natural: open.implicitWidth + take.implicitWidth + call.implicitWidth + close.implicitWidth
+                                    + 3 * root.spacing + 1
     signal opened
     signal taken
     signal called
@@ -18,12 +19,16 @@ RowLayout {
     spacing: Theme.gapHair
 
     ActButton {
+        id: open
+
         text: qsTr("Open")
         tone: root.tone
         hint: root.row.name
         onClicked: root.opened()
     }
     ActButton {
+        id: take
+
         text: root.row.isTaken ? qsTr("Taken") : qsTr("Take")
         enabled: !root.row.isTaken
         tone: root.tone
@@ -32,6 +37,8 @@ RowLayout {
         onClicked: root.taken()
     }
     ActButton {
+        id: call
+
         text: qsTr("Called")
         tone: root.tone
         quiet: root.row.urgency !== 1
@@ -39,6 +46,8 @@ RowLayout {
         onClicked: root.called()
     }
     ActButton {
+        id: close
+
         text: qsTr("Close")
         tone: root.tone
         quiet: root.row.urgency !== 1

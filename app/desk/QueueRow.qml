@@ -103,6 +103,8 @@ Item {
                 onTaken: root.taken()
                 onCalled: root.called()
                 onClosing: root.closing()
+                Layout.fillWidth: root.width <= 52 * Theme.textBody
+                Layout.preferredWidth: natural
                 Layout.alignment: Qt.AlignVCenter
             }
         }

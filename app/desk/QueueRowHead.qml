@@ -14,13 +14,31 @@ Rectangle {
     readonly property color words: root.emergency || root.barred ? Theme.inkOnAlarm : Theme.ink
     readonly property color softWords: root.emergency || root.barred ? Theme.inkOnAlarm : Theme.inkSoft
     readonly property real room: root.width - 2 * Theme.gap
-    readonly property real natural: mark.width + name.implicitWidth + day.implicitWidth + 2 * Theme.gap
-    readonly property bool oneLine: root.natural + since.implicitWidth + Theme.gapLarge <= root.room
+    readonly property real natural: mark.width + nameSize.advanceWidth + daySize.advanceWidth + 2 * Theme.gap + 4
+    readonly property bool oneLine: root.natural + sinceSize.advanceWidth + Theme.gapLarge <= root.room
 
     implicitHeight: since.y + Math.max(since.height, root.oneLine ? line.height : 0) + (root.barred ? Theme.gapSmall : Theme.gapHair)
     color: root.barred ? Theme.callNowFill : "transparent"
     radius: Theme.corner
 
+    TextMetrics {
+        id: nameSize
+
+        text: name.text
+        font: name.font
+    }
+    TextMetrics {
+        id: daySize
+
+        text: day.text
+        font: day.font
+    }
+    TextMetrics {
+        id: sinceSize
+
+        text: since.text
+        font: since.font
+    }
     Flow {
         id: line
 
@@ -34,7 +52,7 @@ Rectangle {
             id: mark
 
             width: urgency.implicitWidth
-            height: name.implicitHeight
+            height: nameSize.height * 1.2
 
             UrgencyMark {
                 id: urgency
@@ -48,7 +66,7 @@ Rectangle {
         Words {
             id: name
 
-            width: Math.min(implicitWidth, line.width)
+            width: Math.min(nameSize.advanceWidth + 2, line.width)
             text: root.row.name
             strong: true
             color: root.words
@@ -57,7 +75,8 @@ Rectangle {
         Words {
             id: day
 
-            height: name.implicitHeight
+            width: daySize.advanceWidth + 2
+            height: nameSize.height * 1.2
             text: root.row.day
             color: root.words
             verticalAlignment: Text.AlignVCenter
@@ -70,7 +89,7 @@ Rectangle {
         anchors.right: root.oneLine ? parent.right : undefined
         anchors.rightMargin: Theme.gap
         y: root.oneLine ? Theme.gapSmall + (line.height - height) / 2 : Theme.gapSmall + line.height
-        width: Math.min(implicitWidth, Math.max(1, root.room))
+        width: Math.min(sinceSize.advanceWidth + 2, Math.max(1, root.room))
         text: qsTr("since %1 · %2").arg(root.row.since).arg(root.row.waiting)
         color: root.softWords
         small: true

@@ -53,7 +53,7 @@ PageFrame {
                 sheet: root.sheet
                 page: page.index
                 Accessible.role: Accessible.Graphic
-                Accessible.name: qsTr("Page %1 of the sheet").arg(page.index + 1)
+                Accessible.name: qsTr("Page %L1 of the sheet").arg(page.index + 1)
             }
         }
     }

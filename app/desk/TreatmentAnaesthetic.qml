@@ -1,40 +1,38 @@
 // The local anaesthetic: the solution, the volumes, and the running total against the label.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
 
-GridLayout {
+Flow {
     id: root
 
     property TreatmentEditor editor
     property real room: 0
     readonly property bool ready: root.editor !== null
+    readonly property real columnWidth: root.room > 48 * Theme.textBody ? (root.room - Theme.gapPage) / 2 : root.room
 
-    columns: root.room > 48 * Theme.textBody ? 2 : 1
-    columnSpacing: Theme.gapPage
-    rowSpacing: Theme.gapLarge
+    width: root.room
+    spacing: Theme.gapPage
 
-    ColumnLayout {
+    Column {
         spacing: Theme.gap
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1
-        Layout.alignment: Qt.AlignTop
 
         Choice {
             label: qsTr("Solution")
             options: root.ready ? root.editor.drugNames : []
             current: root.ready ? root.editor.drug - 1 : 0
             onChosen: index => root.editor.drug = index + 1
-            Layout.fillWidth: true
+            width: root.columnWidth
+            height: implicitHeight
         }
         Choice {
             label: qsTr("Strength")
             options: root.ready ? root.editor.percentNames : []
             current: root.ready ? root.editor.percentIndex : 0
             onChosen: index => root.editor.percentIndex = index
-            Layout.fillWidth: true
+            width: root.columnWidth
+            height: implicitHeight
         }
         Choice {
             visible: root.ready && root.editor.drug === 2
@@ -42,14 +40,16 @@ GridLayout {
             options: ["1:100,000", "1:200,000", "1:400,000"]
             current: root.ready ? [100000, 200000, 400000].indexOf(root.editor.epinephrineOneIn) : 1
             onChosen: index => root.editor.epinephrineOneIn = [100000, 200000, 400000][index]
-            Layout.fillWidth: true
+            width: root.columnWidth
+            height: implicitHeight
         }
         Choice {
             label: qsTr("Buffered with 8.4 % bicarbonate")
             options: [qsTr("No"), "1:10", "1:9", "1:3"]
             current: root.ready ? root.editor.bufferIndex : 0
             onChosen: index => root.editor.bufferIndex = index
-            Layout.fillWidth: true
+            width: root.columnWidth
+            height: implicitHeight
         }
         StepField {
             label: qsTr("Outside the tracks: entry points, blocks")
@@ -60,8 +60,8 @@ GridLayout {
             decimals: 1
             value: root.ready ? root.editor.extraMl : 0
             onMoved: value => root.editor.extraMl = value
-            Layout.fillWidth: true
-            Layout.maximumWidth: 20 * Theme.textBody
+            width: Math.min(root.columnWidth, 20 * Theme.textBody)
+            height: implicitHeight
         }
         LineField {
             objectName: "weight"
@@ -69,14 +69,13 @@ GridLayout {
             numeric: true
             value: root.ready ? root.editor.weight : ""
             onEdited: text => root.editor.weight = text
-            Layout.fillWidth: true
-            Layout.maximumWidth: 20 * Theme.textBody
+            width: Math.min(root.columnWidth, 20 * Theme.textBody)
+            height: implicitHeight
         }
     }
     DoseCard {
         editor: root.editor
-        Layout.fillWidth: true
-        Layout.preferredWidth: 1
-        Layout.alignment: Qt.AlignTop
+        width: root.columnWidth
+        height: implicitHeight
     }
 }

@@ -102,7 +102,7 @@ GridLayout {
             Layout.fillWidth: true
         }
         Words {
-            text: qsTr("What you see now, for each side. Leave a dash where you did not look.")
+            text: qsTr("What you see now, on each side of the patient. Leave a dash where you did not look.")
             soft: true
             Layout.fillWidth: true
         }
@@ -116,13 +116,13 @@ GridLayout {
                 Layout.preferredWidth: 8 * Theme.textBody
             }
             Words {
-                text: qsTr("Patient's right")
+                text: qsTr("Right")
                 small: true
                 soft: true
                 Layout.preferredWidth: 8 * Theme.textBody
             }
             Words {
-                text: qsTr("Patient's left")
+                text: qsTr("Left")
                 small: true
                 soft: true
                 Layout.preferredWidth: 8 * Theme.textBody

@@ -65,6 +65,8 @@ PageFrame {
             text: qsTr("Next: %1").arg(root.editor.steps[root.editor.step + 1])
             primary: true
             onClicked: root.editor.step = root.editor.step + 1
+            Layout.fillWidth: true
+            Layout.maximumWidth: implicitWidth
         }
         ActButton {
             objectName: "record"
@@ -73,6 +75,8 @@ PageFrame {
             primary: true
             enabled: root.editor.missing.length === 0
             onClicked: root.editor.save()
+            Layout.fillWidth: true
+            Layout.maximumWidth: implicitWidth
         }
     }
 }

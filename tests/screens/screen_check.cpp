@@ -99,7 +99,7 @@ QStringList withoutName(QQuickWindow& window)
         case QAccessible::Slider:
         case QAccessible::AlertMessage:
             if (accessible->text(QAccessible::Name).isEmpty()) {
-                faults << nameOf(item) + QStringLiteral(": no name");
+                faults << nameOf(item) + QStringLiteral(": no name ") + QString::number(accessible->role()) + QStringLiteral(" / ") + accessible->text(QAccessible::Description);
             }
             break;
         default:

@@ -76,17 +76,17 @@ void CourseBoard::refresh()
     m_closed = summary.closed;
     const auto threads = view->state->treatment ? static_cast<int>(view->state->treatment->treatment.placements.size()) : 0;
     m_facts = tr("Treated %1 · %2 · %3, version %4", "date, threads, protocol, its version")
-                  .arg(dateText(summary.treated), tr("%n thread(s)", nullptr, threads),
+                  .arg(dateText(summary.treated), tr("%Ln thread(s)", nullptr, threads),
                        QString::fromStdString(view->protocol.name), charts::digits(view->protocol.version));
     const auto last = summary.lastEntry ? tr("Last entry %1").arg(whenText(*summary.lastEntry, now)) : tr("No entry yet");
     m_reach = tr("%1 · %2").arg(summary.linked ? tr("Phone linked") : tr("No phone linked"), last);
     m_adherence = view->remindersDue == 0
                       ? tr("No reminder due yet")
-                      : tr("%1 of %n reminder(s) answered “done”", nullptr, static_cast<int>(view->remindersDue))
+                      : tr("%1 of %Ln reminder(s) answered “done”", nullptr, static_cast<int>(view->remindersDue))
                             .arg(QLocale().toString(qRound(view->remindersDone * 100)) + QLocale().percent());
     m_news = summary.unopened > 0 || summary.unread > 0;
     m_unopenedText = summary.unopened > 0
-                         ? tr("%n new entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
+                         ? tr("%Ln new entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
     m_findings.setRows(findingRows(view->findings, [&now](const clock::Moment& at) { return whenText(at, now); }));
     m_entries.setRows(entryRows(*view->state, now));
@@ -208,7 +208,7 @@ void CourseBoard::setMessageDraft(const QString& text)
 QString CourseBoard::messageProblem() const
 {
     if (!m_linked && !m_messageDraft.isEmpty()) {
-        return tr("No phone is linked: the message waits until one is.");
+        return tr("No phone is linked: a message cannot be sent.");
     }
     return m_messageDraft.toUtf8().size() > longestMessage ? tr("Too long: shorten it before sending.") : QString();
 }
@@ -216,7 +216,7 @@ QString CourseBoard::messageProblem() const
 void CourseBoard::send()
 {
     const auto text = m_messageDraft.trimmed();
-    if (m_course.isNull() || text.isEmpty() || text.toUtf8().size() > longestMessage) {
+    if (m_course.isNull() || !m_linked || text.isEmpty() || text.toUtf8().size() > longestMessage) {
         return;
     }
     if (m_workplace.settle(m_workplace.desk().writeMessage(m_course, text.toStdString()))) {

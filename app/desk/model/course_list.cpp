@@ -65,16 +65,16 @@ void CourseList::refresh()
                                         : tr("No phone linked");
             QStringList news;
             if (course.unopened > 0) {
-                news << tr("%n not opened", "entries", static_cast<int>(course.unopened));
+                news << tr("%Ln not opened", "entries", static_cast<int>(course.unopened));
             }
             if (course.unread > 0) {
-                news << tr("%n message(s) not read", nullptr, static_cast<int>(course.unread));
+                news << tr("%Ln message(s) not read", nullptr, static_cast<int>(course.unread));
             }
             row.news = news.join(QStringLiteral(", "));
             row.spoken = QStringList{row.name, row.day, row.treated, row.state, row.news}.join(QStringLiteral(". "));
             rows.append({row.key, {}, QVariant::fromValue(row)});
         }
-        m_summary = tr("%n course(s)", nullptr, static_cast<int>(rows.size()));
+        m_summary = tr("%Ln course(s)", nullptr, static_cast<int>(rows.size()));
     }
     m_rows.setRows(std::move(rows));
     Q_EMIT changed();

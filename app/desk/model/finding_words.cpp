@@ -77,7 +77,7 @@ QString triggerReason(const triggers::Finding& finding)
     case triggers::Trigger::persistentPuckering:
         return Findings::tr("Still %1 on day %2.").arg(number(finding, "score"), day);
     case triggers::Trigger::silence:
-        return Findings::tr("No entry for %n day(s).", nullptr,
+        return Findings::tr("No entry for %Ln day(s).", nullptr,
                             has(finding, "days") ? static_cast<int>(finding.numbers.at("days")) : 0);
     }
     return {};

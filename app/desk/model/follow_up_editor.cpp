@@ -28,10 +28,10 @@ QStringList openQuestionsOf(const desk::CourseView& view)
         }
     }
     if (view.summary.unopened > 0) {
-        questions << Questions::tr("%n entry(ies) not opened yet.", nullptr, static_cast<int>(view.summary.unopened));
+        questions << Questions::tr("%Ln entry(ies) not opened yet.", nullptr, static_cast<int>(view.summary.unopened));
     }
     if (view.summary.unread > 0) {
-        questions << Questions::tr("%n message(s) from the patient not read yet.", nullptr, static_cast<int>(view.summary.unread));
+        questions << Questions::tr("%Ln message(s) from the patient not read yet.", nullptr, static_cast<int>(view.summary.unread));
     }
     if (!view.summary.linked) {
         questions << Questions::tr("No phone was linked: ask how the days went.");
@@ -42,7 +42,7 @@ QStringList openQuestionsOf(const desk::CourseView& view)
         const auto& placements = view.state->treatment->treatment.placements;
         const auto noLot = std::count_if(placements.begin(), placements.end(), [](const auto& placement) { return placement.lot.empty(); });
         if (noLot > 0) {
-            questions << Questions::tr("%n thread(s) without a lot number.", nullptr, static_cast<int>(noLot));
+            questions << Questions::tr("%Ln thread(s) without a lot number.", nullptr, static_cast<int>(noLot));
         }
     }
     return questions;

@@ -135,7 +135,7 @@ QString HubWatch::trouble() const
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
     }
     if (m_quarantined > 0) {
-        texts << tr("%n message(s) could not be verified and were set apart.", nullptr, static_cast<int>(m_quarantined));
+        texts << tr("%Ln message(s) could not be verified and were set apart.", nullptr, static_cast<int>(m_quarantined));
     }
     if (m_problem) {
         texts << errorText(*m_problem);

@@ -128,7 +128,7 @@ QString PairingBoard::blocked() const
         return tr("First enter the numbers to call on the Clinic page: the phone shows them with every warning.");
     }
     if (!m_workplace.desk().hub()) {
-        return tr("First name the hub in the settings.");
+        return tr("First name the hub on the Clinic page.");
     }
     if (m_protocols.empty() || !followUpMoment()) {
         return tr("Choose a protocol and a day for the follow-up.");
@@ -267,7 +267,7 @@ QString PairingBoard::text() const
 {
     switch (step()) {
     case Step::idle:
-        return tr("The patient opens the diary and chooses “I have a code”. Do this together, in the same room.");
+        return tr("The patient opens the diary, which asks for a code. Do this together, in the same room.");
     case Step::publishing:
         return tr("The hub takes the offer. This takes a moment.");
     case Step::shown:

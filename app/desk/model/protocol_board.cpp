@@ -83,7 +83,7 @@ ProtocolLine lineOf(const aftercare::Instruction& instruction)
         const auto listed = QLocale().createSeparatedList(times);
         details << (instruction.everyDays == 1
                         ? Protocols::tr("reminds at %1").arg(listed)
-                        : Protocols::tr("reminds every %n day(s) at %1", nullptr, instruction.everyDays).arg(listed));
+                        : Protocols::tr("reminds every %Ln day(s) at %1", nullptr, instruction.everyDays).arg(listed));
     }
     if (!instruction.clinicText.empty()) {
         details << QString::fromStdString(instruction.clinicText);
@@ -97,17 +97,17 @@ QList<ProtocolLine> rulesOf(const triggers::Thresholds& thresholds)
     const auto day = [](int number) { return charts::digits(number); };
     return {
         {Protocols::tr("Level: above the usual range"), Protocols::tr("threshold %1").arg(two(thresholds.level)),
-         Protocols::tr("at least %n point(s)", nullptr, thresholds.levelGuard)},
+         Protocols::tr("at least %Ln point(s)", nullptr, thresholds.levelGuard)},
         {Protocols::tr("Rebound: rising again"), Protocols::tr("threshold %1").arg(two(thresholds.rebound)),
-         Protocols::tr("at least %n point(s) above the lowest, from day %1 on", nullptr, thresholds.reboundGuard)
+         Protocols::tr("at least %Ln point(s) above the lowest, from day %1 on", nullptr, thresholds.reboundGuard)
              .arg(day(thresholds.reboundFirstDay))},
         {Protocols::tr("Side divergence: one side much worse"), Protocols::tr("threshold %1").arg(two(thresholds.sideDivergence)),
-         Protocols::tr("at least %n point(s) between the sides", nullptr, thresholds.sideGuard)},
+         Protocols::tr("at least %Ln point(s) between the sides", nullptr, thresholds.sideGuard)},
         {Protocols::tr("Slow recovery: slow to settle"), Protocols::tr("threshold %1").arg(two(thresholds.slowRecovery)),
-         Protocols::tr("from day %1 on, at least %n point(s)", nullptr, thresholds.slowGuard).arg(day(thresholds.slowFirstDay))},
+         Protocols::tr("from day %1 on, at least %Ln point(s)", nullptr, thresholds.slowGuard).arg(day(thresholds.slowFirstDay))},
         {Protocols::tr("Persistent puckering: does not smooth out"), Protocols::tr("from day %1 on").arg(day(thresholds.puckeringDay)),
-         Protocols::tr("at least %n point(s)", nullptr, thresholds.puckeringGuard)},
-        {Protocols::tr("Silence: nothing heard"), Protocols::tr("after %n day(s)", nullptr, thresholds.silentDays),
+         Protocols::tr("at least %Ln point(s)", nullptr, thresholds.puckeringGuard)},
+        {Protocols::tr("Silence: nothing heard"), Protocols::tr("after %Ln day(s)", nullptr, thresholds.silentDays),
          Protocols::tr("shown apart, never as fine")},
     };
 }

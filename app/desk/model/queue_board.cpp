@@ -48,14 +48,14 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.title = findingTitle(first);
     words.reason = findingReason(first);
     if (row.findings.size() > 1) {
-        words.more = tr("and %n more", nullptr, static_cast<int>(row.findings.size()) - 1);
+        words.more = tr("and %Ln more", nullptr, static_cast<int>(row.findings.size()) - 1);
     }
     words.since = whenText(row.since, now);
     words.waiting = agoText(row.since, now);
     words.isTaken = row.takenBy.has_value();
     words.taken = row.takenBy ? tr("Taken by %1").arg(QString::fromStdString(*row.takenBy)) : tr("Nobody has taken it");
     if (summary.unopened > 0) {
-        words.unopened = tr("%n not opened", "entries", static_cast<int>(summary.unopened));
+        words.unopened = tr("%Ln not opened", "entries", static_cast<int>(summary.unopened));
     }
     words.lastEntry = summary.lastEntry ? tr("Last entry %1 ago").arg(agoText(*summary.lastEntry, now))
                                         : tr("No entry yet");
@@ -105,17 +105,17 @@ void QueueBoard::refresh()
             }
         }
         QStringList parts;
-        const std::array texts{QString(), tr("%n emergency(ies)", nullptr, counts[1]),
-                               tr("%n to call now", nullptr, counts[2]),
-                               tr("%n for the next working day", nullptr, counts[3]),
-                               tr("%n for the follow-up", nullptr, counts[4])};
+        const std::array texts{QString(), tr("%Ln emergency(ies)", nullptr, counts[1]),
+                               tr("%Ln to call now", nullptr, counts[2]),
+                               tr("%Ln for the next working day", nullptr, counts[3]),
+                               tr("%Ln for the follow-up", nullptr, counts[4])};
         for (std::size_t i = 1; i < counts.size(); ++i) {
             if (counts[i] > 0) {
                 parts << texts[i];
             }
         }
         if (silent > 0) {
-            parts << tr("%n not heard from", nullptr, silent);
+            parts << tr("%Ln not heard from", nullptr, silent);
         }
         m_filters = {tr("Everyone %1").arg(charts::digits(static_cast<int>(m_queue.size())))};
         for (int urgency = 1; urgency <= 4; ++urgency) {
@@ -161,7 +161,7 @@ QString QueueBoard::emptyText() const
 
 QString QueueBoard::hidden() const
 {
-    return m_hidden > 0 ? tr("%n hidden by the search", nullptr, m_hidden) : QString();
+    return m_hidden > 0 ? tr("%Ln hidden by the search", nullptr, m_hidden) : QString();
 }
 
 void QueueBoard::setSearch(const QString& text)

@@ -67,12 +67,12 @@ QString agoText(const clock::Moment& moment, const clock::Moment& now)
         return Times::tr("just now");
     }
     if (minutes < 60) {
-        return Times::tr("%n min", nullptr, minutes);
+        return Times::tr("%Ln min", nullptr, minutes);
     }
     if (minutes < 48 * 60) {
-        return Times::tr("%n h", nullptr, minutes / 60);
+        return Times::tr("%Ln h", nullptr, minutes / 60);
     }
-    return Times::tr("%n day(s)", nullptr, minutes / (24 * 60));
+    return Times::tr("%Ln day(s)", nullptr, minutes / (24 * 60));
 }
 
 QString dayText(int day)

@@ -18,7 +18,7 @@ QString UnlockBoard::title() const
 QString UnlockBoard::text() const
 {
     return vaultExists() ? tr("Everything about patients is encrypted on this computer until you unlock it.")
-                         : tr("Choose a passphrase of at least %n character(s). It encrypts everything about patients on this "
+                         : tr("Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this "
                               "computer. Nobody can recover it for you: write it down and keep it in a safe place.",
                               nullptr, shortestPassphrase);
 }
@@ -44,7 +44,7 @@ bool UnlockBoard::unlock(const QString& passphrase)
 bool UnlockBoard::create(const QString& passphrase, const QString& again)
 {
     if (passphrase.size() < shortestPassphrase) {
-        m_problem = tr("Too short: at least %n character(s).", nullptr, shortestPassphrase);
+        m_problem = tr("Too short: at least %Ln character(s).", nullptr, shortestPassphrase);
         Q_EMIT changed();
         return false;
     }

@@ -124,7 +124,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
     sheet.findings = valuesOf<FindingRow>(findingRows(view->findings, &stampText));
     sheet.adherence = view->remindersDue == 0
                           ? Sheet::tr("No reminder was due.")
-                          : Sheet::tr("%1 of %n reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))
+                          : Sheet::tr("%1 of %Ln reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))
                                 .arg(QLocale().toString(qRound(view->remindersDone * 100)) + QLocale().percent());
     if (view->state != nullptr) {
         sheet.events = eventsOf(*view->state);
@@ -132,8 +132,8 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
         for (const auto& [id, history] : view->state->entries) {
             days.insert(clock::dayOfRecovery(view->summary.treated, history.current().at));
         }
-        sheet.entries = Sheet::tr("%n entry(ies)", nullptr, static_cast<int>(view->state->entries.size()))
-                        + QStringLiteral(", ") + Sheet::tr("on %n day(s)", nullptr, static_cast<int>(days.size()));
+        sheet.entries = Sheet::tr("%Ln entry(ies)", nullptr, static_cast<int>(view->state->entries.size()))
+                        + QStringLiteral(", ") + Sheet::tr("on %Ln day(s)", nullptr, static_cast<int>(days.size()));
         addFollowUp(sheet, view->state->followUp);
     }
     sheet.openQuestions = openQuestionsOf(*view);

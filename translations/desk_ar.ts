@@ -1,0 +1,3140 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="ar" sourcelanguage="en">
+    <context>
+        <name>BaselineLine</name>
+        <message>
+            <source>%1, right</source>
+            <translation>%1، يمين</translation>
+        </message>
+        <message>
+            <source>%1, left</source>
+            <translation>%1، يسار</translation>
+        </message>
+    </context>
+    <context>
+        <name>Charts</name>
+        <message>
+            <source>above the usual range (%1 to %2)</source>
+            <translation>فوق المجال المعتاد (من %1 إلى %2)</translation>
+        </message>
+        <message>
+            <source>below the usual range (%1 to %2)</source>
+            <translation>تحت المجال المعتاد (من %1 إلى %2)</translation>
+        </message>
+        <message>
+            <source>inside the usual range (%1 to %2)</source>
+            <translation>ضمن المجال المعتاد (من %1 إلى %2)</translation>
+        </message>
+        <message>
+            <source>Pain</source>
+            <translation>الألم</translation>
+        </message>
+        <message>
+            <source>Swelling</source>
+            <translation>التورّم</translation>
+        </message>
+        <message>
+            <source>Bruising</source>
+            <translation>الكدمات</translation>
+        </message>
+        <message>
+            <source>Tightness</source>
+            <translation>الشدّ</translation>
+        </message>
+        <message>
+            <source>Twinges</source>
+            <translation>الوخزات</translation>
+        </message>
+        <message>
+            <source>Puckering</source>
+            <translation>الانكماش</translation>
+        </message>
+        <message>
+            <source>Numbness</source>
+            <translation>الخدر</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <translation>يسار</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>يمين</translation>
+        </message>
+        <message>
+            <source>%1, patient's left</source>
+            <translation>%1، يسار المريض</translation>
+        </message>
+        <message>
+            <source>%1, patient's right</source>
+            <translation>%1، يمين المريض</translation>
+        </message>
+        <message>
+            <source>Usual range, 10th to 90th of 100 patients (%1): an assumption, no courses of this clinic behind it</source>
+            <translation>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): افتراض، دون مسارات من هذه العيادة</translation>
+        </message>
+        <message>
+            <source>%1: nothing recorded yet.</source>
+            <translation>%1: لم يُسجَّل شيء بعد.</translation>
+        </message>
+        <message>
+            <source>Highest %1 on day %2.</source>
+            <translation>الأعلى %1 في اليوم %2.</translation>
+        </message>
+        <message>
+            <source>Last %1 on day %2</source>
+            <translation>آخرها %1 في اليوم %2</translation>
+        </message>
+        <message>
+            <source>, %1.</source>
+            <translation>، %1.</translation>
+        </message>
+        <message>
+            <source>Expected on day %1: %2 to %3, most likely %4.</source>
+            <translation>المتوقع في اليوم %1: من %2 إلى %3، والأرجح %4.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): too few, only %Ln course(s) behind it</source>
+            <translation>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسار</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط مسار واحد</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط مساران</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسارات</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسارًا</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسار</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): from %Ln course(s), learned %2</source>
+            <translation>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسار، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من مسار واحد، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من مسارين، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسارات، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسارًا، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسار، استُخلص %2</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %Ln score(s), day %2 to day %3.</source>
+            <translation>
+                <numerusform>%1: لا درجات، من اليوم %2 إلى اليوم %3.</numerusform>
+                <numerusform>%1: درجة واحدة، من اليوم %2 إلى اليوم %3.</numerusform>
+                <numerusform>%1: درجتان، من اليوم %2 إلى اليوم %3.</numerusform>
+                <numerusform>%1: %Ln درجات، من اليوم %2 إلى اليوم %3.</numerusform>
+                <numerusform>%1: %Ln درجة، من اليوم %2 إلى اليوم %3.</numerusform>
+                <numerusform>%1: %Ln درجة، من اليوم %2 إلى اليوم %3.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPage</name>
+        <message>
+            <source>Clinic</source>
+            <translation>العيادة</translation>
+        </message>
+        <message>
+            <source>The numbers stand on every warning, even on a locked phone without network.</source>
+            <translation>تظهر الأرقام مع كل تحذير، حتى على هاتف مقفل دون شبكة.</translation>
+        </message>
+        <message>
+            <source>Name of the clinic</source>
+            <translation>اسم العيادة</translation>
+        </message>
+        <message>
+            <source>Phone during the day</source>
+            <translation>الهاتف خلال النهار</translation>
+        </message>
+        <message>
+            <source>On call, if the clinic does not answer</source>
+            <translation>المناوب، إن لم تجب العيادة</translation>
+        </message>
+        <message>
+            <source>Emergency number of your country</source>
+            <translation>رقم الطوارئ في بلدك</translation>
+        </message>
+        <message>
+            <source>People at the desk, one name a line</source>
+            <translation>العاملون على المكتب، اسم في كل سطر</translation>
+        </message>
+        <message>
+            <source>Hub, address and port</source>
+            <translation>المحور، العنوان والمنفذ</translation>
+        </message>
+        <message>
+            <source>Fingerprint of the hub's key, from whoever runs it</source>
+            <translation>بصمة مفتاح المحور، ممن يديره</translation>
+        </message>
+        <message>
+            <source>Missing: %1</source>
+            <translation>ناقص: %1</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>حفظ</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClosePanel</name>
+        <message>
+            <source>What came of it</source>
+            <translation>ما نتج عنها</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>ملاحظة مكتوبة</translation>
+        </message>
+        <message>
+            <source>Close the finding</source>
+            <translation>إغلاق الملاحظة</translation>
+        </message>
+        <message>
+            <source>Keep it open</source>
+            <translation>أبقها مفتوحة</translation>
+        </message>
+    </context>
+    <context>
+        <name>Course</name>
+        <message>
+            <source>%1 °C</source>
+            <translation>%1 °م</translation>
+        </message>
+        <message>
+            <source>L %1</source>
+            <comment>left, score</comment>
+            <translation>يس %1</translation>
+        </message>
+        <message>
+            <source>R %1</source>
+            <comment>right, score</comment>
+            <translation>يم %1</translation>
+        </message>
+        <message>
+            <source>%1 by %2, %3</source>
+            <comment>act, person, time</comment>
+            <translation>%1: %2، %3</translation>
+        </message>
+        <message>
+            <source>%1: %2. %3 Raised %4. %5</source>
+            <comment>urgency, title, reason, time, acts</comment>
+            <translation>%1: %2. %3 ظهر %4. %5</translation>
+        </message>
+        <message>
+            <source>entered late, %1</source>
+            <translation>أُدخلت متأخرة، %1</translation>
+        </message>
+        <message>
+            <source>amended; was: %1</source>
+            <translation>معدّلة؛ كانت: %1</translation>
+        </message>
+        <message>
+            <source>no scores</source>
+            <translation>بلا درجات</translation>
+        </message>
+        <message>
+            <source>Opened by %1, %2</source>
+            <translation>فتحها %1، %2</translation>
+        </message>
+        <message>
+            <source>Not opened yet</source>
+            <translation>لم تُفتح بعد</translation>
+        </message>
+        <message>
+            <source>Read on the phone, %1</source>
+            <translation>قُرئت على الهاتف، %1</translation>
+        </message>
+        <message>
+            <source>Not read yet</source>
+            <translation>لم تُقرأ بعد</translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLine</name>
+        <message>
+            <source>Link phone</source>
+            <translation>ربط الهاتف</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <translation>فتح</translation>
+        </message>
+    </context>
+    <context>
+        <name>CoursePage</name>
+        <message>
+            <source>Link phone</source>
+            <translation>ربط الهاتف</translation>
+        </message>
+        <message>
+            <source>Follow-up</source>
+            <translation>المراجعة</translation>
+        </message>
+        <message>
+            <source>Sheet</source>
+            <translation>الورقة</translation>
+        </message>
+        <message>
+            <source>Close: %1</source>
+            <translation>إغلاق: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>CoursesPage</name>
+        <message>
+            <source>Courses</source>
+            <translation>المسارات</translation>
+        </message>
+        <message>
+            <source>Name or lot</source>
+            <translation>الاسم أو التشغيلة</translation>
+        </message>
+        <message>
+            <source>No course</source>
+            <translation>لا مسار</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurvePanel</name>
+        <message>
+            <source>As when facing the patient: the patient's right on the left.</source>
+            <translation>كما عند مواجهة المريض: يمين المريض على اليسار.</translation>
+        </message>
+        <message>
+            <source>Dotted: the median. Hollow: entered late or amended. Bracket at the end: what is expected at the follow-up.</source>
+            <translation>المنقّط: الوسيط. المفرغ: أُدخل متأخرًا أو عُدّل. القوس في النهاية: المتوقع عند المراجعة.</translation>
+        </message>
+        <message>
+            <source>Show as curves</source>
+            <translation>عرض كمنحنيات</translation>
+        </message>
+        <message>
+            <source>Show as a table</source>
+            <translation>عرض كجدول</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveTable</name>
+        <message>
+            <source>Day</source>
+            <translation>اليوم</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>متى</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>يمين</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>يسار</translation>
+        </message>
+        <message>
+            <source>Usual</source>
+            <translation>المعتاد</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>ملاحظة مكتوبة</translation>
+        </message>
+        <message>
+            <source>Nothing was recorded for this symptom.</source>
+            <translation>لم يُسجَّل شيء لهذا العرض.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Curves</name>
+        <message>
+            <source>highest %1 on day %2</source>
+            <translation>الأعلى %1 في اليوم %2</translation>
+        </message>
+        <message>
+            <source>halved in %1 days</source>
+            <translation>انخفض إلى النصف في %1 يوم</translation>
+        </message>
+        <message>
+            <source>settled on day %1</source>
+            <translation>هدأ في اليوم %1</translation>
+        </message>
+        <message>
+            <source>warned</source>
+            <translation>تحذير</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>نزع الضمادات</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>اتصال</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>تقديم الموعد</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>أُغلق</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>مراجعة</translation>
+        </message>
+    </context>
+    <context>
+        <name>Dose</name>
+        <message>
+            <source>Limit by US label, %1: %2 mg/kg, in general not over %3 mg</source>
+            <translation>الحد بحسب النشرة الأمريكية، %1: %2 ملغ/كغ، وعمومًا لا يتجاوز %3 ملغ</translation>
+        </message>
+        <message>
+            <source>with epinephrine</source>
+            <translation>مع إبينفرين</translation>
+        </message>
+        <message>
+            <source>plain</source>
+            <translation>دون إضافة</translation>
+        </message>
+        <message>
+            <source>No dose can be shown: check the solution, the volumes and the weight.</source>
+            <translation>لا يمكن عرض جرعة: تحقق من المحلول والأحجام والوزن.</translation>
+        </message>
+        <message>
+            <source>%1 mL given, %2 mg lidocaine (%3 mg/mL)</source>
+            <translation>أُعطي %1 مل، %2 ملغ ليدوكائين (%3 ملغ/مل)</translation>
+        </message>
+        <message>
+            <source>%1 µg epinephrine</source>
+            <translation>%1 ميكروغرام إبينفرين</translation>
+        </message>
+        <message>
+            <source>Enter the weight to see the maximum.</source>
+            <translation>أدخل الوزن لرؤية الحد الأقصى.</translation>
+        </message>
+        <message>
+            <source>At most %1 mg</source>
+            <translation>%1 ملغ على الأكثر</translation>
+        </message>
+        <message>
+            <source>%1 mL of this solution</source>
+            <translation>%1 مل من هذا المحلول</translation>
+        </message>
+        <message>
+            <source>(the label's cap)</source>
+            <translation>(سقف النشرة)</translation>
+        </message>
+        <message>
+            <source>%1 of the maximum</source>
+            <translation>%1 من الحد الأقصى</translation>
+        </message>
+        <message>
+            <source>Over the maximum by %1 mg. Give no more.</source>
+            <translation>تجاوز الحد الأقصى بمقدار %1 ملغ. لا تعطِ المزيد.</translation>
+        </message>
+        <message numerus="yes">
+            <source>More than %1 mL along track %2 (common practice, no source)</source>
+            <translation>
+                <numerusform>أكثر من %1 مل على المسار %2 (ممارسة شائعة، بلا مصدر)</numerusform>
+                <numerusform>أكثر من %1 مل على المسار %2 (ممارسة شائعة، بلا مصدر)</numerusform>
+                <numerusform>أكثر من %1 مل على المسارات %2 (ممارسة شائعة، بلا مصدر)</numerusform>
+                <numerusform>أكثر من %1 مل على المسارات %2 (ممارسة شائعة، بلا مصدر)</numerusform>
+                <numerusform>أكثر من %1 مل على المسارات %2 (ممارسة شائعة، بلا مصدر)</numerusform>
+                <numerusform>أكثر من %1 مل على المسارات %2 (ممارسة شائعة، بلا مصدر)</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>DoseCard</name>
+        <message>
+            <source>Lidocaine so far</source>
+            <translation>الليدوكائين حتى الآن</translation>
+        </message>
+        <message>
+            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
+            <translation>احسب كل مخدر موضعي أُعطي اليوم، حتى الكريمات. المزج يخفّف المحلول؛ أما الملغرامات فتبقى.</translation>
+        </message>
+    </context>
+    <context>
+        <name>EntryPanel</name>
+        <message>
+            <source>Entries</source>
+            <translation>المدخلات</translation>
+        </message>
+        <message>
+            <source>The patient's entries show up here once the phone has sent them.</source>
+            <translation>تظهر مدخلات المريض هنا حالما يرسلها الهاتف.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FacePanel</name>
+        <message>
+            <source>Front</source>
+            <translation>أمامي</translation>
+        </message>
+        <message>
+            <source>Patient's left</source>
+            <translation>يسار المريض</translation>
+        </message>
+        <message>
+            <source>Patient's right</source>
+            <translation>يمين المريض</translation>
+        </message>
+        <message>
+            <source>moves with speech</source>
+            <translation>تتحرك مع الكلام</translation>
+        </message>
+        <message>
+            <source>notch</source>
+            <translation>ثلمة</translation>
+        </message>
+        <message>
+            <source>Face chart. Draw threads from the entry point to the end.</source>
+            <translation>مخطط الوجه. ارسم الخيوط من نقطة الدخول إلى النهاية.</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>تراجع</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>إعادة</translation>
+        </message>
+        <message>
+            <source>Mirror</source>
+            <translation>عكس</translation>
+        </message>
+        <message>
+            <source>the chosen thread, to the other side</source>
+            <translation>الخيط المختار إلى الجانب الآخر</translation>
+        </message>
+        <message>
+            <source>Mirror all</source>
+            <translation>عكس الكل</translation>
+        </message>
+        <message>
+            <source>Duplicate</source>
+            <translation>تكرار</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>إزالة</translation>
+        </message>
+        <message>
+            <source>Hatched: the zone that moves with speech and chewing, and the notch of the jaw. Common practice, no source.</source>
+            <translation>المظلّل: المنطقة التي تتحرك مع الكلام والمضغ، وثلمة الفك. ممارسة شائعة، بلا مصدر.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FindingCard</name>
+        <message>
+            <source>Closed</source>
+            <translation>مغلق</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>تمت رؤيتها</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>تولَّ</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>تم الاتصال</translation>
+        </message>
+        <message>
+            <source>Visit forward</source>
+            <translation>تقديم الموعد</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>إغلاق</translation>
+        </message>
+        <message>
+            <source>Reopen</source>
+            <translation>إعادة فتح</translation>
+        </message>
+    </context>
+    <context>
+        <name>FindingPanel</name>
+        <message>
+            <source>Findings</source>
+            <translation>الملاحظات</translation>
+        </message>
+        <message>
+            <source>Take all</source>
+            <translation>تولَّ الكل</translation>
+        </message>
+        <message>
+            <source>Called about all</source>
+            <translation>تم الاتصال بشأن الكل</translation>
+        </message>
+        <message>
+            <source>No rule and no warning sign has asked for a look.</source>
+            <translation>لم تستدعِ أي قاعدة أو علامة تحذير نظرة.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Findings</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>symptom, side</comment>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>%1: above the usual range</source>
+            <translation>%1: فوق المجال المعتاد</translation>
+        </message>
+        <message>
+            <source>%1: rising again</source>
+            <translation>%1: يرتفع من جديد</translation>
+        </message>
+        <message>
+            <source>%1: one side much worse</source>
+            <translation>%1: أحد الجانبين أسوأ بكثير</translation>
+        </message>
+        <message>
+            <source>%1: slow to settle</source>
+            <translation>%1: يهدأ ببطء</translation>
+        </message>
+        <message>
+            <source>%1: does not smooth out</source>
+            <translation>%1: لا يستوي</translation>
+        </message>
+        <message>
+            <source>Nothing heard</source>
+            <translation>لا أخبار</translation>
+        </message>
+        <message>
+            <source>%1 on day %2; usual up to %3.</source>
+            <translation>%1 في اليوم %2؛ المعتاد حتى %3.</translation>
+        </message>
+        <message>
+            <source>%1 on day %2 after a low of %3.</source>
+            <translation>%1 في اليوم %2 بعد أدنى قيمة %3.</translation>
+        </message>
+        <message>
+            <source>Left %1, right %2 on day %3.</source>
+            <translation>يسار %1، يمين %2 في اليوم %3.</translation>
+        </message>
+        <message>
+            <source>Still %1 on day %2.</source>
+            <translation>ما زال %1 في اليوم %2.</translation>
+        </message>
+        <message>
+            <source>Fever</source>
+            <translation>حمّى</translation>
+        </message>
+        <message>
+            <source>Fever with inflammation of the face</source>
+            <translation>حمّى مع التهاب في الوجه</translation>
+        </message>
+        <message>
+            <source>Weakness of the face, perhaps still the numbing</source>
+            <translation>ضعف في الوجه، ربما لا يزال من التخدير</translation>
+        </message>
+        <message>
+            <source>Signs of a spreading inflammation</source>
+            <translation>علامات التهاب ينتشر</translation>
+        </message>
+        <message>
+            <source>Severe pain</source>
+            <translation>ألم شديد</translation>
+        </message>
+        <message>
+            <source>One side swells and hurts</source>
+            <translation>جانب واحد يتورّم ويؤلم</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>finding, side</comment>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>Temperature %1 °C</source>
+            <translation>الحرارة %1 °م</translation>
+        </message>
+        <message>
+            <source>swelling %1 against %2</source>
+            <translation>تورّم %1 مقابل %2</translation>
+        </message>
+        <message>
+            <source>pain %1</source>
+            <translation>الألم %1</translation>
+        </message>
+        <message>
+            <source>The patient answered on day %1: %2.</source>
+            <translation>أجاب المريض في اليوم %1: %2.</translation>
+        </message>
+        <message>
+            <source>Warning rule “%1”: acts whatever the curve says.</source>
+            <translation>قاعدة التحذير «%1»: تعمل مهما قال المنحنى.</translation>
+        </message>
+        <message>
+            <source>Rule “%1”: statistic %2, threshold %3.</source>
+            <translation>القاعدة «%1»: الإحصاء %2، العتبة %3.</translation>
+        </message>
+        <message>
+            <source>Rule “%1”.</source>
+            <translation>القاعدة «%1».</translation>
+        </message>
+        <message numerus="yes">
+            <source>No entry for %Ln day(s).</source>
+            <translation>
+                <numerusform>لا مدخلة منذ أقل من يوم.</numerusform>
+                <numerusform>لا مدخلة منذ يوم.</numerusform>
+                <numerusform>لا مدخلة منذ يومين.</numerusform>
+                <numerusform>لا مدخلة منذ %Ln أيام.</numerusform>
+                <numerusform>لا مدخلة منذ %Ln يومًا.</numerusform>
+                <numerusform>لا مدخلة منذ %Ln يوم.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpPage</name>
+        <message>
+            <source>Follow-up of %1</source>
+            <translation>مراجعة %1</translation>
+        </message>
+        <message>
+            <source>Recording it closes the course.</source>
+            <translation>تسجيلها يغلق المسار.</translation>
+        </message>
+        <message>
+            <source>Sheet</source>
+            <translation>الورقة</translation>
+        </message>
+        <message>
+            <source>Against before the treatment</source>
+            <translation>مقارنة بما قبل المعالجة</translation>
+        </message>
+        <message>
+            <source>How satisfied is the patient?</source>
+            <translation>ما مدى رضا المريض؟</translation>
+        </message>
+        <message>
+            <source>Management: what was done</source>
+            <translation>التدبير: ما تم</translation>
+        </message>
+        <message>
+            <source>Next plan</source>
+            <translation>الخطة التالية</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>المضاعفات</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course</source>
+            <translation>مسار بلا مضاعفات</translation>
+        </message>
+        <message>
+            <source>Open questions</source>
+            <translation>أسئلة مفتوحة</translation>
+        </message>
+        <message>
+            <source>Record and close the course</source>
+            <translation>تسجيل وإغلاق المسار</translation>
+        </message>
+    </context>
+    <context>
+        <name>HelpPanel</name>
+        <message>
+            <source>Keys</source>
+            <translation>المفاتيح</translation>
+        </message>
+        <message>
+            <source>Up, Down</source>
+            <translation>أعلى، أسفل</translation>
+        </message>
+        <message>
+            <source>move in the queue</source>
+            <translation>التنقّل في القائمة</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Enter</translation>
+        </message>
+        <message>
+            <source>open the course</source>
+            <translation>فتح المسار</translation>
+        </message>
+        <message>
+            <source>take it: others see who is on it</source>
+            <translation>التولّي: يرى الآخرون من يتولاها</translation>
+        </message>
+        <message>
+            <source>note that the patient was called</source>
+            <translation>تسجيل أنه جرى الاتصال بالمريض</translation>
+        </message>
+        <message>
+            <source>close the most urgent finding, with an outcome</source>
+            <translation>إغلاق أكثر الملاحظات استعجالًا مع نتيجة</translation>
+        </message>
+        <message>
+            <source>search</source>
+            <translation>البحث</translation>
+        </message>
+        <message>
+            <source>queue, courses</source>
+            <translation>القائمة، المسارات</translation>
+        </message>
+        <message>
+            <source>new treatment</source>
+            <translation>معالجة جديدة</translation>
+        </message>
+        <message>
+            <source>lock</source>
+            <translation>القفل</translation>
+        </message>
+        <message>
+            <source>this help</source>
+            <translation>هذه المساعدة</translation>
+        </message>
+        <message>
+            <source>On the face chart</source>
+            <translation>على مخطط الوجه</translation>
+        </message>
+        <message>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
+            <translation>الأسهم تحرّك المؤشر (مع Shift بخطوات صغيرة)، المسافة تضع نقطة الدخول والنهاية، Escape يبدأ من جديد، Delete يزيل الخيط المختار</translation>
+        </message>
+        <message>
+            <source>Single keys (T, C, X, /) are on</source>
+            <translation>المفاتيح المفردة (T، C، X، /) مفعّلة</translation>
+        </message>
+        <message>
+            <source>Back to work</source>
+            <translation>عودة إلى العمل</translation>
+        </message>
+    </context>
+    <context>
+        <name>Main</name>
+        <message>
+            <source>Ebbline, desk</source>
+            <translation>Ebbline، المكتب</translation>
+        </message>
+        <message>
+            <source>Understood</source>
+            <translation>مفهوم</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>حاول مجددًا</translation>
+        </message>
+    </context>
+    <context>
+        <name>MessagePanel</name>
+        <message>
+            <source>Messages</source>
+            <translation>الرسائل</translation>
+        </message>
+        <message>
+            <source>No message yet.</source>
+            <translation>لا رسالة بعد.</translation>
+        </message>
+        <message>
+            <source>Write to the patient</source>
+            <translation>اكتب إلى المريض</translation>
+        </message>
+        <message>
+            <source>Send</source>
+            <translation>إرسال</translation>
+        </message>
+    </context>
+    <context>
+        <name>NewEntriesBar</name>
+        <message>
+            <source>Mark as opened by me</source>
+            <translation>سجّل أنني فتحتها</translation>
+        </message>
+    </context>
+    <context>
+        <name>PairingChoice</name>
+        <message>
+            <source>Protocol: care plan, rules and usual range, signed by the clinic</source>
+            <translation>البروتوكول: خطة العناية والقواعد والمجال المعتاد، بتوقيع العيادة</translation>
+        </message>
+        <message>
+            <source>Follow-up, year-month-day</source>
+            <translation>المراجعة، سنة-شهر-يوم</translation>
+        </message>
+    </context>
+    <context>
+        <name>PairingPage</name>
+        <message>
+            <source>Code for the patient's phone. It can also be typed: %1</source>
+            <translation>رمز لهاتف المريض. يمكن كتابته أيضًا: %1</translation>
+        </message>
+        <message>
+            <source>To type instead</source>
+            <translation>للكتابة بدلًا من ذلك</translation>
+        </message>
+        <message>
+            <source>Six digits: %1</source>
+            <translation>ستة أرقام: %1</translation>
+        </message>
+        <message>
+            <source>Make a code</source>
+            <translation>إنشاء رمز</translation>
+        </message>
+        <message>
+            <source>Both show the same number</source>
+            <translation>كلاهما يُظهر الرقم نفسه</translation>
+        </message>
+        <message>
+            <source>They differ: stop</source>
+            <translation>مختلفان: توقّف</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>إلغاء</translation>
+        </message>
+        <message>
+            <source>Make a new code</source>
+            <translation>إنشاء رمز جديد</translation>
+        </message>
+        <message>
+            <source>To the queue</source>
+            <translation>إلى القائمة</translation>
+        </message>
+    </context>
+    <context>
+        <name>PersonPage</name>
+        <message>
+            <source>Who is at the desk?</source>
+            <translation>من على المكتب؟</translation>
+        </message>
+        <message>
+            <source>What you take, call and close carries your name, and the patient's phone shows who opened an entry.</source>
+            <translation>ما تتولاه وتتصل بشأنه وتغلقه يحمل اسمك، ويُظهر هاتف المريض من فتح المدخلة.</translation>
+        </message>
+        <message>
+            <source>Somebody is missing: edit the clinic</source>
+            <translation>أحدهم غير موجود: حرّر العيادة</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacementFields</name>
+        <message>
+            <source>Side</source>
+            <translation>الجانب</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>يسار</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>يمين</translation>
+        </message>
+        <message>
+            <source>Zone</source>
+            <translation>المنطقة</translation>
+        </message>
+        <message>
+            <source>Ends</source>
+            <translation>ينتهي</translation>
+        </message>
+        <message>
+            <source>Material</source>
+            <translation>المادة</translation>
+        </message>
+        <message>
+            <source>Form</source>
+            <translation>الشكل</translation>
+        </message>
+        <message>
+            <source>Needle or cannula</source>
+            <translation>إبرة أو قنية</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation>الطول</translation>
+        </message>
+        <message>
+            <source>Anaesthetic along it</source>
+            <translation>التخدير على مساره</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>رقم التشغيلة</translation>
+        </message>
+        <message>
+            <source>Expiry, year-month-day</source>
+            <translation>الصلاحية، سنة-شهر-يوم</translation>
+        </message>
+        <message>
+            <source>Thread %L1</source>
+            <translation>الخيط %L1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacementList</name>
+        <message>
+            <source>care</source>
+            <translation>انتبه</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>لا خيوط</numerusform>
+                <numerusform>خيط واحد</numerusform>
+                <numerusform>خيطان</numerusform>
+                <numerusform>%Ln خيوط</numerusform>
+                <numerusform>%Ln خيطًا</numerusform>
+                <numerusform>%Ln خيط</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Protocols</name>
+        <message>
+            <source>Take the dressings off</source>
+            <translation>نزع الضمادات</translation>
+        </message>
+        <message>
+            <source>Keep the entry points clean and dry</source>
+            <translation>إبقاء نقاط الدخول نظيفة وجافة</translation>
+        </message>
+        <message>
+            <source>Sleep on the back, head raised</source>
+            <translation>النوم على الظهر والرأس مرفوع</translation>
+        </message>
+        <message>
+            <source>Spare the face: small bites, no wide yawns, little talking</source>
+            <translation>إراحة الوجه: لقم صغيرة، لا تثاؤب واسع، كلام قليل</translation>
+        </message>
+        <message>
+            <source>Cold pack with a cloth between</source>
+            <translation>كمادة باردة مع قماش بينها وبين الجلد</translation>
+        </message>
+        <message>
+            <source>No make-up</source>
+            <translation>لا مكياج</translation>
+        </message>
+        <message>
+            <source>No massage of the face</source>
+            <translation>لا تدليك للوجه</translation>
+        </message>
+        <message>
+            <source>No dental work</source>
+            <translation>لا علاج أسنان</translation>
+        </message>
+        <message>
+            <source>No hard exercise</source>
+            <translation>لا رياضة مجهدة</translation>
+        </message>
+        <message>
+            <source>No sauna, hammam, hot bath or pool</source>
+            <translation>لا ساونا ولا حمّام بخار أو ساخن ولا مسبح</translation>
+        </message>
+        <message>
+            <source>No strong sun</source>
+            <translation>لا شمس قوية</translation>
+        </message>
+        <message>
+            <source>No alcohol</source>
+            <translation>لا كحول</translation>
+        </message>
+        <message>
+            <source>No smoking</source>
+            <translation>لا تدخين</translation>
+        </message>
+        <message>
+            <source>No shaving</source>
+            <translation>لا حلاقة</translation>
+        </message>
+        <message>
+            <source>Write down how it is</source>
+            <translation>تدوين الحال</translation>
+        </message>
+        <message>
+            <source>Come to the follow-up</source>
+            <translation>الحضور إلى المراجعة</translation>
+        </message>
+        <message>
+            <source>The clinic's own instruction</source>
+            <translation>تعليمات العيادة الخاصة</translation>
+        </message>
+        <message>
+            <source>on day %1</source>
+            <translation>في اليوم %1</translation>
+        </message>
+        <message>
+            <source>day %1 to day %2</source>
+            <translation>من اليوم %1 إلى اليوم %2</translation>
+        </message>
+        <message>
+            <source>a rule to keep, no reminder</source>
+            <translation>قاعدة تُراعى، دون تذكير</translation>
+        </message>
+        <message>
+            <source>reminds at %1</source>
+            <translation>يذكّر في %1</translation>
+        </message>
+        <message>
+            <source>Level: above the usual range</source>
+            <translation>المستوى: فوق المجال المعتاد</translation>
+        </message>
+        <message>
+            <source>threshold %1</source>
+            <translation>العتبة %1</translation>
+        </message>
+        <message>
+            <source>Rebound: rising again</source>
+            <translation>ارتداد: يرتفع من جديد</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side much worse</source>
+            <translation>تباعد الجانبين: أحدهما أسوأ بكثير</translation>
+        </message>
+        <message>
+            <source>Slow recovery: slow to settle</source>
+            <translation>تعافٍ بطيء: يهدأ ببطء</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: does not smooth out</source>
+            <translation>انكماش باقٍ: لا يستوي</translation>
+        </message>
+        <message>
+            <source>from day %1 on</source>
+            <translation>من اليوم %1 فصاعدًا</translation>
+        </message>
+        <message>
+            <source>Silence: nothing heard</source>
+            <translation>الصمت: لا أخبار</translation>
+        </message>
+        <message>
+            <source>shown apart, never as fine</source>
+            <translation>يُعرض منفصلًا، ولا يُعدّ سليمًا أبدًا</translation>
+        </message>
+        <message numerus="yes">
+            <source>reminds every %Ln day(s) at %1</source>
+            <translation>
+                <numerusform>يذكّر كل يوم في %1</numerusform>
+                <numerusform>يذكّر كل يوم في %1</numerusform>
+                <numerusform>يذكّر كل يومين في %1</numerusform>
+                <numerusform>يذكّر كل %Ln أيام في %1</numerusform>
+                <numerusform>يذكّر كل %Ln يومًا في %1</numerusform>
+                <numerusform>يذكّر كل %Ln يوم في %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s)</source>
+            <translation>
+                <numerusform>%Ln نقطة على الأقل</numerusform>
+                <numerusform>نقطة واحدة على الأقل</numerusform>
+                <numerusform>نقطتان على الأقل</numerusform>
+                <numerusform>%Ln نقاط على الأقل</numerusform>
+                <numerusform>%Ln نقطة على الأقل</numerusform>
+                <numerusform>%Ln نقطة على الأقل</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) above the lowest, from day %1 on</source>
+            <translation>
+                <numerusform>%Ln نقطة على الأقل فوق الأدنى، من اليوم %1 فصاعدًا</numerusform>
+                <numerusform>نقطة واحدة على الأقل فوق الأدنى، من اليوم %1 فصاعدًا</numerusform>
+                <numerusform>نقطتان على الأقل فوق الأدنى، من اليوم %1 فصاعدًا</numerusform>
+                <numerusform>%Ln نقاط على الأقل فوق الأدنى، من اليوم %1 فصاعدًا</numerusform>
+                <numerusform>%Ln نقطة على الأقل فوق الأدنى، من اليوم %1 فصاعدًا</numerusform>
+                <numerusform>%Ln نقطة على الأقل فوق الأدنى، من اليوم %1 فصاعدًا</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) between the sides</source>
+            <translation>
+                <numerusform>%Ln نقطة على الأقل بين الجانبين</numerusform>
+                <numerusform>نقطة واحدة على الأقل بين الجانبين</numerusform>
+                <numerusform>نقطتان على الأقل بين الجانبين</numerusform>
+                <numerusform>%Ln نقاط على الأقل بين الجانبين</numerusform>
+                <numerusform>%Ln نقطة على الأقل بين الجانبين</numerusform>
+                <numerusform>%Ln نقطة على الأقل بين الجانبين</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s)</source>
+            <translation>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، نقطة واحدة على الأقل</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، نقطتان على الأقل</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقاط على الأقل</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>after %Ln day(s)</source>
+            <translation>
+                <numerusform>بعد أقل من يوم</numerusform>
+                <numerusform>بعد يوم</numerusform>
+                <numerusform>بعد يومين</numerusform>
+                <numerusform>بعد %Ln أيام</numerusform>
+                <numerusform>بعد %Ln يومًا</numerusform>
+                <numerusform>بعد %Ln يوم</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolsPage</name>
+        <message>
+            <source>Protocols</source>
+            <translation>البروتوكولات</translation>
+        </message>
+        <message>
+            <source>Care plan, rules and usual range go to the phone together, signed by the clinic, so that they work offline.</source>
+            <translation>خطة العناية والقواعد والمجال المعتاد تنتقل معًا إلى الهاتف بتوقيع العيادة، لتعمل دون شبكة.</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>ما يُطلب من المريض</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>ما يُظهر ملاحظة</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>ما يُعدّ معتادًا</translation>
+        </message>
+        <message>
+            <source>Whom the patient calls</source>
+            <translation>بمن يتصل المريض</translation>
+        </message>
+        <message>
+            <source>Change the numbers</source>
+            <translation>تغيير الأرقام</translation>
+        </message>
+    </context>
+    <context>
+        <name>Questions</name>
+        <message>
+            <source>Still open: %1, day %2.</source>
+            <translation>ما زالت مفتوحة: %1، اليوم %2.</translation>
+        </message>
+        <message>
+            <source>No phone was linked: ask how the days went.</source>
+            <translation>لم يُربط هاتف: اسأل كيف مرّت الأيام.</translation>
+        </message>
+        <message>
+            <source>The patient recorded nothing: ask how the days went.</source>
+            <translation>لم يسجّل المريض شيئًا: اسأل كيف مرّت الأيام.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies) not opened yet.</source>
+            <translation>
+                <numerusform>لا مدخلات غير مفتوحة.</numerusform>
+                <numerusform>مدخلة واحدة لم تُفتح بعد.</numerusform>
+                <numerusform>مدخلتان لم تُفتحا بعد.</numerusform>
+                <numerusform>%Ln مدخلات لم تُفتح بعد.</numerusform>
+                <numerusform>%Ln مدخلة لم تُفتح بعد.</numerusform>
+                <numerusform>%Ln مدخلة لم تُفتح بعد.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) from the patient not read yet.</source>
+            <translation>
+                <numerusform>لا رسائل غير مقروءة من المريض.</numerusform>
+                <numerusform>رسالة واحدة من المريض لم تُقرأ بعد.</numerusform>
+                <numerusform>رسالتان من المريض لم تُقرآ بعد.</numerusform>
+                <numerusform>%Ln رسائل من المريض لم تُقرأ بعد.</numerusform>
+                <numerusform>%Ln رسالة من المريض لم تُقرأ بعد.</numerusform>
+                <numerusform>%Ln رسالة من المريض لم تُقرأ بعد.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s) without a lot number.</source>
+            <translation>
+                <numerusform>لا خيوط بلا رقم تشغيلة.</numerusform>
+                <numerusform>خيط واحد بلا رقم تشغيلة.</numerusform>
+                <numerusform>خيطان بلا رقم تشغيلة.</numerusform>
+                <numerusform>%Ln خيوط بلا رقم تشغيلة.</numerusform>
+                <numerusform>%Ln خيطًا بلا رقم تشغيلة.</numerusform>
+                <numerusform>%Ln خيط بلا رقم تشغيلة.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueActs</name>
+        <message>
+            <source>Open</source>
+            <translation>فتح</translation>
+        </message>
+        <message>
+            <source>Taken</source>
+            <translation>تم التولّي</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>تولَّ</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>تم الاتصال</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>إغلاق</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueuePage</name>
+        <message>
+            <source>Queue</source>
+            <translation>القائمة</translation>
+        </message>
+        <message>
+            <source>Name or lot  ( / )</source>
+            <translation>الاسم أو التشغيلة  ( / )</translation>
+        </message>
+        <message>
+            <source>Name or lot</source>
+            <translation>الاسم أو التشغيلة</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueReason</name>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueRowHead</name>
+        <message>
+            <source>since %1 · %2</source>
+            <translation>منذ %1 · %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rail</name>
+        <message>
+            <source>Queue</source>
+            <translation>القائمة</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>المسارات</translation>
+        </message>
+        <message>
+            <source>New treatment</source>
+            <translation>معالجة جديدة</translation>
+        </message>
+        <message>
+            <source>Protocols</source>
+            <translation>البروتوكولات</translation>
+        </message>
+        <message>
+            <source>Clinic</source>
+            <translation>العيادة</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>الإعدادات</translation>
+        </message>
+        <message>
+            <source>Asking the hub</source>
+            <translation>جارٍ سؤال المحور</translation>
+        </message>
+        <message>
+            <source>Ask the hub now</source>
+            <translation>اسأل المحور الآن</translation>
+        </message>
+        <message>
+            <source>Nobody named</source>
+            <translation>لم يُسمَّ أحد</translation>
+        </message>
+        <message>
+            <source>Who is at the desk: change</source>
+            <translation>من على المكتب: تغيير</translation>
+        </message>
+        <message>
+            <source>Keys and help</source>
+            <translation>المفاتيح والمساعدة</translation>
+        </message>
+        <message>
+            <source>Lock</source>
+            <translation>قفل</translation>
+        </message>
+    </context>
+    <context>
+        <name>RailButton</name>
+        <message>
+            <source>shown now</source>
+            <translation>معروض الآن</translation>
+        </message>
+    </context>
+    <context>
+        <name>SettingsPage</name>
+        <message>
+            <source>Settings</source>
+            <translation>الإعدادات</translation>
+        </message>
+        <message>
+            <source>For this computer. Nothing of a patient is stored here.</source>
+            <translation>لهذا الحاسوب. لا يُحفظ هنا شيء عن المرضى.</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>اللغة</translation>
+        </message>
+        <message>
+            <source>Look</source>
+            <translation>المظهر</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>فاتح</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>داكن</translation>
+        </message>
+        <message>
+            <source>High contrast</source>
+            <translation>تباين عالٍ</translation>
+        </message>
+        <message>
+            <source>Size of the text</source>
+            <translation>حجم النص</translation>
+        </message>
+        <message>
+            <source>Lock when nobody touches the desk for</source>
+            <translation>القفل حين لا يلمس أحد المكتب لمدة</translation>
+        </message>
+        <message>
+            <source>minutes</source>
+            <translation>دقائق</translation>
+        </message>
+        <message>
+            <source>Less motion</source>
+            <translation>حركة أقل</translation>
+        </message>
+        <message>
+            <source>Single keys in the queue: T takes, C notes a call, X closes, / searches</source>
+            <translation>مفاتيح مفردة في القائمة: T للتولّي، C لتسجيل اتصال، X للإغلاق، / للبحث</translation>
+        </message>
+    </context>
+    <context>
+        <name>Sheet</name>
+        <message>
+            <source>yes</source>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1، %2 ٪</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>الضمادات</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>الموافقة</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>شُرحت المحاذير</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>الدرجات بعدها مباشرة</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>%1 of 5</source>
+            <translation>%1 من 5</translation>
+        </message>
+        <message>
+            <source>none, uncomplicated course</source>
+            <translation>لا شيء، مسار بلا مضاعفات</translation>
+        </message>
+        <message>
+            <source>none named, not an uncomplicated course</source>
+            <translation>لم تُذكر، وليس مسارًا بلا مضاعفات</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>person, time</comment>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>Change against before</source>
+            <translation>التغيّر مقارنة بما قبل</translation>
+        </message>
+        <message>
+            <source>Patient's satisfaction</source>
+            <translation>رضا المريض</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>المضاعفات</translation>
+        </message>
+        <message>
+            <source>Management</source>
+            <translation>التدبير</translation>
+        </message>
+        <message>
+            <source>Next plan</source>
+            <translation>الخطة التالية</translation>
+        </message>
+        <message>
+            <source>Recorded by</source>
+            <translation>سجّلها</translation>
+        </message>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>ورقة المراجعة</translation>
+        </message>
+        <message>
+            <source>Made %1, %2</source>
+            <translation>أُعدّت %1، %2</translation>
+        </message>
+        <message>
+            <source>Made %1, %2, by %3</source>
+            <translation>أعدّها %3، %1، %2</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>المعالجة</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>يوم التعافي</translation>
+        </message>
+        <message>
+            <source>Protocol</source>
+            <translation>البروتوكول</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1، الإصدار %2</translation>
+        </message>
+        <message>
+            <source>No reminder was due.</source>
+            <translation>لم يُستحق أي تذكير.</translation>
+        </message>
+        <message>
+            <source>Treatment map</source>
+            <translation>خريطة المعالجة</translation>
+        </message>
+        <message>
+            <source>No.</source>
+            <translation>رقم</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>الجانب</translation>
+        </message>
+        <message>
+            <source>Zone</source>
+            <translation>المنطقة</translation>
+        </message>
+        <message>
+            <source>Ends</source>
+            <translation>ينتهي</translation>
+        </message>
+        <message>
+            <source>Thread</source>
+            <translation>الخيط</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>رقم التشغيلة</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>الحجم</translation>
+        </message>
+        <message>
+            <source>Local anaesthetic</source>
+            <translation>التخدير الموضعي</translation>
+        </message>
+        <message>
+            <source>Recovery</source>
+            <translation>التعافي</translation>
+        </message>
+        <message>
+            <source>Findings and what was done</source>
+            <translation>الملاحظات وما تم بشأنها</translation>
+        </message>
+        <message>
+            <source>No finding.</source>
+            <translation>لا ملاحظة.</translation>
+        </message>
+        <message>
+            <source>nothing yet</source>
+            <translation>لا شيء بعد</translation>
+        </message>
+        <message>
+            <source>Urgency</source>
+            <translation>الاستعجال</translation>
+        </message>
+        <message>
+            <source>Finding</source>
+            <translation>الملاحظة</translation>
+        </message>
+        <message>
+            <source>Raised</source>
+            <translation>ظهرت</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>ما تم</translation>
+        </message>
+        <message>
+            <source>Open questions</source>
+            <translation>أسئلة مفتوحة</translation>
+        </message>
+        <message>
+            <source>None.</source>
+            <translation>لا شيء.</translation>
+        </message>
+        <message>
+            <source>At the follow-up</source>
+            <translation>عند المراجعة</translation>
+        </message>
+        <message>
+            <source>At the follow-up, to be filled in</source>
+            <translation>عند المراجعة، للتعبئة</translation>
+        </message>
+        <message>
+            <source>Patient's left</source>
+            <translation>يسار المريض</translation>
+        </message>
+        <message>
+            <source>Patient's right</source>
+            <translation>يمين المريض</translation>
+        </message>
+        <message>
+            <source>Left: solid lines, round entry points. Right: dashed lines, square entry points. The bar marks the end. Hatched: the zone that moves with speech, and the notch of the jaw (common practice, no source).</source>
+            <translation>اليسار: خطوط متصلة ونقاط دخول مستديرة. اليمين: خطوط متقطعة ونقاط دخول مربعة. الشرطة تبيّن النهاية. المظلّل: المنطقة التي تتحرك مع الكلام، وثلمة الفك (ممارسة شائعة، بلا مصدر).</translation>
+        </message>
+        <message>
+            <source>Nothing was recorded.</source>
+            <translation>لم يُسجَّل شيء.</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient's right on the left. Score 0 to 10 by day of recovery. Hollow marks: entered late or amended. Missing days are gaps.</source>
+            <translation>كما عند مواجهة المريض: يمين المريض على اليسار. الدرجة 0 إلى 10 بحسب يوم التعافي. العلامات المفرغة: أُدخلت متأخرة أو عُدّلت. الأيام الناقصة فراغات.</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>صفحة %1 من %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”.</source>
+            <translation>
+                <numerusform>%1 من %Ln تذكير أُجيب عنه «تم».</numerusform>
+                <numerusform>%1 من تذكير واحد أُجيب عنه «تم».</numerusform>
+                <numerusform>%1 من تذكيرين أُجيب عنهما «تم».</numerusform>
+                <numerusform>%1 من %Ln تذكيرات أُجيب عنها «تم».</numerusform>
+                <numerusform>%1 من %Ln تذكيرًا أُجيب عنها «تم».</numerusform>
+                <numerusform>%1 من %Ln تذكير أُجيب عنها «تم».</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>لا مدخلات</numerusform>
+                <numerusform>مدخلة واحدة</numerusform>
+                <numerusform>مدخلتان</numerusform>
+                <numerusform>%Ln مدخلات</numerusform>
+                <numerusform>%Ln مدخلة</numerusform>
+                <numerusform>%Ln مدخلة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>on %Ln day(s)</source>
+            <translation>
+                <numerusform>في %Ln يوم</numerusform>
+                <numerusform>في يوم واحد</numerusform>
+                <numerusform>في يومين</numerusform>
+                <numerusform>في %Ln أيام</numerusform>
+                <numerusform>في %Ln يومًا</numerusform>
+                <numerusform>في %Ln يوم</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetPage</name>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>ورقة المراجعة</translation>
+        </message>
+        <message>
+            <source>Save as PDF</source>
+            <translation>حفظ بصيغة PDF</translation>
+        </message>
+        <message>
+            <source>Page %L1 of the sheet</source>
+            <translation>صفحة %L1 من الورقة</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepField</name>
+        <message>
+            <source>%1: less</source>
+            <translation>%1: أقل</translation>
+        </message>
+        <message>
+            <source>%1: more</source>
+            <translation>%1: أكثر</translation>
+        </message>
+    </context>
+    <context>
+        <name>Times</name>
+        <message>
+            <source>Today %1</source>
+            <translation>اليوم %1</translation>
+        </message>
+        <message>
+            <source>Yesterday %1</source>
+            <translation>أمس %1</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>date without a year</comment>
+            <translation>d MMM</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>date with a year</comment>
+            <translation>d MMM yyyy</translation>
+        </message>
+        <message>
+            <source>just now</source>
+            <translation>الآن</translation>
+        </message>
+        <message>
+            <source>Day %1</source>
+            <translation>اليوم %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln min</source>
+            <translation>
+                <numerusform>%Ln دقيقة</numerusform>
+                <numerusform>دقيقة واحدة</numerusform>
+                <numerusform>دقيقتين</numerusform>
+                <numerusform>%Ln دقائق</numerusform>
+                <numerusform>%Ln دقيقة</numerusform>
+                <numerusform>%Ln دقيقة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln h</source>
+            <translation>
+                <numerusform>%Ln ساعة</numerusform>
+                <numerusform>ساعة واحدة</numerusform>
+                <numerusform>ساعتين</numerusform>
+                <numerusform>%Ln ساعات</numerusform>
+                <numerusform>%Ln ساعة</numerusform>
+                <numerusform>%Ln ساعة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln day(s)</source>
+            <translation>
+                <numerusform>%Ln يوم</numerusform>
+                <numerusform>يوم واحد</numerusform>
+                <numerusform>يومين</numerusform>
+                <numerusform>%Ln أيام</numerusform>
+                <numerusform>%Ln يومًا</numerusform>
+                <numerusform>%Ln يوم</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Treatment</name>
+        <message>
+            <source>%1, %2, %3 G, %4 mm</source>
+            <comment>material, form, gauge, length</comment>
+            <translation>%1، %2، %3 G، %4 مم</translation>
+        </message>
+        <message>
+            <source>Runs near the notch of the jaw: facial artery and marginal nerve.</source>
+            <translation>يمر قرب ثلمة الفك: الشريان الوجهي والعصب الهامشي.</translation>
+        </message>
+        <message>
+            <source>Ends past the zone that moves with speech and chewing.</source>
+            <translation>ينتهي بعد المنطقة التي تتحرك مع الكلام والمضغ.</translation>
+        </message>
+        <message>
+            <source>The end is drawn inside the moving zone.</source>
+            <translation>رُسمت النهاية داخل المنطقة المتحركة.</translation>
+        </message>
+        <message>
+            <source>no lot</source>
+            <translation>بلا تشغيلة</translation>
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation>تشغيلة %1</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 مل</translation>
+        </message>
+        <message>
+            <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
+            <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
+            <translation>الخيط %1: %2، %3. %4. %5، %6، %7. %8</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentAnaesthetic</name>
+        <message>
+            <source>Solution</source>
+            <translation>المحلول</translation>
+        </message>
+        <message>
+            <source>Strength</source>
+            <translation>التركيز</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>الإبينفرين</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4 % bicarbonate</source>
+            <translation>ممزوج ببيكربونات 8.4 ٪</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>Outside the tracks: entry points, blocks</source>
+            <translation>خارج المسارات: نقاط الدخول والحصر العصبي</translation>
+        </message>
+        <message>
+            <source>Weight, kg</source>
+            <translation>الوزن، كغ</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCare</name>
+        <message>
+            <source>Care and consent</source>
+            <translation>العناية والموافقة</translation>
+        </message>
+        <message>
+            <source>Small dressings on the entry points</source>
+            <translation>ضمادات صغيرة على نقاط الدخول</translation>
+        </message>
+        <message>
+            <source>Cautions explained: what is usual, when to call, what to spare</source>
+            <translation>شُرح: ما المعتاد، متى يُتصل، ما يجب تجنّبه</translation>
+        </message>
+        <message>
+            <source>Consent to the treatment given</source>
+            <translation>أُعطيت الموافقة على المعالجة</translation>
+        </message>
+        <message>
+            <source>This course may teach the clinic's usual range, without a name</source>
+            <translation>يجوز أن يُسهم هذا المسار في المجال المعتاد للعيادة دون اسم</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>ملاحظة مكتوبة</translation>
+        </message>
+        <message>
+            <source>Before it can be recorded</source>
+            <translation>قبل أن يمكن تسجيلها</translation>
+        </message>
+        <message>
+            <source>Right after the treatment, 0 to 10</source>
+            <translation>بعد المعالجة مباشرة، 0 إلى 10</translation>
+        </message>
+        <message>
+            <source>What you see now, on each side of the patient. Leave a dash where you did not look.</source>
+            <translation>ما تراه الآن على كل جانب من المريض. اترك الشرطة حيث لم تنظر.</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>يمين</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>يسار</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPage</name>
+        <message>
+            <source>Treatment of %1</source>
+            <translation>معالجة %1</translation>
+        </message>
+        <message>
+            <source>New treatment</source>
+            <translation>معالجة جديدة</translation>
+        </message>
+        <message>
+            <source>Taken up from the kept draft, %1</source>
+            <translation>من المسودة المحفوظة، %1</translation>
+        </message>
+        <message>
+            <source>Start over</source>
+            <translation>البدء من جديد</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>رجوع</translation>
+        </message>
+        <message>
+            <source>Next: %1</source>
+            <translation>التالي: %1</translation>
+        </message>
+        <message>
+            <source>Record the treatment</source>
+            <translation>تسجيل المعالجة</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPatient</name>
+        <message>
+            <source>Known patients</source>
+            <translation>المرضى المعروفون</translation>
+        </message>
+        <message>
+            <source>Name or phone</source>
+            <translation>الاسم أو الهاتف</translation>
+        </message>
+        <message>
+            <source>Nobody found. Register the patient beside this.</source>
+            <translation>لم يُعثر على أحد. سجّل المريض بجانب هذا.</translation>
+        </message>
+        <message>
+            <source>New patient</source>
+            <translation>مريض جديد</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>الاسم</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>رقم الهاتف للاتصال بالمريض</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>لغة اليوميات</translation>
+        </message>
+        <message>
+            <source>Register</source>
+            <translation>تسجيل</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentThreads</name>
+        <message>
+            <source>Draw a thread on the chart: press on the entry point and let go at the end. With keys: arrows and Space.</source>
+            <translation>ارسم خيطًا على المخطط: اضغط عند نقطة الدخول وأفلت عند النهاية. بالمفاتيح: الأسهم والمسافة.</translation>
+        </message>
+    </context>
+    <context>
+        <name>UndoBar</name>
+        <message>
+            <source>Undo</source>
+            <translation>تراجع</translation>
+        </message>
+    </context>
+    <context>
+        <name>UnlockPage</name>
+        <message>
+            <source>Passphrase</source>
+            <translation>عبارة المرور</translation>
+        </message>
+        <message>
+            <source>Passphrase once more</source>
+            <translation>عبارة المرور مرة أخرى</translation>
+        </message>
+        <message>
+            <source>Unlock</source>
+            <translation>فتح القفل</translation>
+        </message>
+        <message>
+            <source>Set up</source>
+            <translation>إعداد</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>اللغة</translation>
+        </message>
+    </context>
+    <context>
+        <name>Words</name>
+        <message>
+            <source>Emergency</source>
+            <translation>طوارئ</translation>
+        </message>
+        <message>
+            <source>Call now</source>
+            <translation>اتصل الآن</translation>
+        </message>
+        <message>
+            <source>Next working day</source>
+            <translation>يوم العمل التالي</translation>
+        </message>
+        <message>
+            <source>At the follow-up</source>
+            <translation>عند المراجعة</translation>
+        </message>
+        <message>
+            <source>The phone said to call the emergency number. Make sure that help is on its way.</source>
+            <translation>نصح الهاتف بالاتصال بالطوارئ. تأكد من أن المساعدة في الطريق.</translation>
+        </message>
+        <message>
+            <source>The phone said to call the clinic today. Call the patient if no call came.</source>
+            <translation>نصح الهاتف بالاتصال بالعيادة اليوم. إن لم يتصل المريض فاتصل به.</translation>
+        </message>
+        <message>
+            <source>The patient expects an answer on the next working day.</source>
+            <translation>ينتظر المريض جوابًا في يوم العمل التالي.</translation>
+        </message>
+        <message>
+            <source>Bring it up at the follow-up.</source>
+            <translation>اطرحه عند المراجعة.</translation>
+        </message>
+        <message>
+            <source>Hard to breathe or to swallow</source>
+            <translation>صعوبة في التنفس أو البلع</translation>
+        </message>
+        <message>
+            <source>Neck or jaw swelling that grows fast</source>
+            <translation>تورّم في العنق أو الفك يكبر بسرعة</translation>
+        </message>
+        <message>
+            <source>Throat or tongue swells, wheeze, faint or hives</source>
+            <translation>تورّم الحلق أو اللسان أو صفير أو إغماء أو شرى</translation>
+        </message>
+        <message>
+            <source>Metal taste, ringing ears, confusion or twitching</source>
+            <translation>طعم معدني أو طنين أو تشوش أو ارتعاش</translation>
+        </message>
+        <message>
+            <source>Severely ill: hard shivering, confused or mottled skin</source>
+            <translation>مرض شديد: ارتجاف قوي أو تشوش أو جلد مبقّع</translation>
+        </message>
+        <message>
+            <source>Face droops with a weak arm or slurred speech</source>
+            <translation>تدلّي الوجه مع ضعف ذراع أو تلعثم</translation>
+        </message>
+        <message>
+            <source>Sudden loss of sight or double vision</source>
+            <translation>فقدان مفاجئ للبصر أو ازدواج الرؤية</translation>
+        </message>
+        <message>
+            <source>One side swells fast</source>
+            <translation>جانب واحد يتورّم بسرعة</translation>
+        </message>
+        <message>
+            <source>Skin white, grey or net-like, cold or blistering</source>
+            <translation>جلد أبيض أو رمادي أو شبكي أو بارد أو متنفّط</translation>
+        </message>
+        <message>
+            <source>Colour change near an entry point</source>
+            <translation>تغيّر لون قرب نقطة دخول</translation>
+        </message>
+        <message>
+            <source>Warmer than the other side</source>
+            <translation>أدفأ من الجانب الآخر</translation>
+        </message>
+        <message>
+            <source>Firm, shiny or tight</source>
+            <translation>قاسٍ أو لامع أو مشدود</translation>
+        </message>
+        <message>
+            <source>More tender than yesterday</source>
+            <translation>أكثر إيلامًا باللمس من أمس</translation>
+        </message>
+        <message>
+            <source>The edge has moved</source>
+            <translation>تحرّكت الحافة</translation>
+        </message>
+        <message>
+            <source>Thick or milky fluid</source>
+            <translation>سائل كثيف أو حليبي</translation>
+        </message>
+        <message>
+            <source>Thread end through the skin</source>
+            <translation>طرف خيط عبر الجلد</translation>
+        </message>
+        <message>
+            <source>Weakness of the face</source>
+            <translation>ضعف في الوجه</translation>
+        </message>
+        <message>
+            <source>Cheek swells on eating, or clear fluid</source>
+            <translation>يتورّم الخد عند الأكل، أو سائل صافٍ</translation>
+        </message>
+        <message>
+            <source>Still bleeding after 15 minutes of pressure</source>
+            <translation>ما زال ينزف بعد 15 دقيقة من الضغط</translation>
+        </message>
+        <message>
+            <source>A lump that beats</source>
+            <translation>كتلة نابضة</translation>
+        </message>
+        <message>
+            <source>Thread seen or felt, skin calm</source>
+            <translation>خيط يُرى أو يُحس، والجلد هادئ</translation>
+        </message>
+        <message>
+            <source>Chills</source>
+            <translation>قشعريرة</translation>
+        </message>
+        <message>
+            <source>Brow</source>
+            <translation>الحاجب</translation>
+        </message>
+        <message>
+            <source>Temple</source>
+            <translation>الصدغ</translation>
+        </message>
+        <message>
+            <source>Midface</source>
+            <translation>وسط الوجه</translation>
+        </message>
+        <message>
+            <source>Cheek</source>
+            <translation>الخد</translation>
+        </message>
+        <message>
+            <source>Nasolabial fold</source>
+            <translation>الطية الأنفية الشفوية</translation>
+        </message>
+        <message>
+            <source>Marionette fold</source>
+            <translation>طية زاوية الفم</translation>
+        </message>
+        <message>
+            <source>Jawline</source>
+            <translation>خط الفك</translation>
+        </message>
+        <message>
+            <source>Under the chin</source>
+            <translation>تحت الذقن</translation>
+        </message>
+        <message>
+            <source>Neck</source>
+            <translation>العنق</translation>
+        </message>
+        <message>
+            <source>PDO</source>
+            <translation>PDO</translation>
+        </message>
+        <message>
+            <source>PLLA</source>
+            <translation>PLLA</translation>
+        </message>
+        <message>
+            <source>PCL</source>
+            <translation>PCL</translation>
+        </message>
+        <message>
+            <source>PLCL</source>
+            <translation>PLCL</translation>
+        </message>
+        <message>
+            <source>Other material</source>
+            <translation>مادة أخرى</translation>
+        </message>
+        <message>
+            <source>Smooth</source>
+            <translation>أملس</translation>
+        </message>
+        <message>
+            <source>Twisted</source>
+            <translation>مجدول</translation>
+        </message>
+        <message>
+            <source>Barbed, one way</source>
+            <translation>مسنّن باتجاه واحد</translation>
+        </message>
+        <message>
+            <source>Barbed, two ways</source>
+            <translation>مسنّن باتجاهين</translation>
+        </message>
+        <message>
+            <source>Moulded</source>
+            <translation>مقولب</translation>
+        </message>
+        <message>
+            <source>Cones</source>
+            <translation>مخاريط</translation>
+        </message>
+        <message>
+            <source>Past the moving zone</source>
+            <translation>بعد المنطقة المتحركة</translation>
+        </message>
+        <message>
+            <source>Short of the moving zone</source>
+            <translation>قبل المنطقة المتحركة</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>يسار</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>يمين</translation>
+        </message>
+        <message>
+            <source>Both</source>
+            <translation>كلاهما</translation>
+        </message>
+        <message>
+            <source>Front</source>
+            <translation>أمامي</translation>
+        </message>
+        <message>
+            <source>From the patient's left</source>
+            <translation>من يسار المريض</translation>
+        </message>
+        <message>
+            <source>From the patient's right</source>
+            <translation>من يمين المريض</translation>
+        </message>
+        <message>
+            <source>Lidocaine with epinephrine</source>
+            <translation>ليدوكائين مع إبينفرين</translation>
+        </message>
+        <message>
+            <source>Lidocaine, plain</source>
+            <translation>ليدوكائين دون إضافة</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>تمت رؤيتها</translation>
+        </message>
+        <message>
+            <source>Taken</source>
+            <translation>تم التولّي</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>تم الاتصال</translation>
+        </message>
+        <message>
+            <source>Visit brought forward</source>
+            <translation>قُدّم الموعد</translation>
+        </message>
+        <message>
+            <source>Closed</source>
+            <translation>مغلق</translation>
+        </message>
+        <message>
+            <source>Reopened</source>
+            <translation>أُعيد فتحها</translation>
+        </message>
+        <message>
+            <source>Reassured: usual course, explained</source>
+            <translation>طُمئن: مسار معتاد، شُرح له</translation>
+        </message>
+        <message>
+            <source>Advised: told what to do at home</source>
+            <translation>نُصح: قيل له ما يفعله في البيت</translation>
+        </message>
+        <message>
+            <source>Treated in the clinic</source>
+            <translation>عولج في العيادة</translation>
+        </message>
+        <message>
+            <source>Sent to urgent care</source>
+            <translation>أُرسل إلى الرعاية العاجلة</translation>
+        </message>
+        <message>
+            <source>Not reached</source>
+            <translation>لم يُعثر عليه</translation>
+        </message>
+        <message>
+            <source>Very much better</source>
+            <translation>أفضل كثيرًا جدًا</translation>
+        </message>
+        <message>
+            <source>Much better</source>
+            <translation>أفضل بكثير</translation>
+        </message>
+        <message>
+            <source>Better</source>
+            <translation>أفضل</translation>
+        </message>
+        <message>
+            <source>Unchanged</source>
+            <translation>دون تغيّر</translation>
+        </message>
+        <message>
+            <source>Worse</source>
+            <translation>أسوأ</translation>
+        </message>
+        <message>
+            <source>Haematoma</source>
+            <translation>ورم دموي</translation>
+        </message>
+        <message>
+            <source>Infection</source>
+            <translation>عدوى</translation>
+        </message>
+        <message>
+            <source>Thread end out</source>
+            <translation>خروج طرف خيط</translation>
+        </message>
+        <message>
+            <source>Lasting puckering</source>
+            <translation>انكماش دائم</translation>
+        </message>
+        <message>
+            <source>Visible thread</source>
+            <translation>خيط ظاهر</translation>
+        </message>
+        <message>
+            <source>Nerve weakness</source>
+            <translation>ضعف عصب</translation>
+        </message>
+        <message>
+            <source>Lasting numbness</source>
+            <translation>خدر دائم</translation>
+        </message>
+        <message>
+            <source>Salivary leak</source>
+            <translation>تسرّب لعابي</translation>
+        </message>
+        <message>
+            <source>Skin injury</source>
+            <translation>إصابة جلدية</translation>
+        </message>
+        <message>
+            <source>Asymmetry</source>
+            <translation>عدم تناظر</translation>
+        </message>
+        <message>
+            <source>Other, see note</source>
+            <translation>أخرى، انظر الملاحظة</translation>
+        </message>
+        <message>
+            <source>That passphrase does not open this vault.</source>
+            <translation>عبارة المرور هذه لا تفتح هذه الخزنة.</translation>
+        </message>
+        <message>
+            <source>Too many tries. Wait a moment, then try again.</source>
+            <translation>محاولات كثيرة. انتظر لحظة ثم حاول مجددًا.</translation>
+        </message>
+        <message>
+            <source>The vault on this computer is damaged. Nothing was changed. Restore it from a backup.</source>
+            <translation>الخزنة على هذا الحاسوب تالفة. لم يتغير شيء. استعدها من نسخة احتياطية.</translation>
+        </message>
+        <message>
+            <source>The disk is full. Nothing was saved. Free some space and try again.</source>
+            <translation>القرص ممتلئ. لم يُحفظ شيء. أفرغ بعض المساحة ثم حاول مجددًا.</translation>
+        </message>
+        <message>
+            <source>The disk reported an error. Nothing was saved.</source>
+            <translation>أبلغ القرص عن خطأ. لم يُحفظ شيء.</translation>
+        </message>
+        <message>
+            <source>The hub cannot be reached. What you record is kept here and sent later.</source>
+            <translation>لا يمكن الوصول إلى المحور. ما تسجّله محفوظ هنا ويُرسل لاحقًا.</translation>
+        </message>
+        <message>
+            <source>Something arrived that is not genuine. It was kept apart and not used.</source>
+            <translation>وصل شيء غير أصيل. عُزل ولم يُستخدم.</translation>
+        </message>
+        <message>
+            <source>Its time is over. Start again.</source>
+            <translation>انتهى وقته. ابدأ من جديد.</translation>
+        </message>
+        <message>
+            <source>There is one already.</source>
+            <translation>يوجد واحد من قبل.</translation>
+        </message>
+        <message>
+            <source>It is not there.</source>
+            <translation>غير موجود.</translation>
+        </message>
+        <message>
+            <source>The vault is locked. Unlock it first.</source>
+            <translation>الخزنة مقفلة. افتحها أولًا.</translation>
+        </message>
+        <message>
+            <source>It was refused.</source>
+            <translation>رُفض.</translation>
+        </message>
+        <message>
+            <source>Something is missing or out of range: %1</source>
+            <translation>شيء ناقص أو خارج المجال: %1</translation>
+        </message>
+        <message>
+            <source>This needs a newer version of the program.</source>
+            <translation>يحتاج هذا إلى إصدار أحدث من البرنامج.</translation>
+        </message>
+        <message>
+            <source>That is too long.</source>
+            <translation>هذا طويل جدًا.</translation>
+        </message>
+        <message>
+            <source>That is not possible now.</source>
+            <translation>هذا غير ممكن الآن.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::app::DeskProgram</name>
+        <message>
+            <source>Who is at the desk?</source>
+            <translation>من على المكتب؟</translation>
+        </message>
+        <message>
+            <source>Queue</source>
+            <translation>القائمة</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>المسارات</translation>
+        </message>
+        <message>
+            <source>Treatment</source>
+            <translation>المعالجة</translation>
+        </message>
+        <message>
+            <source>Link a phone</source>
+            <translation>ربط هاتف</translation>
+        </message>
+        <message>
+            <source>Course</source>
+            <translation>المسار</translation>
+        </message>
+        <message>
+            <source>Follow-up</source>
+            <translation>المراجعة</translation>
+        </message>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>ورقة المراجعة</translation>
+        </message>
+        <message>
+            <source>Protocols</source>
+            <translation>البروتوكولات</translation>
+        </message>
+        <message>
+            <source>Clinic</source>
+            <translation>العيادة</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>الإعدادات</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicEditor</name>
+        <message>
+            <source>The clinic's name.</source>
+            <translation>اسم العيادة.</translation>
+        </message>
+        <message>
+            <source>The clinic's phone number.</source>
+            <translation>رقم هاتف العيادة.</translation>
+        </message>
+        <message>
+            <source>The emergency number, digits only, for example 112.</source>
+            <translation>رقم الطوارئ، أرقام فقط، مثل 112.</translation>
+        </message>
+        <message>
+            <source>At least one person who works at the desk.</source>
+            <translation>شخص واحد على الأقل يعمل على المكتب.</translation>
+        </message>
+        <message>
+            <source>The fingerprint of the hub's key: 64 digits 0 to 9 and A to F.</source>
+            <translation>بصمة مفتاح المحور: 64 خانة من 0 إلى 9 ومن A إلى F.</translation>
+        </message>
+        <message>
+            <source>No number is recorded yet.</source>
+            <translation>لم يُسجَّل رقم بعد.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>clinic, phone</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>On call: %1</source>
+            <translation>المناوب: %1</translation>
+        </message>
+        <message>
+            <source>Emergency: %1</source>
+            <translation>الطوارئ: %1</translation>
+        </message>
+        <message>
+            <source>Saved, %1</source>
+            <translation>حُفظ، %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseBoard</name>
+        <message>
+            <source>Treated %1 · %2 · %3, version %4</source>
+            <comment>date, threads, protocol, its version</comment>
+            <translation>عولج %1 · %2 · %3، الإصدار %4</translation>
+        </message>
+        <message>
+            <source>Last entry %1</source>
+            <translation>آخر مدخلة %1</translation>
+        </message>
+        <message>
+            <source>No entry yet</source>
+            <translation>لا مدخلة بعد</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Phone linked</source>
+            <translation>الهاتف مربوط</translation>
+        </message>
+        <message>
+            <source>No phone linked</source>
+            <translation>لا هاتف مربوط</translation>
+        </message>
+        <message>
+            <source>No reminder due yet</source>
+            <translation>لا تذكير مستحق بعد</translation>
+        </message>
+        <message>
+            <source>Too long: shorten it before sending.</source>
+            <translation>طويلة جدًا: اختصرها قبل الإرسال.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>لا خيوط</numerusform>
+                <numerusform>خيط واحد</numerusform>
+                <numerusform>خيطان</numerusform>
+                <numerusform>%Ln خيوط</numerusform>
+                <numerusform>%Ln خيطًا</numerusform>
+                <numerusform>%Ln خيط</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”</source>
+            <translation>
+                <numerusform>%1 من %Ln تذكير أُجيب عنه «تم»</numerusform>
+                <numerusform>%1 من تذكير واحد أُجيب عنه «تم»</numerusform>
+                <numerusform>%1 من تذكيرين أُجيب عنهما «تم»</numerusform>
+                <numerusform>%1 من %Ln تذكيرات أُجيب عنها «تم»</numerusform>
+                <numerusform>%1 من %Ln تذكيرًا أُجيب عنها «تم»</numerusform>
+                <numerusform>%1 من %Ln تذكير أُجيب عنها «تم»</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>لا مدخلات جديدة</numerusform>
+                <numerusform>مدخلة جديدة واحدة لم تُفتح بعد</numerusform>
+                <numerusform>مدخلتان جديدتان لم تُفتحا بعد</numerusform>
+                <numerusform>%Ln مدخلات جديدة لم تُفتح بعد</numerusform>
+                <numerusform>%Ln مدخلة جديدة لم تُفتح بعد</numerusform>
+                <numerusform>%Ln مدخلة جديدة لم تُفتح بعد</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>No phone is linked: a message cannot be sent.</source>
+            <translation>لا هاتف مربوط: لا يمكن إرسال رسالة.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseList</name>
+        <message>
+            <source>Treatments that are recorded show up here.</source>
+            <translation>تظهر هنا المعالجات المسجّلة.</translation>
+        </message>
+        <message>
+            <source>No patient and no lot number matches.</source>
+            <translation>لا اسم ولا رقم تشغيلة يطابق.</translation>
+        </message>
+        <message>
+            <source>Treated %1</source>
+            <translation>عولج %1</translation>
+        </message>
+        <message>
+            <source>last entry %1 ago</source>
+            <translation>آخر مدخلة قبل %1</translation>
+        </message>
+        <message>
+            <source>no entry yet</source>
+            <translation>لا مدخلة بعد</translation>
+        </message>
+        <message>
+            <source>Closed</source>
+            <translation>مغلق</translation>
+        </message>
+        <message>
+            <source>Phone linked, %1</source>
+            <translation>الهاتف مربوط، %1</translation>
+        </message>
+        <message>
+            <source>No phone linked</source>
+            <translation>لا هاتف مربوط</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) not read</source>
+            <translation>
+                <numerusform>لا رسائل غير مقروءة</numerusform>
+                <numerusform>رسالة واحدة غير مقروءة</numerusform>
+                <numerusform>رسالتان غير مقروءتين</numerusform>
+                <numerusform>%Ln رسائل غير مقروءة</numerusform>
+                <numerusform>%Ln رسالة غير مقروءة</numerusform>
+                <numerusform>%Ln رسالة غير مقروءة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>لا مسارات</numerusform>
+                <numerusform>مسار واحد</numerusform>
+                <numerusform>مساران</numerusform>
+                <numerusform>%Ln مسارات</numerusform>
+                <numerusform>%Ln مسارًا</numerusform>
+                <numerusform>%Ln مسار</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CurveBoard</name>
+        <message>
+            <source>L %1  R %2</source>
+            <comment>last scores, left and right</comment>
+            <translation>يس %1  يم %2</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>اليسار: %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>اليمين: %1.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>usual range</comment>
+            <translation>من %1 إلى %2</translation>
+        </message>
+        <message>
+            <source>entered late</source>
+            <translation>أُدخلت متأخرة</translation>
+        </message>
+        <message>
+            <source>amended</source>
+            <translation>معدّلة</translation>
+        </message>
+        <message>
+            <source>%1, %2: left %3, right %4, usual %5. %6</source>
+            <comment>day, time, scores, usual range, note</comment>
+            <translation>%1، %2: يسار %3، يمين %4، المعتاد %5. %6</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::FollowUpEditor</name>
+        <message>
+            <source>Recorded by %1, %2</source>
+            <translation>سجّلها %1، %2</translation>
+        </message>
+        <message>
+            <source>1, not at all</source>
+            <translation>1، غير راضٍ إطلاقًا</translation>
+        </message>
+        <message>
+            <source>2, a little</source>
+            <translation>2، قليلًا</translation>
+        </message>
+        <message>
+            <source>3, fairly</source>
+            <translation>3، إلى حد ما</translation>
+        </message>
+        <message>
+            <source>4, mostly</source>
+            <translation>4، غالبًا</translation>
+        </message>
+        <message>
+            <source>5, fully</source>
+            <translation>5، تمامًا</translation>
+        </message>
+        <message>
+            <source>Choose how the result compares with before.</source>
+            <translation>اختر كيف تبدو النتيجة مقارنة بما قبل.</translation>
+        </message>
+        <message>
+            <source>Ask the patient how satisfied they are.</source>
+            <translation>اسأل المريض عن مدى رضاه.</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>قل من على المكتب.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HubWatch</name>
+        <message>
+            <source>Not heard from the hub yet</source>
+            <translation>لا خبر من المحور بعد</translation>
+        </message>
+        <message>
+            <source>Last heard from the hub: %1</source>
+            <translation>آخر اتصال بالمحور: %1</translation>
+        </message>
+        <message>
+            <source>A phone sent two different histories. Do not rely on its entries; call the patient.</source>
+            <translation>أرسل أحد الهواتف سجلّين مختلفين. لا تعتمد على مدخلاته؛ اتصل بالمريض.</translation>
+        </message>
+        <message>
+            <source>A message from a phone is missing. The queue may be incomplete.</source>
+            <translation>رسالة من أحد الهواتف مفقودة. قد تكون القائمة ناقصة.</translation>
+        </message>
+        <message>
+            <source>The queue may be out of date: nothing was heard for over a day.</source>
+            <translation>قد تكون القائمة قديمة: لا أخبار منذ أكثر من يوم.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) could not be verified and were set apart.</source>
+            <translation>
+                <numerusform>لا رسائل معزولة.</numerusform>
+                <numerusform>رسالة واحدة تعذّر التحقق منها وعُزلت.</numerusform>
+                <numerusform>رسالتان تعذّر التحقق منهما وعُزلتا.</numerusform>
+                <numerusform>%Ln رسائل تعذّر التحقق منها وعُزلت.</numerusform>
+                <numerusform>%Ln رسالة تعذّر التحقق منها وعُزلت.</numerusform>
+                <numerusform>%Ln رسالة تعذّر التحقق منها وعُزلت.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PairingBoard</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1، الإصدار %2</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>اكتبها سنة-شهر-يوم، مثل 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>First enter the numbers to call on the Clinic page: the phone shows them with every warning.</source>
+            <translation>أدخل أولًا أرقام الاتصال في صفحة العيادة: يعرضها الهاتف مع كل تحذير.</translation>
+        </message>
+        <message>
+            <source>Choose a protocol and a day for the follow-up.</source>
+            <translation>اختر بروتوكولًا ويومًا للمراجعة.</translation>
+        </message>
+        <message>
+            <source>Link a phone</source>
+            <translation>ربط هاتف</translation>
+        </message>
+        <message>
+            <source>Making a code</source>
+            <translation>جارٍ إنشاء الرمز</translation>
+        </message>
+        <message>
+            <source>Let the patient scan this code</source>
+            <translation>دع المريض يمسح هذا الرمز</translation>
+        </message>
+        <message>
+            <source>Compare the numbers</source>
+            <translation>قارن الأرقام</translation>
+        </message>
+        <message>
+            <source>Linking</source>
+            <translation>جارٍ الربط</translation>
+        </message>
+        <message>
+            <source>The phone is linked</source>
+            <translation>الهاتف مربوط</translation>
+        </message>
+        <message>
+            <source>Stop: this code was used twice</source>
+            <translation>توقّف: استُخدم هذا الرمز مرتين</translation>
+        </message>
+        <message>
+            <source>The code has run out</source>
+            <translation>انتهت صلاحية الرمز</translation>
+        </message>
+        <message>
+            <source>No code could be made</source>
+            <translation>تعذّر إنشاء رمز</translation>
+        </message>
+        <message>
+            <source>The hub takes the offer. This takes a moment.</source>
+            <translation>يستلم المحور العرض. يستغرق ذلك لحظة.</translation>
+        </message>
+        <message>
+            <source>If the camera does not work, the code below can be typed instead. It works once.</source>
+            <translation>إن لم تعمل الكاميرا يمكن كتابة الرمز بدلًا منها. يعمل مرة واحدة.</translation>
+        </message>
+        <message>
+            <source>Read the six digits on the patient's phone. Only if they are the same is it the right phone.</source>
+            <translation>اقرأ الأرقام الستة على هاتف المريض. لا يكون الهاتف الصحيح إلا إذا تطابقت.</translation>
+        </message>
+        <message>
+            <source>The course, its care plan and the numbers to call go to the phone.</source>
+            <translation>المسار وخطة العناية وأرقام الاتصال تنتقل إلى الهاتف.</translation>
+        </message>
+        <message>
+            <source>The course, its care plan and the numbers to call are on their way. The page of the course shows when the first entry arrives.</source>
+            <translation>المسار وخطة العناية وأرقام الاتصال في الطريق. تُظهر صفحة المسار متى تصل أول مدخلة.</translation>
+        </message>
+        <message>
+            <source>Somebody else may have read the code. Nothing was linked. Make a new code out of other people's sight.</source>
+            <translation>ربما قرأ شخص آخر الرمز. لم يُربط شيء. أنشئ رمزًا جديدًا بعيدًا عن أعين الآخرين.</translation>
+        </message>
+        <message>
+            <source>A code is valid for ten minutes. Nothing was linked. Make a new one.</source>
+            <translation>الرمز صالح عشر دقائق. لم يُربط شيء. أنشئ رمزًا جديدًا.</translation>
+        </message>
+        <message>
+            <source>Try again.</source>
+            <translation>حاول مجددًا.</translation>
+        </message>
+        <message>
+            <source>Valid for %1:%2</source>
+            <comment>minutes:seconds</comment>
+            <translation>صالح لمدة %1:%2</translation>
+        </message>
+        <message>
+            <source>First name the hub on the Clinic page.</source>
+            <translation>سمِّ المحور أولًا في صفحة العيادة.</translation>
+        </message>
+        <message>
+            <source>The patient opens the diary, which asks for a code. Do this together, in the same room.</source>
+            <translation>يفتح المريض اليوميات التي تطلب رمزًا. افعلا ذلك معًا في الغرفة نفسها.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolBoard</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1، الإصدار %2</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
+            <translation>عُويرت العتبات على %1، بحيث لا تتجاوز %2 إنذارات كاذبة في 100 مسار بلا مضاعفات.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueBoard</name>
+        <message>
+            <source>Taken by %1</source>
+            <translation>تولاها %1</translation>
+        </message>
+        <message>
+            <source>Nobody has taken it</source>
+            <translation>لم يتولَّها أحد</translation>
+        </message>
+        <message>
+            <source>Last entry %1 ago</source>
+            <translation>آخر مدخلة قبل %1</translation>
+        </message>
+        <message>
+            <source>No entry yet</source>
+            <translation>لا مدخلة بعد</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
+            <comment>urgency, name, day, title, reason, since, taken</comment>
+            <translation>%1: %2، %3. %4. %5 منذ %6. %7.</translation>
+        </message>
+        <message>
+            <source>Not heard from: silence is not good news</source>
+            <translation>بلا أخبار: الصمت ليس خبرًا جيدًا</translation>
+        </message>
+        <message>
+            <source>Everyone %1</source>
+            <translation>الكل %1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>urgency, count</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Not heard from</source>
+            <translation>بلا أخبار</translation>
+        </message>
+        <message>
+            <source>Nobody waits</source>
+            <translation>لا أحد ينتظر</translation>
+        </message>
+        <message>
+            <source>No match</source>
+            <translation>لا تطابق</translation>
+        </message>
+        <message>
+            <source>Nobody waits for an answer</source>
+            <translation>لا أحد ينتظر جوابًا</translation>
+        </message>
+        <message>
+            <source>Clear the search to see the others.</source>
+            <translation>امسح البحث لترى الآخرين.</translation>
+        </message>
+        <message>
+            <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
+            <translation>تظهر المسارات هنا حين تستدعي علامة تحذير أو قاعدة أو صمت إلقاء نظرة.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, finding</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Closed: %1</source>
+            <translation>أُغلق: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>و%Ln غيرها</numerusform>
+                <numerusform>و%Ln غيرها</numerusform>
+                <numerusform>و%Ln غيرها</numerusform>
+                <numerusform>و%Ln غيرها</numerusform>
+                <numerusform>و%Ln غيرها</numerusform>
+                <numerusform>و%Ln غيرها</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+                <numerusform>%Ln غير مفتوحة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln emergency(ies)</source>
+            <translation>
+                <numerusform>لا طوارئ</numerusform>
+                <numerusform>حالة طوارئ واحدة</numerusform>
+                <numerusform>حالتا طوارئ</numerusform>
+                <numerusform>%Ln حالات طوارئ</numerusform>
+                <numerusform>%Ln حالة طوارئ</numerusform>
+                <numerusform>%Ln حالة طوارئ</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln to call now</source>
+            <translation>
+                <numerusform>%Ln للاتصال الآن</numerusform>
+                <numerusform>%Ln للاتصال الآن</numerusform>
+                <numerusform>%Ln للاتصال الآن</numerusform>
+                <numerusform>%Ln للاتصال الآن</numerusform>
+                <numerusform>%Ln للاتصال الآن</numerusform>
+                <numerusform>%Ln للاتصال الآن</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the next working day</source>
+            <translation>
+                <numerusform>%Ln ليوم العمل التالي</numerusform>
+                <numerusform>%Ln ليوم العمل التالي</numerusform>
+                <numerusform>%Ln ليوم العمل التالي</numerusform>
+                <numerusform>%Ln ليوم العمل التالي</numerusform>
+                <numerusform>%Ln ليوم العمل التالي</numerusform>
+                <numerusform>%Ln ليوم العمل التالي</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the follow-up</source>
+            <translation>
+                <numerusform>%Ln للمراجعة</numerusform>
+                <numerusform>%Ln للمراجعة</numerusform>
+                <numerusform>%Ln للمراجعة</numerusform>
+                <numerusform>%Ln للمراجعة</numerusform>
+                <numerusform>%Ln للمراجعة</numerusform>
+                <numerusform>%Ln للمراجعة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not heard from</source>
+            <translation>
+                <numerusform>%Ln بلا أخبار</numerusform>
+                <numerusform>%Ln بلا أخبار</numerusform>
+                <numerusform>%Ln بلا أخبار</numerusform>
+                <numerusform>%Ln بلا أخبار</numerusform>
+                <numerusform>%Ln بلا أخبار</numerusform>
+                <numerusform>%Ln بلا أخبار</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln hidden by the search</source>
+            <translation>
+                <numerusform>%Ln أخفاها البحث</numerusform>
+                <numerusform>%Ln أخفاها البحث</numerusform>
+                <numerusform>%Ln أخفاها البحث</numerusform>
+                <numerusform>%Ln أخفاها البحث</numerusform>
+                <numerusform>%Ln أخفاها البحث</numerusform>
+                <numerusform>%Ln أخفاها البحث</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SheetBoard</name>
+        <message>
+            <source>Save the sheet</source>
+            <translation>حفظ الورقة</translation>
+        </message>
+        <message>
+            <source>PDF files (*.pdf)</source>
+            <translation>ملفات PDF (*.pdf)</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
+            <translation>حُفظت باسم %1. الملف غير مشفّر: احفظه كما تحفظ ملف المريض.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::StepValue</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>من %1 إلى %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TreatmentEditor</name>
+        <message>
+            <source>Patient</source>
+            <translation>المريض</translation>
+        </message>
+        <message>
+            <source>Threads</source>
+            <translation>الخيوط</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>التخدير</translation>
+        </message>
+        <message>
+            <source>Care and consent</source>
+            <translation>العناية والموافقة</translation>
+        </message>
+        <message>
+            <source>Draft kept on this computer, %1</source>
+            <translation>المسودة محفوظة على هذا الحاسوب، %1</translation>
+        </message>
+        <message>
+            <source>Choose or register the patient.</source>
+            <translation>اختر المريض أو سجّله.</translation>
+        </message>
+        <message>
+            <source>Draw at least one thread.</source>
+            <translation>ارسم خيطًا واحدًا على الأقل.</translation>
+        </message>
+        <message>
+            <source>Note that consent was given.</source>
+            <translation>سجّل أن الموافقة أُعطيت.</translation>
+        </message>
+        <message>
+            <source>Note that the cautions were explained.</source>
+            <translation>سجّل أن المحاذير شُرحت.</translation>
+        </message>
+        <message>
+            <source>The weight is not a number of kilograms.</source>
+            <translation>الوزن ليس عددًا بالكيلوغرام.</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 ٪</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>اكتبها سنة-شهر-يوم، مثل 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>This thread was past its expiry on the day of the treatment.</source>
+            <translation>كان هذا الخيط منتهي الصلاحية يوم المعالجة.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UnlockBoard</name>
+        <message>
+            <source>Unlock the desk</source>
+            <translation>فتح قفل المكتب</translation>
+        </message>
+        <message>
+            <source>Set up the desk</source>
+            <translation>إعداد المكتب</translation>
+        </message>
+        <message>
+            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
+            <translation>كل ما يخص المرضى مشفّر على هذا الحاسوب حتى تفتحه.</translation>
+        </message>
+        <message>
+            <source>The two are not the same.</source>
+            <translation>العبارتان غير متطابقتين.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <translation>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
+                <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
+                <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
+                <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
+                <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
+                <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::face::FaceChart</name>
+        <message>
+            <source>Entry point set. Cursor %1 across, %2 down: Space sets the end.</source>
+            <translation>وُضعت نقطة الدخول. المؤشر %1 عرضًا، %2 نزولًا: المسافة تضع النهاية.</translation>
+        </message>
+        <message>
+            <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
+            <translation>المؤشر %1 عرضًا، %2 نزولًا: المسافة تضع نقطة الدخول.</translation>
+        </message>
+    </context>
+</TS>

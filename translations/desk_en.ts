@@ -1,0 +1,311 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en_GB" sourcelanguage="en">
+    <context>
+        <name>Charts</name>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): too few, only %Ln course(s) behind it</source>
+            <translation>
+                <numerusform>Usual range, 10th to 90th of 100 patients (%1): too few, only %Ln course behind it</numerusform>
+                <numerusform>Usual range, 10th to 90th of 100 patients (%1): too few, only %Ln courses behind it</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): from %Ln course(s), learned %2</source>
+            <translation>
+                <numerusform>Usual range, 10th to 90th of 100 patients (%1): from %Ln course, learned %2</numerusform>
+                <numerusform>Usual range, 10th to 90th of 100 patients (%1): from %Ln courses, learned %2</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %Ln score(s), day %2 to day %3.</source>
+            <translation>
+                <numerusform>%1: %Ln score, day %2 to day %3.</numerusform>
+                <numerusform>%1: %Ln scores, day %2 to day %3.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Dose</name>
+        <message numerus="yes">
+            <source>More than %1 mL along track %2 (common practice, no source)</source>
+            <translation>
+                <numerusform>More than %1 mL along track %2 (common practice, no source)</numerusform>
+                <numerusform>More than %1 mL along tracks %2 (common practice, no source)</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Findings</name>
+        <message numerus="yes">
+            <source>No entry for %Ln day(s).</source>
+            <translation>
+                <numerusform>No entry for %Ln day.</numerusform>
+                <numerusform>No entry for %Ln days.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacementList</name>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>%Ln thread</numerusform>
+                <numerusform>%Ln threads</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Protocols</name>
+        <message numerus="yes">
+            <source>reminds every %Ln day(s) at %1</source>
+            <translation>
+                <numerusform>reminds every day at %1</numerusform>
+                <numerusform>reminds every %Ln days at %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s)</source>
+            <translation>
+                <numerusform>at least %Ln point</numerusform>
+                <numerusform>at least %Ln points</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) above the lowest, from day %1 on</source>
+            <translation>
+                <numerusform>at least %Ln point above the lowest, from day %1 on</numerusform>
+                <numerusform>at least %Ln points above the lowest, from day %1 on</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) between the sides</source>
+            <translation>
+                <numerusform>at least %Ln point between the sides</numerusform>
+                <numerusform>at least %Ln points between the sides</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s)</source>
+            <translation>
+                <numerusform>from day %1 on, at least %Ln point</numerusform>
+                <numerusform>from day %1 on, at least %Ln points</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>after %Ln day(s)</source>
+            <translation>
+                <numerusform>after %Ln day</numerusform>
+                <numerusform>after %Ln days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Questions</name>
+        <message numerus="yes">
+            <source>%Ln entry(ies) not opened yet.</source>
+            <translation>
+                <numerusform>%Ln entry not opened yet.</numerusform>
+                <numerusform>%Ln entries not opened yet.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) from the patient not read yet.</source>
+            <translation>
+                <numerusform>%Ln message from the patient not read yet.</numerusform>
+                <numerusform>%Ln messages from the patient not read yet.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s) without a lot number.</source>
+            <translation>
+                <numerusform>%Ln thread without a lot number.</numerusform>
+                <numerusform>%Ln threads without a lot number.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Sheet</name>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”.</source>
+            <translation>
+                <numerusform>%1 of %Ln reminder answered “done”.</numerusform>
+                <numerusform>%1 of %Ln reminders answered “done”.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln entry</numerusform>
+                <numerusform>%Ln entries</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>on %Ln day(s)</source>
+            <translation>
+                <numerusform>on %Ln day</numerusform>
+                <numerusform>on %Ln days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Times</name>
+        <message numerus="yes">
+            <source>%Ln min</source>
+            <translation>
+                <numerusform>%Ln min</numerusform>
+                <numerusform>%Ln min</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln h</source>
+            <translation>
+                <numerusform>%Ln h</numerusform>
+                <numerusform>%Ln h</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln day(s)</source>
+            <translation>
+                <numerusform>%Ln day</numerusform>
+                <numerusform>%Ln days</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseBoard</name>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>%Ln thread</numerusform>
+                <numerusform>%Ln threads</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”</source>
+            <translation>
+                <numerusform>%1 of %Ln reminder answered “done”</numerusform>
+                <numerusform>%1 of %Ln reminders answered “done”</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>%Ln new entry, not opened yet</numerusform>
+                <numerusform>%Ln new entries, not opened yet</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseList</name>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln not opened</numerusform>
+                <numerusform>%Ln not opened</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) not read</source>
+            <translation>
+                <numerusform>%Ln message not read</numerusform>
+                <numerusform>%Ln messages not read</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln course</numerusform>
+                <numerusform>%Ln courses</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HubWatch</name>
+        <message numerus="yes">
+            <source>%Ln message(s) could not be verified and were set apart.</source>
+            <translation>
+                <numerusform>%Ln message could not be verified and was set apart.</numerusform>
+                <numerusform>%Ln messages could not be verified and were set apart.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueBoard</name>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>and %Ln more</numerusform>
+                <numerusform>and %Ln more</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln not opened</numerusform>
+                <numerusform>%Ln not opened</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln emergency(ies)</source>
+            <translation>
+                <numerusform>%Ln emergency</numerusform>
+                <numerusform>%Ln emergencies</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln to call now</source>
+            <translation>
+                <numerusform>%Ln to call now</numerusform>
+                <numerusform>%Ln to call now</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the next working day</source>
+            <translation>
+                <numerusform>%Ln for the next working day</numerusform>
+                <numerusform>%Ln for the next working day</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the follow-up</source>
+            <translation>
+                <numerusform>%Ln for the follow-up</numerusform>
+                <numerusform>%Ln for the follow-up</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not heard from</source>
+            <translation>
+                <numerusform>%Ln not heard from</numerusform>
+                <numerusform>%Ln not heard from</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln hidden by the search</source>
+            <translation>
+                <numerusform>%Ln hidden by the search</numerusform>
+                <numerusform>%Ln hidden by the search</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UnlockBoard</name>
+        <message numerus="yes">
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <translation>
+                <numerusform>Choose a passphrase of at least %Ln character. It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</numerusform>
+                <numerusform>Choose a passphrase of at least %Ln characters. It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>Too short: at least %Ln character.</numerusform>
+                <numerusform>Too short: at least %Ln characters.</numerusform>
+            </translation>
+        </message>
+    </context>
+</TS>
