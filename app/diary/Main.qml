@@ -42,15 +42,9 @@ ApplicationWindow {
             focus: true
             Layout.fillWidth: true
             Layout.fillHeight: true
-            Component.onCompleted: page.setSource(root.program.pageSource, { program: root.program })
+            property url shown: root.program.pageSource
 
-            Connections {
-                target: root.program
-
-                property url shown: root.program.pageSource
-
-                onShownChanged: page.setSource(root.program.pageSource, { program: root.program })
-            }
+            onShownChanged: page.setSource(page.shown, { program: root.program })
         }
         NoticeLine {
             program: root.program

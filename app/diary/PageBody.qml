@@ -6,23 +6,23 @@ import QtQuick.Controls.Basic
 import QtQuick.Layouts
 import Ebbline.Theme
 
-ColumnLayout {
+FocusScope {
     id: root
 
     default property alias body: column.data
     property alias foot: feet.data
     readonly property real bodyWidth: column.width
 
-    spacing: 0
-
     Flickable {
         id: area
 
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: feet.top
         contentHeight: column.implicitHeight + Theme.gap + Theme.gapLarge
         clip: true
         boundsBehavior: Flickable.StopAtBounds
-        Layout.fillWidth: true
-        Layout.fillHeight: true
         ScrollBar.vertical: ScrollBar {
             policy: area.contentHeight > area.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
             Accessible.ignored: true
@@ -40,13 +40,10 @@ ColumnLayout {
     ColumnLayout {
         id: feet
 
+        x: (root.width - width) / 2
+        width: Math.min(root.width - 2 * Theme.gap, 560)
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: feet.implicitHeight > 0 ? Theme.gap : 0
         spacing: Theme.gapSmall
-        Layout.fillWidth: true
-        Layout.maximumWidth: 560
-        Layout.alignment: Qt.AlignHCenter
-        Layout.leftMargin: Theme.gap
-        Layout.rightMargin: Theme.gap
-        Layout.topMargin: Theme.gapSmall
-        Layout.bottomMargin: Theme.gap
     }
 }

@@ -11,14 +11,14 @@ ColumnLayout {
 
     required property var modelData
     required property EntryBoard board
-    readonly property bool left: root.modelData.side === 1
+    readonly property bool onLeft: root.modelData.side === 1
 
     spacing: Theme.gapSmall
 
     Words {
         text: root.modelData.name
         strong: true
-        color: root.left ? Theme.left : Theme.right
+        color: root.onLeft ? Theme.left : Theme.right
         horizontalAlignment: Text.AlignHCenter
         Layout.fillWidth: true
     }
@@ -37,7 +37,7 @@ ColumnLayout {
                 points: modelData
                 chosen: root.modelData.points === modelData
                 wet: root.modelData.points > modelData
-                tone: root.left ? Theme.left : Theme.right
+                tone: root.onLeft ? Theme.left : Theme.right
                 question: root.board.question + " " + root.modelData.name
                 onClicked: root.board.answer(root.modelData.side, modelData)
                 Layout.fillWidth: true

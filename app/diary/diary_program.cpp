@@ -87,7 +87,7 @@ QString DiaryProgram::pageTitle() const
     case Page::join: return tr("Join your clinic");
     case Page::today: return m_today.day();
     case Page::entry: return m_entry.isAmending() ? tr("Correct this entry") : tr("How is it?");
-    case Page::warning: return m_warning.title();
+    case Page::warning: return {};  // the page says it itself, large
     case Page::call: return tr("Whom to call");
     case Page::history: return tr("What I wrote");
     case Page::notes: return tr("Notes with the clinic");

@@ -11,7 +11,7 @@ namespace ebbline::diaryapp {
 
 namespace {
 
-QString tr(const char* text)
+QString said(const char* text)
 {
     return QCoreApplication::translate("DiaryAdvice", text);
 }
@@ -19,10 +19,10 @@ QString tr(const char* text)
 QString titleFor(recovery::Urgency urgency)
 {
     switch (urgency) {
-    case recovery::Urgency::emergency: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Call the emergency number now"));
-    case recovery::Urgency::callNow: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Call your clinic now"));
-    case recovery::Urgency::nextWorkingDay: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Your clinic should hear of this"));
-    case recovery::Urgency::atReview: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Bring this up at your visit"));
+    case recovery::Urgency::emergency: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Call the emergency number now"));
+    case recovery::Urgency::callNow: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Call your clinic now"));
+    case recovery::Urgency::nextWorkingDay: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your clinic should hear of this"));
+    case recovery::Urgency::atReview: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Bring this up at your visit"));
     }
     return {};
 }
@@ -30,10 +30,10 @@ QString titleFor(recovery::Urgency urgency)
 QString generalAdvice(recovery::Urgency urgency)
 {
     switch (urgency) {
-    case recovery::Urgency::emergency: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not wait and do not drive yourself. Then tell your clinic."));
-    case recovery::Urgency::callNow: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care."));
-    case recovery::Urgency::nextWorkingDay: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. They answer on the next working day. If it gets worse, call at once."));
-    case recovery::Urgency::atReview: return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. If it gets worse, call."));
+    case recovery::Urgency::emergency: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not wait and do not drive yourself. Then tell your clinic."));
+    case recovery::Urgency::callNow: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care."));
+    case recovery::Urgency::nextWorkingDay: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. They answer on the next working day. If it gets worse, call at once."));
+    case recovery::Urgency::atReview: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. If it gets worse, call."));
     }
     return {};
 }
@@ -42,15 +42,15 @@ QString generalAdvice(recovery::Urgency urgency)
 QString firstAid(const std::string& rule)
 {
     if (rule == "allergy")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "If you were given an adrenaline pen, use it. Lie flat with your legs up. If it is hard to breathe, sit up."));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "If you were given an adrenaline pen, use it. Lie flat with your legs up. If it is hard to breathe, sit up."));
     if (rule == "bleeding")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Keep pressing with a clean cloth."));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Keep pressing with a clean cloth."));
     if (rule == "thread-out")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not pull it and do not cut it. Cover it."));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not pull it and do not cut it. Cover it."));
     if (rule == "fever-with-inflammation")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "This needs to be seen tonight, not tomorrow."));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "This needs to be seen tonight, not tomorrow."));
     if (rule == "face-weakness-early")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call."));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call."));
     return {};
 }
 
@@ -61,11 +61,11 @@ QString reasonOf(const std::string& reason)
     if (const auto sign = recovery::signFromWord(first))
         return signQuestion(*sign);
     if (first == "temperature")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Your temperature is %1 °C.")).arg(QString::fromStdString(reason.substr(space + 1, 4)));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your temperature is %1 °C.")).arg(QString::fromStdString(reason.substr(space + 1, 4)));
     if (first == "pain")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "Your pain is %1 of 10.")).arg(QString::fromStdString(reason.substr(space + 1)));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your pain is %1 of 10.")).arg(QString::fromStdString(reason.substr(space + 1)));
     if (first == "swelling")
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "One side is much more swollen than the other."));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "One side is much more swollen than the other."));
     return QString::fromStdString(reason);
 }
 
@@ -82,17 +82,17 @@ QString reasonOf(const triggers::Finding& finding)
     using enum triggers::Trigger;
     switch (finding.trigger) {
     case level:
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: %3 of 10. Usual on this day is up to %4.")).arg(what, side, number(finding, "score"), number(finding, "usualHigh"));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: %3 of 10. Usual on this day is up to %4.")).arg(what, side, number(finding, "score"), number(finding, "usualHigh"));
     case rebound:
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it went down to %3 and is at %4 again.")).arg(what, side, number(finding, "lowest"), number(finding, "score"));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it went down to %3 and is at %4 again.")).arg(what, side, number(finding, "lowest"), number(finding, "score"));
     case sideDivergence:
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
     case slowRecovery:
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it takes longer than usual to go.")).arg(what, side);
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it takes longer than usual to go.")).arg(what, side);
     case persistentPuckering:
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it is still there.")).arg(what, side);
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it is still there.")).arg(what, side);
     case silence:
-        return tr(QT_TRANSLATE_NOOP("DiaryAdvice", "You have not written for some days."));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "You have not written for some days."));
     }
     return {};
 }

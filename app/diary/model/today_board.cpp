@@ -60,7 +60,7 @@ QString TodayBoard::sent() const
     const patient::EntryState& state = m_today.lastEntry->state;
     switch (state.place) {
     case patient::EntryState::Place::opened:
-        return tr("Your last entry was opened by %1 at %2.")
+        return tr("Your last entry was opened by %1, %2.")
             .arg(QString::fromStdString(state.openedBy), whenText(*state.openedAt, m_today.now));
     case patient::EntryState::Place::withClinic:
         return tr("Your last entry is on the clinic's computer since %1. Nobody has opened it yet.")
