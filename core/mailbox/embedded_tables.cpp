@@ -1,0 +1,57 @@
+#include "core/mailbox/embedded_tables.h"
+
+#include <fstream>
+#include <iterator>
+
+namespace ebbline::mailbox {
+
+const std::array<store::Migration, 1> hubMigrations{R"sql(
+    CREATE TABLE clinic (id INTEGER PRIMARY KEY, root BLOB NOT NULL UNIQUE, hint TEXT NOT NULL) STRICT;
+    CREATE TABLE device (
+        id BLOB PRIMARY KEY, clinic INTEGER NOT NULL REFERENCES clinic(id), key BLOB NOT NULL,
+        role INTEGER NOT NULL, revoked INTEGER NOT NULL DEFAULT 0
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE offer (
+        id BLOB PRIMARY KEY, clinic INTEGER NOT NULL REFERENCES clinic(id), proof BLOB NOT NULL,
+        locator BLOB NOT NULL, bundle BLOB NOT NULL, tag BLOB NOT NULL, expires INTEGER NOT NULL,
+        request BLOB NOT NULL DEFAULT x'', twice INTEGER NOT NULL DEFAULT 0,
+        nonce BLOB NOT NULL DEFAULT x'', link BLOB NOT NULL DEFAULT x''
+    ) STRICT, WITHOUT ROWID;
+    CREATE INDEX offer_locator ON offer (locator);
+    CREATE TABLE mailbox (
+        id BLOB PRIMARY KEY, clinic INTEGER NOT NULL REFERENCES clinic(id), phone BLOB NOT NULL,
+        bytes INTEGER NOT NULL DEFAULT 0, envelopes INTEGER NOT NULL DEFAULT 0
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE envelope (
+        mailbox BLOB NOT NULL, device BLOB NOT NULL, sequence INTEGER NOT NULL, body BLOB NOT NULL,
+        received INTEGER NOT NULL, PRIMARY KEY (mailbox, device, sequence)
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE ack (
+        mailbox BLOB NOT NULL, reader BLOB NOT NULL, device BLOB NOT NULL, sequence INTEGER NOT NULL,
+        at INTEGER NOT NULL, PRIMARY KEY (mailbox, reader, device)
+    ) STRICT, WITHOUT ROWID;
+    )sql"};
+
+Result<crypto::Secret> keyFrom(const std::filesystem::path& file)
+{
+    std::ifstream input(file, std::ios::binary);
+    if (!input) {
+        const crypto::Secret fresh = crypto::Secret::random();
+        std::ofstream output(file, std::ios::binary | std::ios::trunc);
+        std::error_code problem;
+        std::filesystem::permissions(file, std::filesystem::perms::owner_read | std::filesystem::perms::owner_write, problem);
+        output.write(reinterpret_cast<const char*>(fresh.view().data()), crypto::Secret::size);
+        output.flush();
+        if (!output || problem)
+            return fail(Reason::storageFailed, "hub: the key file cannot be written");
+        return fresh.clone();
+    }
+    bytes::Bytes contents(std::istreambuf_iterator<char>(input), {});
+    if (contents.size() != crypto::Secret::size)
+        return fail(Reason::malformed, "hub: the key file must hold 32 bytes");
+    crypto::Secret key = crypto::Secret::from(contents);
+    crypto::wipe(contents);
+    return key;
+}
+
+}  // namespace ebbline::mailbox
