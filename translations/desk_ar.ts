@@ -72,7 +72,7 @@
         </message>
         <message>
             <source>Usual range, 10th to 90th of 100 patients (%1): an assumption, no courses of this clinic behind it</source>
-            <translation>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): افتراض، دون مسارات من هذه العيادة</translation>
+            <translation>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): افتراض، دون مسارات من هذه العيادة</translation>
         </message>
         <message>
             <source>%1: nothing recorded yet.</source>
@@ -97,23 +97,23 @@
         <message numerus="yes">
             <source>Usual range, 10th to 90th of 100 patients (%1): too few, only %Ln course(s) behind it</source>
             <translation>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسار</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط مسار واحد</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط مساران</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسارات</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسارًا</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): قليل جدًا، وراءه فقط %Ln مسار</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): قليل جدًا، وراءه فقط %Ln مسار</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): قليل جدًا، وراءه فقط مسار واحد</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): قليل جدًا، وراءه فقط مساران</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): قليل جدًا، وراءه فقط %Ln مسارات</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): قليل جدًا، وراءه فقط %Ln مسارًا</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): قليل جدًا، وراءه فقط %Ln مسار</numerusform>
             </translation>
         </message>
         <message numerus="yes">
             <source>Usual range, 10th to 90th of 100 patients (%1): from %Ln course(s), learned %2</source>
             <translation>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسار، استُخلص %2</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من مسار واحد، استُخلص %2</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من مسارين، استُخلص %2</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسارات، استُخلص %2</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسارًا، استُخلص %2</numerusform>
-                <numerusform>المجال المعتاد، من العاشر إلى التسعين من 100 مريض (%1): من %Ln مسار، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): من %Ln مسار، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): من مسار واحد، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): من مسارين، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): من %Ln مسارات، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): من %Ln مسارًا، استُخلص %2</numerusform>
+                <numerusform>المجال المعتاد، من العاشر إلى التسعين من ١٠٠ مريض (%1): من %Ln مسار، استُخلص %2</numerusform>
             </translation>
         </message>
         <message numerus="yes">
@@ -1459,7 +1459,7 @@
         </message>
         <message>
             <source>%1 of 5</source>
-            <translation>%1 من 5</translation>
+            <translation>%1 من ٥</translation>
         </message>
         <message>
             <source>none, uncomplicated course</source>
@@ -1632,7 +1632,7 @@
         </message>
         <message>
             <source>As when facing the patient: the patient's right on the left. Score 0 to 10 by day of recovery. Hollow marks: entered late or amended. Missing days are gaps.</source>
-            <translation>كما عند مواجهة المريض: يمين المريض على اليسار. الدرجة 0 إلى 10 بحسب يوم التعافي. العلامات المفرغة: أُدخلت متأخرة أو عُدّلت. الأيام الناقصة فراغات.</translation>
+            <translation>كما عند مواجهة المريض: يمين المريض على اليسار. الدرجة ٠ إلى ١٠ بحسب يوم التعافي. العلامات المفرغة: أُدخلت متأخرة أو عُدّلت. الأيام الناقصة فراغات.</translation>
         </message>
         <message>
             <source>Page %1 of %2</source>
@@ -1818,7 +1818,7 @@
         </message>
         <message>
             <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>ممزوج ببيكربونات 8.4 ٪</translation>
+            <translation>ممزوج ببيكربونات ٨٫٤ ٪</translation>
         </message>
         <message>
             <source>No</source>
@@ -1865,7 +1865,7 @@
         </message>
         <message>
             <source>Right after the treatment, 0 to 10</source>
-            <translation>بعد المعالجة مباشرة، 0 إلى 10</translation>
+            <translation>بعد المعالجة مباشرة، ٠ إلى ١٠</translation>
         </message>
         <message>
             <source>What you see now, on each side of the patient. Leave a dash where you did not look.</source>
@@ -2091,7 +2091,7 @@
         </message>
         <message>
             <source>Still bleeding after 15 minutes of pressure</source>
-            <translation>ما زال ينزف بعد 15 دقيقة من الضغط</translation>
+            <translation>ما زال ينزف بعد ١٥ دقيقة من الضغط</translation>
         </message>
         <message>
             <source>A lump that beats</source>
@@ -2673,23 +2673,23 @@
         </message>
         <message>
             <source>1, not at all</source>
-            <translation>1، غير راضٍ إطلاقًا</translation>
+            <translation>١، غير راضٍ إطلاقًا</translation>
         </message>
         <message>
             <source>2, a little</source>
-            <translation>2، قليلًا</translation>
+            <translation>٢، قليلًا</translation>
         </message>
         <message>
             <source>3, fairly</source>
-            <translation>3، إلى حد ما</translation>
+            <translation>٣، إلى حد ما</translation>
         </message>
         <message>
             <source>4, mostly</source>
-            <translation>4، غالبًا</translation>
+            <translation>٤، غالبًا</translation>
         </message>
         <message>
             <source>5, fully</source>
-            <translation>5، تمامًا</translation>
+            <translation>٥، تمامًا</translation>
         </message>
         <message>
             <source>Choose how the result compares with before.</source>
@@ -2846,7 +2846,7 @@
         </message>
         <message>
             <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
-            <translation>عُويرت العتبات على %1، بحيث لا تتجاوز %2 إنذارات كاذبة في 100 مسار بلا مضاعفات.</translation>
+            <translation>عُويرت العتبات على %1، بحيث لا تتجاوز %2 إنذارات كاذبة في ١٠٠ مسار بلا مضاعفات.</translation>
         </message>
     </context>
     <context>

@@ -183,8 +183,10 @@ void paintChart(QPainter& painter, const QRectF& area, double unitsPerPixel, con
     composeChart(*chart, picture, style);
     const double eventSpace = events.isEmpty() ? 0 : eventLineHeight(events, 0, size.width() * 0.9, style.font) + 6;
     chart->resize(size.width(), size.height() - eventSpace);
-    chart->layout()->activate();
     chart->setPlotArea(chart->rect().marginsRemoved(plotMargins(style)));
+    // The library lays a fixed plot out only with its next layout, which the event loop would bring.
+    chart->layout()->invalidate();
+    chart->layout()->activate();
     scene.setSceneRect(QRectF(QPointF(), size));
     scene.render(&painter, area, scene.sceneRect());
 

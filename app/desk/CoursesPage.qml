@@ -35,6 +35,7 @@ PageFrame {
 
             objectName: "courses"
             anchors.fill: parent
+            anchors.rightMargin: Theme.gap  // for the scroll bar; on the left where text runs from the right
             clip: true
             model: root.program.courses.rows
             activeFocusOnTab: true
@@ -44,11 +45,15 @@ PageFrame {
             Accessible.role: Accessible.List
             Accessible.name: root.program.courses.summary
             ScrollBar.vertical: ScrollBar {
+                parent: list.parent
+                anchors.top: parent.top
+                anchors.bottom: parent.bottom
+                anchors.right: parent.right
                 policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
                 Accessible.ignored: true
             }
             delegate: CourseLine {
-                width: list.width - Theme.gap
+                width: list.width
                 chosen: ListView.isCurrentItem && list.activeFocus
                 onPicked: list.currentIndex = index
                 onOpened: root.program.openCourse(row.key)

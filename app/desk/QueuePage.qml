@@ -51,6 +51,7 @@ PageFrame {
 
             objectName: "queue"
             anchors.fill: parent
+            anchors.rightMargin: Theme.gap  // for the scroll bar; on the left where text runs from the right
             clip: true
             spacing: Theme.gapSmall
             model: root.queue.rows
@@ -63,11 +64,15 @@ PageFrame {
             Accessible.role: Accessible.List
             Accessible.name: root.queue.summary
             ScrollBar.vertical: ScrollBar {
+                parent: list.parent
+                anchors.top: parent.top
+                anchors.bottom: parent.bottom
+                anchors.right: parent.right
                 policy: list.contentHeight > list.height ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff
                 Accessible.ignored: true
             }
             delegate: QueueRow {
-                width: list.width - Theme.gap
+                width: list.width
                 pageHeight: list.height
                 chosen: ListView.isCurrentItem
                 listFocused: list.activeFocus

@@ -1,6 +1,7 @@
 #include "app/desk/model/clinic_editor.h"
 
 #include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
 
 #include <QByteArray>
 #include <QRegularExpression>
@@ -122,11 +123,11 @@ QString ClinicEditor::contactsText() const
         return tr("No number is recorded yet.");
     }
     const auto& contacts = clinic->contacts;
-    QStringList lines{tr("%1: %2", "clinic, phone").arg(QString::fromStdString(contacts.clinicName), QString::fromStdString(contacts.clinicPhone))};
+    QStringList lines{tr("%1: %2", "clinic, phone").arg(QString::fromStdString(contacts.clinicName), leftToRight(contacts.clinicPhone))};
     if (!contacts.onCallPhone.empty()) {
-        lines << tr("On call: %1").arg(QString::fromStdString(contacts.onCallPhone));
+        lines << tr("On call: %1").arg(leftToRight(contacts.onCallPhone));
     }
-    lines << tr("Emergency: %1").arg(QString::fromStdString(contacts.emergencyNumber));
+    lines << tr("Emergency: %1").arg(leftToRight(contacts.emergencyNumber));
     return lines.join(u'\n');
 }
 

@@ -70,7 +70,7 @@ void CourseBoard::refresh()
     const auto now = m_workplace.now();
     const auto& summary = view->summary;
     m_name = QString::fromStdString(summary.patientName);
-    m_phone = QString::fromStdString(summary.patientPhone);
+    m_phone = leftToRight(summary.patientPhone);
     m_day = dayText(summary.day);
     m_linked = summary.linked;
     m_closed = summary.closed;

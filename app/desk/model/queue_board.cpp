@@ -43,7 +43,7 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.urgencyName = urgencyName(row.urgency);
     words.advice = urgencyAdvice(row.urgency);
     words.name = QString::fromStdString(summary.patientName);
-    words.phone = QString::fromStdString(summary.patientPhone);
+    words.phone = leftToRight(summary.patientPhone);
     words.day = dayText(row.day);
     words.title = findingTitle(first);
     words.reason = findingReason(first);

@@ -76,7 +76,7 @@ QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placem
         row.zone = zoneName(placement.zone);
         row.ending = endingName(placement.ending);
         row.thread = threadText(placement);
-        row.lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(QString::fromStdString(placement.lot));
+        row.lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(leftToRight(placement.lot));
         row.volume = Treatment::tr("%1 mL").arg(QLocale().toString(placement.anaestheticMl, 'f', 1));
         row.caution = cautionText(placement);
         row.spoken = Treatment::tr("Thread %1: %2, %3. %4. %5, %6, %7. %8", "number, side, zone, ending, thread, lot, volume, caution")
@@ -106,8 +106,9 @@ QList<RowList::Row> patientRows(const std::vector<records::PatientRegistered>& p
     for (const auto& patient : patients) {
         PatientRow row;
         row.name = QString::fromStdString(patient.name);
-        row.phone = QString::fromStdString(patient.phone);
-        if (search.isEmpty() || row.name.contains(search, Qt::CaseInsensitive) || row.phone.contains(search)) {
+        row.phone = leftToRight(patient.phone);
+        if (search.isEmpty() || row.name.contains(search, Qt::CaseInsensitive)
+            || QString::fromStdString(patient.phone).contains(search)) {
             row.key = keyOf(patient.patient);
             rows.append({row.key, {}, QVariant::fromValue(row)});
         }

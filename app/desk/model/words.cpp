@@ -281,6 +281,13 @@ QString languageName(const QString& code)
     return code == QLatin1String("en") ? QStringLiteral("English") : name;
 }
 
+QString leftToRight(const std::string& text)
+{
+    constexpr QChar isolate(0x2066);
+    constexpr QChar end(0x2069);
+    return text.empty() ? QString() : isolate + QString::fromStdString(text) + end;
+}
+
 QString errorText(const Error& error)
 {
     switch (error.reason) {

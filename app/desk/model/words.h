@@ -36,6 +36,9 @@ QString complicationName(const QString& word);
 /// A language in its own name: "Deutsch".
 QString languageName(const QString& code);
 
+/// Keeps a phone number, a lot or an address in its own order inside text that runs from the right.
+QString leftToRight(const std::string& text);
+
 /// A failure, said to the person at the desk: what is true now and what to do.
 QString errorText(const Error& error);
 

@@ -8,6 +8,7 @@
 #include <QCoreApplication>
 #include <QFontMetricsF>
 #include <QPainter>
+#include <QStyle>
 #include <QTextLayout>
 #include <QTextOption>
 
@@ -35,14 +36,36 @@ face::FacePalette paperFace()
     return {Qt::black, QColor(0x99, 0x99, 0x99), Qt::black, Qt::black, QColor(0x66, 0x66, 0x66), Qt::white, Qt::black};
 }
 
-void drawText(QPainter& painter, const QRectF& box, const QString& text, const QFont& font,
-              Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignTop)
+/// Lays text out in a width and, if there is a painter, draws it. \returns the height.
+/// Measured and drawn by the same lines: a line with Arabic in it is higher than its font says.
+double flowText(QPainter* painter, const QRectF& box, const QString& text, const QFont& font,
+                Qt::LayoutDirection direction, Qt::Alignment alignment = Qt::AlignLeft)
 {
-    painter.setFont(font);
-    QTextOption option(alignment);
+    QTextOption option(QStyle::visualAlignment(direction, alignment));
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-    option.setTextDirection(painter.layoutDirection());
-    painter.drawText(box, text, option);
+    option.setTextDirection(direction);
+    double y = 0;
+    for (const auto& part : text.split(u'\n')) {
+        QTextLayout layout(part, font);
+        layout.setTextOption(option);
+        layout.beginLayout();
+        for (auto line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+            line.setLineWidth(box.width());
+            line.setPosition({0, y});
+            y += std::max(QFontMetricsF(font).lineSpacing(), line.height());
+        }
+        layout.endLayout();
+        if (painter != nullptr) {
+            layout.draw(painter, box.topLeft());
+        }
+    }
+    return y;
+}
+
+void drawText(QPainter& painter, const QRectF& box, const QString& text, const QFont& font,
+              Qt::Alignment alignment = Qt::AlignLeft)
+{
+    flowText(&painter, box, text, font, painter.layoutDirection(), alignment);
 }
 
 }  // namespace
@@ -112,20 +135,8 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
 
 double SheetLayout::textHeight(const QString& text, const QFont& font, double width) const
 {
-    QTextOption option;
-    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-    double height = 0;
-    for (const auto& part : text.split(u'\n')) {
-        QTextLayout layout(part, font);
-        layout.setTextOption(option);
-        layout.beginLayout();
-        for (auto line = layout.createLine(); line.isValid(); line = layout.createLine()) {
-            line.setLineWidth(width);
-            height += QFontMetricsF(font).lineSpacing();
-        }
-        layout.endLayout();
-    }
-    return std::ceil(height) + 2;
+    const auto direction = m_mirrored ? Qt::RightToLeft : Qt::LeftToRight;
+    return std::ceil(flowText(nullptr, QRectF(0, 0, width, 0), text, font, direction)) + 2;
 }
 
 QRectF SheetLayout::mirroredIn(const QRectF& area, double left, double width) const
@@ -274,7 +285,7 @@ void SheetLayout::curves()
                         "Hollow marks: entered late or amended. Missing days are gaps."),
               m_small);
     const double half = (m_page.width() - 2 * margin - 2 * gap) / 2;
-    constexpr double plotHeight = 104;
+    constexpr double plotHeight = 96;  // all seven symptoms on one page
     const auto style = charts::paperStyle(paperFont(9));
     for (int i = 0; i < m_content.curves.size(); ++i) {
         const bool last = i + 1 == m_content.curves.size();
@@ -308,15 +319,15 @@ void SheetLayout::paint(QPainter& painter, int page) const
     painter.setPen(Qt::black);
     const double width = m_page.width() - 2 * margin;
     const QRectF head(margin, margin - 4, width, headHeight - 8);
-    drawText(painter, head, m_content.title + QStringLiteral(" · ") + m_content.clinic, m_small, Qt::AlignLeft | Qt::AlignTop);
+    drawText(painter, head, m_content.title + QStringLiteral(" · ") + m_content.clinic, m_small);
     const QRectF foot(margin, m_page.height() - margin - footHeight + 10, width, footHeight - 6);
     painter.setPen(QPen(hairline, 0.6));
     painter.drawLine(foot.topLeft() - QPointF(0, 3), foot.topRight() - QPointF(0, 3));
     painter.drawLine(head.bottomLeft(), head.bottomRight());
     painter.setPen(Qt::black);
-    drawText(painter, foot, m_content.patient + QStringLiteral(" · ") + m_content.printed, m_small, Qt::AlignLeft | Qt::AlignTop);
+    drawText(painter, foot, m_content.patient + QStringLiteral(" · ") + m_content.printed, m_small);
     drawText(painter, foot, Sheet::tr("Page %1 of %2").arg(charts::digits(page + 1), charts::digits(m_pages)), m_small,
-             Qt::AlignRight | Qt::AlignTop);
+             Qt::AlignRight);
     for (const auto& block : m_blocks) {
         if (block.page == page) {
             painter.save();

@@ -46,7 +46,6 @@ private:
     void curves();
     double textHeight(const QString& text, const QFont& font, double width) const;
     QRectF mirroredIn(const QRectF& area, double left, double width) const;
-    Qt::Alignment start() const { return Qt::AlignLeft; }
 
     SheetContent m_content;
     QSizeF m_page;

@@ -106,6 +106,28 @@ TEST_CASE("composing again replaces what was drawn", "[charts]")
     CHECK(chart.axes().size() == 2);
 }
 
+TEST_CASE("on paper a score stands at its own number on the axis", "[charts][paper]")
+{
+    QFont font(QStringLiteral("Noto Sans"));
+    font.setPixelSize(9);
+    const auto style = paperStyle(font);
+    CurvePicture tenOnDaySeven;
+    tenOnDaySeven.side = recovery::Side::left;
+    tenOnDaySeven.plainMarkers = {{7, 10}};
+    tenOnDaySeven.runs = {{{7, 10}}};
+    const QRectF area(0, 0, 340, 104);
+    QImage page(340, 104, QImage::Format_RGB32);
+    page.fill(Qt::white);
+    QPainter painter(&page);
+    paintChart(painter, area, 1, tenOnDaySeven, {}, style);
+    painter.end();
+
+    const auto plot = area.marginsRemoved(plotMargins(style));
+    const QPointF place(plot.left() + plot.width() * acrossOf(7), plot.bottom() - plot.height() * upOf(10));
+    CHECK(page.pixelColor(place.toPoint()).lightness() < 60);
+    CHECK(page.pixelColor((place + QPointF(0, 14)).toPoint()).lightness() > 120);
+}
+
 TEST_CASE("on paper nothing but black and greys is used", "[charts][paper]")
 {
     QImage page(400, 300, QImage::Format_RGB32);
