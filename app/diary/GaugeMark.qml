@@ -15,7 +15,7 @@ T.AbstractButton {
     required property color tone
     required property string question
 
-    text: Qt.locale().toString(control.points)
+    text: Number(control.points).toLocaleString(Qt.locale(), 'f', 0)
     implicitWidth: Theme.target
     implicitHeight: Theme.target
     focusPolicy: Qt.StrongFocus
