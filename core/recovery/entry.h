@@ -69,7 +69,8 @@ struct Entry {
 /// Checks everything that an Entry promises: known enumerators, a side where the symptom has
 /// one, no sign both present and absent, note length and UTF-8, `at` not after `recordedAt`
 /// by more than five minutes, something answered at all.
-/// \returns Reason::outOfRange, Reason::malformed or Reason::notEnough, naming the field.
+/// \returns Reason::outOfRange, Reason::malformed, Reason::tooLarge (the note) or Reason::notEnough,
+///          naming the field.
 Done check(const Entry& entry);
 
 }  // namespace ebbline::recovery

@@ -74,7 +74,7 @@ Done check(const Placement& placement)
     if (placement.lengthMm < 10 || placement.lengthMm > 500)
         return fail(Reason::outOfRange, "length: want 10..500 mm");
     if (placement.lot.size() > maximumLot || !isUtf8(placement.lot))
-        return fail(Reason::malformed, "lot: want at most 40 characters");
+        return fail(Reason::malformed, "lot: want UTF-8, at most 40 bytes");
     if (placement.expiry && !isIsoDay(*placement.expiry))
         return fail(Reason::malformed, "expiry: want a day like 2029-06-30");
     if (!within(placement.anaestheticMl, 0, 20))

@@ -56,7 +56,7 @@ struct Placement {
     Form form = Form::barbedTwoWay;
     int gauge = 19;            ///< needle or cannula gauge (G), 14..32; larger is thinner
     int lengthMm = 100;        ///< thread length, mm, 10..500
-    std::string lot;           ///< as printed on the pack, at most 40 characters
+    std::string lot;           ///< as printed on the pack, UTF-8, at most 40 bytes
     std::optional<std::string> expiry;  ///< ISO date, as printed
     double anaestheticMl = 0;  ///< volume given along this track, mL, 0..20
 
@@ -69,7 +69,7 @@ enum class Drug : std::uint8_t { lidocaine = 1, lidocaineWithEpinephrine = 2 };
 struct Anaesthetic {
     Drug drug = Drug::lidocaine;
     double percent = 1.0;          ///< grams per 100 mL before buffering, 0.1..4
-    int epinephrineOneIn = 0;      ///< e.g. 200000 for 1:200,000; 0 without epinephrine
+    int epinephrineOneIn = 0;      ///< 50000..1000000, e.g. 200000 for 1:200,000; 0 without it
     double bicarbonatePart = 0.0;  ///< parts of 8.4 % bicarbonate per part of solution, 0..1
     double extraMl = 0.0;          ///< mL given outside the tracks (entry points, blocks), 0..100
     bool operator==(const Anaesthetic&) const = default;
@@ -87,7 +87,7 @@ struct Treatment {
     bool consentGiven = false;
     bool learningConsent = false;       ///< may her course teach the band
     std::map<Stream, Score> baseline;   ///< practitioner's scores right after treatment
-    std::string note;
+    std::string note;  ///< UTF-8, at most 4000 bytes
 
     bool operator==(const Treatment&) const = default;
 };
