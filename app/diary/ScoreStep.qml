@@ -33,6 +33,7 @@ ColumnLayout {
                 board: root.board
                 Layout.fillWidth: true
                 Layout.preferredWidth: 1
+                Layout.alignment: Qt.AlignBottom  // the zeros stand on one line
             }
         }
     }
