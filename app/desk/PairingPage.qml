@@ -53,21 +53,22 @@ PageFrame {
         columns: root.bodyWidth > 50 * Theme.textBody ? 2 : 1
         columnSpacing: Theme.gapPage
         rowSpacing: Theme.gap
+        Layout.fillWidth: true
 
         QrCode {
             matrix: root.board.qr
-            implicitWidth: Math.min(root.bodyWidth, 340)
-            implicitHeight: implicitWidth
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("Code for the patient's phone. It can also be typed: %1").arg(root.board.typedCode)
         }
         ColumnLayout {
             spacing: Theme.gap
+            Layout.fillWidth: true
             Layout.alignment: Qt.AlignVCenter
 
             Words {
                 text: qsTr("To type instead")
                 soft: true
+                Layout.fillWidth: true
             }
             Words {
                 objectName: "typedCode"
@@ -75,11 +76,12 @@ PageFrame {
                 font.pixelSize: Theme.textTitle
                 font.family: "Noto Sans Mono"
                 font.letterSpacing: 1
-                Layout.maximumWidth: 20 * Theme.textTitle
+                Layout.fillWidth: true
             }
             Words {
                 text: root.board.timeLeft
                 strong: true
+                Layout.fillWidth: true
             }
         }
     }

@@ -29,6 +29,13 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     });
     connect(&m_treatment, &deskapp::TreatmentEditor::recorded, this, &DeskProgram::openPairing);
     connect(&m_idle, &QTimer::timeout, this, &DeskProgram::lock);
+    connect(&m_minute, &QTimer::timeout, this, [this] {
+        if (m_workplace.isOpen()) {
+            m_queue.refresh();
+            Q_EMIT m_hub.changed();
+        }
+    });
+    m_minute.start(std::chrono::minutes(1));
     m_hub.every(m_setup.syncEvery);
     applyLanguage();
 }

@@ -172,6 +172,7 @@ private:
     bool m_helpShown = false;
     QTranslator m_translator;
     QTimer m_idle;
+    QTimer m_minute;  ///< waiting times and freshness grow old on the screen too
     QQmlApplicationEngine m_engine;
 };
 

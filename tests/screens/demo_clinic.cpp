@@ -1,6 +1,8 @@
 #include "tests/screens/demo_clinic.h"
 
 #include "core/crypto/crypto.h"
+#include "core/mailbox/embedded_store.h"
+#include "core/patient/diary.h"
 
 #include <stdexcept>
 
@@ -21,6 +23,20 @@ void need(const Done& outcome)
         throw std::runtime_error("demo clinic: " + outcome.error().detail);
     }
 }
+
+/// Hands requests straight to the hub's rules.
+class Loopback final : public sync::Courier {
+public:
+    Loopback(mailbox::Service& service, const clock::Clock& clock) : m_service(service), m_clock(clock) {}
+    void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
+    {
+        answer(m_service.handle(request, "127.0.0.1", m_clock.now()));
+    }
+
+private:
+    mailbox::Service& m_service;
+    const clock::Clock& m_clock;
+};
 
 clock::LocalDay today()
 {
@@ -65,6 +81,33 @@ DemoClinic::DemoClinic()
     auto desk = desk::Desk::create(folder(), bytes::viewOf(passphrase), quickly, m_clock, m_zone);
     need(desk ? Done{} : Done(fail(desk.error())));
     fill(*desk);
+    auto store = mailbox::openEmbeddedStore(folder().parent_path() / "hub");
+    need(store ? Done{} : Done(fail(store.error())));
+    m_store = std::move(*store);
+    mailbox::Limits limits;
+    limits.enrolPerAddress = {100, 1};  // every try comes from one address here
+    m_service = std::make_unique<mailbox::Service>(*m_store, limits);
+    const auto known = m_store->addClinic(desk->vault().clinicRoot().publicKey(), "Practice at the Quay");
+    need(known ? Done{} : Done(fail(known.error())));
+}
+
+deskapp::CourierMaker DemoClinic::hub()
+{
+    return [this](const desk::Desk::Hub&) { return std::make_unique<Loopback>(*m_service, m_clock); };
+}
+
+void DemoClinic::bringPhone(app::DeskProgram& program)
+{
+    Loopback courier(*m_service, m_clock);
+    auto phone = patient::Diary::create(folder().parent_path() / ("phone" + std::to_string(++m_phonesBrought)),
+                                        bytes::viewOf(passphrase), quickly, m_clock, m_zone);
+    need(phone ? Done{} : Done(fail(phone.error())));
+    patient::Joining joining(*phone, m_clock);
+    need(joining.start(program.pairing()->typedCode().toStdString(), "127.0.0.1:1"));
+    for (int i = 0; i < 4; ++i) {
+        joining.poll(courier, [] {});
+        program.pairing()->poll();
+    }
 }
 
 std::filesystem::path DemoClinic::folder() const
@@ -82,10 +125,11 @@ std::unique_ptr<app::DeskProgram> DemoClinic::program(const QString& language, d
     return made;
 }
 
-std::unique_ptr<app::DeskProgram> DemoClinic::freshProgram(const QString& language)
+std::unique_ptr<app::DeskProgram> DemoClinic::freshProgram(const QString& language, deskapp::CourierMaker courier)
 {
     return std::make_unique<app::DeskProgram>(app::DeskSetup{.folder = folder().parent_path() / "fresh", .clock = m_clock,
-                                                             .zone = m_zone, .cost = quickly, .language = language});
+                                                             .zone = m_zone, .courier = std::move(courier), .cost = quickly,
+                                                             .language = language});
 }
 
 clock::Moment DemoClinic::moment(int daysAgo, int minuteOfDay) const

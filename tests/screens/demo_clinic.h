@@ -4,6 +4,7 @@
 /// desk: a vault in a folder of its own, its clock standing still on an afternoon.
 
 #include "app/desk/desk_program.h"
+#include "core/mailbox/service.h"
 
 #include <QTemporaryDir>
 
@@ -24,7 +25,11 @@ public:
     /// A program over the vault, unlocked, with somebody at the desk.
     std::unique_ptr<app::DeskProgram> program(const QString& language, deskapp::CourierMaker courier = {});
     /// A program over an empty folder.
-    std::unique_ptr<app::DeskProgram> freshProgram(const QString& language);
+    std::unique_ptr<app::DeskProgram> freshProgram(const QString& language, deskapp::CourierMaker courier = {});
+    /// A way to a hub in this process, which knows the clinic.
+    deskapp::CourierMaker hub();
+    /// A phone reads the code on the screen of the program, up to the six digits.
+    void bringPhone(app::DeskProgram& program);
     recovery::CourseId course(const std::string& patient) const { return m_courses.at(patient); }
 
 private:
@@ -46,6 +51,9 @@ private:
     QTemporaryDir m_folder;
     clock::ManualClock m_clock;
     aftercare::Zone m_zone;
+    std::unique_ptr<mailbox::MailStore> m_store;
+    std::unique_ptr<mailbox::Service> m_service;
+    int m_phonesBrought = 0;
     std::map<std::string, recovery::CourseId> m_courses;
     std::map<std::string, envelope::MailboxId> m_mailboxes;
     std::map<std::string, crypto::SigningPublicKey> m_phones;

@@ -69,6 +69,15 @@ inline QList<DeskPage> deskPages()
         {QStringLiteral("pairing"), [](auto& program, auto& clinic) {
              program.openPairing(deskapp::keyOf(clinic.course("Petra Halden")));
          }},
+        {QStringLiteral("pairing_code"), [](auto& program, auto&) { program.pairing()->start(); }},
+        {QStringLiteral("pairing_compare"), [](auto& program, auto& clinic) { clinic.bringPhone(program); }},
+        {QStringLiteral("pairing_expired"), [](auto& program, auto& clinic) {
+             program.pairing()->again();
+             program.pairing()->start();
+             clinic.clock().advance(std::chrono::minutes(11));
+             program.pairing()->poll();
+             clinic.clock().advance(-std::chrono::minutes(11));
+         }},
         {QStringLiteral("followUp"), [](auto& program, auto& clinic) {
              program.openFollowUp(deskapp::keyOf(clinic.course("Mirela Sand")));
              program.followUp()->tick(QStringLiteral("lasting puckering"), true);

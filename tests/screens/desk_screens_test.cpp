@@ -46,7 +46,7 @@ TEST_CASE("every page names its controls, gives room to hit them, and cuts no wo
     CAPTURE(language, percent, size.width(), size.height());
     Ear ear;
     screens::DemoClinic clinic;
-    auto program = clinic.program(QString::fromLatin1(language));
+    auto program = clinic.program(QString::fromLatin1(language), clinic.hub());
     program->settings()->setTextPercent(percent);
     REQUIRE(program->show(size));
 
@@ -167,7 +167,7 @@ TEST_CASE("the language changes while the program runs, and the pages turn with 
 TEST_CASE("no title of a window ever names a patient", "[desk][screens][privacy]")
 {
     screens::DemoClinic clinic;
-    auto program = clinic.program(QStringLiteral("en"));
+    auto program = clinic.program(QStringLiteral("en"), clinic.hub());
     REQUIRE(program->show(QSize(1280, 800)));
     for (const auto& page : screens::deskPages()) {
         page.show(*program, clinic);

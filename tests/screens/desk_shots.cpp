@@ -25,7 +25,7 @@ int main(int argc, char* argv[])
     folder.mkpath(QStringLiteral("."));
     screens::DemoClinic clinic;
     const QSize size(words[5].toInt(), words[6].toInt());
-    auto program = clinic.program(words[2]);
+    auto program = clinic.program(words[2], clinic.hub());
     program->settings()->setLook(words[3].toInt());
     program->settings()->setTextPercent(words[4].toInt());
     if (!program->show(size)) {

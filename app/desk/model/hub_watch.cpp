@@ -28,6 +28,14 @@ std::optional<clock::Moment> readMoment(const bytes::Bytes& raw)
 
 }  // namespace
 
+void ListeningCourier::send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer)
+{
+    m_way->send(request, [heard = m_heard, answer = std::move(answer)](Result<mailbox::Response> response) {
+        *heard = *heard || response.has_value();
+        answer(std::move(response));
+    });
+}
+
 HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
     : QObject(parent), m_workplace(workplace), m_maker(std::move(maker))
 {
@@ -58,7 +66,8 @@ sync::Courier* HubWatch::courier()
         return nullptr;
     }
     if (!m_courier || hub->address() != m_courierAddress) {
-        m_courier = m_maker(*hub);
+        auto way = m_maker(*hub);
+        m_courier = way ? std::make_unique<ListeningCourier>(std::move(way)) : nullptr;
         m_courierAddress = hub->address();
     }
     return m_courier.get();
@@ -81,6 +90,7 @@ void HubWatch::syncNow()
         return;
     }
     m_busy = true;
+    m_courier->forget();
     Q_EMIT changed();
     m_workplace.desk().syncNow(*way, [this, alive = std::weak_ptr<bool>(m_alive)](const sync::Report& report) {
         if (!alive.expired()) {
@@ -96,7 +106,8 @@ void HubWatch::finished(const sync::Report& report)
     m_gap = m_gap || report.gapSeen;
     m_fork = m_fork || report.forkSeen;
     m_quarantined += report.quarantined;
-    if (!report.problem) {
+    // A run with no phone to ask for goes well without a word from the hub: that is not "heard".
+    if (!report.problem && m_courier && m_courier->heard()) {
         m_lastHeard = m_workplace.now();
         const auto text = written(*m_lastHeard);
         if (const auto kept = m_workplace.desk().vault().keep(lastHeardName, bytes::viewOf(text)); !kept) {

@@ -17,6 +17,21 @@ namespace ebbline::deskapp {
 /// Makes the way to a hub. Empty pointer: there is none.
 using CourierMaker = std::function<std::unique_ptr<sync::Courier>(const desk::Desk::Hub& hub)>;
 
+/// Passes requests on and remembers whether the hub answered any of them.
+class ListeningCourier final : public sync::Courier {
+public:
+    explicit ListeningCourier(std::unique_ptr<sync::Courier> way) : m_way(std::move(way)) {}
+
+    void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override;
+
+    bool heard() const { return *m_heard; }
+    void forget() { *m_heard = false; }
+
+private:
+    std::unique_ptr<sync::Courier> m_way;
+    std::shared_ptr<bool> m_heard = std::make_shared<bool>(false);
+};
+
 class HubWatch : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -54,7 +69,7 @@ private:
     Workplace& m_workplace;
     CourierMaker m_maker;
     std::string m_courierAddress;
-    std::unique_ptr<sync::Courier> m_courier;
+    std::unique_ptr<ListeningCourier> m_courier;
     QTimer m_timer;
     std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
     bool m_busy = false;

@@ -6,10 +6,18 @@
 
 namespace ebbline::deskapp {
 
+namespace {
+
+constexpr int quiet = 4;  ///< modules around the code, ISO/IEC 18004
+
+}  // namespace
+
 void QrCode::setMatrix(const QrMatrix& matrix)
 {
     if (matrix != m_matrix) {
         m_matrix = matrix;
+        constexpr int pixels = 5;  // a module that a phone reads from a hand's breadth away
+        setImplicitSize((matrix.size + 2 * quiet) * pixels, (matrix.size + 2 * quiet) * pixels);
         update();
         Q_EMIT matrixChanged();
     }
@@ -17,7 +25,6 @@ void QrCode::setMatrix(const QrMatrix& matrix)
 
 void QrCode::paint(QPainter* painter)
 {
-    constexpr int quiet = 4;  // modules, ISO/IEC 18004
     painter->fillRect(boundingRect(), Qt::white);
     if (m_matrix.size == 0) {
         return;

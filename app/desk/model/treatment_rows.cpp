@@ -29,7 +29,7 @@ int pointsOf(const std::map<recovery::Stream, recovery::Score>& scores, recovery
 QString threadText(const recovery::Placement& placement)
 {
     return Treatment::tr("%1, %2, %3 G, %4 mm", "material, form, gauge, length")
-        .arg(materialName(placement.material), formName(placement.form).toLower(), charts::digits(placement.gauge),
+        .arg(materialName(placement.material), formName(placement.form), charts::digits(placement.gauge),
              charts::digits(placement.lengthMm));
 }
 

@@ -1,0 +1,110 @@
+// Setting up, unlocking, and describing the clinic.
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace ebbline;
+
+TEST_CASE("a vault is set up with a long passphrase given twice, and the clinic comes next", "[desk][door]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.freshProgram(QStringLiteral("en"));
+    auto& door = *program->unlocking();
+    CHECK_FALSE(door.vaultExists());
+
+    CHECK_FALSE(door.create(QStringLiteral("short"), QStringLiteral("short")));
+    CHECK_FALSE(door.create(QStringLiteral("long enough for it"), QStringLiteral("long enough for me")));
+    CHECK(program->page() == app::DeskProgram::Page::unlock);
+    REQUIRE(door.create(QStringLiteral("long enough for it"), QStringLiteral("long enough for it")));
+
+    CHECK(program->page() == app::DeskProgram::Page::clinic);
+}
+
+TEST_CASE("a wrong passphrase opens nothing and says so", "[desk][door]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->lock();
+
+    CHECK_FALSE(program->unlocking()->unlock(QStringLiteral("waterline at high tide")));
+    CHECK_FALSE(program->unlocking()->problem().isEmpty());
+    CHECK(program->page() == app::DeskProgram::Page::unlock);
+    program->openQueue();
+    CHECK(program->page() == app::DeskProgram::Page::unlock);
+}
+
+TEST_CASE("after unlocking the desk asks who is there before it shows the queue", "[desk][door]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->lock();
+
+    REQUIRE(program->workplace().unlock(bytes::viewOf(screens::DemoClinic::passphrase)));
+    CHECK(program->page() == app::DeskProgram::Page::person);
+    program->choosePerson(QStringLiteral("Ilan Osei"));
+    CHECK(program->page() == app::DeskProgram::Page::queue);
+    CHECK(program->workplace().desk().person() == "Ilan Osei");
+}
+
+TEST_CASE("the clinic is saved only with a name, a phone, an emergency number and a person", "[desk][clinic]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.freshProgram(QStringLiteral("en"));
+    REQUIRE(program->unlocking()->create(QStringLiteral("long enough for it"), QStringLiteral("long enough for it")));
+    auto& editor = *program->clinic();
+    CHECK(editor.missing().size() == 4);
+    CHECK_FALSE(editor.save());
+
+    editor.setProperty("clinicName", QStringLiteral("Practice at the Quay"));
+    editor.setProperty("clinicPhone", QStringLiteral("+00 555 0100"));
+    editor.setProperty("emergencyNumber", QStringLiteral("one one two"));
+    editor.setProperty("people", QStringLiteral("Dr Mara Lindqvist\n\nIlan Osei\nIlan Osei\n"));
+    CHECK(editor.missing().size() == 1);
+    editor.setProperty("emergencyNumber", QStringLiteral("112"));
+    REQUIRE(editor.save());
+
+    const auto described = program->workplace().desk().clinic();
+    REQUIRE(described);
+    CHECK(described->people == std::vector<std::string>{"Dr Mara Lindqvist", "Ilan Osei"});
+    CHECK(described->contacts.emergencyNumber == "112");
+    CHECK(program->clinic()->person() == QLatin1String("Dr Mara Lindqvist"));
+}
+
+TEST_CASE("a hub on another machine needs the fingerprint of its key", "[desk][clinic][hub]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& editor = *program->clinic();
+    editor.open();
+
+    editor.setProperty("hub", QStringLiteral("hub.example:8443"));
+    CHECK(editor.isHubKeyAsked());
+    CHECK_FALSE(editor.save());
+    editor.setProperty("hubKey", QString(64, QLatin1Char('a')));
+    REQUIRE(editor.save());
+
+    const auto hub = program->workplace().desk().hub();
+    REQUIRE(hub);
+    CHECK(hub->tls);
+    CHECK(hub->keyHash[0] == 0xaa);
+}
+
+TEST_CASE("settings outlive the program and hold nothing of a patient", "[desk][settings]")
+{
+    screens::DemoClinic clinic;
+    {
+        auto program = clinic.program(QStringLiteral("de"));
+        program->settings()->setTextPercent(150);
+        program->settings()->setLook(1);
+        program->settings()->setSingleKeys(false);
+    }
+    auto program = clinic.program({});
+
+    CHECK(program->settings()->language() == QLatin1String("de"));
+    CHECK(program->settings()->textPercent() == 150);
+    CHECK(program->settings()->look() == 1);
+    CHECK_FALSE(program->settings()->hasSingleKeys());
+    program->settings()->setLanguage(QStringLiteral("xx"));
+    CHECK(program->settings()->language() == QLatin1String("de"));
+    program->settings()->setLanguage(QStringLiteral("en"));
+}

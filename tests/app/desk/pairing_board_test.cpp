@@ -1,0 +1,195 @@
+// Linking a phone through a real hub's rules, in one process.
+#include "core/patient/diary.h"
+#include "tests/core/desk/clinic_world.h"
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace ebbline;
+
+namespace {
+
+/// Passes requests on to a courier that lives longer.
+class Way final : public sync::Courier {
+public:
+    explicit Way(sync::Courier& courier) : m_courier(courier) {}
+    void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
+    {
+        m_courier.send(request, std::move(answer));
+    }
+
+private:
+    sync::Courier& m_courier;
+};
+
+struct Room {
+    screens::DemoClinic clinic;
+    std::unique_ptr<mailbox::MailStore> store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "hub"));
+    mailbox::Service service{*store, test::ClinicWorld::limits()};
+    test::LoopbackCourier courier{service, clinic.clock()};
+    std::unique_ptr<app::DeskProgram> program =
+        clinic.program(QStringLiteral("en"), [this](const desk::Desk::Hub&) { return std::make_unique<Way>(courier); });
+    patient::Diary phone = *patient::Diary::create(clinic.folder().parent_path() / "phone", test::passphrase, test::cheap,
+                                                   clinic.clock(), clinic.zone());
+    patient::Joining joining{phone, clinic.clock()};
+
+    Room()
+    {
+        REQUIRE(store->addClinic(program->workplace().desk().vault().clinicRoot().publicKey(), "Quay"));
+        program->openPairing(deskapp::keyOf(clinic.course("Petra Halden")));
+        REQUIRE(program->page() == app::DeskProgram::Page::pairing);
+    }
+
+    deskapp::PairingBoard& board() { return *program->pairing(); }
+
+    void meet()
+    {
+        board().start();
+        REQUIRE(board().isCodeShown());
+        REQUIRE(joining.start(board().typedCode().toStdString(), "127.0.0.1:1"));
+        for (int i = 0; i < 4; ++i) {
+            joining.poll(courier, [] {});
+            board().poll();
+        }
+    }
+};
+
+}  // namespace
+
+TEST_CASE("the code is shown as a picture, as text, and with the time it has left", "[desk][pairing]")
+{
+    Room room;
+    CHECK(room.board().isChoosing());
+    CHECK(room.board().blocked().toStdString() == "");
+
+    room.board().start();
+
+    REQUIRE(room.board().isCodeShown());
+    CHECK(room.board().qr().size >= 21);
+    CHECK(room.board().typedCode().size() == 29);  // six groups of four with dashes
+    CHECK(room.board().timeLeft().contains(QLatin1String("10:00")));
+    room.clinic.clock().advance(std::chrono::seconds(61));
+    CHECK(room.board().timeLeft().contains(QLatin1String("8:59")));
+}
+
+TEST_CASE("both show the same six digits, and only the desk's word links the phone", "[desk][pairing]")
+{
+    Room room;
+    room.meet();
+
+    REQUIRE(room.board().isComparing());
+    CHECK(room.board().number().remove(QChar(0x00a0)).toStdString() == room.joining.confirmationNumber());
+    CHECK_FALSE(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+
+    room.board().confirm();
+
+    CHECK(room.board().isLinked());
+    CHECK(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+}
+
+TEST_CASE("digits that differ link nothing", "[desk][pairing]")
+{
+    Room room;
+    room.meet();
+    REQUIRE(room.board().isComparing());
+
+    room.board().refuse();
+
+    CHECK(room.board().isChoosing());
+    CHECK_FALSE(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+}
+
+TEST_CASE("a code that ran out says so and links nothing", "[desk][pairing]")
+{
+    Room room;
+    room.board().start();
+    room.clinic.clock().advance(std::chrono::minutes(11));
+    room.board().poll();
+
+    CHECK(room.board().isEnded());
+    CHECK(room.board().title() == QLatin1String("The code has run out"));
+    room.board().again();
+    CHECK(room.board().isChoosing());
+}
+
+TEST_CASE("without the numbers to call no code is made", "[desk][pairing]")
+{
+    Room room;
+    records::ClinicDescribed bare;
+    bare.contacts.clinicName = "Bare";
+    bare.people = {"Dr Mara Lindqvist"};
+    REQUIRE(room.program->workplace().desk().describeClinic(bare));
+
+    room.board().start();
+
+    CHECK(room.board().isChoosing());
+    CHECK(room.board().blocked().contains(QLatin1String("Clinic page")));
+}
+
+TEST_CASE("the desk says when it last heard from its hub, and warns when that is long ago", "[desk][hub]")
+{
+    screens::DemoClinic clinic;
+    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "hub"));
+    mailbox::Service service{*store, test::ClinicWorld::limits()};
+    test::LoopbackCourier courier{service, clinic.clock()};
+    auto program = clinic.freshProgram(QStringLiteral("en"),
+                                       [&](const desk::Desk::Hub&) { return std::make_unique<Way>(courier); });
+    REQUIRE(program->workplace().create(bytes::viewOf(screens::DemoClinic::passphrase), test::cheap));
+    auto& desk = program->workplace().desk();
+    REQUIRE(desk.setHub("127.0.0.1:1", false, {}));
+    auto& hub = *program->hub();
+
+    // Nothing to ask for: the run goes well, and nothing was heard.
+    hub.syncNow();
+    CHECK(courier.requests == 0);
+    CHECK(hub.freshness() == QLatin1String("Not heard from the hub yet"));
+
+    REQUIRE(store->addClinic(desk.vault().clinicRoot().publicKey(), "Quay"));
+    desk.setPerson("Ilan Osei");
+    REQUIRE(desk.describeClinic({{"Quay", "+00 555 0100", "", "112"}, "Europe/Berlin", {"Ilan Osei"}}));
+    const auto patient = desk.registerPatient("Lea Fontaine", "", "en");
+    REQUIRE(patient);
+    auto treatment = desk.blankTreatment(*patient);
+    recovery::Placement placement;
+    placement.entry = {296, 170};
+    placement.end = {252, 262};
+    treatment.placements = {placement};
+    REQUIRE(desk.recordTreatment(treatment));
+    auto phone = *patient::Diary::create(clinic.folder().parent_path() / "phone", test::passphrase, test::cheap,
+                                         clinic.clock(), clinic.zone());
+    patient::Joining joining{phone, clinic.clock()};
+    program->openPairing(deskapp::keyOf(treatment.course));
+    program->pairing()->start();
+    REQUIRE(joining.start(program->pairing()->typedCode().toStdString(), "127.0.0.1:1"));
+    for (int i = 0; i < 4; ++i) {
+        joining.poll(courier, [] {});
+        program->pairing()->poll();
+    }
+    program->pairing()->confirm();
+    REQUIRE(program->pairing()->isLinked());
+
+    hub.syncNow();
+    CHECK(hub.freshness().startsWith(QLatin1String("Last heard from the hub: Today 14:05")));
+    CHECK_FALSE(hub.isStale());
+    CHECK(hub.trouble().toStdString() == "");
+
+    courier.offline = true;
+    clinic.clock().advance(std::chrono::hours(27));
+    hub.syncNow();
+    CHECK(hub.isStale());
+    CHECK(hub.freshness().startsWith(QLatin1String("Last heard from the hub: Yesterday 14:05")));
+    CHECK(hub.trouble().contains(QLatin1String("out of date")));
+    CHECK(hub.trouble().contains(QLatin1String("kept here and sent later")));
+}
+
+TEST_CASE("a run that did not reach the hub never counts as heard from it", "[desk][hub]")
+{
+    Room room;
+    auto& hub = *room.program->hub();
+    room.courier.offline = true;
+
+    hub.syncNow();
+
+    CHECK(hub.freshness() == QLatin1String("Not heard from the hub yet"));
+    CHECK(hub.trouble().contains(QLatin1String("kept here and sent later")));
+}

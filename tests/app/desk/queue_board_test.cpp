@@ -1,0 +1,188 @@
+// The opening page over a real vault: who is where, and what an act does.
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace ebbline;
+using deskapp::QueueRow;
+
+namespace {
+
+QList<QueueRow> rowsOf(deskapp::QueueBoard& board)
+{
+    QList<QueueRow> rows;
+    for (const auto& row : board.rows()->rows()) {
+        rows << row.value.value<QueueRow>();
+    }
+    return rows;
+}
+
+QueueRow rowOf(deskapp::QueueBoard& board, const QString& name)
+{
+    for (const auto& row : rowsOf(board)) {
+        if (row.name == name) {
+            return row;
+        }
+    }
+    FAIL("no row for " << name.toStdString());
+    return {};
+}
+
+}  // namespace
+
+TEST_CASE("rows stand by urgency, and who only fell silent stands apart at the end", "[desk][queue]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto rows = rowsOf(*program->queue());
+
+    REQUIRE(rows.size() == 6);
+    CHECK(rows.first().name == QLatin1String("Noor Castellan"));
+    CHECK(rows.first().urgency == 1);
+    int last = 0;
+    for (const auto& row : rows) {
+        if (!row.silent) {
+            CHECK(row.urgency >= last);
+            last = row.urgency;
+        }
+    }
+    CHECK(rows.last().silent);
+    CHECK(rows.last().name == QLatin1String("Jonas Weir"));
+    CHECK_FALSE(rows.last().heading.isEmpty());
+    CHECK(program->queue()->summary().contains(QLatin1String("1 not heard from")));
+}
+
+TEST_CASE("a row says urgency, name, day, reason and since when in one sentence", "[desk][queue][access]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto row = rowOf(*program->queue(), QStringLiteral("Noor Castellan"));
+
+    for (const auto& part : {row.urgencyName, row.name, row.day, row.title, row.reason, row.since, row.taken}) {
+        CHECK(row.spoken.contains(part));
+    }
+}
+
+TEST_CASE("taking a row puts the name of the person at the desk on it", "[desk][queue][acts]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& queue = *program->queue();
+    const auto before = rowOf(queue, QStringLiteral("Odile Brandt"));
+    REQUIRE_FALSE(before.isTaken);
+
+    queue.take(before.key);
+
+    const auto after = rowOf(queue, QStringLiteral("Odile Brandt"));
+    CHECK(after.isTaken);
+    CHECK(after.taken.contains(QLatin1String("Dr Mara Lindqvist")));
+}
+
+TEST_CASE("nothing is closed without an outcome", "[desk][queue][acts]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& queue = *program->queue();
+    const auto key = rowOf(queue, QStringLiteral("Ines Varga")).key;
+
+    queue.startClosing(key);
+    REQUIRE(queue.isClosing());
+    queue.close(0, QStringLiteral("looked fine"));
+    queue.close(99, {});
+
+    CHECK(queue.isClosing());
+    CHECK(queue.rows()->rowOf(key) >= 0);
+}
+
+TEST_CASE("closing the only finding takes the row away, and undo brings it back", "[desk][queue][acts]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& queue = *program->queue();
+    const auto key = rowOf(queue, QStringLiteral("Ines Varga")).key;
+
+    queue.startClosing(key);
+    queue.close(static_cast<int>(records::Outcome::advised), QStringLiteral("cover it, do not pull"));
+    CHECK(queue.rows()->rowOf(key) < 0);
+    REQUIRE_FALSE(queue.undoText().isEmpty());
+
+    queue.undo();
+    CHECK(queue.rows()->rowOf(key) >= 0);
+    CHECK(queue.undoText().isEmpty());
+}
+
+TEST_CASE("closing one of several findings leaves the next one as the reason", "[desk][queue][acts]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& queue = *program->queue();
+    const auto before = rowOf(queue, QStringLiteral("Noor Castellan"));
+
+    queue.startClosing(before.key);
+    queue.close(static_cast<int>(records::Outcome::sentToUrgentCare), {});
+
+    const auto after = rowOf(queue, QStringLiteral("Noor Castellan"));
+    CHECK(after.title != before.title);
+    CHECK(after.urgency == 1);
+}
+
+TEST_CASE("without a name at the desk an act changes nothing and says why", "[desk][queue][acts]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->workplace().desk().setPerson({});
+    const auto key = rowOf(*program->queue(), QStringLiteral("Odile Brandt")).key;
+
+    program->queue()->take(key);
+
+    CHECK_FALSE(rowOf(*program->queue(), QStringLiteral("Odile Brandt")).isTaken);
+    CHECK_FALSE(program->notice().isEmpty());
+}
+
+TEST_CASE("search finds by name and by lot, and says how many it hides", "[desk][queue][search]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& queue = *program->queue();
+
+    queue.setSearch(QStringLiteral("brandt"));
+    CHECK(queue.rows()->rowCount() == 1);
+    CHECK(queue.hidden().contains(QLatin1String("5")));
+    queue.setSearch(QStringLiteral("th-4417"));
+    CHECK(queue.rows()->rowCount() == 6);
+    queue.setSearch(QStringLiteral("no such"));
+    CHECK(queue.rows()->rowCount() == 0);
+    CHECK(queue.emptyTitle() == QLatin1String("No match"));
+    queue.setSearch({});
+    queue.setUrgencyFilter(2);
+    for (const auto& row : rowsOf(queue)) {
+        CHECK(row.urgency == 2);
+    }
+    queue.setUrgencyFilter(5);
+    CHECK(rowsOf(queue).size() == 1);
+}
+
+TEST_CASE("locking the desk leaves no patient in any view model", "[desk][privacy]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto tomas = deskapp::keyOf(clinic.course("Tomas Reyl"));
+    program->openCourse(tomas);
+    program->openFollowUp(tomas);
+    program->openSheet(tomas);
+    program->openTreatment();
+    program->openQueue();
+
+    program->lock();
+
+    CHECK(program->page() == app::DeskProgram::Page::unlock);
+    CHECK(program->queue()->rows()->rowCount() == 0);
+    CHECK(program->courses()->rows()->rowCount() == 0);
+    CHECK(program->course()->name().isEmpty());
+    CHECK(program->course()->entries()->rowCount() == 0);
+    CHECK(program->course()->curves()->leftCurve().isEmpty());
+    CHECK(program->followUp()->name().isEmpty());
+    CHECK(program->sheet()->text().isEmpty());
+    CHECK(program->sheet()->pageCount() == 0);
+    CHECK(program->treatment()->patients()->rowCount() == 0);
+}

@@ -1,0 +1,139 @@
+// The follow-up record and its sheet: complete, on either paper, without colour.
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+#include <QFile>
+#include <QImage>
+#include <QPageSize>
+#include <QPainter>
+#include <QTemporaryDir>
+
+using namespace ebbline;
+
+TEST_CASE("the sheet holds map, placements, dose, curves, findings, acts and open questions", "[desk][sheet]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openSheet(deskapp::keyOf(clinic.course("Tomas Reyl")));
+    const auto content = deskapp::sheetOf(program->workplace(), clinic.course("Tomas Reyl"));
+    REQUIRE(content);
+
+    CHECK(content->tracks.size() == 8);
+    CHECK(content->placements.size() == 8);
+    CHECK(content->curves.size() == 7);
+    CHECK(content->findings.size() > 2);
+    CHECK(content->openQuestions.size() > 2);
+    CHECK(content->followUp.size() == 6);
+    CHECK_FALSE(content->followUpRecorded);
+    const auto text = program->sheet()->text();
+    for (const auto* part : {"Tomas Reyl", "TH-4417", "Limit by US label", "an assumption", "Called by Ilan Osei",
+                             "No answer, left a message", "reminders answered"}) {
+        CHECK(text.contains(QLatin1String(part)));
+    }
+}
+
+TEST_CASE("times on paper carry their date: today would be wrong tomorrow", "[desk][sheet]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto content = deskapp::sheetOf(program->workplace(), clinic.course("Tomas Reyl"));
+    REQUIRE(content);
+
+    CHECK_FALSE(content->asText().contains(QLatin1String("Today")));
+    CHECK_FALSE(content->asText().contains(QLatin1String("Yesterday")));
+    CHECK(content->asText().contains(QLatin1String("22 Mar 2027, 11:00")));
+}
+
+TEST_CASE("every page is black, white and grey", "[desk][sheet]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto content = deskapp::sheetOf(program->workplace(), clinic.course("Tomas Reyl"));
+    REQUIRE(content);
+    const deskapp::SheetLayout layout(*content, QSizeF(794, 1123), false);
+    REQUIRE(layout.pageCount() >= 2);
+
+    for (int page = 0; page < layout.pageCount(); ++page) {
+        QImage picture(794, 1123, QImage::Format_RGB32);
+        QPainter painter(&picture);
+        layout.paint(painter, page);
+        painter.end();
+        int coloured = 0;
+        int dark = 0;
+        for (int y = 0; y < picture.height(); ++y) {
+            for (int x = 0; x < picture.width(); ++x) {
+                const QColor pixel = picture.pixelColor(x, y);
+                coloured += pixel.red() != pixel.green() || pixel.green() != pixel.blue() ? 1 : 0;
+                dark += pixel.lightness() < 100 ? 1 : 0;
+            }
+        }
+        CHECK(coloured == 0);
+        CHECK(dark > 500);
+    }
+}
+
+TEST_CASE("the file is a PDF of the paper asked for, with its fonts inside and no name in its properties", "[desk][sheet]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto letter = GENERATE(false, true);
+    program->openSheet(deskapp::keyOf(clinic.course("Tomas Reyl")));
+    program->sheet()->setLetter(letter);
+    QTemporaryDir folder;
+    const auto path = folder.filePath(QStringLiteral("sheet.pdf"));
+
+    REQUIRE(program->sheet()->write(path));
+
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    const auto raw = file.readAll();
+    CHECK(raw.startsWith("%PDF"));
+    CHECK(raw.contains(letter ? "612" : "595"));  // points: Letter 612 x 792, A4 595 x 842
+    CHECK(raw.contains("FontFile2"));
+    CHECK_FALSE(raw.contains("Tomas"));
+    CHECK_FALSE(program->sheet()->suggestedFile().contains(QLatin1String("Tomas")));
+    CHECK(program->sheet()->outcome().contains(QLatin1String("not encrypted")));
+}
+
+TEST_CASE("a sheet that cannot be written says so", "[desk][sheet]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openSheet(deskapp::keyOf(clinic.course("Tomas Reyl")));
+
+    CHECK_FALSE(program->sheet()->write(QStringLiteral("/no/such/folder/sheet.pdf")));
+    CHECK_FALSE(program->sheet()->outcome().contains(QLatin1String("Saved as")));
+}
+
+TEST_CASE("recording the follow-up closes the course and shows on the sheet", "[desk][followup]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto mirela = clinic.course("Mirela Sand");
+    program->openFollowUp(deskapp::keyOf(mirela));
+    auto& editor = *program->followUp();
+    CHECK(editor.missing().size() == 2);
+    editor.setChange(static_cast<int>(records::GlobalChange::muchBetter));
+    editor.setSatisfaction(4);
+    editor.tick(QStringLiteral("lasting puckering"), true);
+    editor.tick(QStringLiteral("a word of nobody's"), true);
+    editor.setManagement(QStringLiteral("Massage shown."));
+
+    CHECK_FALSE(editor.isUncomplicated());
+    editor.save();
+
+    const auto view = program->workplace().desk().course(mirela);
+    REQUIRE(view);
+    CHECK(view->summary.closed);
+    REQUIRE(view->state->followUp);
+    CHECK(view->state->followUp->change == records::GlobalChange::muchBetter);
+    CHECK(view->state->followUp->complications == std::vector<std::string>{"lasting puckering"});
+    CHECK_FALSE(view->state->followUp->uncomplicated);
+    CHECK(view->state->followUp->by == "Dr Mara Lindqvist");
+    const auto content = deskapp::sheetOf(program->workplace(), mirela);
+    REQUIRE(content);
+    CHECK(content->followUpRecorded);
+    CHECK(content->asText().contains(QLatin1String("Massage shown.")));
+}

@@ -1,0 +1,168 @@
+// Writing down a treatment: the draft survives, what is missing is said, and the record is exact.
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <QSignalSpy>
+
+using namespace ebbline;
+
+namespace {
+
+void writeDown(deskapp::TreatmentEditor& editor)
+{
+    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), QStringLiteral("de")));
+    editor.draw({296, 170}, {252, 262});
+    editor.setLot(QStringLiteral("TH-9"));
+    editor.setTrackMl(0.4);
+    editor.mirrorSelected();
+    editor.setWeight(QStringLiteral("61"));
+    editor.setConsentGiven(true);
+    editor.setCautionsGiven(true);
+}
+
+}  // namespace
+
+TEST_CASE("a treatment is recorded as it was written, and the desk goes on to link the phone", "[desk][treatment]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    QSignalSpy recorded(&editor, &deskapp::TreatmentEditor::recorded);
+    writeDown(editor);
+    REQUIRE(editor.missing().isEmpty());
+    const auto written = editor.treatment();
+
+    editor.save();
+
+    REQUIRE(recorded.count() == 1);
+    const auto course = deskapp::courseFromKey(recorded[0][0].toString());
+    const auto& kept = program->workplace().state().courses.at(course).treatment->treatment;
+    CHECK(kept == written);
+    CHECK(kept.placements.size() == 2);
+    CHECK(kept.placements[1].side == recovery::Side::right);
+    CHECK(program->page() == app::DeskProgram::Page::pairing);
+    CHECK_FALSE(program->workplace().desk().draft().has_value());
+}
+
+TEST_CASE("a draft outlives the program", "[desk][treatment][draft]")
+{
+    screens::DemoClinic clinic;
+    {
+        auto program = clinic.program(QStringLiteral("en"));
+        program->openTreatment();
+        writeDown(*program->treatment());
+    }
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+
+    CHECK(program->treatment()->isFromDraft());
+    CHECK(program->treatment()->patientName() == QLatin1String("Lea Fontaine"));
+    CHECK(program->treatment()->placements()->rowCount() == 2);
+    CHECK(program->treatment()->weight() == QLatin1String("61"));
+}
+
+TEST_CASE("what is missing is named, and nothing is recorded without it", "[desk][treatment]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    QSignalSpy recorded(&editor, &deskapp::TreatmentEditor::recorded);
+
+    CHECK(editor.missing().size() == 4);
+    editor.save();
+    CHECK(recorded.isEmpty());
+
+    writeDown(editor);
+    editor.setConsentGiven(false);
+    CHECK(editor.missing() == QStringList{QStringLiteral("Note that consent was given.")});
+    editor.save();
+    CHECK(recorded.isEmpty());
+}
+
+TEST_CASE("a weight that is no number, or cannot be right, stops the record", "[desk][treatment][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    writeDown(editor);
+
+    editor.setWeight(QStringLiteral("sixty"));
+    CHECK(editor.missing().size() == 1);
+    CHECK(editor.doseShare().isEmpty());
+    editor.setWeight(QStringLiteral("6"));
+    CHECK(editor.missing().size() == 1);
+    CHECK(editor.doseGiven().isEmpty());
+    editor.setWeight(QStringLiteral("61,5"));  // a comma is not this language's sign
+    editor.setWeight(QStringLiteral("61.5"));
+    CHECK(editor.missing().isEmpty());
+}
+
+TEST_CASE("changing the drug keeps the record consistent", "[desk][treatment][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    writeDown(editor);
+
+    editor.setDrug(2);
+    CHECK(editor.epinephrineOneIn() == 200'000);
+    CHECK(editor.missing().isEmpty());
+    editor.setDrug(1);
+    CHECK(editor.epinephrineOneIn() == 0);
+    CHECK(editor.missing().isEmpty());
+}
+
+TEST_CASE("a thread past its expiry is pointed out, one without a date is not", "[desk][treatment]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    writeDown(editor);
+
+    CHECK(editor.expiryProblem().isEmpty());
+    editor.setExpiry(QStringLiteral("2027-03-21"));
+    CHECK(editor.expiryProblem().contains(QLatin1String("past its expiry")));
+    editor.setExpiry(QStringLiteral("2027-03-22"));
+    CHECK(editor.expiryProblem().isEmpty());
+    editor.setExpiry(QStringLiteral("June"));
+    CHECK(editor.expiryProblem().contains(QLatin1String("2029-06-30")));
+}
+
+TEST_CASE("undo and redo go through drawing, moving and removing", "[desk][treatment]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    editor.draw({296, 170}, {252, 262});
+    editor.move(1, {290, 175}, {252, 262});
+    editor.removeSelected();
+    REQUIRE(editor.placements()->rowCount() == 0);
+
+    editor.undo();
+    REQUIRE(editor.placements()->rowCount() == 1);
+    CHECK(editor.tracks().first().entry == QPointF(290, 175));
+    editor.undo();
+    CHECK(editor.tracks().first().entry == QPointF(296, 170));
+    editor.redo();
+    CHECK(editor.tracks().first().entry == QPointF(290, 175));
+}
+
+TEST_CASE("a baseline score can be given and taken back: a dash is not a zero", "[desk][treatment]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+
+    editor.setBaseline(1, 2, 0);
+    CHECK(editor.treatment().baseline.size() == 1);
+    editor.setBaseline(1, 2, -1);
+    CHECK(editor.treatment().baseline.empty());
+}
