@@ -1,0 +1,27 @@
+# cmake -DNM=<nm> -DHUB=<ebbline-hub> -DCONTROL=<a program that does read patients' words> -P check_hub_symbols.cmake
+#
+# Fails if the hub's program holds any symbol of a module that reads what a patient wrote. The
+# same search must find such symbols in the control program, or it proves nothing.
+cmake_minimum_required(VERSION 3.25)
+set(readers "ebbline::(recovery|records|journal|vault|warnings|triggers|bands|curves|aftercare|anaesthesia|triage|patient|desk|pairing|sync)::")
+foreach(program IN ITEMS HUB CONTROL)
+    execute_process(COMMAND ${NM} --demangle ${${program}} OUTPUT_VARIABLE symbols RESULT_VARIABLE failed)
+    if(failed)
+        message(FATAL_ERROR "${NM} cannot read ${${program}}")
+    endif()
+    string(REGEX MATCHALL "[^\n]*${readers}[^\n]*" found_${program} "${symbols}")
+    list(LENGTH found_${program} count_${program})
+    string(REGEX MATCHALL "ebbline::mailbox::" own "${symbols}")
+    list(LENGTH own own_${program})
+endforeach()
+if(own_HUB LESS 20)
+    message(FATAL_ERROR "the hub shows only ${own_HUB} symbols of its own: it was stripped, and the check is blind")
+endif()
+if(count_CONTROL LESS 20)
+    message(FATAL_ERROR "the search finds only ${count_CONTROL} symbols in the control program: it is not looking right")
+endif()
+if(count_HUB)
+    list(GET found_HUB 0 first)
+    message(FATAL_ERROR "the hub holds ${count_HUB} symbols that read a patient's words, e.g. ${first}")
+endif()
+message("none in the hub, ${count_CONTROL} in the control program")

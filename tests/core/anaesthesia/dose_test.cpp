@@ -1,0 +1,115 @@
+// Lidocaine against the label.
+//
+// Source: US prescribing information, lidocaine hydrochloride injection: plain 4.5 mg/kg and in
+// general not over 300 mg; with epinephrine 7 mg/kg and in general not over 500 mg; 1 % is 10 mg/mL,
+// 1:200,000 is 5 micrograms/mL. The figures below are these numbers multiplied out.
+
+#include "core/anaesthesia/dose.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+#include <catch2/matchers/catch_matchers_floating_point.hpp>
+
+#include <cmath>
+#include <limits>
+
+using Catch::Matchers::WithinRel;
+using namespace ebbline;
+using namespace ebbline::anaesthesia;
+using recovery::Drug;
+
+namespace {
+
+recovery::Treatment treatmentWith(Drug drug, double percent, std::optional<double> weightKg, double ml)
+{
+    recovery::Treatment treatment;
+    treatment.anaesthetic.drug = drug;
+    treatment.anaesthetic.percent = percent;
+    treatment.anaesthetic.epinephrineOneIn = drug == Drug::lidocaine ? 0 : 200'000;
+    treatment.anaesthetic.extraMl = ml;
+    treatment.weightKg = weightKg;
+    return treatment;
+}
+
+}  // namespace
+
+TEST_CASE("the maximum is the label's, in milligrams and millilitres", "[anaesthesia][published]")
+{
+    struct Row { Drug drug; double weight; double mg; double mlOfOnePercent; bool capped; };
+    const auto row = GENERATE(Row{Drug::lidocaine, 60, 270, 27.0, false}, Row{Drug::lidocaine, 70, 300, 30.0, true},
+                              Row{Drug::lidocaineWithEpinephrine, 60, 420, 42.0, false},
+                              Row{Drug::lidocaineWithEpinephrine, 80, 500, 50.0, true});
+
+    const auto dose = doseOf(treatmentWith(row.drug, 1.0, row.weight, 5));
+
+    REQUIRE(dose);
+    CHECK_THAT(dose->maximumMg.value(), WithinRel(row.mg, 1e-12));
+    CHECK_THAT(dose->maximumMl.value(), WithinRel(row.mlOfOnePercent, 1e-12));
+    CHECK(dose->capped == row.capped);
+}
+
+TEST_CASE("the cap starts at 300/4.5 and 500/7 kilograms", "[anaesthesia]")
+{
+    CHECK(maximumMg(Drug::lidocaine, 66.66).value() < 300);
+    CHECK(maximumMg(Drug::lidocaine, 66.67).value() == 300);
+    CHECK(maximumMg(Drug::lidocaineWithEpinephrine, 71.42).value() < 500);
+    CHECK(maximumMg(Drug::lidocaineWithEpinephrine, 71.43).value() == 500);
+}
+
+TEST_CASE("percent becomes milligrams a millilitre, and buffering only dilutes", "[anaesthesia]")
+{
+    CHECK_THAT(concentration(0.5).value(), WithinRel(5.0, 1e-12));
+    CHECK_THAT(concentration(2.0).value(), WithinRel(20.0, 1e-12));
+    CHECK_THAT(concentration(1.0, 1.0 / 9).value(), WithinRel(9.0, 1e-12));
+    CHECK_THAT(concentration(1.0, 1.0 / 10).value(), WithinRel(9.0909, 1e-4));
+    CHECK_THAT(concentration(1.0, 1.0 / 3).value(), WithinRel(7.5, 1e-12));
+
+    auto buffered = treatmentWith(Drug::lidocaine, 1.0, 60, 10);
+    buffered.anaesthetic.bicarbonatePart = 1.0 / 9;
+    CHECK_THAT(doseOf(buffered)->givenMg, WithinRel(90.0, 1e-12));  // 9 mL of 1 % and 1 mL bicarbonate
+}
+
+TEST_CASE("tracks and what was given beside them are summed, and tracks over half a millilitre are named", "[anaesthesia]")
+{
+    auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.0, 60, 2);
+    for (const double ml : {0.4, 0.5, 0.6}) {
+        recovery::Placement placement;
+        placement.anaestheticMl = ml;
+        treatment.placements.push_back(placement);
+    }
+
+    const auto dose = doseOf(treatment);
+
+    REQUIRE(dose);
+    CHECK_THAT(dose->givenMl, WithinRel(3.5, 1e-12));
+    CHECK_THAT(dose->givenMg, WithinRel(35.0, 1e-12));
+    CHECK_THAT(dose->epinephrineUg, WithinRel(17.5, 1e-12));
+    CHECK(dose->tracksOverHalfMl == std::vector<int>{3});
+    CHECK_FALSE(dose->overMaximum);
+}
+
+TEST_CASE("without a weight no maximum is shown, and with a wrong one none either", "[anaesthesia][errors]")
+{
+    CHECK_FALSE(doseOf(treatmentWith(Drug::lidocaine, 1.0, {}, 5))->maximumMg);
+    for (const double weight : {0.0, -60.0, 29.9, std::numeric_limits<double>::quiet_NaN()})
+        CHECK_FALSE(doseOf(treatmentWith(Drug::lidocaine, 1.0, weight, 5)));
+    CHECK_FALSE(doseOf(treatmentWith(Drug::lidocaine, 0.0, 60, 5)));
+}
+
+TEST_CASE("more than the maximum is said, exactly the maximum is not", "[anaesthesia]")
+{
+    CHECK_FALSE(doseOf(treatmentWith(Drug::lidocaine, 1.0, 60, 27))->overMaximum);
+    CHECK(doseOf(treatmentWith(Drug::lidocaine, 1.0, 60, 27.1))->overMaximum);
+}
+
+TEST_CASE("a clinic lowers the limit but never raises it", "[anaesthesia]")
+{
+    Limits lower;
+    lower.plainMgPerKg = 4.0;
+    CHECK_THAT(maximumMg(Drug::lidocaine, 60, lower).value(), WithinRel(240.0, 1e-12));
+    Limits higher;
+    higher.plainMgPerKg = 9.0;
+    higher.plainCapMg = 900;
+    CHECK_THAT(maximumMg(Drug::lidocaine, 60, higher).value(), WithinRel(270.0, 1e-12));
+    CHECK(maximumMg(Drug::lidocaine, 100, higher).value() == 300);
+}
