@@ -24,7 +24,7 @@ private:
 
 struct Room {
     screens::DemoClinic clinic;
-    std::unique_ptr<mailbox::MailStore> store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "hub"));
+    std::unique_ptr<mailbox::MailStore> store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "another-hub"));
     mailbox::Service service{*store, test::ClinicWorld::limits()};
     test::LoopbackCourier courier{service, clinic.clock()};
     std::unique_ptr<app::DeskProgram> program =
@@ -129,7 +129,7 @@ TEST_CASE("without the numbers to call no code is made", "[desk][pairing]")
 TEST_CASE("the desk says when it last heard from its hub, and warns when that is long ago", "[desk][hub]")
 {
     screens::DemoClinic clinic;
-    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "hub"));
+    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "another-hub"));
     mailbox::Service service{*store, test::ClinicWorld::limits()};
     test::LoopbackCourier courier{service, clinic.clock()};
     auto program = clinic.freshProgram(QStringLiteral("en"),
