@@ -95,6 +95,7 @@ TEST_CASE("XChaCha20-Poly1305 seals as in the draft", "[crypto][published]")
 {
     // S. Arciszewski, "XChaCha: eXtended-nonce ChaCha and AEAD_XChaCha20_Poly1305",
     // draft-irtf-cfrg-xchacha, 2020, appendix A.3.1.
+    REQUIRE(initialise());
     const Secret key = Secret::from(counting(0x80, 32));
     Nonce nonce;
     const Bytes numbers = counting(0x40, 24);
