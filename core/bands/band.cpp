@@ -17,6 +17,11 @@ std::size_t rowOf(recovery::Symptom symptom)
     return static_cast<std::size_t>(symptom) - 1;
 }
 
+std::size_t dayOf(int day)
+{
+    return static_cast<std::size_t>(std::clamp(day, 0, lastDay));
+}
+
 /// Probability up to the middle of each answer's own share.
 std::array<double, 11> middles(const Distribution& distribution)
 {
@@ -41,6 +46,11 @@ Band::Band(Provenance provenance, Table table, const Movements& movements)
                 m_z[row][day][points] =
                     statistics::normalQuantile(std::clamp(middle[points], leastProbability, 1 - leastProbability))
                         .value_or(0.0);
+            const recovery::Symptom symptom = recovery::allSymptoms[row];
+            const int when = static_cast<int>(day);
+            const int median = centile(symptom, when, 0.50);
+            m_inner[row][day] = {centile(symptom, when, 0.10), median, centile(symptom, when, 0.90)};
+            m_outer[row][day] = {centile(symptom, when, 0.03), median, centile(symptom, when, 0.97)};
         }
 }
 
@@ -87,7 +97,7 @@ Result<Band> Band::create(Provenance provenance, Table table, const Movements& m
 
 const Distribution& Band::at(recovery::Symptom symptom, int day) const
 {
-    return m_table[rowOf(symptom)][static_cast<std::size_t>(std::clamp(day, 0, lastDay))];
+    return m_table[rowOf(symptom)][dayOf(day)];
 }
 
 int Band::centile(recovery::Symptom symptom, int day, double p) const
@@ -105,30 +115,28 @@ int Band::centile(recovery::Symptom symptom, int day, double p) const
 
 Range Band::inner(recovery::Symptom symptom, int day) const
 {
-    return {centile(symptom, day, 0.10), centile(symptom, day, 0.50), centile(symptom, day, 0.90)};
+    return m_inner[rowOf(symptom)][dayOf(day)];
 }
 
 Range Band::outer(recovery::Symptom symptom, int day) const
 {
-    return {centile(symptom, day, 0.03), centile(symptom, day, 0.50), centile(symptom, day, 0.97)};
+    return m_outer[rowOf(symptom)][dayOf(day)];
 }
 
 double Band::z(recovery::Symptom symptom, int day, int points) const
 {
-    return m_z[rowOf(symptom)][static_cast<std::size_t>(std::clamp(day, 0, lastDay))]
-              [static_cast<std::size_t>(std::clamp(points, 0, 10))];
+    return m_z[rowOf(symptom)][dayOf(day)][static_cast<std::size_t>(std::clamp(points, 0, 10))];
 }
 
 double Band::pointsAt(recovery::Symptom symptom, int day, double zScore) const
 {
-    const auto middle = middles(at(symptom, day));
-    const double p = statistics::normalCdf(zScore);
-    if (p <= middle.front())
+    const Distribution& z = m_z[rowOf(symptom)][dayOf(day)];
+    if (zScore <= z.front())
         return 0;
-    for (std::size_t k = 1; k < middle.size(); ++k)
-        if (p <= middle[k]) {
-            const double step = middle[k] - middle[k - 1];
-            return static_cast<double>(k - 1) + (step > 0 ? (p - middle[k - 1]) / step : 1.0);
+    for (std::size_t k = 1; k < z.size(); ++k)
+        if (zScore <= z[k]) {
+            const double step = z[k] - z[k - 1];
+            return static_cast<double>(k - 1) + (step > 0 ? (zScore - z[k - 1]) / step : 1.0);
         }
     return 10;
 }

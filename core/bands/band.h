@@ -54,6 +54,7 @@ struct Range {
     int low;
     int median;
     int high;
+    bool operator==(const Range&) const = default;
 };
 
 class Band {
@@ -83,7 +84,7 @@ public:
     /// Phi^-1(0.0005) .. Phi^-1(0.9995).
     double z(recovery::Symptom symptom, int day, int points) const;
 
-    /// Inverse of z on a continuous scale 0..10, for drawing.
+    /// Inverse of z on a continuous scale 0..10, for drawing: linear in z between two answers.
     double pointsAt(recovery::Symptom symptom, int day, double zScore) const;
 
     const Table& table() const { return m_table; }
@@ -95,7 +96,10 @@ private:
     Provenance m_provenance;
     Table m_table;
     Movements m_movements;
-    Table m_z{};  ///< of every answer, computed once: the triggers ask for it thousands of times
+    // Computed once: triggers and curves ask for them thousands of times.
+    Table m_z{};  ///< of every answer
+    std::array<std::array<Range, lastDay + 1>, 7> m_inner{};
+    std::array<std::array<Range, lastDay + 1>, 7> m_outer{};
 };
 
 /// The band before any data: an assumption, made to respect the published anchors listed in

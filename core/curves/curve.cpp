@@ -1,11 +1,11 @@
 #include "core/curves/curve.h"
 
+#include "core/curves/daily.h"
 #include "core/statistics/distributions.h"
-#include "core/statistics/local_level.h"
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <cstdlib>
 
 namespace ebbline::curves {
 
@@ -14,25 +14,35 @@ namespace {
 constexpr int bandToDay = 21;
 constexpr int fewestForForecast = 3;
 constexpr int fewestForHalfLife = 4;
+constexpr int fewestForAsymmetry = 3;
 constexpr int resolvedPoints = 1;
+constexpr int fewestPointsForIndex = 4;   // statistics of a ratio near zero say nothing
+constexpr double tail = 1.2815515655446004;  // normal quantile of 0.9: 80 % between the tails
 
-double fractionalDay(const clock::Moment& treated, const clock::Moment& at)
+std::vector<Smoothed> smoothedDays(const Daily& daily, const bands::Band& band, recovery::Symptom symptom,
+                                   statistics::LevelEstimate* last = nullptr)
 {
-    // Days as drawn: the whole day is the calendar day, the fraction the time of that day.
-    return std::max(0.0, clock::dayOfRecovery(treated, at) + at.minuteOfDay() / 1440.0);
-}
-
-/// Lower median of a day's scores: it stays on the scale.
-int lowerMedian(std::vector<int> scores)
-{
-    std::sort(scores.begin(), scores.end());
-    return scores[(scores.size() - 1) / 2];
+    const std::vector<statistics::LevelEstimate> levels = levelsOf(daily, band, symptom);
+    std::vector<Smoothed> curve;
+    curve.reserve(levels.size());
+    auto observed = daily.days.begin();
+    for (const statistics::LevelEstimate& level : levels) {
+        const int day = daily.days.front().day + static_cast<int>(curve.size());
+        while (observed->day < day)
+            ++observed;
+        const double reach = tail * std::sqrt(level.variance);
+        curve.push_back({day, band.pointsAt(symptom, day, level.mean), observed->day == day,
+                         band.pointsAt(symptom, day, level.mean - reach),
+                         band.pointsAt(symptom, day, level.mean + reach)});
+    }
+    if (last && !levels.empty())
+        *last = levels.back();  // the last smoothed level is the filtered one: nothing after it was seen
+    return curve;
 }
 
 Forecast forecastFor(int day, const statistics::LevelEstimate& z, const bands::Band& band, recovery::Symptom symptom)
 {
     const double spread = std::sqrt(z.variance);
-    const double tail = statistics::normalQuantile(0.9).value_or(1.2816);
     const auto scoreAt = [&](double zScore) {
         return band.centile(symptom, day, std::clamp(statistics::normalCdf(zScore), 1e-6, 1 - 1e-6));
     };
@@ -41,68 +51,103 @@ Forecast forecastFor(int day, const statistics::LevelEstimate& z, const bands::B
     double upToTwo = 0;
     for (std::size_t k = 0; k < 3; ++k)
         upToTwo += band.at(symptom, day)[k];
-    if (upToTwo < 1) {
-        const double edge = statistics::normalQuantile(std::clamp(upToTwo, 1e-9, 1 - 1e-9)).value_or(0);
-        forecast.probabilityOfThreeOrMore = 1 - statistics::normalCdf((edge - z.mean) / spread);
-    }
+    const double edge = statistics::normalQuantile(std::clamp(upToTwo, 1e-9, 1 - 1e-9)).value_or(0);
+    forecast.probabilityOfThreeOrMore = 1 - statistics::normalCdf((edge - z.mean) / spread);
     return forecast;
 }
 
 /// Days from the peak until the score halves, by a straight line through the logarithms of score
-/// plus one half; empty if it does not fall.
-std::optional<double> halfLife(const std::map<int, int>& daily, int peakDay)
+/// plus one half, up to the first zero: what follows a zero only says that it is gone.
+std::optional<double> halfLife(const Daily& daily, int peakDay)
 {
     double n = 0, sumX = 0, sumY = 0, sumXX = 0, sumXY = 0;
-    for (auto day = daily.lower_bound(peakDay); day != daily.end(); ++day) {
-        const double x = day->first - peakDay;
-        const double y = std::log(day->second + 0.5);
+    for (const DayOfScores& day : daily.days) {
+        if (day.day < peakDay)
+            continue;
+        const double x = day.day - peakDay;
+        const double y = std::log(day.median + 0.5);
         n += 1;
         sumX += x;
         sumY += y;
         sumXX += x * x;
         sumXY += x * y;
+        if (day.median == 0)
+            break;
     }
     const double spread = n * sumXX - sumX * sumX;
     if (n < fewestForHalfLife || spread <= 0)
         return std::nullopt;
     const double slope = (n * sumXY - sumX * sumY) / spread;
-    if (slope >= -1e-9)
-        return std::nullopt;
-    return std::log(2.0) / -slope;
+    return slope < -1e-9 ? std::optional(std::log(2.0) / -slope) : std::nullopt;
 }
 
 /// Trapezoids between observed days.
-std::optional<double> areaUnder(const std::map<int, int>& daily)
+std::optional<double> areaUnder(const Daily& daily)
 {
-    if (daily.size() < 2)
+    if (daily.days.size() < 2)
         return std::nullopt;
     double area = 0;
-    for (auto day = std::next(daily.begin()); day != daily.end(); ++day) {
-        const auto before = std::prev(day);
-        area += (day->first - before->first) * (day->second + before->second) / 2.0;
-    }
+    for (std::size_t i = 1; i < daily.days.size(); ++i)
+        area += (daily.days[i].day - daily.days[i - 1].day) * (daily.days[i].median + daily.days[i - 1].median) / 2.0;
     return area;
 }
 
 /// The first of two observed days in a row at 1 or below, if it stays there to the end.
-std::optional<int> resolvedOn(const std::map<int, int>& daily)
+std::optional<int> resolvedOn(const Daily& daily)
 {
     std::optional<int> since;
     int days = 0;
-    for (const auto& [day, points] : daily) {
-        if (points > resolvedPoints) {
+    for (const DayOfScores& day : daily.days) {
+        if (day.median > resolvedPoints) {
             since.reset();
             days = 0;
             continue;
         }
         if (!since)
-            since = day;
+            since = day.day;
         ++days;
     }
     return days >= 2 ? since : std::nullopt;
 }
 
 }  // namespace
+
+std::vector<Smoothed> smoothedCourse(const recovery::Stream& stream, const clock::Moment& treated,
+                                     std::span<const Sample> samples, const bands::Band& band)
+{
+    return smoothedDays(dailyOf(samples, treated), band, stream.symptom);
+}
+
+std::optional<Asymmetry> asymmetryOf(std::span<const Sample> left, std::span<const Sample> right,
+                                     const clock::Moment& treated)
+{
+    const Daily leftDays = dailyOf(left, treated);
+    const Daily rightDays = dailyOf(right, treated);
+    Asymmetry asymmetry{};
+    int sumOfDifferences = 0;
+    int sum = 0;
+    auto other = rightDays.days.begin();
+    for (const DayOfScores& day : leftDays.days) {
+        while (other != rightDays.days.end() && other->day < day.day)
+            ++other;
+        if (other == rightDays.days.end() || other->day != day.day)
+            continue;
+        const int difference = day.median - other->median;
+        ++asymmetry.days;
+        sumOfDifferences += difference;
+        sum += day.median + other->median;
+        if (asymmetry.days == 1 || std::abs(difference) > std::abs(asymmetry.largest)) {
+            asymmetry.largest = difference;
+            asymmetry.largestDay = day.day;
+        }
+    }
+    if (asymmetry.days < fewestForAsymmetry)
+        return std::nullopt;
+    asymmetry.meanDifference = static_cast<double>(sumOfDifferences) / asymmetry.days;
+    if (sum >= fewestPointsForIndex)
+        asymmetry.index = static_cast<double>(sumOfDifferences) / sum;
+    return asymmetry;
+}
 
 Curve curveOf(const recovery::Stream& stream, const clock::Moment& treated, std::span<const Sample> samples,
               const bands::Band& band, int followUpDay)
@@ -119,40 +164,20 @@ Curve curveOf(const recovery::Stream& stream, const clock::Moment& treated, std:
                      [](const Point& a, const Point& b) { return a.at.at < b.at.at; });
     if (curve.points.empty())
         return curve;
-
-    std::map<int, std::vector<int>> byDay;
-    for (const Point& point : curve.points) {
-        byDay[static_cast<int>(point.day)].push_back(point.points);
+    for (const Point& point : curve.points)
         if (!curve.peak || point.points > curve.peak->points)
             curve.peak = point;
+
+    const Daily daily = dailyOf(samples, treated);
+    statistics::LevelEstimate level{};
+    curve.smoothed = smoothedDays(daily, band, stream.symptom, &level);
+    const int last = daily.days.back().day;
+    if (followUpDay > last && static_cast<int>(daily.days.size()) >= fewestForForecast && !curve.smoothed.empty()) {
+        const bands::Movement& movement = band.movement(stream.symptom);
+        curve.forecast = forecastFor(
+            followUpDay, {level.mean, level.variance + (followUpDay - last) * movement.drift + movement.noise}, band,
+            stream.symptom);
     }
-    std::map<int, int> daily;
-    for (const auto& [day, scores] : byDay)
-        daily[day] = lowerMedian(scores);
-
-    const int first = daily.begin()->first;
-    const int last = daily.rbegin()->first;
-    std::vector<std::vector<double>> steps(static_cast<std::size_t>(last - first) + 1);
-    for (const auto& [day, scores] : byDay)
-        for (const int points : scores)
-            steps[static_cast<std::size_t>(day - first)].push_back(band.z(stream.symptom, day, points));
-    const bands::Movement& movement = band.movement(stream.symptom);
-    const statistics::LocalLevelModel levelOfZ{
-        .observation = movement.noise, .drift = movement.drift, .startMean = 0, .startVariance = movement.start};
-    if (const auto smoothed = statistics::smooth(levelOfZ, steps))
-        for (int day = first; day <= last; ++day) {
-            const std::size_t step = static_cast<std::size_t>(day - first);
-            curve.smoothed.push_back({day, band.pointsAt(stream.symptom, day, (*smoothed)[step].mean), daily.contains(day)});
-            // The last smoothed level is the filtered one: nothing after it was seen.
-            if (day == last && followUpDay > last && static_cast<int>(daily.size()) >= fewestForForecast) {
-                const statistics::LevelEstimate& level = (*smoothed)[step];
-                curve.forecast = forecastFor(
-                    followUpDay,
-                    {level.mean, level.variance + (followUpDay - last) * levelOfZ.drift + levelOfZ.observation}, band,
-                    stream.symptom);
-            }
-        }
-
     curve.halfLifeDays = halfLife(daily, static_cast<int>(curve.peak->day));
     curve.area = areaUnder(daily);
     curve.resolvedOnDay = resolvedOn(daily);

@@ -26,6 +26,8 @@ struct Smoothed {
     int day;
     double points;       ///< 0..10
     bool observed;       ///< there was an entry that day
+    double low = 0;      ///< the level lies between low and high with 80 %; wide where nothing was
+    double high = 10;    ///< written
 };
 
 /// Integer interval expected at the target day, at least 80 % likely.
@@ -63,6 +65,26 @@ struct Sample {
     bool late = false;
     bool amended = false;
 };
+
+/// The smoothed course alone, from the first observed day to the last; empty without a sample.
+/// Samples in any order; those from before the treatment count as of day 0.
+std::vector<Smoothed> smoothedCourse(const recovery::Stream& stream, const clock::Moment& treated,
+                                     std::span<const Sample> samples, const bands::Band& band);
+
+/// Left against right of one symptom, over the days on which both were scored.
+struct Asymmetry {
+    int days;               ///< with both sides
+    double meanDifference;  ///< left minus right, points
+    int largest;            ///< left minus right on the day it was largest in size, points
+    int largestDay;
+    /// (left - right) / (left + right) over all those days; empty below four points together, where
+    /// it would say more than there is.
+    std::optional<double> index;
+};
+
+/// Empty with fewer than three days on which both sides were scored: not enough to say.
+std::optional<Asymmetry> asymmetryOf(std::span<const Sample> left, std::span<const Sample> right,
+                                     const clock::Moment& treated);
 
 Curve curveOf(const recovery::Stream& stream, const clock::Moment& treated, std::span<const Sample> samples,
               const bands::Band& band, int followUpDay);

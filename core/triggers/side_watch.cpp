@@ -32,6 +32,15 @@ struct Weight {
 constexpr std::array<Weight, 4> fillingWeights{
     {{Symptom::swelling, 1.0}, {Symptom::pain, 1.0}, {Symptom::tightness, 0.7}, {Symptom::bruising, 0.5}}};
 
+/// The logarithm makes a difference of points count alike at low and at high levels.
+std::array<double, 11> scaleOfPoints()
+{
+    std::array<double, 11> scale{};
+    for (std::size_t points = 0; points < scale.size(); ++points)
+        scale[points] = scaleOffset * std::log(scaleOffset + static_cast<double>(points));
+    return scale;
+}
+
 /// How far the sides of an ordinary course lie apart, points, by their mean level (an assumption).
 double usualSideSpread(double meanLevel)
 {
@@ -63,8 +72,8 @@ double SideWatch::feed(int day, int left, int right)
 
 SideDifferences differencesOf(const SideScores& scores)
 {
-    // The logarithm makes a difference of points count alike at low and at high levels.
-    const auto scaled = [](int points) { return scaleOffset * std::log(scaleOffset + points); };
+    static const std::array<double, 11> scale = scaleOfPoints();
+    const auto scaled = [](int points) { return scale[static_cast<std::size_t>(std::clamp(points, 0, 10))]; };
     SideDifferences differences{};
     for (std::size_t i = 0; i < fillingWeights.size(); ++i) {
         const auto& [left, right] = scores[static_cast<std::size_t>(fillingWeights[i].symptom) - 1];

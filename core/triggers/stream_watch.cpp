@@ -24,12 +24,12 @@ StreamWatch::State StreamWatch::advanced(const Day& today, double& surprise) con
     const bands::Movement& movement = m_band->movement(m_symptom);
     State next = m_before;
     next.variance += movement.drift * std::max(0, today.day - m_before.day);
-    const double total = next.variance + movement.noise;
+    const double precision = 1 / (next.variance + movement.noise);
     const double gap = today.z - next.mean;
-    const double gain = next.variance / total;
+    const double gain = next.variance * precision;
     next.mean += gain * gap;
     next.variance *= 1 - gain;
-    surprise = std::clamp(gap / std::sqrt(total), -surpriseLimit, surpriseLimit);
+    surprise = std::clamp(gap * std::sqrt(precision), -surpriseLimit, surpriseLimit);
     if (today.day >= reboundStartDay)
         next.rebound = std::max(0.0, next.rebound + surprise - reboundSlack);
     next.day = today.day;
@@ -38,8 +38,7 @@ StreamWatch::State StreamWatch::advanced(const Day& today, double& surprise) con
 
 void StreamWatch::finishDay()
 {
-    double surprise = 0;
-    m_before = advanced(m_today, surprise);
+    m_before = m_now;
     // Two days in a row that did not rise and ended below where they began.
     if (m_finished >= 2)
         m_declined = m_declined
@@ -62,13 +61,14 @@ const StreamReading& StreamWatch::feed(int day, int points)
     m_today = {day, points, m_band->z(m_symptom, day, points)};
     m_peak = std::max(m_peak, points);
 
-    StreamReading reading;
-    const State now = advanced(m_today, reading.surprise);
+    StreamReading& reading = m_reading;
+    reading.aWeekBefore.reset();
+    m_now = advanced(m_today, reading.surprise);
     reading.day = day;
     reading.points = points;
     reading.z = m_today.z;
-    reading.level = now.mean;
-    reading.rebound = now.rebound;
+    reading.level = m_now.mean;
+    reading.rebound = m_now.rebound;
     reading.observedDays = m_finished + 1;
     reading.lowest = m_lowest;
     reading.peak = m_peak;
@@ -91,7 +91,6 @@ const StreamReading& StreamWatch::feed(int day, int points)
         if (past.day == day - back)
             reading.aWeekBefore = past.points;
     }
-    m_reading = reading;
     return m_reading;
 }
 

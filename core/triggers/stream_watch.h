@@ -59,7 +59,8 @@ private:
 
     recovery::Symptom m_symptom;
     const bands::Band* m_band;
-    State m_before;
+    State m_before;  ///< at the end of the last finished day
+    State m_now;     ///< with today's highest score so far
     Day m_today;
     std::array<Day, 2> m_lastTwo{};   ///< finished days, the newest first
     int m_lowest = 10;

@@ -1,0 +1,122 @@
+#include "core/rehearsal/rehearse.h"
+
+#include "core/triggers/course_watch.h"
+
+#include <algorithm>
+#include <map>
+
+namespace ebbline::rehearsal {
+
+namespace {
+
+constexpr double dayHours = 24;
+constexpr double threeDaysHours = 72;
+constexpr double aMinute = 1.0 / 60;  // tables round times to the second
+
+/// Folds that stay are raised for the review: a note is all that the rules promise there.
+bool notesCount(const std::string& kind)
+{
+    return kind.find("pucker") != std::string::npos || kind.find("dimpl") != std::string::npos;
+}
+
+bool sameMoment(const std::optional<triggers::Finding>& a, const std::optional<triggers::Finding>& b)
+{
+    return a.has_value() == b.has_value() && (!a || a->raisedAt.at == b->raisedAt.at);
+}
+
+}  // namespace
+
+CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& protocol)
+{
+    CourseVerdict verdict;
+    verdict.name = course.name;
+    verdict.kind = course.truth.kind;
+    const bool fellSilent = course.truth.kind == word(Kind::silent);
+    for (triggers::Finding& finding : triggers::judge(course.input, protocol, endOf(course.input))) {
+        const bool silence = finding.trigger == triggers::Trigger::silence;
+        const bool note = finding.urgency == recovery::Urgency::atReview;
+        verdict.silent = verdict.silent || silence;
+        verdict.reviewNote = verdict.reviewNote || note;
+        if (silence != fellSilent || (note && !notesCount(course.truth.kind)))
+            continue;
+        ++verdict.alerts;
+        verdict.callNow = verdict.callNow || finding.urgency <= recovery::Urgency::callNow;
+        if (!verdict.first)
+            verdict.first = finding;
+        const auto& onset = course.truth.onset;
+        if (onset && !notesCount(course.truth.kind) && finding.raisedAt.at < onset->at) {
+            verdict.beforeOnset = true;
+        } else if (!verdict.sinceOnset) {
+            if (onset)
+                verdict.delayHours = std::max(0.0, triggers::hoursSince(*onset, finding.raisedAt));
+            verdict.rightSide = finding.stream.side == course.truth.side;
+            verdict.sinceOnset = std::move(finding);
+        }
+    }
+    return verdict;
+}
+
+std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts)
+{
+    std::map<std::string, KindFigures> byKind;
+    std::map<std::string, std::vector<double>> delays;
+    for (const CourseVerdict& verdict : verdicts) {
+        KindFigures& figures = byKind[verdict.kind];
+        figures.kind = verdict.kind;
+        ++figures.courses;
+        const bool flagged = verdict.sinceOnset.has_value();
+        const bool day = verdict.delayHours && *verdict.delayHours <= dayHours + aMinute;
+        const bool threeDays = verdict.delayHours && *verdict.delayHours <= threeDaysHours + aMinute;
+        const bool strict = !verdict.beforeOnset;
+        figures.flagged += flagged;
+        figures.withinDay += day;
+        figures.withinThreeDays += threeDays;
+        figures.beforeOnset += verdict.beforeOnset;
+        figures.strictFlagged += strict && flagged;
+        figures.strictWithinDay += strict && day;
+        figures.strictWithinThreeDays += strict && threeDays;
+        figures.rightSide += flagged && verdict.rightSide;
+        figures.callNow += verdict.callNow;
+        figures.reviewNotes += verdict.reviewNote;
+        figures.silent += verdict.silent;
+        figures.alerts += verdict.alerts;
+        if (verdict.delayHours)
+            delays[verdict.kind].push_back(*verdict.delayHours);
+    }
+    std::vector<KindFigures> rows;
+    for (auto& [kind, figures] : byKind) {
+        if (auto found = delays.find(kind); found != delays.end()) {
+            auto middle = found->second.begin() + static_cast<std::ptrdiff_t>((found->second.size() - 1) / 2);
+            std::nth_element(found->second.begin(), middle, found->second.end());
+            figures.medianDelayHours = *middle;
+        }
+        rows.push_back(std::move(figures));
+    }
+    std::stable_partition(rows.begin(), rows.end(), [](const KindFigures& row) { return row.kind == "plain"; });
+    return rows;
+}
+
+std::optional<statistics::Interval> share(long part, long whole)
+{
+    const Result<statistics::Interval> interval = statistics::wilson(part, whole);
+    return interval ? std::optional(*interval) : std::nullopt;
+}
+
+Result<Rehearsal> rehearse(std::span<const KnownCourse> courses, const triggers::Protocol& before,
+                           const triggers::Protocol& after)
+{
+    if (courses.empty())
+        return fail(Reason::notEnough, "courses: want at least one");
+    Rehearsal rehearsal;
+    rehearsal.before.reserve(courses.size());
+    rehearsal.after.reserve(courses.size());
+    for (std::size_t i = 0; i < courses.size(); ++i) {
+        rehearsal.before.push_back(verdictOn(courses[i], before));
+        rehearsal.after.push_back(verdictOn(courses[i], after));
+        if (!sameMoment(rehearsal.before.back().sinceOnset, rehearsal.after.back().sinceOnset))
+            rehearsal.differences.push_back({i, rehearsal.before.back().sinceOnset, rehearsal.after.back().sinceOnset});
+    }
+    return rehearsal;
+}
+
+}  // namespace ebbline::rehearsal

@@ -1,0 +1,77 @@
+#pragma once
+/// \file
+/// Runs a protocol over past courses: whom it would have flagged, when, and at what burden; and one
+/// protocol against another, course by course.
+///
+/// An alert is a finding that asks somebody to act before the review. A note for the review counts
+/// only where that is all the rules promise: for folds that stay. Silence has a list of its own and
+/// counts only for courses that fell silent.
+
+#include "core/rehearsal/invented_course.h"
+#include "core/statistics/proportions.h"
+
+#include <span>
+
+namespace ebbline::rehearsal {
+
+/// What a protocol made of one course.
+struct CourseVerdict {
+    std::string name;
+    std::string kind;                              ///< of the truth
+    std::optional<triggers::Finding> first;        ///< first alert at all
+    std::optional<triggers::Finding> sinceOnset;   ///< first alert from the onset on; plain: as first
+    std::optional<double> delayHours;              ///< from the onset to sinceOnset
+    bool beforeOnset = false;                      ///< there was an alert before the onset
+    bool rightSide = false;                        ///< sinceOnset names the side of the truth
+    int alerts = 0;
+    bool callNow = false;                          ///< one of them asks for a call now
+    bool reviewNote = false;
+    bool silent = false;                           ///< it stood on the silent list at some time
+};
+
+CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& protocol);
+
+/// Figures over the courses of one kind. "Strict" leaves out courses that had an alert before the
+/// onset, from numerator and denominator alike.
+struct KindFigures {
+    std::string kind;
+    long courses = 0;
+    long flagged = 0;       ///< since the onset; plain: at any time
+    long withinDay = 0;     ///< 24 hours of the onset
+    long withinThreeDays = 0;
+    long beforeOnset = 0;
+    long strictFlagged = 0;
+    long strictWithinDay = 0;
+    long strictWithinThreeDays = 0;
+    long rightSide = 0;
+    long callNow = 0;
+    long reviewNotes = 0;   ///< courses with a note for the review
+    long silent = 0;
+    long alerts = 0;        ///< findings, all courses together
+    std::optional<double> medianDelayHours;  ///< of the flagged
+};
+
+/// One row a kind, plain first, then by name.
+std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts);
+
+/// Wilson, 95 %; empty without a course.
+std::optional<statistics::Interval> share(long part, long whole);
+
+/// A course on which two protocols differ: flagged by one alone, or at another time.
+struct Difference {
+    std::size_t course;  ///< index
+    std::optional<triggers::Finding> before;
+    std::optional<triggers::Finding> after;
+};
+
+struct Rehearsal {
+    std::vector<CourseVerdict> before;  ///< in the order of the courses
+    std::vector<CourseVerdict> after;
+    std::vector<Difference> differences;
+};
+
+/// \returns Reason::notEnough without a course.
+Result<Rehearsal> rehearse(std::span<const KnownCourse> courses, const triggers::Protocol& before,
+                           const triggers::Protocol& after);
+
+}  // namespace ebbline::rehearsal
