@@ -15,16 +15,24 @@ constexpr double givesUp = 0.05;           // of patients, from day 5 on
 constexpr double travels = 0.02;           // of patients: another zone from some day on
 constexpr double extraEntry = 0.05;        // of written days: one more around noon
 
-enum class Habit { evening, morning, both, anyTime };
+enum class Habit { evening, morning, both, anyTime, none };
 
 Habit habitOf(Chance& chance, Rhythm rhythm)
 {
     if (rhythm == Rhythm::daily)
         return Habit::evening;
-    if (rhythm == Rhythm::twice)
+    if (rhythm == Rhythm::twice || rhythm == Rhythm::plan)
         return Habit::both;
     const double draw = chance.uniform();
     return draw < 0.55 ? Habit::evening : draw < 0.65 ? Habit::morning : draw < 0.90 ? Habit::both : Habit::anyTime;
+}
+
+/// On a day of the default care plan.
+Habit plannedOn(int day)
+{
+    if (day <= 3)
+        return Habit::both;
+    return day <= 14 || (day % 2 == 0 && day <= 20) ? Habit::evening : Habit::none;
 }
 
 /// People write nearly every day at first and less and less later (Semple et al. 2015: 96 % of the
@@ -40,7 +48,7 @@ std::vector<double> plannedMinutes(Chance& chance, Habit habit)
     std::vector<double> planned;
     if (habit == Habit::morning || habit == Habit::both)
         planned.push_back(std::clamp(chance.normal(8.5 * 60, 50), 330.0, 690.0));
-    if (chance.happens(extraEntry))
+    if (chance.happens(extraEntry) && habit != Habit::none)
         planned.push_back(chance.between(11.6 * 60, 15 * 60));
     if (habit == Habit::evening || habit == Habit::both)
         planned.push_back(std::clamp(chance.normal(20.5 * 60, 60), 1020.0, 1430.0));
@@ -74,9 +82,10 @@ Diary diaryOf(Chance& chance, Kind kind, Rhythm rhythm, int number)
     const int awayOffset = offset + 60 * chance.whole(-6, 6);
 
     for (int day = 0; day <= lastDay; ++day) {
+        const Habit today = rhythm == Rhythm::plan ? plannedOn(day) : habit;
         const bool missed = chance.happens(day == 0 ? 0.05 : missingOn(day, rate));
-        for (const double minute : plannedMinutes(chance, habit)) {
-            const bool skipped = habit == Habit::both && chance.happens(missingOn(day, rate));
+        for (const double minute : plannedMinutes(chance, today)) {
+            const bool skipped = today == Habit::both && chance.happens(missingOn(day, rate));
             const int zone = day >= awayFrom ? awayOffset : offset;
             const double since = 1440.0 * day + minute - treatedMinute - (zone - offset);
             // Nobody writes before she is home.

@@ -41,8 +41,10 @@ struct KnownCourse {
 
 enum class Model : std::uint8_t { decay, steps };
 
-/// When the patient writes: `mixed` as people do, `daily` every evening, `twice` morning and evening.
-enum class Rhythm : std::uint8_t { mixed, daily, twice };
+/// When the patient writes: `mixed` as people do, `daily` every evening, `twice` morning and evening,
+/// `plan` as the default care plan asks: twice on days 0 to 3, in the evening up to day 14, then on
+/// days 16, 18 and 20.
+enum class Rhythm : std::uint8_t { mixed, daily, twice, plan };
 
 struct Invention {
     Model model = Model::decay;

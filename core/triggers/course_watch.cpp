@@ -43,6 +43,20 @@ int lead(const std::array<std::optional<int>, 2>& scores, std::size_t side)
 
 }  // namespace
 
+bool asksForEntryOn(const aftercare::CarePlan& plan, int day)
+{
+    bool ever = false;
+    for (const aftercare::Instruction& instruction : plan.instructions) {
+        if (instruction.kind != aftercare::InstructionKind::diaryEntry)
+            continue;
+        ever = true;
+        if (day >= instruction.firstDay && day <= instruction.lastDay
+            && (day - instruction.firstDay) % std::max(1, instruction.everyDays) == 0)
+            return true;
+    }
+    return !ever;
+}
+
 std::vector<const Observation*> inOrder(const CourseInput& course, const clock::Moment& until)
 {
     std::vector<const Observation*> ordered;

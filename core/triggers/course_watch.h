@@ -75,6 +75,9 @@ private:
     std::vector<Candidate> m_candidates;
 };
 
+/// Whether a plan asks for an entry on a day; one that never asks is taken for one that asks daily.
+bool asksForEntryOn(const aftercare::CarePlan& plan, int day);
+
 /// The course's entries up to a moment in order of time, oldest first.
 std::vector<const Observation*> inOrder(const CourseInput& course, const clock::Moment& until);
 

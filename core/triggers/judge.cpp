@@ -64,12 +64,13 @@ private:
     /// One finding for each stretch of days without an entry, at the moment it grows long enough.
     void silence(const clock::Moment& last, const clock::Moment& next)
     {
-        const int days = m_watch.endedHigh() ? std::min(limits().silentDays, limits().silentDaysWhenHigh)
-                                             : limits().silentDays;
+        const int lastDay = clock::dayOfRecovery(m_course.treated, last);
+        const int days = m_watch.endedHigh() && asksForEntryOn(m_protocol.carePlan, lastDay + 1)
+                             ? std::min(limits().silentDays, limits().silentDaysWhenHigh)
+                             : limits().silentDays;
         const auto wait = std::chrono::days(days);
         const auto spoken = next.at - last.at;
-        const int lastDay = clock::dayOfRecovery(m_course.treated, last);
-        if (spoken < wait || lastDay + days > m_protocol.carePlan.followUpDay)
+        if (spoken < wait || lastDay + days >= m_protocol.carePlan.followUpDay)
             return;
         clock::Moment raised = last;
         raised.at += wait;
