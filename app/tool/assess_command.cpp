@@ -1,16 +1,15 @@
 // ebbline assess: judges anybody's table of scores and signs exactly as the phone would.
 
+#include "app/tool/course_tables.h"
+#include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
 
-#include "core/exchange/tables.h"
-#include "core/triage/queue.h"
+#include "core/triggers/judge.h"
+#include "core/warnings/warnings.h"
 
-#include <fstream>
+#include <algorithm>
 #include <iostream>
-#include <iterator>
-#include <map>
 #include <memory>
-#include <optional>
 
 namespace ebbline::tool {
 
@@ -19,38 +18,15 @@ namespace {
 struct Options {
     std::string scores;
     std::string signs;
+    std::string protocol;
     std::string out;
 };
 
-/// A course of the table, as the journal would hold it.
+/// A course of the tables: what triggers see, and the entries that warnings see.
 struct TableCourse {
-    clock::Moment treated;
+    triggers::CourseInput input;
     std::map<clock::Instant, recovery::Entry> entries;  ///< by the moment entered
 };
-
-std::optional<std::string> contents(const std::string& file)
-{
-    std::ifstream input(file, std::ios::binary);
-    if (!input)
-        return std::nullopt;
-    return std::string(std::istreambuf_iterator<char>(input), {});
-}
-
-template <typename Row>
-std::optional<std::vector<Row>> rowsOf(const std::string& file, exchange::Read<Row> (*read)(std::string_view))
-{
-    const auto table = contents(file);
-    if (!table) {
-        std::cerr << "ebbline assess: " << file << ": cannot be read\n";
-        return std::nullopt;
-    }
-    auto rows = read(*table);
-    if (!rows) {
-        std::cerr << "ebbline assess: " << file << ":\n" << exchange::text(rows.error());
-        return std::nullopt;
-    }
-    return std::move(*rows);
-}
 
 recovery::Entry& entryAt(TableCourse& course, const clock::Moment& entered)
 {
@@ -61,26 +37,23 @@ recovery::Entry& entryAt(TableCourse& course, const clock::Moment& entered)
 
 /// Warnings of each entry and triggers over the course, in time order, each judged on what had been
 /// entered by then.
-std::vector<exchange::FindingRow> judged(const std::string& name, const TableCourse& course, clock::Instant tableEnd)
+std::vector<exchange::FindingRow> judged(const std::string& name, const TableCourse& course,
+                                         const triggers::Protocol& protocol, clock::Instant tableEnd)
 {
     std::vector<exchange::FindingRow> rows;
-    triggers::CourseInput input{course.treated, {}, {}};
-    for (const auto& [at, entry] : course.entries) {
-        for (const warnings::Finding& finding : warnings::judge(entry, {.treated = course.treated})) {
+    for (const auto& [at, entry] : course.entries)
+        for (const warnings::Finding& finding : warnings::judge(entry, {.treated = course.input.treated})) {
             std::string reason;
             for (const std::string& each : finding.reasons)
                 reason += (reason.empty() ? "" : ", ") + each;
             rows.push_back({name, entry.at, finding.rule, finding.urgency, {}, finding.side, reason});
         }
-        input.observations.push_back({entry.at, entry.scores});
-    }
-    const triggers::Protocol protocol = triggers::defaultProtocol();
     // Silence is judged to the end of the table, and nobody is expected to write after the follow-up.
-    clock::Moment until = course.treated;
-    until.at = std::min(tableEnd, course.treated.at + std::chrono::days(protocol.carePlan.followUpDay));
+    clock::Moment until = course.input.treated;
+    until.at = std::min(tableEnd, until.at + std::chrono::days(protocol.carePlan.followUpDay));
     if (!course.entries.empty())
         until.at = std::max(until.at, course.entries.rbegin()->first);
-    for (const triggers::Finding& finding : triggers::judge(input, protocol, until))
+    for (const triggers::Finding& finding : triggers::judge(course.input, protocol, until))
         rows.push_back({name, finding.raisedAt, std::string(triggers::word(finding.trigger)), finding.urgency,
                         finding.trigger == triggers::Trigger::silence ? std::nullopt : std::optional(finding.stream.symptom),
                         finding.stream.side, triggers::explain(finding)});
@@ -89,51 +62,76 @@ std::vector<exchange::FindingRow> judged(const std::string& name, const TableCou
     return rows;
 }
 
+/// The tables as courses. \returns Reason::malformed if they disagree on when a course began.
+Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchange::ScoreRow>& scores,
+                                                        const std::vector<exchange::SignRow>& signs)
+{
+    std::map<std::string, TableCourse> courses;
+    for (auto& [name, input] : coursesOf(scores))
+        courses[name].input = std::move(input);
+    for (const exchange::ScoreRow& row : scores)
+        entryAt(courses[row.course], row.enteredAt).scores.insert_or_assign({row.symptom, row.side}, row.score);
+    for (const exchange::SignRow& row : signs) {
+        const auto [place, fresh] = courses.try_emplace(row.course);
+        TableCourse& course = place->second;
+        if (fresh)
+            course.input.treated = row.treatedAt;
+        else if (course.input.treated != row.treatedAt)
+            return fail(Reason::malformed, "course " + exchange::quoted(row.course)
+                                               + " was treated at another time in the table of signs");
+        recovery::Entry& entry = entryAt(course, row.enteredAt);
+        (row.present ? entry.present : entry.absent).insert(row.sign);
+        // An entry of signs alone is an entry: whoever answers them is not silent.
+        const auto& known = course.input.observations;
+        if (std::none_of(known.begin(), known.end(),
+                         [&](const triggers::Observation& o) { return o.at.at == row.enteredAt.at; }))
+            course.input.observations.push_back({row.enteredAt, {}});
+    }
+    return courses;
+}
+
 int assess(const Options& options)
 {
-    const auto scores = rowsOf<exchange::ScoreRow>(options.scores, exchange::readScores);
+    const auto complain = [](const std::string& what) {
+        std::cerr << "ebbline assess: " << what << "\n";
+        return badInput;
+    };
+    const auto scores = rowsOf<exchange::ScoreRow>(options.scores, exchange::readScores, std::cerr);
     if (!scores)
         return badInput;
     std::vector<exchange::SignRow> signs;
     if (!options.signs.empty()) {
-        auto read = rowsOf<exchange::SignRow>(options.signs, exchange::readSigns);
+        auto read = rowsOf<exchange::SignRow>(options.signs, exchange::readSigns, std::cerr);
         if (!read)
             return badInput;
         signs = std::move(*read);
     }
+    triggers::Protocol protocol = triggers::defaultProtocol();
+    if (!options.protocol.empty()) {
+        const auto text = readFile(options.protocol);
+        auto read = text ? protocolFromText(*text) : fail(text.error());
+        if (!read)
+            return complain(options.protocol + ": " + read.error().detail);
+        protocol = std::move(*read);
+    }
+    const auto courses = tableCourses(*scores, signs);
+    if (!courses)
+        return complain(courses.error().detail);
 
-    std::map<std::string, TableCourse> courses;
     clock::Instant end{};
-    for (const exchange::ScoreRow& row : *scores) {
-        TableCourse& course = courses[row.course];
-        course.treated = row.treatedAt;
+    for (const exchange::ScoreRow& row : *scores)
         end = std::max(end, row.enteredAt.at);
-        entryAt(course, row.enteredAt).scores.insert_or_assign(recovery::Stream{row.symptom, row.side}, row.score);
-    }
-    for (const exchange::SignRow& row : signs) {
-        TableCourse& course = courses[row.course];
-        if (!course.entries.empty() && course.treated != row.treatedAt) {
-            std::cerr << "ebbline assess: course " << row.course << " was treated at another time in the table of signs\n";
-            return badInput;
-        }
-        course.treated = row.treatedAt;
+    for (const exchange::SignRow& row : signs)
         end = std::max(end, row.enteredAt.at);
-        recovery::Entry& entry = entryAt(course, row.enteredAt);
-        (row.present ? entry.present : entry.absent).insert(row.sign);
-    }
-
     std::vector<exchange::FindingRow> findings;
-    for (const auto& [name, course] : courses)
-        for (exchange::FindingRow& row : judged(name, course, end))
+    for (const auto& [name, course] : *courses)
+        for (exchange::FindingRow& row : judged(name, course, protocol, end))
             findings.push_back(std::move(row));
-    std::ofstream out(options.out, std::ios::binary | std::ios::trunc);
-    out << exchange::writeFindings(findings);
-    out.flush();
-    if (!out) {
-        std::cerr << "ebbline assess: " << options.out << ": cannot be written\n";
+    if (const Done written = writeFile(options.out, exchange::writeFindings(findings)); !written) {
+        std::cerr << "ebbline assess: " << options.out << ": " << written.error().detail << "\n";
         return failed;
     }
-    std::cout << findings.size() << " findings in " << courses.size() << " courses\n";
+    std::cout << findings.size() << " findings in " << courses->size() << " courses\n";
     return fine;
 }
 
@@ -147,6 +145,7 @@ void addAssess(CLI::App& app, std::function<int()>& run)
                     "Example: ebbline assess --scores scores.csv --signs signs.csv --out findings.csv");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
     command->add_option("--signs", options->signs, "Table of warning signs (CSV)");
+    command->add_option("--protocol", options->protocol, "Protocol to judge by (JSON); without it the default one");
     command->add_option("--out", options->out, "Where the findings go (CSV)")->required();
     command->callback([options, &run] { run = [options] { return assess(*options); }; });
 }

@@ -9,7 +9,10 @@ int main(int argc, char** argv)
     app.set_version_flag("--version", EBBLINE_VERSION);
     app.require_subcommand(1);
     std::function<int()> run;
+    tool::addSimulate(app, run);
+    tool::addCalibrate(app, run);
     tool::addAssess(app, run);
+    tool::addRehearse(app, run);
 #ifdef EBBLINE_WITH_STORY
     tool::addStory(app, run);
 #endif

@@ -38,7 +38,8 @@ bands::TaughtCourse taught(const triggers::CourseInput& course)
     return scores;
 }
 
-Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start)
+Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start,
+                            const bands::Provenance& provenance)
 {
     std::vector<bands::TaughtCourse> courses;
     std::vector<bands::Series> sides;
@@ -50,7 +51,7 @@ Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const 
     }
     const bands::Movement& seedSides = start.band.movements().sides;
     const bool many = static_cast<int>(plain.size()) >= bands::fewestCourses;
-    return bands::learnBand(courses, start.band, start.band.provenance(),
+    return bands::learnBand(courses, start.band, provenance,
                             many ? bands::fitMovement(sides, seedSides) : seedSides);
 }
 
@@ -168,7 +169,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     };
     progress(0);
     if (settings.learnBand) {
-        Result<bands::Band> band = learned(plain, start);
+        Result<bands::Band> band = learned(plain, start, settings.provenance);
         if (!band)
             return fail(band.error());
         result.protocol.band = std::move(*band);

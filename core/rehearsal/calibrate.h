@@ -32,6 +32,7 @@ struct CalibrationSettings {
     std::uint64_t seed = 1;   ///< of the resampling; the same seed gives the same protocol
     int resamples = 60;       ///< 10 .. 1000
     bool learnBand = true;    ///< otherwise the thresholds alone
+    bands::Provenance provenance{"calibrated", 0, false, {}, {}};  ///< of the band that is learned
     Shares shares = usualShares;
     std::function<void(int done, int of)> progress;  ///< may be empty
 };

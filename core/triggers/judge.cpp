@@ -27,8 +27,17 @@ public:
         clock::Moment last = m_course.treated;
         for (const Observation* observation : inOrder(m_course, now)) {
             silence(last, observation->at);
+            enterDay(std::max(0, clock::dayOfRecovery(m_course.treated, observation->at)));
+            m_passed.clear();
             for (const Candidate& candidate : m_watch.take(*observation))
-                consider(candidate, observation->at);
+                if (passes(candidate))
+                    m_passed.push_back(&candidate);
+            // The most urgent reading of one entry speaks for all of its kind.
+            std::stable_sort(m_passed.begin(), m_passed.end(), [](const Candidate* a, const Candidate* b) {
+                return a->urgency < b->urgency;
+            });
+            for (const Candidate* candidate : m_passed)
+                raise(*candidate, observation->at);
             last = observation->at;
         }
         silence(last, now);
@@ -38,11 +47,18 @@ public:
 private:
     const Thresholds& limits() const { return m_protocol.thresholds; }
 
-    void consider(const Candidate& candidate, const clock::Moment& at)
+    double threshold(const Candidate& candidate) const
     {
-        const double threshold = candidate.statistic ? thresholdOf(limits(), *candidate.statistic) : 0;
-        if (candidate.statistic && candidate.value <= threshold)
-            return;
+        return candidate.statistic ? thresholdOf(limits(), *candidate.statistic) : 0;
+    }
+
+    bool passes(const Candidate& candidate) const
+    {
+        return !candidate.statistic || candidate.value > threshold(candidate);
+    }
+
+    void raise(const Candidate& candidate, const clock::Moment& at)
+    {
         Finding* finding = fire(candidate.trigger, candidate.urgency, candidate.stream, at);
         if (!finding)
             return;
@@ -57,7 +73,7 @@ private:
         }
         if (candidate.statistic) {
             numbers["statistic"] = candidate.value;
-            numbers["threshold"] = threshold;
+            numbers["threshold"] = threshold(candidate);
         }
     }
 
@@ -78,13 +94,23 @@ private:
             finding->numbers["days"] = static_cast<double>(std::chrono::floor<std::chrono::days>(spoken).count());
     }
 
-    /// Once per stream, and again only after a whole day on which it did not fire, or when it has
-    /// become more urgent. \returns the new finding, or nothing if it goes on.
+    void enterDay(int day)
+    {
+        if (day > m_entryDay) {
+            m_entryDayBefore = m_entryDay;
+            m_entryDay = day;
+        }
+    }
+
+    /// Once per stream, and again only after a day with an entry on which it did not fire, or when
+    /// it has become more urgent: a day without an entry is no quiet day.
+    /// \returns the new finding, or nothing if it goes on.
     Finding* fire(Trigger trigger, Urgency urgency, const Stream& stream, const clock::Moment& at)
     {
         const int day = std::max(0, clock::dayOfRecovery(m_course.treated, at));
         auto& last = m_lastFired[{trigger, stream}];
-        const bool goesOn = last && day - last->day <= 1 && urgency >= last->urgency;
+        const bool goesOn = last && last->day >= m_entryDayBefore && urgency >= last->urgency
+                            && trigger != Trigger::silence;
         last = Fired{day, goesOn ? last->urgency : urgency};
         if (goesOn)
             return nullptr;
@@ -100,7 +126,10 @@ private:
     const CourseInput& m_course;
     const Protocol& m_protocol;
     CourseWatch m_watch;
+    int m_entryDay = -1;        ///< last day with an entry
+    int m_entryDayBefore = -1;  ///< the one before it
     std::map<std::pair<Trigger, Stream>, std::optional<Fired>> m_lastFired;
+    std::vector<const Candidate*> m_passed;
     std::vector<Finding> m_findings;
 };
 

@@ -36,7 +36,9 @@ struct CourseInput {
 };
 
 /// All findings of a course up to `now`, oldest first. A trigger fires once per stream until it
-/// has been quiet for a day. Silence is judged against `now`.
+/// has been quiet for a day that has an entry, or becomes more urgent. Silence is judged against
+/// `now`. Entries from before the treatment count as made right after it, later ones than `now` not
+/// at all; the same entry twice is the same as once; of several answers of a day the highest counts.
 std::vector<Finding> judge(const CourseInput& course, const Protocol& protocol, const clock::Moment& now);
 
 /// One English sentence that a practitioner would say, with the numbers behind it.

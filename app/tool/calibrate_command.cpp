@@ -1,0 +1,148 @@
+// ebbline calibrate: band and thresholds from courses whose truth is known.
+
+#include "app/tool/course_tables.h"
+#include "app/tool/progress_bar.h"
+#include "app/tool/protocol_file.h"
+#include "app/tool/subcommand.h"
+
+#include "core/clock/iso8601.h"
+#include "core/crypto/crypto.h"
+#include "core/rehearsal/calibrate.h"
+#include "core/rehearsal/rehearse.h"
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <cstdio>
+#include <iostream>
+#include <memory>
+
+namespace ebbline::tool {
+
+namespace {
+
+struct Options {
+    std::string scores;
+    std::string truth;
+    std::string start;
+    std::string out;
+    double budget = 10;
+    std::uint64_t seed = 1;
+    int resamples = 60;
+    bool thresholdsOnly = false;
+    bool json = false;
+};
+
+/// Which courses stand behind a band, and since when: names in order, and the last day of treatment.
+bands::Provenance provenanceOf(const std::vector<rehearsal::KnownCourse>& courses)
+{
+    std::string names;
+    clock::LocalDay last{};
+    for (const rehearsal::KnownCourse& course : courses)
+        if (course.truth.isPlain() && !course.input.observations.empty()) {
+            names += course.name + '\n';
+            last = std::max(last, course.input.treated.day());
+        }
+    bands::Provenance provenance;
+    provenance.learnedOn = clock::toIso8601(last);
+    provenance.version = "calibrated-" + provenance.learnedOn;
+    for (const std::uint8_t byte : crypto::hash256(bytes::viewOf(names))) {
+        char digits[3];
+        std::snprintf(digits, sizeof digits, "%02x", static_cast<unsigned>(byte));
+        provenance.hash += digits;
+    }
+    return provenance;
+}
+
+void print(const rehearsal::Calibration& done, const Options& options)
+{
+    if (options.json) {
+        nlohmann::ordered_json json{{"uncomplicatedCourses", done.plainCourses},
+                                    {"budgetPer100", options.budget},
+                                    {"heldOutPer100", 100 * done.heldOutRate},
+                                    {"fittedPer100", 100 * done.fittedRate},
+                                    {"byRulesInPointsPer100", 100 * done.ruleRate},
+                                    {"ownThresholds", done.ownThresholds}};
+        for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
+            json["statistics"][std::string(triggers::word(triggers::allStatistics[i]))] = {
+                {"threshold", triggers::thresholdOf(done.protocol.thresholds, triggers::allStatistics[i])},
+                {"per100", 100 * done.statisticRate[i]}};
+        std::cout << json.dump(1) << "\n";
+        return;
+    }
+    std::printf("%d uncomplicated courses, budget %g per 100\n", done.plainCourses, options.budget);
+    std::printf("alerting courses per 100: %.1f outside the resamples, %.1f among those fitted, %.1f by rules in points alone\n",
+                100 * done.heldOutRate, 100 * done.fittedRate, 100 * done.ruleRate);
+    for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
+        std::printf("  %-16s threshold %6.3f  %4.1f per 100\n", std::string(triggers::word(triggers::allStatistics[i])).c_str(),
+                    triggers::thresholdOf(done.protocol.thresholds, triggers::allStatistics[i]), 100 * done.statisticRate[i]);
+    if (!done.ownThresholds)
+        std::printf("fewer than %d uncomplicated courses: thresholds are drawn towards those of the protocol it started from\n",
+                    rehearsal::enoughForThresholds);
+}
+
+int calibrate(const Options& options)
+{
+    const auto complain = [](const std::string& what) {
+        std::cerr << "ebbline calibrate: " << what << "\n";
+        return badInput;
+    };
+    const auto scores = rowsOf<exchange::ScoreRow>(options.scores, exchange::readScores, std::cerr);
+    const auto truth = scores ? rowsOf<exchange::TruthRow>(options.truth, exchange::readTruth, std::cerr) : std::nullopt;
+    if (!truth)
+        return badInput;
+    const auto courses = knownCourses(*scores, *truth);
+    if (!courses)
+        return complain(courses.error().detail);
+    triggers::Protocol start = triggers::defaultProtocol();
+    if (!options.start.empty()) {
+        const auto text = readFile(options.start);
+        auto read = text ? protocolFromText(*text) : fail(text.error());
+        if (!read)
+            return complain(options.start + ": " + read.error().detail);
+        start = std::move(*read);
+    }
+    rehearsal::CalibrationSettings settings;
+    settings.budget = options.budget;
+    settings.seed = options.seed;
+    settings.resamples = options.resamples;
+    settings.learnBand = !options.thresholdsOnly;
+    settings.provenance = provenanceOf(*courses);
+    ProgressBar bar("calibrating");
+    settings.progress = [&bar](int done, int of) { bar.show(done, of); };
+    const auto done = rehearsal::calibrate(*courses, start, settings);
+    if (!done)
+        return complain(done.error().detail);
+    if (const Done written = writeFile(options.out, protocolText(done->protocol)); !written) {
+        std::cerr << "ebbline calibrate: " << options.out << ": " << written.error().detail << "\n";
+        return failed;
+    }
+    print(*done, options);
+    return fine;
+}
+
+}  // namespace
+
+void addCalibrate(CLI::App& app, std::function<int()>& run)
+{
+    const auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("calibrate", "Learn band and thresholds to a budget of false alerts");
+    command->footer("The budget counts uncomplicated courses (kind plain) with at least one alert, per 100, over all\n"
+                    "triggers together. Whole courses are resampled; the same seed gives the same bytes.\n"
+                    "docs/statistics/calibration.md, docs/formats/protocol.md.\n"
+                    "Example: ebbline calibrate --scores s.csv --truth t.csv --budget 10 --out-protocol p.json");
+    command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
+    command->add_option("--truth", options->truth, "Table of truth (CSV)")->required();
+    command->add_option("--budget", options->budget, "Uncomplicated courses with an alert, per 100")
+        ->check(CLI::Range(0.5, 50.0))
+        ->capture_default_str();
+    command->add_option("--seed", options->seed, "Seed of the resampling")->capture_default_str();
+    command->add_option("--resamples", options->resamples, "How many")->check(CLI::Range(10, 1000))->capture_default_str();
+    command->add_option("--start", options->start, "Protocol to start from (JSON); without it the default one");
+    command->add_flag("--thresholds-only", options->thresholdsOnly, "Keep the band of the protocol it starts from");
+    command->add_option("--out-protocol", options->out, "Where the protocol goes (JSON)")->required();
+    command->add_flag("--json", options->json, "Print the result as JSON");
+    command->callback([options, &run] { run = [options] { return calibrate(*options); }; });
+}
+
+}  // namespace ebbline::tool

@@ -1,0 +1,54 @@
+#pragma once
+/// \file
+/// The open tables and courses: files in, courses out, and the way back.
+
+#include "core/exchange/tables.h"
+#include "core/rehearsal/invented_course.h"
+
+#include <map>
+#include <optional>
+#include <ostream>
+#include <string>
+#include <vector>
+
+namespace ebbline::tool {
+
+/// The bytes of a file. \returns Reason::notFound or Reason::storageFailed.
+Result<std::string> readFile(const std::string& file);
+
+/// Written beside its place and moved there, so that a failure leaves the old file whole.
+/// \returns Reason::storageFailed.
+Done writeFile(const std::string& file, std::string_view bytes);
+
+/// Scores by course, in the order of the course names. Scores entered at the very moment of the
+/// treatment are the practitioner's: they start the comparison of the sides. Where nothing else was
+/// entered on day 0 they stand for that day as well.
+std::map<std::string, triggers::CourseInput> coursesOf(const std::vector<exchange::ScoreRow>& rows);
+
+/// Scores and truth of the same courses. A course with two complications takes the one that began
+/// first. \returns Reason::notFound naming a course that has scores and no truth, or the reverse.
+Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<exchange::ScoreRow>& scores,
+                                                         const std::vector<exchange::TruthRow>& truth);
+
+std::vector<exchange::ScoreRow> scoreRowsOf(const rehearsal::KnownCourse& course);
+exchange::TruthRow truthRowOf(const rehearsal::KnownCourse& course);
+
+/// Reads a table and names what is wrong with it on `complaints`.
+template <typename Row>
+std::optional<std::vector<Row>> rowsOf(const std::string& file, exchange::Read<Row> (*read)(std::string_view),
+                                       std::ostream& complaints)
+{
+    const Result<std::string> table = readFile(file);
+    if (!table) {
+        complaints << file << ": " << table.error().detail << "\n";
+        return std::nullopt;
+    }
+    auto rows = read(*table);
+    if (!rows) {
+        complaints << file << ":\n" << exchange::text(rows.error());
+        return std::nullopt;
+    }
+    return std::move(*rows);
+}
+
+}  // namespace ebbline::tool

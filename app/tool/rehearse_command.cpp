@@ -1,0 +1,191 @@
+// ebbline rehearse: whom one protocol would have flagged against another, when, and at what burden.
+
+#include "app/tool/course_tables.h"
+#include "app/tool/protocol_file.h"
+#include "app/tool/subcommand.h"
+
+#include "core/clock/iso8601.h"
+#include "core/rehearsal/rehearse.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cstdio>
+#include <iostream>
+#include <memory>
+
+namespace ebbline::tool {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+using rehearsal::KindFigures;
+
+constexpr std::size_t shownDifferences = 20;
+
+struct Options {
+    std::string scores;
+    std::string truth;
+    std::string before;
+    std::string after;
+    bool json = false;
+};
+
+/// `0.912 (0.901-0.922)`, or `-` without a course.
+std::string shareText(long part, long whole)
+{
+    const auto interval = rehearsal::share(part, whole);
+    if (!interval)
+        return "-";
+    char text[48];
+    std::snprintf(text, sizeof text, "%.3f (%.3f-%.3f)", static_cast<double>(part) / static_cast<double>(whole),
+                  interval->low, interval->high);
+    return text;
+}
+
+Json shareJson(long part, long whole)
+{
+    Json json{{"part", part}, {"whole", whole}};
+    if (const auto interval = rehearsal::share(part, whole)) {
+        json["share"] = static_cast<double>(part) / static_cast<double>(whole);
+        json["low"] = interval->low;
+        json["high"] = interval->high;
+    }
+    return json;
+}
+
+Json figuresJson(const KindFigures& f)
+{
+    const long strict = f.courses - f.beforeOnset;
+    Json json{{"kind", f.kind},
+              {"courses", f.courses},
+              {"flagged", shareJson(f.flagged, f.courses)},
+              {"callNow", shareJson(f.callNow, f.courses)},
+              {"reviewNotes", shareJson(f.reviewNotes, f.courses)},
+              {"silentList", shareJson(f.silent, f.courses)},
+              {"alerts", f.alerts}};
+    if (f.kind != "plain") {
+        json["within24h"] = shareJson(f.withinDay, f.courses);
+        json["within72h"] = shareJson(f.withinThreeDays, f.courses);
+        json["alertBeforeOnset"] = shareJson(f.beforeOnset, f.courses);
+        json["strict"] = {{"flagged", shareJson(f.strictFlagged, strict)},
+                          {"within24h", shareJson(f.strictWithinDay, strict)},
+                          {"within72h", shareJson(f.strictWithinThreeDays, strict)}};
+        json["rightSide"] = shareJson(f.rightSide, f.flagged);
+        json["medianDelayHours"] = f.medianDelayHours ? Json(*f.medianDelayHours) : Json(nullptr);
+    }
+    return json;
+}
+
+void printFigures(const char* title, const std::vector<KindFigures>& rows)
+{
+    std::printf("%s\n", title);
+    for (const KindFigures& f : rows) {
+        std::printf("  %s, %ld courses\n", f.kind.c_str(), f.courses);
+        std::printf("    flagged %s  call now %s  alerts per 100 courses %.1f\n", shareText(f.flagged, f.courses).c_str(),
+                    shareText(f.callNow, f.courses).c_str(),
+                    100.0 * static_cast<double>(f.alerts) / static_cast<double>(f.courses));
+        std::printf("    note for the review %s  silent list %s\n", shareText(f.reviewNotes, f.courses).c_str(),
+                    shareText(f.silent, f.courses).c_str());
+        if (f.kind == "plain")
+            continue;
+        const long strict = f.courses - f.beforeOnset;
+        std::printf("    within 24 h %s  72 h %s  median delay %s\n", shareText(f.withinDay, f.courses).c_str(),
+                    shareText(f.withinThreeDays, f.courses).c_str(),
+                    f.medianDelayHours ? (std::to_string(*f.medianDelayHours).substr(0, 5) + " h").c_str() : "-");
+        std::printf("    alert before onset %s; without those courses: flagged %s  24 h %s  72 h %s\n",
+                    shareText(f.beforeOnset, f.courses).c_str(), shareText(f.strictFlagged, strict).c_str(),
+                    shareText(f.strictWithinDay, strict).c_str(), shareText(f.strictWithinThreeDays, strict).c_str());
+    }
+}
+
+std::string when(const std::optional<triggers::Finding>& finding)
+{
+    return finding ? clock::toIso8601(finding->raisedAt) + " " + triggers::explain(*finding) : "not flagged";
+}
+
+std::optional<triggers::Protocol> protocolFrom(const std::string& file)
+{
+    const auto text = readFile(file);
+    auto protocol = text ? protocolFromText(*text) : fail(text.error());
+    if (!protocol) {
+        std::cerr << "ebbline rehearse: " << file << ": " << protocol.error().detail << "\n";
+        return std::nullopt;
+    }
+    return std::move(*protocol);
+}
+
+void printJson(const rehearsal::Rehearsal& done)
+{
+    Json json;
+    for (const auto& [name, verdicts] : {std::pair{"protocol", &done.before}, std::pair{"against", &done.after}}) {
+        json[name] = Json::array();
+        for (const KindFigures& figures : rehearsal::figuresOf(*verdicts))
+            json[name].push_back(figuresJson(figures));
+    }
+    json["differences"] = Json::array();
+    for (const rehearsal::Difference& difference : done.differences) {
+        Json row{{"course", done.before[difference.course].name}, {"kind", done.before[difference.course].kind}};
+        for (const auto& [name, finding] : {std::pair{"protocol", &difference.before}, std::pair{"against", &difference.after}}) {
+            row[name] = nullptr;
+            if (*finding)
+                row[name] = {{"raisedAt", clock::toIso8601((*finding)->raisedAt)},
+                             {"trigger", triggers::word((*finding)->trigger)},
+                             {"urgency", recovery::word((*finding)->urgency)},
+                             {"reason", triggers::explain(**finding)}};
+        }
+        json["differences"].push_back(std::move(row));
+    }
+    std::cout << json.dump(1) << "\n";
+}
+
+int rehearse(const Options& options)
+{
+    const auto scores = rowsOf<exchange::ScoreRow>(options.scores, exchange::readScores, std::cerr);
+    const auto truth = scores ? rowsOf<exchange::TruthRow>(options.truth, exchange::readTruth, std::cerr) : std::nullopt;
+    if (!truth)
+        return badInput;
+    const auto before = protocolFrom(options.before);
+    const auto after = before ? protocolFrom(options.after) : std::nullopt;
+    if (!after)
+        return badInput;
+    const auto courses = knownCourses(*scores, *truth);
+    const auto done = courses ? rehearsal::rehearse(*courses, *before, *after) : fail(courses.error());
+    if (!done) {
+        std::cerr << "ebbline rehearse: " << done.error().detail << "\n";
+        return badInput;
+    }
+    if (options.json) {
+        printJson(*done);
+        return fine;
+    }
+    printFigures(options.before.c_str(), rehearsal::figuresOf(done->before));
+    printFigures(options.after.c_str(), rehearsal::figuresOf(done->after));
+    std::printf("%zu of %zu courses differ\n", done->differences.size(), courses->size());
+    for (std::size_t i = 0; i < std::min(shownDifferences, done->differences.size()); ++i) {
+        const rehearsal::Difference& difference = done->differences[i];
+        std::printf("  %s (%s)\n    %s\n    %s\n", done->before[difference.course].name.c_str(),
+                    done->before[difference.course].kind.c_str(), when(difference.before).c_str(),
+                    when(difference.after).c_str());
+    }
+    if (done->differences.size() > shownDifferences)
+        std::printf("  and %zu more; --json lists them all\n", done->differences.size() - shownDifferences);
+    return fine;
+}
+
+}  // namespace
+
+void addRehearse(CLI::App& app, std::function<int()>& run)
+{
+    const auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("rehearse", "Run two protocols over past courses: whom, when, at what burden");
+    command->footer("Shares come with Wilson intervals (95 %).\n"
+                    "Example: ebbline rehearse --scores s.csv --truth t.csv --protocol now.json --against new.json");
+    command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
+    command->add_option("--truth", options->truth, "Table of truth (CSV)")->required();
+    command->add_option("--protocol", options->before, "The protocol in use (JSON)")->required();
+    command->add_option("--against", options->after, "The protocol to compare with (JSON)")->required();
+    command->add_flag("--json", options->json, "Print as JSON, with every course that differs");
+    command->callback([options, &run] { run = [options] { return rehearse(*options); }; });
+}
+
+}  // namespace ebbline::tool

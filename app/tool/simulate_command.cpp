@@ -1,0 +1,166 @@
+// ebbline simulate: invented courses whose truth is known, as open tables.
+
+#include "app/tool/course_tables.h"
+#include "app/tool/progress_bar.h"
+#include "app/tool/subcommand.h"
+
+#include "core/rehearsal/chance.h"
+
+#include <algorithm>
+#include <charconv>
+#include <cstdio>
+#include <iostream>
+#include <memory>
+#include <numeric>
+
+namespace ebbline::tool {
+
+namespace {
+
+constexpr int mostCourses = 100'000;
+
+struct Options {
+    int courses = 1000;
+    std::uint64_t seed = 1;
+    std::string model = "A";
+    std::string entries = "mixed";
+    std::string kinds = "plain:16,infection,haematoma,slow-recovery,puckering";
+    std::string scores;
+    std::string truth;
+};
+
+struct Wanted {
+    rehearsal::Kind kind;
+    int weight;
+    int courses = 0;
+};
+
+/// `plain:16,infection` as kinds with weights.
+Result<std::vector<Wanted>> wantedKinds(std::string_view text)
+{
+    std::vector<Wanted> wanted;
+    while (!text.empty()) {
+        const std::string_view item = text.substr(0, text.find(','));
+        text.remove_prefix(std::min(text.size(), item.size() + 1));
+        const std::string_view name = item.substr(0, item.find(':'));
+        const auto kind = rehearsal::kindFromWord(name);
+        if (!kind)
+            return fail(kind.error());
+        int weight = 1;
+        if (name.size() < item.size()) {
+            const std::string_view digits = item.substr(name.size() + 1);
+            const auto read = std::from_chars(digits.data(), digits.data() + digits.size(), weight);
+            if (read.ec != std::errc{} || read.ptr != digits.data() + digits.size() || weight < 1 || weight > 1'000'000)
+                return fail(Reason::outOfRange, "kind: want a weight of 1..1000000 after the colon");
+        }
+        wanted.push_back({*kind, weight});
+    }
+    if (wanted.empty())
+        return fail(Reason::notEnough, "kinds: want at least one");
+    return wanted;
+}
+
+/// Shares the courses out by weight; what is left over goes to the largest remainders.
+void apportion(std::vector<Wanted>& wanted, int courses)
+{
+    const long weights = std::accumulate(wanted.begin(), wanted.end(), 0L,
+                                         [](long sum, const Wanted& w) { return sum + w.weight; });
+    std::vector<std::pair<long, std::size_t>> remainders;
+    int given = 0;
+    for (std::size_t i = 0; i < wanted.size(); ++i) {
+        const long exact = static_cast<long>(courses) * wanted[i].weight;
+        wanted[i].courses = static_cast<int>(exact / weights);
+        given += wanted[i].courses;
+        remainders.emplace_back(-(exact % weights), i);
+    }
+    std::sort(remainders.begin(), remainders.end());
+    for (std::size_t i = 0; given < courses; ++i, ++given)
+        ++wanted[remainders[i].second].courses;
+}
+
+/// Names that do not tell the truth: numbered in a shuffled order.
+void nameBlind(std::vector<rehearsal::KnownCourse>& courses, std::uint64_t seed)
+{
+    rehearsal::Chance chance(seed, ~std::uint64_t{0});
+    for (std::size_t i = courses.size(); i > 1; --i)
+        std::swap(courses[i - 1], courses[static_cast<std::size_t>(chance.whole(0, static_cast<int>(i) - 1))]);
+    for (std::size_t i = 0; i < courses.size(); ++i) {
+        char name[32];
+        std::snprintf(name, sizeof name, "c%06zu", i + 1);
+        courses[i].name = name;
+    }
+}
+
+int simulate(const Options& options)
+{
+    auto wanted = wantedKinds(options.kinds);
+    if (!wanted) {
+        std::cerr << "ebbline simulate: " << wanted.error().detail << "\n";
+        return badInput;
+    }
+    apportion(*wanted, options.courses);
+    const rehearsal::Invention invention{
+        options.model == "A" ? rehearsal::Model::decay : rehearsal::Model::steps,
+        options.entries == "daily"   ? rehearsal::Rhythm::daily
+        : options.entries == "twice" ? rehearsal::Rhythm::twice
+        : options.entries == "plan"  ? rehearsal::Rhythm::plan
+                                     : rehearsal::Rhythm::mixed,
+        options.seed};
+    std::vector<rehearsal::KnownCourse> courses;
+    {
+        ProgressBar bar("inventing");
+        for (const Wanted& each : *wanted)
+            for (int i = 0; i < each.courses; ++i) {
+                courses.push_back(rehearsal::invent(invention, each.kind, i));
+                bar.show(static_cast<int>(courses.size()), options.courses);
+            }
+    }
+    nameBlind(courses, options.seed);
+    std::vector<exchange::ScoreRow> scores;
+    std::vector<exchange::TruthRow> truth;
+    for (const rehearsal::KnownCourse& course : courses) {
+        const auto rows = scoreRowsOf(course);
+        // Who never wrote a word has no place in a table of scores.
+        if (rows.empty())
+            continue;
+        scores.insert(scores.end(), rows.begin(), rows.end());
+        truth.push_back(truthRowOf(course));
+    }
+    for (const auto& [file, table] : {std::pair{options.scores, exchange::writeScores(scores)},
+                                      std::pair{options.truth, exchange::writeTruth(truth)}})
+        if (const Done written = writeFile(file, table); !written) {
+            std::cerr << "ebbline simulate: " << file << ": " << written.error().detail << "\n";
+            return failed;
+        }
+    std::cout << truth.size() << " courses, " << scores.size() << " scores, model " << options.model << ", seed "
+              << options.seed << "\n";
+    return fine;
+}
+
+}  // namespace
+
+void addSimulate(CLI::App& app, std::function<int()>& run)
+{
+    const auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("simulate", "Invent courses whose truth is known");
+    command->footer("All of it is invented; the assumptions stand in docs/statistics/detection.md. The same seed gives\n"
+                    "the same tables on every machine. Kinds: plain, infection, haematoma, slow-recovery, puckering,\n"
+                    "silent, each with a weight if wanted.\n"
+                    "Example: ebbline simulate --courses 4000 --seed 7 --kinds plain --out-scores s.csv --out-truth t.csv");
+    command->add_option("--courses", options->courses, "How many, all kinds together")
+        ->check(CLI::Range(1, mostCourses))
+        ->capture_default_str();
+    command->add_option("--seed", options->seed, "Seed")->capture_default_str();
+    command->add_option("--model", options->model, "A: smooth decay through noise; B: scores that step up and down")
+        ->check(CLI::IsMember({"A", "B"}))
+        ->capture_default_str();
+    command->add_option("--entries", options->entries, "When they write: mixed, daily, twice, plan (as the care plan asks)")
+        ->check(CLI::IsMember({"mixed", "daily", "twice", "plan"}))
+        ->capture_default_str();
+    command->add_option("--kinds", options->kinds, "Kinds and weights")->capture_default_str();
+    command->add_option("--out-scores", options->scores, "Where the scores go (CSV)")->required();
+    command->add_option("--out-truth", options->truth, "Where the truth goes (CSV)")->required();
+    command->callback([options, &run] { run = [options] { return simulate(*options); }; });
+}
+
+}  // namespace ebbline::tool

@@ -1,0 +1,98 @@
+// Tables as courses and the way back.
+
+#include "app/tool/course_tables.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+using namespace ebbline;
+using namespace ebbline::tool;
+
+namespace {
+
+const std::string header = "course,treated_at,entered_at,symptom,side,score\n";
+
+std::vector<exchange::ScoreRow> scores(const std::string& rows)
+{
+    const auto read = exchange::readScores(header + rows);
+    REQUIRE(read);
+    return *read;
+}
+
+}  // namespace
+
+TEST_CASE("an invented course survives its tables", "[tool][tables]")
+{
+    const auto model = GENERATE(rehearsal::Model::decay, rehearsal::Model::steps);
+    const auto course = rehearsal::invent({model, rehearsal::Rhythm::twice, 4}, rehearsal::Kind::infection, 2);
+
+    const auto back = knownCourses(scoreRowsOf(course), {truthRowOf(course)});
+
+    REQUIRE(back);
+    REQUIRE(back->size() == 1);
+    CHECK(back->front().name == course.name);
+    CHECK(back->front().input.baseline == course.input.baseline);
+    REQUIRE(back->front().input.observations.size() == course.input.observations.size());
+    for (std::size_t i = 0; i < course.input.observations.size(); ++i) {
+        CHECK(back->front().input.observations[i].at.at == course.input.observations[i].at.at);
+        CHECK(back->front().input.observations[i].scores == course.input.observations[i].scores);
+    }
+    CHECK(back->front().truth.kind == "infection");
+    CHECK(back->front().truth.side == course.truth.side);
+}
+
+TEST_CASE("scores entered at the moment of the treatment are the practitioner's", "[tool][tables]")
+{
+    const auto courses = coursesOf(scores("a,2027-03-01T10:00:00+01:00,2027-03-01T10:00:00+01:00,swelling,L,3\n"
+                                          "a,2027-03-01T10:00:00+01:00,2027-03-01T20:00:00+01:00,swelling,L,4\n"));
+
+    CHECK(courses.at("a").baseline.size() == 1);
+    CHECK(courses.at("a").observations.size() == 1);
+}
+
+TEST_CASE("where nothing else was entered on day 0 they stand for that day as well", "[tool][tables]")
+{
+    const auto courses = coursesOf(scores("a,2027-03-01T10:00:00+01:00,2027-03-01T10:00:00+01:00,swelling,L,3\n"
+                                          "a,2027-03-01T10:00:00+01:00,2027-03-02T10:00:00+01:00,swelling,L,4\n"));
+
+    CHECK(courses.at("a").baseline.size() == 1);
+    CHECK(courses.at("a").observations.size() == 2);
+}
+
+TEST_CASE("of two complications the one that began first is the truth", "[tool][tables]")
+{
+    const auto rows = scores("a,2027-03-01T10:00:00+01:00,2027-03-01T20:00:00+01:00,pain,L,3\n");
+    const auto truth = exchange::readTruth("course,kind,onset_at,side\n"
+                                           "a,infection,2027-03-07T10:00:00+01:00,L\n"
+                                           "a,haematoma,2027-03-02T10:00:00+01:00,R\n");
+    REQUIRE(truth);
+
+    const auto courses = knownCourses(rows, *truth);
+
+    REQUIRE(courses);
+    CHECK(courses->front().truth.kind == "haematoma");
+    CHECK(courses->front().truth.side == recovery::Side::right);
+}
+
+TEST_CASE("scores without a truth, or a truth without scores, are refused by the course's name", "[tool][tables][errors]")
+{
+    const auto rows = scores("a,2027-03-01T10:00:00+01:00,2027-03-01T20:00:00+01:00,pain,L,3\n");
+    const auto truth = exchange::readTruth("course,kind,onset_at,side\na,plain,,-\nb,plain,,-\n");
+    REQUIRE(truth);
+
+    const auto without = knownCourses(rows, {});
+    REQUIRE_FALSE(without);
+    CHECK(without.error().detail.find("'a'") != std::string::npos);
+    const auto extra = knownCourses(rows, *truth);
+    REQUIRE_FALSE(extra);
+    CHECK(extra.error().detail.find("'b'") != std::string::npos);
+}
+
+TEST_CASE("a file that is not there is named and not thrown about", "[tool][tables][errors]")
+{
+    const auto read = readFile("/nowhere/at/all.csv");
+
+    REQUIRE_FALSE(read);
+    CHECK(read.error().reason == Reason::notFound);
+    CHECK_FALSE(writeFile("/nowhere/at/all.csv", "x"));
+}

@@ -1,0 +1,133 @@
+// Calibration: to a budget, reproducible, honest about small cohorts.
+
+#include "core/rehearsal/calibrate.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+#include <algorithm>
+#include <limits>
+#include <utility>
+
+using namespace ebbline;
+using namespace ebbline::rehearsal;
+
+namespace {
+
+std::vector<KnownCourse> plainCourses(int count, std::uint64_t seed)
+{
+    std::vector<KnownCourse> courses;
+    for (int i = 0; i < count; ++i)
+        courses.push_back(invent({Model::decay, Rhythm::mixed, seed}, Kind::plain, i));
+    return courses;
+}
+
+Calibration calibrated(const std::vector<KnownCourse>& courses, double budget)
+{
+    CalibrationSettings settings;
+    settings.budget = budget;
+    settings.resamples = 20;
+    const auto done = calibrate(courses, triggers::defaultProtocol(), settings);
+    REQUIRE(done);
+    return *done;
+}
+
+int alerting(const std::vector<KnownCourse>& courses, const triggers::Protocol& protocol)
+{
+    int count = 0;
+    for (const KnownCourse& course : courses) {
+        const auto findings = triggers::judge(course.input, protocol, endOf(course.input));
+        count += std::any_of(findings.begin(), findings.end(), [](const triggers::Finding& finding) {
+            return finding.trigger != triggers::Trigger::silence && finding.urgency != recovery::Urgency::atReview;
+        });
+    }
+    return count;
+}
+
+}  // namespace
+
+TEST_CASE("fresh courses alert about as often as the budget says", "[rehearsal][calibrate]")
+{
+    const Calibration done = calibrated(plainCourses(800, 31), 10);
+
+    // 600 fresh courses: three standard errors of 10 % are 3.7 %, and as much again for 800 courses
+    // behind the thresholds.
+    const int alerts = alerting(plainCourses(600, 32), done.protocol);
+    CHECK(alerts > 600 * 0.04);
+    CHECK(alerts < 600 * 0.16);
+    CHECK(done.heldOutRate <= 0.10);
+    CHECK(done.ownThresholds);
+}
+
+TEST_CASE("what calibration counts is what the judge raises", "[rehearsal][calibrate]")
+{
+    const auto courses = plainCourses(300, 33);
+    const Calibration done = calibrated(courses, 10);
+
+    CHECK(alerting(courses, done.protocol) == static_cast<int>(done.fittedRate * 300 + 0.5));
+}
+
+TEST_CASE("a smaller budget never lowers a threshold", "[rehearsal][calibrate]")
+{
+    const auto courses = plainCourses(400, 34);
+    const Calibration narrow = calibrated(courses, 5);
+    const Calibration wide = calibrated(courses, 20);
+
+    for (const triggers::Statistic statistic : triggers::allStatistics) {
+        CAPTURE(triggers::word(statistic));
+        CHECK(triggers::thresholdOf(std::as_const(narrow.protocol.thresholds), statistic)
+              >= triggers::thresholdOf(std::as_const(wide.protocol.thresholds), statistic));
+    }
+}
+
+TEST_CASE("the same seed gives the same protocol, whatever order the courses come in is theirs", "[rehearsal][calibrate]")
+{
+    const auto courses = plainCourses(200, 35);
+
+    CHECK(calibrated(courses, 10).protocol == calibrated(courses, 10).protocol);
+}
+
+TEST_CASE("complicated courses teach nothing", "[rehearsal][calibrate]")
+{
+    auto courses = plainCourses(200, 36);
+    const auto without = calibrated(courses, 10).protocol;
+    for (int i = 0; i < 50; ++i)
+        courses.push_back(invent({Model::decay, Rhythm::mixed, 36}, Kind::infection, i));
+
+    CHECK(calibrated(courses, 10).protocol == without);
+}
+
+TEST_CASE("few courses are drawn towards the thresholds they started from, and said to be", "[rehearsal][calibrate]")
+{
+    const Calibration done = calibrated(plainCourses(60, 37), 10);
+
+    CHECK_FALSE(done.ownThresholds);
+    CHECK(done.plainCourses == 60);
+}
+
+TEST_CASE("too few courses and settings out of bounds are refused by name", "[rehearsal][calibrate][errors]")
+{
+    const auto start = triggers::defaultProtocol();
+    const auto one = calibrate(plainCourses(1, 38), start, {});
+    REQUIRE_FALSE(one);
+    CHECK(one.error().reason == Reason::notEnough);
+    CHECK_FALSE(calibrate({}, start, {}));
+
+    CalibrationSettings settings;
+    settings.budget = GENERATE(0.0, -1.0, 51.0, std::numeric_limits<double>::quiet_NaN());
+    const auto refused = calibrate(plainCourses(20, 38), start, settings);
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().reason == Reason::outOfRange);
+    CHECK(refused.error().detail.starts_with("budget"));
+}
+
+TEST_CASE("a course without entries has no peaks and raises no rule", "[rehearsal][calibrate]")
+{
+    KnownCourse course = invent({}, Kind::plain, 0);
+    course.input.observations.clear();
+
+    const Peaks peaks = peaksOf(course.input, triggers::defaultProtocol(), endOf(course.input));
+
+    CHECK_FALSE(peaks.byRule);
+    CHECK(std::all_of(peaks.values.begin(), peaks.values.end(), [](double value) { return value == never; }));
+}

@@ -1,0 +1,162 @@
+// Invented courses: reproducible, within bounds, and what they say they are.
+
+#include "core/rehearsal/invented_course.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+#include <catch2/generators/catch_generators_range.hpp>
+
+#include <algorithm>
+#include <cstdint>
+
+using namespace ebbline;
+using namespace ebbline::rehearsal;
+using recovery::Side;
+using recovery::Stream;
+using recovery::Symptom;
+
+namespace {
+
+/// A number over everything a course says (FNV-1a).
+std::uint64_t printOf(const KnownCourse& course)
+{
+    std::uint64_t print = 14695981039346656037ULL;
+    const auto add = [&](std::uint64_t value) {
+        for (int i = 0; i < 8; ++i) {
+            print ^= (value >> (8 * i)) & 0xff;
+            print *= 1099511628211ULL;
+        }
+    };
+    for (const triggers::Observation& observation : course.input.observations) {
+        add(static_cast<std::uint64_t>(observation.at.at.time_since_epoch().count()));
+        for (const auto& [stream, score] : observation.scores)
+            add(static_cast<std::uint64_t>(score.points()));
+    }
+    return print;
+}
+
+double meanOn(const Invention& invention, Kind kind, Symptom symptom, Side side, int day, int courses)
+{
+    double sum = 0;
+    int count = 0;
+    for (int i = 0; i < courses; ++i) {
+        const KnownCourse course = invent(invention, kind, i);
+        for (const auto& observation : course.input.observations)
+            if (clock::dayOfRecovery(course.input.treated, observation.at) == day)
+                if (const auto found = observation.scores.find({symptom, side}); found != observation.scores.end()) {
+                    sum += found->second.points();
+                    ++count;
+                }
+    }
+    return count > 0 ? sum / count : 0;
+}
+
+}  // namespace
+
+TEST_CASE("the same seed is the same course on every machine", "[rehearsal][invented]")
+{
+    // Recorded once; the arithmetic is sums and products alone, so another machine must agree.
+    CHECK(printOf(invent({Model::decay, Rhythm::mixed, 7}, Kind::plain, 3)) == 10317596202950030911ULL);
+    CHECK(printOf(invent({Model::steps, Rhythm::twice, 7}, Kind::haematoma, 3)) == 2659979162808830876ULL);
+}
+
+TEST_CASE("a course does not depend on what else was invented", "[rehearsal][invented]")
+{
+    const Invention invention{GENERATE(Model::decay, Model::steps), Rhythm::mixed, 11};
+    const auto before = printOf(invent(invention, Kind::infection, 5));
+    for (int i = 0; i < 20; ++i)
+        (void)invent(invention, Kind::plain, i);
+
+    CHECK(printOf(invent(invention, Kind::infection, 5)) == before);
+    CHECK(printOf(invent(invention, Kind::infection, 6)) != before);
+}
+
+TEST_CASE("entries follow the treatment in order, on the days they should", "[rehearsal][invented]")
+{
+    const Invention invention{GENERATE(Model::decay, Model::steps),
+                              GENERATE(Rhythm::mixed, Rhythm::daily, Rhythm::twice, Rhythm::plan), 3};
+    const Kind kind = GENERATE(from_range(allKinds));
+    for (int i = 0; i < 30; ++i) {
+        const KnownCourse course = invent(invention, kind, i);
+        clock::Instant last = course.input.treated.at;
+        for (const auto& observation : course.input.observations) {
+            CHECK(observation.at.at > last);
+            last = observation.at.at;
+            const int day = clock::dayOfRecovery(course.input.treated, observation.at);
+            CHECK((day >= 0 && day <= inventedDays));
+            if (invention.rhythm == Rhythm::plan)
+                CHECK((day <= 14 || day % 2 == 0 || observation.at.offset != course.input.treated.offset));
+        }
+        CHECK(course.truth.isPlain() == (kind == Kind::plain));
+        CHECK(course.truth.onset.has_value() == (kind != Kind::plain));
+    }
+}
+
+TEST_CASE("a complication shows on its side after its onset and not before", "[rehearsal][invented]")
+{
+    const Model model = GENERATE(Model::decay, Model::steps);
+    double before = 0;
+    double after = 0;
+    int courses = 0;
+    for (int i = 0; i < 300; ++i) {
+        const KnownCourse course = invent({model, Rhythm::twice, 5}, Kind::haematoma, i);
+        const Side other = recovery::mirrored(course.truth.side);
+        const auto lead = [&](const triggers::Observation& o) -> std::optional<int> {
+            const auto here = o.scores.find({Symptom::swelling, course.truth.side});
+            const auto there = o.scores.find({Symptom::swelling, other});
+            if (here == o.scores.end() || there == o.scores.end())
+                return std::nullopt;
+            return here->second.points() - there->second.points();
+        };
+        std::optional<int> first;
+        std::optional<int> later;
+        for (const auto& observation : course.input.observations) {
+            if (observation.at.at < course.truth.onset->at)
+                first = lead(observation);
+            else if (!later && observation.at.at > course.truth.onset->at + std::chrono::hours(12))
+                later = lead(observation);
+        }
+        if (first && later) {
+            before += *first;
+            after += *later;
+            ++courses;
+        }
+    }
+    REQUIRE(courses > 100);
+    // The models add three to five points; some is lost at the top of the scale.
+    CHECK(std::abs(before / courses) < 0.5);
+    CHECK(after / courses > 2.5);
+}
+
+TEST_CASE("slow courses are higher in the second week", "[rehearsal][invented]")
+{
+    const Invention invention{GENERATE(Model::decay, Model::steps), Rhythm::daily, 5};
+
+    CHECK(meanOn(invention, Kind::slowRecovery, Symptom::swelling, Side::left, 12, 200)
+          > 1 + meanOn(invention, Kind::plain, Symptom::swelling, Side::left, 12, 200));
+}
+
+TEST_CASE("plain courses of both models lie near the seed band", "[rehearsal][invented]")
+{
+    const Invention invention{GENERATE(Model::decay, Model::steps), Rhythm::daily, 5};
+    struct Row { Symptom symptom; int day; };
+    for (const Row& row : {Row{Symptom::pain, 1}, Row{Symptom::pain, 7}, Row{Symptom::swelling, 2},
+                           Row{Symptom::swelling, 7}, Row{Symptom::bruising, 3}, Row{Symptom::tightness, 3},
+                           Row{Symptom::twinges, 5}, Row{Symptom::puckering, 7}}) {
+        CAPTURE(recovery::word(row.symptom), row.day);
+        const double mean = meanOn(invention, Kind::plain, row.symptom, Side::right, row.day, 300);
+        double expected = 0;
+        for (std::size_t k = 0; k < 11; ++k)
+            expected += static_cast<double>(k) * bands::seedBand().at(row.symptom, row.day)[k];
+        CHECK(std::abs(mean - expected) < 0.9);
+    }
+}
+
+TEST_CASE("words of kinds go there and back", "[rehearsal][invented]")
+{
+    for (const Kind kind : allKinds)
+        CHECK(kindFromWord(word(kind)) == kind);
+    const auto unknown = kindFromWord("fever");
+    REQUIRE_FALSE(unknown);
+    CHECK(unknown.error().reason == Reason::malformed);
+}

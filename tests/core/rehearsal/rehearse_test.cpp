@@ -1,0 +1,123 @@
+// Rehearsal: whom a protocol would have flagged, and figures over known courses.
+
+#include "core/rehearsal/rehearse.h"
+
+#include "core/clock/iso8601.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/matchers/catch_matchers_floating_point.hpp>
+
+using Catch::Matchers::WithinAbs;
+using namespace ebbline;
+using namespace ebbline::rehearsal;
+
+namespace {
+
+const clock::Moment treated = *clock::parseIso8601("2027-03-01T10:00:00+01:00");
+
+clock::Moment onDay(int day)
+{
+    clock::Moment at = treated;
+    at.at += std::chrono::hours(24 * day + 10);
+    return at;
+}
+
+/// Pain on the left, an entry every evening; whatever is unusual began on the given day.
+KnownCourse course(const std::vector<int>& pain, const std::string& kind, std::optional<int> onsetDay)
+{
+    KnownCourse made{"c", {treated, {}, {}}, {kind, {}, recovery::Side::left}};
+    for (std::size_t day = 0; day < pain.size(); ++day)
+        made.input.observations.push_back(
+            {onDay(static_cast<int>(day)),
+             {{recovery::Stream{recovery::Symptom::pain, recovery::Side::left}, *recovery::Score::of(pain[day])}}});
+    if (onsetDay)
+        made.truth.onset = onDay(*onsetDay);
+    return made;
+}
+
+const std::vector<int> rebound{5, 4, 3, 2, 2, 5};
+const std::vector<int> ordinary{3, 3, 2, 2, 1, 1, 0, 0};
+
+}  // namespace
+
+TEST_CASE("an alert after the onset counts with its delay", "[rehearsal]")
+{
+    const CourseVerdict verdict = verdictOn(course(rebound, "infection", 4), triggers::defaultProtocol());
+
+    REQUIRE(verdict.sinceOnset);
+    CHECK(verdict.sinceOnset->trigger == triggers::Trigger::rebound);
+    REQUIRE(verdict.delayHours);
+    CHECK_THAT(*verdict.delayHours, WithinAbs(24, 1e-9));
+    CHECK(verdict.rightSide);
+    CHECK(verdict.callNow);
+    CHECK_FALSE(verdict.beforeOnset);
+}
+
+TEST_CASE("an alert before the onset is counted as that and not as a find", "[rehearsal]")
+{
+    const CourseVerdict verdict = verdictOn(course(rebound, "infection", 10), triggers::defaultProtocol());
+
+    CHECK(verdict.beforeOnset);
+    CHECK_FALSE(verdict.sinceOnset);
+    const auto figures = figuresOf(std::vector{verdict});
+    CHECK(figures.front().flagged == 0);
+    CHECK(figures.front().beforeOnset == 1);
+}
+
+TEST_CASE("silence is no alert for anybody but a silent course", "[rehearsal]")
+{
+    const CourseVerdict plain = verdictOn(course(ordinary, "plain", {}), triggers::defaultProtocol());
+    const CourseVerdict silent = verdictOn(course(ordinary, "silent", 7), triggers::defaultProtocol());
+
+    CHECK(plain.silent);
+    CHECK_FALSE(plain.first);
+    REQUIRE(silent.sinceOnset);
+    CHECK(silent.sinceOnset->trigger == triggers::Trigger::silence);
+    CHECK_THAT(silent.delayHours.value_or(-1), WithinAbs(72, 1e-9));
+}
+
+TEST_CASE("figures come one row a kind, plain first", "[rehearsal]")
+{
+    std::vector<CourseVerdict> verdicts;
+    const auto protocol = triggers::defaultProtocol();
+    verdicts.push_back(verdictOn(course(rebound, "infection", 4), protocol));
+    verdicts.push_back(verdictOn(course(ordinary, "infection", 4), protocol));
+    verdicts.push_back(verdictOn(course(ordinary, "plain", {}), protocol));
+
+    const auto figures = figuresOf(verdicts);
+
+    REQUIRE(figures.size() == 2);
+    CHECK(figures[0].kind == "plain");
+    CHECK(figures[0].flagged == 0);
+    CHECK(figures[1].courses == 2);
+    CHECK(figures[1].flagged == 1);
+    CHECK(figures[1].withinDay == 1);
+    CHECK_THAT(figures[1].medianDelayHours.value_or(0), WithinAbs(24, 1e-9));
+}
+
+TEST_CASE("a share has Wilson's interval, and none of nothing", "[rehearsal]")
+{
+    // Newcombe, Statistics in Medicine 17 (1998) 857, table I: 15 of 148 gives 0.0624 to 0.1605.
+    const auto interval = share(15, 148);
+    REQUIRE(interval);
+    CHECK_THAT(interval->low, WithinAbs(0.0624, 0.00005));
+    CHECK_THAT(interval->high, WithinAbs(0.1605, 0.00005));
+    CHECK_FALSE(share(0, 0));
+}
+
+TEST_CASE("two protocols are compared course by course", "[rehearsal]")
+{
+    const std::vector courses{course(rebound, "infection", 4), course(ordinary, "plain", {})};
+    triggers::Protocol deaf = triggers::defaultProtocol();
+    deaf.thresholds.reboundFirstDay = 20;
+
+    const auto done = rehearse(courses, triggers::defaultProtocol(), deaf);
+
+    REQUIRE(done);
+    REQUIRE(done->differences.size() == 1);
+    CHECK(done->differences[0].course == 0);
+    CHECK(done->differences[0].before);
+    CHECK_FALSE(done->differences[0].after);
+    CHECK(rehearse(courses, deaf, deaf)->differences.empty());
+    CHECK(rehearse({}, deaf, deaf).error().reason == Reason::notEnough);
+}
