@@ -1,10 +1,11 @@
 // What the triggers find, at which burden: calibrated on one set of invented courses, judged on
 // fresh ones. Prints the tables of docs/statistics/detection.md.
 //
-//   detection_bench [--quick]
+//   detection_bench [--quick] [mixed|daily|twice|plan]
 //
 // The seeds of calibration and judgement differ, and neither was used while the detector was made.
 
+#include "core/curves/curve.h"
 #include "core/rehearsal/calibrate.h"
 #include "core/rehearsal/rehearse.h"
 
@@ -32,7 +33,13 @@ const char* nameOf(Model model)
 
 const char* nameOf(Rhythm rhythm)
 {
-    return rhythm == Rhythm::mixed ? "mixed" : rhythm == Rhythm::daily ? "daily" : "twice";
+    switch (rhythm) {
+    case Rhythm::mixed: return "mixed";
+    case Rhythm::daily: return "daily";
+    case Rhythm::twice: return "twice";
+    case Rhythm::plan: return "plan";
+    }
+    return "?";
 }
 
 /// `.912 (.901-.922)`
@@ -155,15 +162,61 @@ void run(const Setting& setting, const std::vector<double>& budgets, const Sizes
     }
 }
 
+/// Forecasts made on day 10 from what was written until then, against what was written on the day.
+void forecasts(Model model, const Sizes& sizes)
+{
+    CalibrationSettings settings;
+    const auto calibrated = calibrate(cohort({model, Rhythm::daily, calibrationSeed}, Kind::plain, sizes.calibration),
+                                      triggers::defaultProtocol(), settings);
+    if (!calibrated)
+        return;
+    std::printf("\n== forecasts on day 10, model %s\n", nameOf(model));
+    for (const int target : {14, 21}) {
+        long made = 0;
+        long above = 0;
+        long below = 0;
+        for (const KnownCourse& course : cohort({model, Rhythm::daily, judgementSeed}, Kind::plain, sizes.each)) {
+            std::map<recovery::Stream, std::vector<curves::Sample>> past;
+            std::map<recovery::Stream, int> then;
+            for (const auto& observation : course.input.observations)
+                for (const auto& [stream, score] : observation.scores) {
+                    const int day = clock::dayOfRecovery(course.input.treated, observation.at);
+                    if (day <= 10)
+                        past[stream].push_back({observation.at, score, false, false});
+                    else if (day == target)
+                        then.insert_or_assign(stream, score.points());
+                }
+            for (const auto& [stream, points] : then) {
+                const auto curve = curves::curveOf(stream, course.input.treated, past[stream], calibrated->protocol.band, target);
+                if (!curve.forecast)
+                    continue;
+                ++made;
+                above += points > curve.forecast->high;
+                below += points < curve.forecast->low;
+            }
+        }
+        std::printf("  for day %d: within %s  above %s\n", target, text(made - above - below, made).c_str(),
+                    text(above, made).c_str());
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv)
 {
-    const bool quick = argc > 1 && std::strcmp(argv[1], "--quick") == 0;
+    bool quick = false;
+    std::string only;
+    for (int i = 1; i < argc; ++i)
+        (std::strcmp(argv[i], "--quick") == 0 ? static_cast<void>(quick = true) : static_cast<void>(only = argv[i]));
     const Sizes sizes = quick ? Sizes{800, 800, 200} : Sizes{};
-    for (const Model model : {Model::decay, Model::steps})
-        for (const Rhythm rhythm : {Rhythm::mixed, Rhythm::daily, Rhythm::twice})
-            run({model, rhythm, model}, {10, 5, 2.5, 20}, sizes);
+    for (const Model model : {Model::decay, Model::steps}) {
+        for (const Rhythm rhythm : {Rhythm::mixed, Rhythm::daily, Rhythm::twice, Rhythm::plan})
+            if (only.empty() || only == nameOf(rhythm))
+                run({model, rhythm, model}, {10, 5, 2.5, 20}, sizes);
+        forecasts(model, sizes);
+    }
+    if (!only.empty())
+        return 0;
     // Calibrated where the courses are of another kind: what happens when the model is wrong.
     run({Model::steps, Rhythm::mixed, Model::decay}, {10}, sizes);
     run({Model::decay, Rhythm::mixed, Model::steps}, {10}, sizes);
