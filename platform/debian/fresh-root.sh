@@ -21,9 +21,12 @@ folder=${3:-/var/tmp/ebbline-root-$1-$$}
 command -v debootstrap >/dev/null || step "Installing debootstrap" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q debootstrap
 
 # The mirror this machine uses itself.
-mirror=$(cat /etc/apt/sources.list /etc/apt/sources.list.d/* 2>/dev/null \
-    | awk '/^deb / { for (i = 2; i <= NF; i++) if ($i ~ /^https?:.*\/debian\/?$/) { print $i; exit } }
-           tolower($1) == "uris:" && $2 ~ /\/debian\/?$/ { print $2; exit }')
+sources=()
+for file in /etc/apt/sources.list /etc/apt/sources.list.d/*.list /etc/apt/sources.list.d/*.sources; do
+    [ ! -r "$file" ] || sources+=("$file")
+done
+mirror=$(awk '/^deb / { for (i = 2; i <= NF; i++) if ($i ~ /^https?:.*\/debian\/?$/) { print $i; exit } }
+              tolower($1) == "uris:" && $2 ~ /\/debian\/?$/ { print $2; exit }' "${sources[@]}")
 [ -n "$mirror" ] || fail "no Debian mirror is set in /etc/apt"
 
 clean() {
