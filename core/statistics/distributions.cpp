@@ -2,6 +2,7 @@
 
 #include <boost/math/distributions/beta.hpp>
 #include <boost/math/distributions/normal.hpp>
+#include <boost/math/special_functions/gamma.hpp>
 
 #include <cmath>
 #include <exception>
@@ -32,6 +33,17 @@ Result<double> betaQuantile(double p, double a, double b)
         return boost::math::quantile(boost::math::beta_distribution<double>(a, b), p);
     } catch (const std::exception&) {
         return fail(Reason::outOfRange, "beta quantile: no finite answer");
+    }
+}
+
+Result<double> chiSquareUpper(double x, double degrees)
+{
+    if (!(x >= 0) || !(degrees > 0) || !std::isfinite(x) || !std::isfinite(degrees))
+        return fail(Reason::outOfRange, "want x >= 0 and degrees > 0");
+    try {
+        return boost::math::gamma_q(degrees / 2, x / 2);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "chi-square: no finite answer");
     }
 }
 

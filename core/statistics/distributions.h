@@ -15,4 +15,7 @@ Result<double> normalQuantile(double p);
 /// Beta quantile, a > 0, b > 0, 0 <= p <= 1. \returns Reason::outOfRange.
 Result<double> betaQuantile(double p, double a, double b);
 
+/// P(a chi-square variable exceeds x), x >= 0, degrees of freedom > 0. \returns Reason::outOfRange.
+Result<double> chiSquareUpper(double x, double degrees);
+
 }  // namespace ebbline::statistics
