@@ -27,7 +27,7 @@ struct Provenance {
     int courses = 0;            ///< courses behind it; 0 for the seed band
     bool assumption = true;     ///< no data of the clinic's own: say so
     std::string learnedOn;      ///< ISO date, empty for the seed
-    std::string hash;           ///< hex BLAKE2b-256 of the ids of the courses behind it
+    std::string hash;           ///< hex BLAKE2b-256 of what stands behind it (core/bands/versions.h)
     bool operator==(const Provenance&) const = default;
 };
 

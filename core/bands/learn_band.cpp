@@ -100,11 +100,8 @@ Movement fitMovement(std::span<const Series> cohort, const Movement& from)
     return best;
 }
 
-Result<Band> learnBand(std::span<const TaughtCourse> courses, const Band& seed, Provenance provenance,
-                       const Movement& sides)
+Result<Band::Table> learnTable(std::span<const TaughtCourse> courses, const Band& seed)
 {
-    if (courses.empty())
-        return fail(Reason::notEnough, "courses: want at least one");
     Counts counts{};
     for (const TaughtCourse& course : courses) {
         for (const DayScore& score : course)
@@ -117,12 +114,23 @@ Result<Band> learnBand(std::span<const TaughtCourse> courses, const Band& seed, 
         for (std::size_t day = 0; day <= lastDay; ++day)
             table[rowOf(symptom)][day] =
                 shrunk(counts, rowOf(symptom), day, seed.at(symptom, static_cast<int>(day)));
+    return table;
+}
+
+Result<Band> learnBand(std::span<const TaughtCourse> courses, const Band& seed, Provenance provenance,
+                       const Movement& sides)
+{
+    if (courses.empty())
+        return fail(Reason::notEnough, "courses: want at least one");
+    const Result<Band::Table> table = learnTable(courses, seed);
+    if (!table)
+        return fail(table.error());
 
     Movements movements = seed.movements();
     movements.sides = sides;
     provenance.courses = static_cast<int>(courses.size());
     provenance.assumption = false;
-    Result<Band> band = Band::create(provenance, table, movements);
+    Result<Band> band = Band::create(provenance, *table, movements);
     if (!band || courses.size() < static_cast<std::size_t>(fewestCourses))
         return band;
 
@@ -142,7 +150,7 @@ Result<Band> learnBand(std::span<const TaughtCourse> courses, const Band& seed, 
     }
     for (std::size_t row = 0; row < cohorts.size(); ++row)
         movements.score[row] = fitMovement(cohorts[row], movements.score[row]);
-    return Band::create(std::move(provenance), table, movements);
+    return Band::create(std::move(provenance), *table, movements);
 }
 
 }  // namespace ebbline::bands

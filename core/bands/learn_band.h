@@ -26,6 +26,10 @@ using TaughtCourse = std::vector<DayScore>;
 /// Patient-equivalents that the seed stands for: a choice of ours (docs/statistics/band.md).
 inline constexpr double seedCourses = 30;
 
+/// The distributions alone. Without a course they are the seed's, smoothed by what is added to every answer.
+/// \returns Reason::outOfRange for points outside 0..10.
+Result<Band::Table> learnTable(std::span<const TaughtCourse> courses, const Band& seed);
+
 /// `provenance.courses` is set to the number of courses. Movements are fitted by maximum likelihood
 /// from `fewestCourses` courses on, before that they stay the seed's; `sides` is taken as given.
 /// \returns Reason::notEnough without a course, Reason::outOfRange for points outside 0..10.
