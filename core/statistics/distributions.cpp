@@ -1,7 +1,9 @@
 #include "core/statistics/distributions.h"
 
 #include <boost/math/distributions/beta.hpp>
+#include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/normal.hpp>
+#include <boost/math/distributions/students_t.hpp>
 #include <boost/math/special_functions/gamma.hpp>
 
 #include <cmath>
@@ -44,6 +46,29 @@ Result<double> chiSquareUpper(double x, double degrees)
         return boost::math::gamma_q(degrees / 2, x / 2);
     } catch (const std::exception&) {
         return fail(Reason::outOfRange, "chi-square: no finite answer");
+    }
+}
+
+Result<double> studentQuantile(double p, double degrees)
+{
+    if (!(p > 0 && p < 1) || !(degrees > 0) || !std::isfinite(degrees))
+        return fail(Reason::outOfRange, "want 0 < p < 1 and degrees > 0");
+    try {
+        return boost::math::quantile(boost::math::students_t_distribution<double>(degrees), p);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "Student's quantile: no finite answer");
+    }
+}
+
+Result<double> fQuantile(double p, double upperDegrees, double lowerDegrees)
+{
+    if (!(p > 0 && p < 1) || !(upperDegrees > 0) || !(lowerDegrees > 0) || !std::isfinite(upperDegrees)
+        || !std::isfinite(lowerDegrees))
+        return fail(Reason::outOfRange, "want 0 < p < 1 and degrees > 0");
+    try {
+        return boost::math::quantile(boost::math::fisher_f_distribution<double>(upperDegrees, lowerDegrees), p);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "quantile of F: no finite answer");
     }
 }
 

@@ -18,4 +18,10 @@ Result<double> betaQuantile(double p, double a, double b);
 /// P(a chi-square variable exceeds x), x >= 0, degrees of freedom > 0. \returns Reason::outOfRange.
 Result<double> chiSquareUpper(double x, double degrees);
 
+/// Student's quantile, 0 < p < 1, degrees of freedom > 0. \returns Reason::outOfRange.
+Result<double> studentQuantile(double p, double degrees);
+
+/// Quantile of F, 0 < p < 1, both degrees of freedom > 0. \returns Reason::outOfRange.
+Result<double> fQuantile(double p, double upperDegrees, double lowerDegrees);
+
 }  // namespace ebbline::statistics
