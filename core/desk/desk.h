@@ -23,6 +23,16 @@ struct CourseSummary {
     std::size_t unread = 0;     ///< messages from the patient
 };
 
+/// Whom a new band would be learned from, and whom not.
+struct Teaching {
+    struct Course {
+        bands::Taught taught;
+        triggers::CourseInput input;
+    };
+    std::vector<Course> courses;  ///< newest treatment first, at most bands::mostCourses
+    std::vector<std::pair<recovery::CourseId, bands::Refusal>> refused;  ///< with the first reason that holds
+};
+
 struct CourseView {
     CourseSummary summary;
     const journal::CourseState* state = nullptr;  ///< valid until the next change
@@ -65,6 +75,19 @@ public:
     std::vector<triggers::Protocol> protocols() const;  ///< newest of each name, at least the default
     Done signProtocol(const triggers::Protocol& protocol);
 
+    Teaching teaching() const;
+    const bands::History& bandHistory() const;
+    /// Learns a version from whom it may, checks it, calibrates the statistics' thresholds to it within
+    /// the budget of the first protocol, and keeps it. Nothing comes into use by it.
+    /// \returns the version; Reason::notEnough below bands::folds courses, Reason::alreadyExists if
+    ///          nothing has changed since, Reason::invalidState if nobody is named at the desk.
+    Result<std::string> learnBand();
+    /// A version comes into use, or the clinic goes back to one: every protocol is signed anew with its
+    /// band and thresholds, in the same transaction. Courses that run keep the protocol they have.
+    /// \returns as bands::History::allows(); Reason::notEnough without a reason.
+    Done useBand(const std::string& version, const std::string& reason);
+    Done returnToBand(const std::string& version, const std::string& reason);
+
     /// Names the hub that offers point at.
     Done setHub(const std::string& hostAndPort, bool tls, const bytes::Array<32>& keyHash);
     struct Hub {
@@ -100,6 +123,7 @@ public:
 
 private:
     struct Inside;
+    Done changeBand(bands::Choice choice);
     explicit Desk(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
 };

@@ -85,6 +85,10 @@ std::string dump(const State& state)
         out.line("patient", id, patient);
     for (const auto& [name, protocol] : state.protocols)
         out.line("protocol", name, protocol);
+    for (const bands::Learned& learned : state.bands.versions())
+        out.line("band", learned.version(), records::BandLearned{learned, state.bandThresholds.at(learned.version())});
+    for (const bands::Choice& choice : state.bands.choices())
+        out.line("band-choice", choice.version, records::BandChosen{choice});
     for (const auto& [id, course] : state.courses)
         dumpCourse(out, id, course);
     return out.take();

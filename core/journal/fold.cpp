@@ -15,7 +15,7 @@ public:
 
     Outcome apply(const Operation& operation)
     {
-        if (operation.kind > static_cast<std::uint16_t>(records::Kind::patientLinked))
+        if (operation.kind > static_cast<std::uint16_t>(records::newestKind))
             return Outcome::unknown;
         auto body = records::decode(static_cast<records::Kind>(operation.kind), operation.body);
         if (!body)
@@ -96,6 +96,19 @@ private:
         m_state.courses[course].link = std::move(body);
     }
 
+    void take(records::BandLearned& body)
+    {
+        const std::string version = body.learned.version();
+        if (m_state.bands.add(std::move(body.learned)))
+            m_state.bandThresholds.emplace(version, std::move(body.thresholds));
+    }
+
+    void take(records::BandChosen& body)
+    {
+        // Two desks may choose at once: whatever the rules refuse by then changes nothing.
+        static_cast<void>(m_state.bands.choose(std::move(body.choice)));
+    }
+
     State& m_state;
     const Operation* m_operation = nullptr;
 };
@@ -148,6 +161,8 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
         m_state.patients.clear();
         m_state.protocols.clear();
         m_state.clinic.reset();
+        m_state.bands = {};
+        m_state.bandThresholds.clear();
     } else {
         m_state.courses.erase(course);
     }

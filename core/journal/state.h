@@ -49,6 +49,8 @@ struct State {
     std::map<recovery::PatientId, records::PatientRegistered> patients;
     std::map<std::string, records::ProtocolSigned> protocols;  ///< newest by name
     std::optional<records::ClinicDescribed> clinic;
+    bands::History bands;      ///< versions of the clinic's band; a choice that its rules refuse changes nothing
+    std::map<std::string, triggers::Thresholds> bandThresholds;  ///< by version: calibrated to it
     std::size_t operations = 0;
     std::size_t unknown = 0;   ///< kept, not understood
     std::size_t unreadable = 0;  ///< of a known kind, but refused by decode: kept and counted

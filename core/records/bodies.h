@@ -3,6 +3,7 @@
 /// What an operation says: one structure per kind. Versioned serialisation of these bodies, only
 /// ever given bytes that were authenticated before. Formats: docs/formats/operations.md.
 
+#include "core/bands/versions.h"
 #include "core/envelope/envelope.h"
 #include "core/recovery/treatment.h"
 #include "core/triggers/protocol.h"
@@ -32,7 +33,10 @@ enum class Kind : std::uint16_t {
     protocolSigned = 12,
     clinicDescribed = 13,
     patientLinked = 14,
+    bandLearned = 15,
+    bandChosen = 16,
 };
+inline constexpr Kind newestKind = Kind::bandChosen;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -188,9 +192,24 @@ struct PatientLinked {
     bool operator==(const PatientLinked&) const = default;
 };
 
+/// Clinic only: a version of the band, with the thresholds of the statistics that were calibrated to
+/// it (guards and rules in points are the protocol's own and stay).
+struct BandLearned {
+    bands::Learned learned;
+    triggers::Thresholds thresholds;
+    bool operator==(const BandLearned&) const = default;
+};
+
+/// Clinic only: a version came into use.
+struct BandChosen {
+    bands::Choice choice;
+    bool operator==(const BandChosen&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
-                          MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked>;
+                          MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
+                          BandLearned, BandChosen>;
 
 Kind kindOf(const Body& body);
 

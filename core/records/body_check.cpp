@@ -2,6 +2,7 @@
 
 #include "core/recovery/utf8.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace ebbline::records {
@@ -80,17 +81,27 @@ Done scoresCheck(const std::map<recovery::Stream, recovery::Score>& scores)
     return {};
 }
 
-Check& protocol(Check& check, const triggers::Protocol& value)
+Check& thresholds(Check& check, const triggers::Thresholds& t)
 {
-    const triggers::Thresholds& t = value.thresholds;
     for (const double number : {t.level, t.levelOverall, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery,
                                 t.slowOverall, t.falseAlertBudget})
         check.that("threshold", std::isfinite(number) ? Done{} : fail(Reason::notFinite, "want a number"));
-    return check.text("protocol name", value.name)
-        .text("calibrated on", t.calibratedOn)
+    return check.text("calibrated on", t.calibratedOn)
         .within("silent days", t.silentDays, 1, 60)
-        .within("silent days when high", t.silentDaysWhenHigh, 1, 60)
-        .that("care plan", aftercare::check(value.carePlan));
+        .within("silent days when high", t.silentDaysWhenHigh, 1, 60);
+}
+
+Check& protocol(Check& check, const triggers::Protocol& value)
+{
+    check.text("protocol name", value.name);
+    return thresholds(check, value.thresholds).that("care plan", aftercare::check(value.carePlan));
+}
+
+Check& above(Check& check, const bands::Above& value)
+{
+    for (const double share : {value.promised, value.seen, value.low, value.high})
+        check.that("share", share >= 0 && share <= 1 ? Done{} : fail(Reason::outOfRange, "want 0..1"));
+    return check;
 }
 
 struct BodyCheck {
@@ -168,6 +179,35 @@ struct BodyCheck {
         contacts(check, b.contacts);
     }
     void operator()(const PatientLinked& b) { check.id("course", b.course).id("mailbox", b.mailbox); }
+    void operator()(const BandLearned& b)
+    {
+        const bands::Learned& learned = b.learned;
+        const bands::Provenance& provenance = learned.band.provenance();
+        check.text("version", provenance.version, 64).text("learned on", provenance.learnedOn, 10);
+        check.text("hash", provenance.hash, 64).text("seed", learned.seed, 64).text("by", learned.by);
+        check.moment("at", learned.at).within("courses", learned.courses.size(), std::size_t{1}, bands::mostCourses);
+        check.that("courses", std::is_sorted(learned.courses.begin(), learned.courses.end())
+                                  ? Done{}
+                                  : fail(Reason::malformed, "not in the order of their ids"));
+        for (const auto& [refusal, count] : learned.refused)
+            check.within("refusal", refusal, bands::Refusal::noConsent, bands::Refusal::tooFewDays)
+                .within("refused", count, 1, 1'000'000);
+        for (const bands::SymptomCoverage& of : learned.coverage.symptoms) {
+            check.within("fit", of.fit, bands::Fit::notEnough, bands::Fit::tooWide);
+            check.within("symptom", of.symptom, recovery::Symptom::pain, recovery::Symptom::numbness);
+            check.within("readings", of.readings, 0, 100'000'000);
+            above(above(check, of.above90), of.above97);
+        }
+        above(check, learned.coverage.overall90);
+        check.within("checked courses", learned.coverage.courses, static_cast<std::int32_t>(learned.courses.size()),
+                     static_cast<std::int32_t>(learned.courses.size()));
+        thresholds(check, b.thresholds);
+    }
+    void operator()(const BandChosen& b)
+    {
+        check.text("version", b.choice.version, 64).text("by", b.choice.by).text("reason", b.choice.reason, maximumText);
+        check.moment("at", b.choice.at);
+    }
 };
 
 }  // namespace

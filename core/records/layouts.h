@@ -162,19 +162,26 @@ void serialize(Archive& archive, bands::Movements& m)
 }
 
 template <typename Archive>
-void field(Archive& archive, triggers::Protocol& p)
+void field(Archive& archive, bands::Band& b)
 {
-    bands::Provenance provenance = p.band.provenance();
-    bands::Band::Table table = p.band.table();
-    bands::Movements movements = p.band.movements();
-    archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay, p.thresholds, provenance.version,
-            provenance.courses, provenance.assumption, provenance.learnedOn, provenance.hash, table, movements);
+    bands::Provenance provenance = b.provenance();
+    bands::Band::Table table = b.table();
+    bands::Movements movements = b.movements();
+    archive(provenance.version, provenance.courses, provenance.assumption, provenance.learnedOn, provenance.hash, table,
+            movements);
     if constexpr (!saving<Archive>) {
         auto band = bands::Band::create(std::move(provenance), table, movements);
         if (!band)
             throw cereal::Exception("the band is not a distribution");
-        p.band = std::move(*band);
+        b = std::move(*band);
     }
+}
+
+template <typename Archive>
+void field(Archive& archive, triggers::Protocol& p)
+{
+    archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay, p.thresholds);
+    field(archive, p.band);
 }
 
 template <typename Archive>
@@ -287,6 +294,62 @@ template <typename Archive>
 void serialize(Archive& archive, PatientLinked& b)
 {
     archive(b.course, b.mailbox, b.signingKey, b.boxKey);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, bands::Above& a)
+{
+    archive(a.promised, a.seen, a.low, a.high);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, bands::SymptomCoverage& s)
+{
+    archive(s.symptom, s.courses, s.readings, s.above90, s.above97, s.fit);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, bands::Coverage& c)
+{
+    archive(c.courses, c.symptoms, c.overall90);
+}
+
+template <typename Archive>
+void field(Archive& archive, std::map<bands::Refusal, std::int32_t>& refused)
+{
+    cereal::size_type size = refused.size();
+    archive(cereal::make_size_tag(size));
+    if constexpr (saving<Archive>) {
+        for (const auto& [refusal, count] : refused)
+            archive(refusal, count);
+    } else {
+        refused.clear();
+        for (cereal::size_type i = 0; i < size; ++i) {
+            bands::Refusal refusal{};
+            std::int32_t count = 0;
+            archive(refusal, count);
+            if (!refused.emplace(refusal, count).second)
+                throw cereal::Exception("a reason given twice");
+        }
+    }
+}
+
+template <typename Archive>
+void serialize(Archive& archive, BandLearned& b)
+{
+    field(archive, b.learned.band);
+    archive(b.learned.seed, b.learned.courses);
+    field(archive, b.learned.refused);
+    archive(b.learned.coverage, b.learned.by);
+    field(archive, b.learned.at);
+    archive(b.thresholds);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, BandChosen& b)
+{
+    archive(b.choice.version, b.choice.back, b.choice.by, b.choice.reason);
+    field(archive, b.choice.at);
 }
 
 }  // namespace ebbline::records

@@ -1,12 +1,11 @@
 #include "core/rehearsal/calibrate.h"
 
-#include "core/bands/learn_band.h"
 #include "core/rehearsal/chance.h"
+#include "core/rehearsal/taught.h"
 #include "core/triggers/course_watch.h"
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <numeric>
 
 namespace ebbline::rehearsal {
@@ -20,39 +19,16 @@ using Limits = std::array<double, statisticCount>;
 constexpr double mostAlpha = 0.5;
 constexpr int bisections = 24;
 
-bands::TaughtCourse taught(const triggers::CourseInput& course)
-{
-    std::map<std::pair<recovery::Stream, int>, std::vector<int>> days;
-    for (const triggers::Observation& observation : course.observations) {
-        const int day = std::max(0, clock::dayOfRecovery(course.treated, observation.at));
-        for (const auto& [stream, score] : observation.scores)
-            days[{stream, day}].push_back(score.points());
-    }
-    bands::TaughtCourse scores;
-    scores.reserve(days.size());
-    for (auto& [key, points] : days) {
-        const auto middle = points.begin() + static_cast<std::ptrdiff_t>((points.size() - 1) / 2);
-        std::nth_element(points.begin(), middle, points.end());
-        scores.push_back({key.first.symptom, key.first.side, key.second, *middle});
-    }
-    return scores;
-}
-
 Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start,
                             const bands::Provenance& provenance)
 {
     std::vector<bands::TaughtCourse> courses;
-    std::vector<bands::Series> sides;
+    std::vector<const triggers::CourseInput*> inputs;
     for (const KnownCourse* course : plain) {
-        courses.push_back(taught(course->input));
-        for (bands::Series& series : triggers::sideReadings(course->input))
-            if (series.size() > 1)
-                sides.push_back(std::move(series));
+        courses.push_back(taughtBy(course->input));
+        inputs.push_back(&course->input);
     }
-    const bands::Movement& seedSides = start.band.movements().sides;
-    const bool many = static_cast<int>(plain.size()) >= bands::fewestCourses;
-    return bands::learnBand(courses, start.band, provenance,
-                            many ? bands::fitMovement(sides, seedSides) : seedSides);
+    return bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
 }
 
 /// The peaks of all courses, with an order by each statistic, largest first.

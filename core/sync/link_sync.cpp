@@ -256,7 +256,7 @@ private:
         if (operation.id.device != sender || operation.audience != journal::Audience::patientAndClinic)
             return false;
         const auto kind = static_cast<Kind>(operation.kind);
-        const bool newer = operation.kind > static_cast<std::uint16_t>(Kind::patientLinked);
+        const bool newer = operation.kind > static_cast<std::uint16_t>(records::newestKind);
         if (m_vault.owner() == vault::Vault::Owner::clinic) {
             const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered
                                   || kind == Kind::warningShown || kind == Kind::messageWritten || kind == Kind::messageRead;

@@ -9,6 +9,18 @@ clock::Moment treatedAt(const journal::CourseState& course)
     return course.treatment ? course.treatment->treatment.at : clock::Moment{};
 }
 
+triggers::CourseInput courseInput(const journal::CourseState& course)
+{
+    triggers::CourseInput input{treatedAt(course), {}, {}};
+    if (course.opened)
+        input.baseline = course.opened->baseline;
+    else if (course.treatment)
+        input.baseline = course.treatment->treatment.baseline;
+    for (const auto& [id, history] : course.entries)
+        input.observations.push_back({history.current().at, history.current().scores});
+    return input;
+}
+
 curves::Curve courseCurve(const journal::CourseState& course, const recovery::Stream& stream)
 {
     std::vector<curves::Sample> samples;

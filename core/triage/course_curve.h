@@ -1,9 +1,10 @@
 #pragma once
 /// \file
-/// The curve of one stream, from a course as the journal has it.
+/// A course as the journal has it, for whoever works on scores: curves, triggers, learning.
 
 #include "core/curves/curve.h"
 #include "core/journal/state.h"
+#include "core/triggers/judge.h"
 
 namespace ebbline::triage {
 
@@ -12,5 +13,8 @@ curves::Curve courseCurve(const journal::CourseState& course, const recovery::St
 
 /// When the treatment was: as sent to the phone, or as recorded; the epoch if neither is known.
 clock::Moment treatedAt(const journal::CourseState& course);
+
+/// What triggers are judged on: the newest version of every entry.
+triggers::CourseInput courseInput(const journal::CourseState& course);
 
 }  // namespace ebbline::triage

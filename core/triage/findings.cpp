@@ -44,16 +44,9 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
     }
 }
 
-void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated,
-                 const clock::Moment& now)
+void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& now)
 {
-    triggers::CourseInput input{treated, {}, {}};
-    if (course.opened)
-        input.baseline = course.opened->baseline;
-    else if (course.treatment)
-        input.baseline = course.treatment->treatment.baseline;
-    for (const auto& [id, history] : course.entries)
-        input.observations.push_back({history.current().at, history.current().scores});
+    const triggers::CourseInput input = courseInput(course);
     const triggers::Protocol protocol = course.opened ? course.opened->protocol : triggers::defaultProtocol();
     // After the follow-up nobody expects entries any more.
     clock::Moment until = now;
@@ -92,7 +85,7 @@ std::vector<Finding> findingsOf(const journal::CourseState& course, const clock:
     addWarnings(findings, course, treated, now);
     // Nobody is silent before the phone and the clinic have met.
     if (course.opened)
-        addTriggers(findings, course, treated, now);
+        addTriggers(findings, course, now);
     addActs(findings, course);
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding& a, const Finding& b) { return a.raisedAt.at > b.raisedAt.at; });

@@ -133,9 +133,7 @@ std::vector<Operation> randomOperations()
             operations.push_back(pen.write(EntryRecorded{entryWith(static_cast<int>(time) % 11, static_cast<std::uint8_t>(kind))}, time));
             continue;
         }
-        // What belongs to no course: patient, protocol, clinic.
-        const bool courseless = kind == 0 || kind == 11 || kind == 12;
-        operations.push_back(pen.write(bodies[kind], time, courseless ? recovery::CourseId{} : test::sampleCourse));
+        operations.push_back(pen.write(bodies[kind], time, courseOf(bodies[kind])));
     }
     return operations;
 }

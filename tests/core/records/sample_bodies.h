@@ -61,6 +61,29 @@ inline recovery::Treatment sampleTreatment()
     return treatment;
 }
 
+/// A version behind which stand as many courses as asked, and whose check holds from 30 on.
+inline records::BandLearned sampleBandLearned(std::uint8_t courses = 30)
+{
+    records::BandLearned body;
+    bands::Learned& learned = body.learned;
+    const std::string version = "clinic-2027-05-01-" + std::to_string(courses);
+    learned.band = *bands::Band::create({version, courses, false, "2027-05-01", std::string(64, 'a')},
+                                        bands::seedBand().table());
+    learned.seed = "seed-1";
+    for (std::uint8_t number = 1; number <= courses; ++number)
+        learned.courses.push_back(idOf<recovery::CourseTag>(number));
+    learned.refused = {{bands::Refusal::noConsent, 3}, {bands::Refusal::complicated, 2}};
+    learned.coverage.courses = courses;
+    for (std::size_t row = 0; row < learned.coverage.symptoms.size(); ++row)
+        learned.coverage.symptoms[row].symptom = recovery::allSymptoms[row];
+    learned.coverage.symptoms[0] = {recovery::Symptom::pain, courses, 600, {0.07, 0.08, 0.05, 0.12},
+                                    {0.02, 0.02, 0.01, 0.04}, bands::Fit::holds};
+    learned.coverage.overall90 = {0.07, 0.08, 0.06, 0.11};
+    learned.by = "Dr. Ada Lund";
+    learned.at = momentAt("2027-05-01T18:00:00+02:00");
+    return body;
+}
+
 inline std::vector<records::Body> sampleBodies()
 {
     using namespace records;
@@ -82,6 +105,8 @@ inline std::vector<records::Body> sampleBodies()
         ProtocolSigned{protocol, bytes::Bytes(64, 6), at},
         ClinicDescribed{contacts, "Europe/Berlin", {"Dr. Ada Lund", "Dr. Jonas Feld"}},
         PatientLinked{sampleCourse, idOf<envelope::MailboxTag>(8), {}, {}},
+        sampleBandLearned(),
+        BandChosen{{sampleBandLearned().learned.version(), false, "Dr. Ada Lund", "thirty courses", at}},
     };
 }
 

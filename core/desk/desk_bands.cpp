@@ -1,0 +1,162 @@
+// The clinic's band at the desk: who teaches it, learning a version, using it, going back.
+
+#include "core/desk/inside.h"
+
+#include "core/bytes/text.h"
+#include "core/rehearsal/calibrate.h"
+#include "core/rehearsal/taught.h"
+#include "core/triage/course_curve.h"
+
+#include <algorithm>
+#include <set>
+
+namespace ebbline::desk {
+
+namespace {
+
+bands::CourseFacts factsOf(const journal::CourseState& course, const triggers::CourseInput& input)
+{
+    bands::CourseFacts facts;
+    facts.consented = course.treatment && course.treatment->treatment.learningConsent;
+    facts.closed = course.followUp.has_value();
+    facts.uncomplicated = course.followUp && course.followUp->uncomplicated && course.followUp->complications.empty();
+    facts.treated = std::any_of(course.acts.begin(), course.acts.end(), [](const records::FindingActed& act) {
+        return act.outcome == records::Outcome::treatedInClinic || act.outcome == records::Outcome::sentToUrgentCare;
+    });
+    std::set<int> days;
+    for (const triggers::Observation& observation : input.observations)
+        if (!observation.scores.empty())
+            days.insert(std::max(0, clock::dayOfRecovery(input.treated, observation.at)));
+    facts.observedDays = static_cast<int>(std::distance(days.begin(), days.lower_bound(bands::courseDays)));
+    return facts;
+}
+
+/// The thresholds of the statistics; guards and rules in points stay the protocol's own.
+void takeStatistics(triggers::Thresholds& into, const triggers::Thresholds& from)
+{
+    for (const triggers::Statistic statistic : triggers::allStatistics)
+        triggers::thresholdOf(into, statistic) = triggers::thresholdOf(from, statistic);
+    into.falseAlertBudget = from.falseAlertBudget;
+    into.calibratedOn = from.calibratedOn;
+}
+
+/// Below rehearsal::fewestToCalibrate courses: the thresholds of the protocol as they are.
+Result<triggers::Thresholds> calibrated(const std::vector<Teaching::Course>& courses, triggers::Protocol start,
+                                        const bands::Band& band)
+{
+    std::vector<rehearsal::KnownCourse> known;
+    for (const Teaching::Course& course : courses)
+        known.push_back({bytes::toHex(course.taught.course.view()), course.input, {}});
+    rehearsal::CalibrationSettings settings;
+    settings.budget = start.thresholds.falseAlertBudget;
+    settings.learnBand = false;
+    start.band = band;
+    const auto done = rehearsal::calibrate(known, start, settings);
+    if (!done && done.error().reason == Reason::notEnough)
+        return start.thresholds;
+    if (!done)
+        return fail(done.error());
+    return done->protocol.thresholds;
+}
+
+}  // namespace
+
+Teaching Desk::teaching() const
+{
+    Teaching teaching;
+    for (const auto& [id, course] : m_inside->vault.state().courses) {
+        triggers::CourseInput input = triage::courseInput(course);
+        if (const auto refusal = bands::refusalOf(factsOf(course, input)))
+            teaching.refused.emplace_back(id, *refusal);
+        else
+            teaching.courses.push_back({{id, rehearsal::taughtBy(input)}, std::move(input)});
+    }
+    std::stable_sort(teaching.courses.begin(), teaching.courses.end(),
+                     [](const auto& a, const auto& b) { return a.input.treated.at > b.input.treated.at; });
+    if (teaching.courses.size() > bands::mostCourses)
+        teaching.courses.erase(teaching.courses.begin() + bands::mostCourses, teaching.courses.end());
+    return teaching;
+}
+
+const bands::History& Desk::bandHistory() const
+{
+    return m_inside->vault.state().bands;
+}
+
+Result<std::string> Desk::learnBand()
+{
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "band: nobody is named at the desk");
+    Teaching teaching = this->teaching();
+    // In the order of their ids, so that the same courses give the same version to the last bit.
+    std::sort(teaching.courses.begin(), teaching.courses.end(),
+              [](const auto& a, const auto& b) { return a.taught.course < b.taught.course; });
+    std::map<bands::Refusal, std::int32_t> refused;
+    for (const auto& [course, refusal] : teaching.refused)
+        ++refused[refusal];
+    std::vector<bands::Taught> taught;
+    std::vector<const triggers::CourseInput*> inputs;
+    for (const Teaching::Course& course : teaching.courses) {
+        taught.push_back(course.taught);
+        inputs.push_back(&course.input);
+    }
+    const bands::Band& seed = bands::seedBand();
+    auto learned = bands::learnVersion(std::move(taught), std::move(refused), seed,
+                                       rehearsal::sidesMovement(inputs, seed), m_inside->person, m_inside->now());
+    if (!learned)
+        return fail(learned.error());
+    const bands::History& history = bandHistory();
+    const bool known = std::any_of(history.versions().begin(), history.versions().end(), [&](const auto& each) {
+        return each.band.provenance().hash == learned->band.provenance().hash;
+    });
+    if (known)
+        return fail(Reason::alreadyExists, "band: nothing has changed since a version was learned");
+    auto thresholds = calibrated(teaching.courses, protocols().front(), learned->band);
+    if (!thresholds)
+        return fail(thresholds.error());
+    const std::string version = learned->version();
+    if (const Done done = m_inside->append(records::BandLearned{std::move(*learned), std::move(*thresholds)}); !done)
+        return fail(done.error());
+    return version;
+}
+
+Done Desk::changeBand(bands::Choice choice)
+{
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "band: nobody is named at the desk");
+    if (choice.reason.empty())
+        return fail(Reason::notEnough, "band: a change needs its reason");
+    choice.by = m_inside->person;
+    choice.at = m_inside->now();
+    const journal::State& state = m_inside->vault.state();
+    if (const Done allowed = state.bands.allows(choice); !allowed)
+        return allowed;
+    const bands::Learned* learned = state.bands.find(choice.version);
+    const auto thresholds = state.bandThresholds.find(choice.version);
+    const triggers::Thresholds statistics =
+        thresholds == state.bandThresholds.end() ? triggers::Thresholds{} : thresholds->second;
+
+    std::vector<records::Body> bodies{records::BandChosen{choice}};
+    for (triggers::Protocol protocol : protocols()) {
+        ++protocol.version;
+        protocol.band = learned ? learned->band : bands::seedBand();
+        takeStatistics(protocol.thresholds, statistics);
+        const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
+        bodies.push_back(records::ProtocolSigned{std::move(protocol), bytes::Bytes(signature.begin(), signature.end()),
+                                                 m_inside->now()});
+    }
+    const auto appended = m_inside->vault.append(bodies, m_inside->now());
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+Done Desk::useBand(const std::string& version, const std::string& reason)
+{
+    return changeBand({version, false, {}, reason, {}});
+}
+
+Done Desk::returnToBand(const std::string& version, const std::string& reason)
+{
+    return changeBand({version, true, {}, reason, {}});
+}
+
+}  // namespace ebbline::desk
