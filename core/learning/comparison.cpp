@@ -1,0 +1,106 @@
+#include "core/learning/comparison.h"
+
+#include "core/statistics/fisher.h"
+#include "core/statistics/fisher_power.h"
+#include "core/statistics/log_rank.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace ebbline::learning {
+
+namespace {
+
+constexpr double reach = 1.959963984540054;        // normal quantile of 0.975
+constexpr double powerReach = 0.8416212335729143;  // of wantedPower
+
+std::vector<PastCourse> ofTechnique(std::span<const PastCourse> courses, const std::string& technique)
+{
+    std::vector<PastCourse> chosen;
+    std::copy_if(courses.begin(), courses.end(), std::back_inserter(chosen),
+                 [&](const PastCourse& course) { return course.technique == technique; });
+    return chosen;
+}
+
+GroupShare shareOf(std::span<const PastCourse> courses, const std::string& technique)
+{
+    auto shares = complicationShares(courses, By::nothing);
+    GroupShare share = shares.empty() ? GroupShare{} : std::move(shares.front());
+    share.group = technique;
+    return share;
+}
+
+}  // namespace
+
+Answer<ShareComparison> compareShares(const GroupShare& first, const GroupShare& second)
+{
+    const long fewer = std::min(first.known, second.known);
+    const auto lacking = [&](Lack lack) { return std::unexpected(NotEnough{lack, fewer, fewestCourses}); };
+    if (fewer < fewestCourses)
+        return lacking(Lack::outcomes);
+    const statistics::Counts one{first.complicated, first.known};
+    const statistics::Counts other{second.complicated, second.known};
+    const auto difference = statistics::newcombe(one, other);
+    const auto lower = statistics::probabilityLower(one, other);
+    if (!difference || !lower)
+        return lacking(Lack::outcomes);
+    const auto test = statistics::fisherExact({first.complicated, first.known - first.complicated, second.complicated,
+                                               second.known - second.complicated});
+
+    ShareComparison comparison{*difference, {}, *lower, 0, 0, {}};
+    if (test)
+        comparison.probability = test->twoSided;
+    comparison.reference = (static_cast<double>(one.events + other.events) + 0.5)
+                           / (static_cast<double>(one.total + other.total) + 1);
+    constexpr long most = statistics::FisherPower::mostTrials;
+    const auto power = statistics::FisherPower::create(std::min(one.total, most), std::min(other.total, most));
+    if (!power)
+        return lacking(Lack::outcomes);
+    comparison.powerForDouble =
+        power->power(comparison.reference, std::min(1.0, 2 * comparison.reference)).value_or(0);
+    comparison.smallestFound = power->smallestAbove(comparison.reference, wantedPower).value_or(std::nullopt);
+    return comparison;
+}
+
+Answer<TimeComparison> compareTimes(std::span<const statistics::Followed> first,
+                                    std::span<const statistics::Followed> second)
+{
+    const long fewer = static_cast<long>(std::min(first.size(), second.size()));
+    if (fewer < fewestCourses)
+        return std::unexpected(NotEnough{Lack::courses, fewer, fewestCourses});
+    const auto test = statistics::logRank(first, second);
+    if (!test)
+        return std::unexpected(NotEnough{Lack::events});
+    const auto one = statistics::kaplanMeier(first);
+    const auto other = statistics::kaplanMeier(second);
+    if (!one || !other)
+        return std::unexpected(NotEnough{Lack::courses, fewer, fewestCourses});
+    const auto oneMean = meanOf(*one);
+    if (!oneMean)
+        return std::unexpected(oneMean.error());
+    const auto otherMean = meanOf(*other);
+    if (!otherMean)
+        return std::unexpected(otherMean.error());
+    const double difference = oneMean->days - otherMean->days;
+    const double error = std::sqrt(oneMean->variance + otherMean->variance);
+    return TimeComparison{*oneMean,           *otherMean,      difference, difference - reach * error, difference + reach * error,
+                          test->probability, test->chiSquare, (reach + powerReach) * error};
+}
+
+Comparison compareTechniques(std::span<const PastCourse> courses, const std::string& first, const std::string& second)
+{
+    const auto one = ofTechnique(courses, first);
+    const auto other = ofTechnique(courses, second);
+    Comparison comparison;
+    comparison.first = shareOf(one, first);
+    comparison.second = shareOf(other, second);
+    comparison.shares = compareShares(comparison.first, comparison.second);
+    for (std::size_t row = 0; row < comparison.symptoms.size(); ++row) {
+        const recovery::Symptom symptom = recovery::allSymptoms[row];
+        comparison.symptoms[row] = {symptom, compareTimes(followed(one, symptom, Gap::middle),
+                                                          followed(other, symptom, Gap::middle))};
+    }
+    return comparison;
+}
+
+}  // namespace ebbline::learning

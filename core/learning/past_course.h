@@ -1,0 +1,40 @@
+#pragma once
+/// \file
+/// A course that is over, as learning sees it: what was done, how it ended, what was scored.
+
+#include "core/bands/learn_band.h"
+#include "core/clock/instant.h"
+#include "core/recovery/treatment.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace ebbline::learning {
+
+/// How a course ended, as a person wrote it down.
+struct Outcome {
+    bool complicated = false;
+    std::vector<std::string> kinds;  ///< words; may be empty in a complicated course
+};
+
+struct PastCourse {
+    std::string name;                ///< of the course, e.g. its id; never of a patient
+    clock::Moment treated;
+    std::string clinic;              ///< empty: one's own
+    std::string technique;           ///< empty: unknown
+    std::vector<std::string> zones;  ///< words, each once
+    std::vector<std::string> lots;   ///< as printed
+    std::optional<Outcome> outcome;  ///< empty: not known. It is left out, and never taken for a good one
+    std::optional<double> risk;      ///< of a complication, known beforehand, 0 < risk < 1
+    bands::TaughtCourse days;        ///< scores, a value a day and stream
+};
+
+/// Material and form of the threads, e.g. "pdo barbed-two-way", or "mixed" if there are several.
+std::string techniqueOf(const recovery::Treatment& treatment);
+/// Words of the zones, in the order of the enumeration, each once.
+std::vector<std::string> zonesOf(const recovery::Treatment& treatment);
+/// As printed, in the order of the placements, each once; placements without a lot are left out.
+std::vector<std::string> lotsOf(const recovery::Treatment& treatment);
+
+}  // namespace ebbline::learning
