@@ -4,12 +4,12 @@
 <context>
     <name>CallList</name>
     <message>
-        <location filename="../app/diary/CallList.qml" line="25" />
+        <location filename="../app/diary/CallList.qml" line="25"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/CallList.qml" line="26" />
+        <location filename="../app/diary/CallList.qml" line="26"/>
         <source>Calls this number</source>
         <translation>يتصل بهذا الرقم</translation>
     </message>
@@ -17,17 +17,17 @@
 <context>
     <name>CallPage</name>
     <message>
-        <location filename="../app/diary/CallPage.qml" line="30" />
-        <source>Call the emergency number at once if you can not breathe or swallow, if your neck or tongue swells fast, if you faint, if your sight goes, or if your face droops and an arm is weak.</source>
-        <translation>اتصل برقم الطوارئ فورًا إذا لم تستطع التنفس أو البلع، أو إذا تورم العنق أو اللسان بسرعة، أو إذا أغمي عليك، أو إذا ضعف بصرك فجأة، أو إذا تدلى وجهك وضعفت إحدى ذراعيك.</translation>
+        <location filename="../app/diary/CallPage.qml" line="30"/>
+        <source>Call the emergency number at once if one of these is true</source>
+        <translation>اتصل برقم الطوارئ فورًا عند أي من هذه</translation>
     </message>
     <message>
-        <location filename="../app/diary/CallPage.qml" line="34" />
-        <source>Call your clinic the same day for fever of 38 °C or more, fluid like pus, one side that keeps swelling, pain that comes back, or skin that turns white, grey or cold.</source>
-        <translation>اتصل بعيادتك في اليوم نفسه عند حرارة 38 °م أو أكثر، أو سائل يشبه القيح، أو جانب يستمر في التورم، أو ألم يعود، أو جلد يصبح أبيض أو رماديًا أو باردًا.</translation>
+        <location filename="../app/diary/CallPage.qml" line="35"/>
+        <source>Call your clinic the same day if one of these is true</source>
+        <translation>اتصل بعيادتك في اليوم نفسه عند أي من هذه</translation>
     </message>
     <message>
-        <location filename="../app/diary/CallPage.qml" line="38" />
+        <location filename="../app/diary/CallPage.qml" line="40"/>
         <source>This diary is no doctor and no medical device. It does not know everything.</source>
         <translation>هذه المفكرة ليست طبيبًا ولا جهازًا طبيًا. وهي لا تعرف كل شيء.</translation>
     </message>
@@ -35,7 +35,7 @@
 <context>
     <name>CameraBox</name>
     <message>
-        <location filename="../app/diary/CameraBox.qml" line="14" />
+        <location filename="../app/diary/CameraBox.qml" line="14"/>
         <source>Camera: hold it over the code</source>
         <translation>الكاميرا: وجّهها نحو الرمز</translation>
     </message>
@@ -43,112 +43,112 @@
 <context>
     <name>DiaryAdvice</name>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="22" />
+        <location filename="../app/diary/model/advice.cpp" line="24"/>
         <source>Call the emergency number now</source>
         <translation>اتصل برقم الطوارئ الآن</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="23" />
+        <location filename="../app/diary/model/advice.cpp" line="25"/>
         <source>Call your clinic now</source>
         <translation>اتصل بعيادتك الآن</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="24" />
+        <location filename="../app/diary/model/advice.cpp" line="26"/>
         <source>Your clinic should hear of this</source>
         <translation>يجب أن تعلم عيادتك بهذا</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="25" />
+        <location filename="../app/diary/model/advice.cpp" line="27"/>
         <source>Bring this up at your visit</source>
         <translation>اذكر هذا في زيارتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="33" />
+        <location filename="../app/diary/model/advice.cpp" line="35"/>
         <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
         <translation>لا تنتظر ولا تقد السيارة بنفسك. ثم أخبر عيادتك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="34" />
+        <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
-        <translation>اتصل ولا تكتب. إذا لم يجب أحد فاتصل بالرقم الثاني. إذا لم يجب أحد خلال 30 دقيقة فاذهب إلى الرعاية العاجلة.</translation>
+        <translation>اتصل ولا تكتب. إذا لم يجب أحد فاتصل بالرقم الثاني. إذا لم يجب أحد خلال ٣٠ دقيقة فاذهب إلى الرعاية العاجلة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="35" />
+        <location filename="../app/diary/model/advice.cpp" line="37"/>
         <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
         <translation>إنه مذكور فيما كتبته. يجيبون في يوم العمل التالي. إذا ساء الأمر فاتصل فورًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="36" />
+        <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>إنه مذكور فيما كتبته. إذا ساء الأمر فاتصل.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="45" />
+        <location filename="../app/diary/model/advice.cpp" line="47"/>
         <source>If you were given an adrenaline pen, use it. Lie flat with your legs up. If it is hard to breathe, sit up.</source>
         <translation>إذا كان لديك قلم أدرينالين فاستخدمه. استلقِ وارفع ساقيك. إذا صعب التنفس فاجلس.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="47" />
+        <location filename="../app/diary/model/advice.cpp" line="49"/>
         <source>Keep pressing with a clean cloth.</source>
         <translation>استمر في الضغط بقماش نظيف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="49" />
+        <location filename="../app/diary/model/advice.cpp" line="51"/>
         <source>Do not pull it and do not cut it. Cover it.</source>
         <translation>لا تسحبه ولا تقصه. غطِّه.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="51" />
+        <location filename="../app/diary/model/advice.cpp" line="53"/>
         <source>This needs to be seen tonight, not tomorrow.</source>
         <translation>يجب فحص هذا الليلة، لا غدًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="53" />
+        <location filename="../app/diary/model/advice.cpp" line="55"/>
         <source>It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call.</source>
-        <translation>قد يكون من التخدير. يجب أن يزول بعد 8 ساعات من العلاج. إن لم يزل فاتصل.</translation>
+        <translation>قد يكون من التخدير. يجب أن يزول بعد ٨ ساعات من العلاج. إن لم يزل فاتصل.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="64" />
+        <location filename="../app/diary/model/advice.cpp" line="67"/>
         <source>Your temperature is %1 °C.</source>
         <translation>حرارتك %1 °م.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="66" />
+        <location filename="../app/diary/model/advice.cpp" line="69"/>
         <source>Your pain is %1 of 10.</source>
-        <translation>ألمك %1 من 10.</translation>
+        <translation>ألمك %1 من ١٠.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="68" />
+        <location filename="../app/diary/model/advice.cpp" line="71"/>
         <source>One side is much more swollen than the other.</source>
         <translation>أحد الجانبين أكثر تورمًا بكثير من الآخر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="85" />
+        <location filename="../app/diary/model/advice.cpp" line="88"/>
         <source>%1, %2: %3 of 10. Usual on this day is up to %4.</source>
-        <translation>%1، %2: %3 من 10. المعتاد في هذا اليوم حتى %4.</translation>
+        <translation>%1، %2: %3 من ١٠. المعتاد في هذا اليوم حتى %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="87" />
+        <location filename="../app/diary/model/advice.cpp" line="90"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1، %2: انخفض إلى %3 ثم عاد إلى %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="89" />
+        <location filename="../app/diary/model/advice.cpp" line="92"/>
         <source>%1: %2 on your left and %3 on your right.</source>
         <translation>%1: %2 في يسارك و%3 في يمينك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="91" />
+        <location filename="../app/diary/model/advice.cpp" line="94"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1، %2: يستغرق زواله وقتًا أطول من المعتاد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="93" />
+        <location filename="../app/diary/model/advice.cpp" line="96"/>
         <source>%1, %2: it is still there.</source>
         <translation>%1، %2: ما زال موجودًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="95" />
+        <location filename="../app/diary/model/advice.cpp" line="98"/>
         <source>You have not written for some days.</source>
         <translation>لم تكتب منذ أيام.</translation>
     </message>
@@ -156,49 +156,49 @@
 <context>
     <name>DiaryTimes</name>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="27" />
+        <location filename="../app/diary/model/times.cpp" line="27"/>
         <source>d MMMM</source>
-        <extracomment>A day and a month, as in "22 March"</extracomment>
+        <extracomment>A day and a month, as in &quot;22 March&quot;</extracomment>
         <translation>d MMMM</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="34" />
+        <location filename="../app/diary/model/times.cpp" line="34"/>
         <source>today %1</source>
         <translation>اليوم %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="36" />
+        <location filename="../app/diary/model/times.cpp" line="36"/>
         <source>yesterday %1</source>
         <translation>أمس %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="38" />
+        <location filename="../app/diary/model/times.cpp" line="38"/>
         <source>tomorrow %1</source>
         <translation>غدًا %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="40" />
+        <location filename="../app/diary/model/times.cpp" line="40"/>
         <source>%1, %2</source>
-        <extracomment>%1 is a date such as "22 March", %2 a time</extracomment>
+        <extracomment>%1 is a date such as &quot;22 March&quot;, %2 a time</extracomment>
         <translation>%1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="45" />
+        <location filename="../app/diary/model/times.cpp" line="45"/>
         <source>Day %1</source>
         <translation>اليوم %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="51" />
+        <location filename="../app/diary/model/times.cpp" line="51"/>
         <source>only today</source>
         <translation>اليوم فقط</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="53" />
+        <location filename="../app/diary/model/times.cpp" line="53"/>
         <source>until tomorrow</source>
         <translation>حتى الغد</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="54" />
+        <location filename="../app/diary/model/times.cpp" line="54"/>
         <source>until day %1</source>
         <translation>حتى اليوم %1</translation>
     </message>
@@ -206,432 +206,442 @@
 <context>
     <name>DiaryWords</name>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="26" />
+        <location filename="../app/diary/model/words.cpp" line="26"/>
         <source>Pain</source>
         <translation>الألم</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="27" />
+        <location filename="../app/diary/model/words.cpp" line="27"/>
         <source>Swelling</source>
         <translation>التورم</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="28" />
+        <location filename="../app/diary/model/words.cpp" line="28"/>
         <source>Bruising</source>
         <translation>الكدمات</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="29" />
+        <location filename="../app/diary/model/words.cpp" line="29"/>
         <source>Tightness</source>
         <translation>الشد</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="30" />
+        <location filename="../app/diary/model/words.cpp" line="30"/>
         <source>Twinges</source>
         <translation>الوخز</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="31" />
+        <location filename="../app/diary/model/words.cpp" line="31"/>
         <source>Puckering</source>
         <translation>التجعد</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="32" />
+        <location filename="../app/diary/model/words.cpp" line="32"/>
         <source>Numbness</source>
         <translation>الخدر</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="41" />
+        <location filename="../app/diary/model/words.cpp" line="41"/>
         <source>How much does it hurt?</source>
         <translation>ما شدة الألم؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="42" />
+        <location filename="../app/diary/model/words.cpp" line="42"/>
         <source>How swollen is it?</source>
         <translation>ما مقدار التورم؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="43" />
+        <location filename="../app/diary/model/words.cpp" line="43"/>
         <source>How much bruise is there?</source>
         <translation>ما مقدار الكدمة؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="44" />
+        <location filename="../app/diary/model/words.cpp" line="44"/>
         <source>How tight does it feel?</source>
         <translation>ما مقدار الشعور بالشد؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="45" />
+        <location filename="../app/diary/model/words.cpp" line="45"/>
         <source>How much do you feel sharp stabs?</source>
         <translation>ما شدة الوخزات الحادة؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="46" />
+        <location filename="../app/diary/model/words.cpp" line="46"/>
         <source>How deep is a dimple or fold?</source>
         <translation>ما عمق النقرة أو الطية؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="47" />
+        <location filename="../app/diary/model/words.cpp" line="47"/>
         <source>How numb is the skin?</source>
         <translation>ما مقدار خدر الجلد؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="54" />
+        <location filename="../app/diary/model/words.cpp" line="54"/>
         <source>0 is none</source>
-        <translation>0 يعني لا شيء</translation>
+        <translation>٠ يعني لا شيء</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="59" />
+        <location filename="../app/diary/model/words.cpp" line="59"/>
         <source>10 is the worst you can think of</source>
-        <translation>10 أسوأ ما يمكنك تخيله</translation>
+        <translation>١٠ أسوأ ما يمكنك تخيله</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="65" />
+        <location filename="../app/diary/model/words.cpp" line="65"/>
         <source>Your left</source>
         <translation>يسارك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="66" />
+        <location filename="../app/diary/model/words.cpp" line="66"/>
         <source>Your right</source>
         <translation>يمينك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="76" />
+        <location filename="../app/diary/model/words.cpp" line="75"/>
+        <source>your left</source>
+        <translation>يسارك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="76"/>
+        <source>your right</source>
+        <translation>يمينك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="86"/>
         <source>It is hard to breathe, or I can not swallow my spit.</source>
         <translation>أتنفس بصعوبة أو لا أستطيع بلع ريقي.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="77" />
+        <location filename="../app/diary/model/words.cpp" line="87"/>
         <source>My neck, or under my jaw, swells up fast.</source>
         <translation>يتورم عنقي أو ما تحت فكي بسرعة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="78" />
+        <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
         <translation>يتورم لساني أو حلقي، أو أصفر عند التنفس، أو أشعر بالإغماء.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="79" />
+        <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
         <translation>طعم معدني، أو طنين في الأذن، أو ارتعاش، أو أشعر بالتشوش.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="80" />
+        <location filename="../app/diary/model/words.cpp" line="90"/>
         <source>I shake hard, feel mixed up, or pass no urine all day.</source>
         <translation>أرتجف بشدة، أو أشعر بالتشوش، أو لم أتبول طوال اليوم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="81" />
+        <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
         <translation>يتدلى وجهي وإحدى ذراعي ضعيفة أو كلامي متلعثم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="82" />
+        <location filename="../app/diary/model/words.cpp" line="92"/>
         <source>I suddenly see less, or I see double.</source>
         <translation>ضعف بصري فجأة أو أرى الأشياء مزدوجة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="83" />
+        <location filename="../app/diary/model/words.cpp" line="93"/>
         <source>One side keeps getting fuller by the hour.</source>
         <translation>أحد الجانبين يمتلئ أكثر ساعة بعد ساعة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="84" />
+        <location filename="../app/diary/model/words.cpp" line="94"/>
         <source>Skin turned white, grey or like a net, is cold, or has blisters.</source>
         <translation>أصبح الجلد أبيض أو رماديًا أو كالشبكة، أو باردًا، أو فيه فقاعات.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="85" />
-        <source>Near an entry point, the skin is redder, purpler, greyer or darker than the same place on the other side.</source>
-        <translation>قرب نقطة دخول، الجلد أشد حمرة أو بنفسجية أو رمادية أو قتامة من الموضع نفسه في الجانب الآخر.</translation>
+        <location filename="../app/diary/model/words.cpp" line="95"/>
+        <source>Near an entry point, the skin is more red, purple, grey or dark than on the other side.</source>
+        <translation>قرب نقطة دخول، الجلد أشد حمرة أو بنفسجية أو رمادية أو أغمق مما على الجانب الآخر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="86" />
+        <location filename="../app/diary/model/words.cpp" line="96"/>
         <source>It feels warmer to the back of my hand than the other side.</source>
         <translation>أشعر بظهر يدي أنه أدفأ من الجانب الآخر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="87" />
+        <location filename="../app/diary/model/words.cpp" line="97"/>
         <source>It is firm, shiny or tight.</source>
         <translation>إنه صلب أو لامع أو مشدود.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="88" />
+        <location filename="../app/diary/model/words.cpp" line="98"/>
         <source>It is more sore to touch than yesterday.</source>
         <translation>يؤلم عند اللمس أكثر من أمس.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="89" />
+        <location filename="../app/diary/model/words.cpp" line="99"/>
         <source>The edge has spread past where it was.</source>
         <translation>امتدت الحافة أبعد مما كانت.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="90" />
+        <location filename="../app/diary/model/words.cpp" line="100"/>
         <source>Thick yellow, green or milky fluid comes out.</source>
         <translation>يخرج سائل كثيف أصفر أو أخضر أو حليبي.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="91" />
+        <location filename="../app/diary/model/words.cpp" line="101"/>
         <source>The end of a thread shows through the skin.</source>
         <translation>يظهر طرف خيط من الجلد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="92" />
+        <location filename="../app/diary/model/words.cpp" line="102"/>
         <source>I can not close an eye or lift a brow, or my smile is crooked.</source>
         <translation>لا أستطيع إغلاق عين أو رفع حاجب، أو ابتسامتي مائلة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="93" />
+        <location filename="../app/diary/model/words.cpp" line="103"/>
         <source>My cheek swells when I eat, or clear fluid runs.</source>
         <translation>يتورم خدي عند الأكل، أو يسيل سائل صافٍ.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="94" />
+        <location filename="../app/diary/model/words.cpp" line="104"/>
         <source>It still bleeds after 15 minutes of firm pressing.</source>
-        <translation>ما زال ينزف بعد 15 دقيقة من الضغط القوي.</translation>
+        <translation>ما زال ينزف بعد ١٥ دقيقة من الضغط القوي.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="95" />
+        <location filename="../app/diary/model/words.cpp" line="105"/>
         <source>There is a lump that beats like a pulse.</source>
         <translation>توجد كتلة تنبض.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="96" />
+        <location filename="../app/diary/model/words.cpp" line="106"/>
         <source>I can see or feel a thread. The skin is calm.</source>
         <translation>أرى خيطًا أو ألمسه. الجلد هادئ.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="97" />
+        <location filename="../app/diary/model/words.cpp" line="107"/>
         <source>I have chills.</source>
         <translation>أشعر بقشعريرة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="106" />
+        <location filename="../app/diary/model/words.cpp" line="116"/>
         <source>Dressings off</source>
         <translation>انزع الضمادات</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="107" />
+        <location filename="../app/diary/model/words.cpp" line="117"/>
         <source>Entry points clean and dry</source>
         <translation>نقاط الدخول نظيفة وجافة</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="108" />
+        <location filename="../app/diary/model/words.cpp" line="118"/>
         <source>Sleep on your back</source>
         <translation>نم على ظهرك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="109" />
+        <location filename="../app/diary/model/words.cpp" line="119"/>
         <source>Spare your face</source>
         <translation>أرِح وجهك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="110" />
+        <location filename="../app/diary/model/words.cpp" line="120"/>
         <source>Cold pack</source>
         <translation>كمادة باردة</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="111" />
+        <location filename="../app/diary/model/words.cpp" line="121"/>
         <source>No make-up yet</source>
         <translation>لا مكياج بعد</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="112" />
+        <location filename="../app/diary/model/words.cpp" line="122"/>
         <source>No face massage</source>
         <translation>لا تدليك للوجه</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="113" />
+        <location filename="../app/diary/model/words.cpp" line="123"/>
         <source>No dentist if it can wait</source>
         <translation>لا طبيب أسنان إن أمكن الانتظار</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="114" />
+        <location filename="../app/diary/model/words.cpp" line="124"/>
         <source>Walk, but no sport</source>
         <translation>امشِ، لكن بلا رياضة</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="115" />
+        <location filename="../app/diary/model/words.cpp" line="125"/>
         <source>No sauna, hot bath or pool</source>
         <translation>لا ساونا ولا حمام ساخن ولا مسبح</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="116" />
+        <location filename="../app/diary/model/words.cpp" line="126"/>
         <source>Stay out of the sun</source>
         <translation>ابتعد عن الشمس</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="117" />
+        <location filename="../app/diary/model/words.cpp" line="127"/>
         <source>No alcohol</source>
         <translation>لا كحول</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="118" />
+        <location filename="../app/diary/model/words.cpp" line="128"/>
         <source>No smoking</source>
         <translation>لا تدخين</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="119" />
+        <location filename="../app/diary/model/words.cpp" line="129"/>
         <source>No shaving</source>
         <translation>لا حلاقة</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="120" />
+        <location filename="../app/diary/model/words.cpp" line="130"/>
         <source>Write down how it is</source>
         <translation>اكتب كيف حالك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="121" />
+        <location filename="../app/diary/model/words.cpp" line="131"/>
         <source>Your follow-up visit</source>
         <translation>زيارة المتابعة</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="122" />
+        <location filename="../app/diary/model/words.cpp" line="132"/>
         <source>From your clinic</source>
         <translation>من عيادتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="131" />
+        <location filename="../app/diary/model/words.cpp" line="141"/>
         <source>Leave them on until you are home this evening. They keep the entry points clean.</source>
         <translation>اتركها حتى تصل إلى البيت هذا المساء. إنها تبقي نقاط الدخول نظيفة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="132" />
+        <location filename="../app/diary/model/words.cpp" line="142"/>
         <source>Wash with care and do not rub. The small holes need time to close.</source>
         <translation>اغسل برفق ولا تفرك. تحتاج الثقوب الصغيرة إلى وقت لتلتئم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="133" />
+        <location filename="../app/diary/model/words.cpp" line="143"/>
         <source>Raise your head a little. Lying on your face can move a thread.</source>
         <translation>ارفع رأسك قليلًا. النوم على الوجه قد يحرك خيطًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="134" />
+        <location filename="../app/diary/model/words.cpp" line="144"/>
         <source>Small bites, no wide yawns or big laughs. The threads need calm to settle.</source>
         <translation>لقمات صغيرة، بلا تثاؤب واسع ولا ضحك شديد. تحتاج الخيوط إلى هدوء لتستقر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="135" />
+        <location filename="../app/diary/model/words.cpp" line="145"/>
         <source>Ten minutes, with a cloth between. It can ease swelling.</source>
         <translation>عشر دقائق مع قماش بينهما. قد يخفف التورم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="136" />
+        <location filename="../app/diary/model/words.cpp" line="146"/>
         <source>Keep it off the entry points until they have closed.</source>
         <translation>أبعده عن نقاط الدخول حتى تلتئم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="137" />
+        <location filename="../app/diary/model/words.cpp" line="147"/>
         <source>Pressing on your face can move a thread.</source>
         <translation>الضغط على وجهك قد يحرك خيطًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="138" />
+        <location filename="../app/diary/model/words.cpp" line="148"/>
         <source>A wide open mouth pulls on the threads. If it hurts, call the clinic first.</source>
         <translation>الفم المفتوح بشدة يشد الخيوط. إذا آلمك فاتصل بالعيادة أولًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="139" />
+        <location filename="../app/diary/model/words.cpp" line="149"/>
         <source>Sport raises the blood flow and can add swelling.</source>
         <translation>الرياضة تزيد تدفق الدم وقد تزيد التورم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="140" />
+        <location filename="../app/diary/model/words.cpp" line="150"/>
         <source>Heat can add swelling, and pools can carry germs.</source>
         <translation>الحرارة قد تزيد التورم، والمسابح قد تحمل جراثيم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="141" />
+        <location filename="../app/diary/model/words.cpp" line="151"/>
         <source>Sun can darken a bruise for a long time.</source>
         <translation>قد تجعل الشمس الكدمة داكنة لمدة طويلة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="142" />
+        <location filename="../app/diary/model/words.cpp" line="152"/>
         <source>It can add bruising and swelling.</source>
         <translation>قد يزيد الكدمات والتورم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="143" />
+        <location filename="../app/diary/model/words.cpp" line="153"/>
         <source>Smoke slows healing. As long as you can is best.</source>
         <translation>الدخان يبطئ الشفاء. كلما طال الامتناع كان أفضل.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="144" />
+        <location filename="../app/diary/model/words.cpp" line="154"/>
         <source>A blade can open the entry points.</source>
         <translation>قد تفتح الشفرة نقاط الدخول.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="145" />
+        <location filename="../app/diary/model/words.cpp" line="155"/>
         <source>It takes under a minute. It shows early if something is off.</source>
         <translation>يستغرق أقل من دقيقة. ويُظهر مبكرًا إن كان هناك خلل.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="146" />
+        <location filename="../app/diary/model/words.cpp" line="156"/>
         <source>Your clinic will look at how it went.</source>
         <translation>ستنظر عيادتك كيف سار الأمر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="155" />
+        <location filename="../app/diary/model/words.cpp" line="165"/>
         <source>That passphrase does not open the diary. Try again.</source>
         <translation>عبارة المرور هذه لا تفتح المفكرة. حاول مرة أخرى.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="156" />
+        <location filename="../app/diary/model/words.cpp" line="166"/>
         <source>Too many tries. Please wait %1 seconds.</source>
         <translation>محاولات كثيرة. انتظر %1 ثانية من فضلك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="157" />
-        <source>The diary's file is damaged. Nothing was deleted. Call your clinic.</source>
+        <location filename="../app/diary/model/words.cpp" line="167"/>
+        <source>The diary&apos;s file is damaged. Nothing was deleted. Call your clinic.</source>
         <translation>ملف المفكرة تالف. لم يُحذف شيء. اتصل بعيادتك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="158" />
+        <location filename="../app/diary/model/words.cpp" line="168"/>
         <source>This phone is full. What you typed is still here. Free some space, then save again.</source>
         <translation>هذا الهاتف ممتلئ. ما كتبته ما زال هنا. وفّر مساحة ثم احفظ مرة أخرى.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="159" />
+        <location filename="../app/diary/model/words.cpp" line="169"/>
         <source>This phone could not save. What you typed is still here. Try again.</source>
         <translation>لم يستطع الهاتف الحفظ. ما كتبته ما زال هنا. حاول مرة أخرى.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="160" />
+        <location filename="../app/diary/model/words.cpp" line="170"/>
         <source>No network right now. It will be sent later.</source>
         <translation>لا شبكة الآن. سيُرسل لاحقًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="161" />
+        <location filename="../app/diary/model/words.cpp" line="171"/>
         <source>This code is over. Ask your clinic for a new one.</source>
         <translation>انتهى هذا الرمز. اطلب من عيادتك رمزًا جديدًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="162" />
+        <location filename="../app/diary/model/words.cpp" line="172"/>
         <source>This code was used before. Tell your clinic now and ask for a new one.</source>
         <translation>استُخدم هذا الرمز من قبل. أخبر عيادتك الآن واطلب رمزًا جديدًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="163" />
+        <location filename="../app/diary/model/words.cpp" line="173"/>
         <source>This code can not be read. Check each letter.</source>
         <translation>لا يمكن قراءة هذا الرمز. تحقق من كل حرف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="164" />
+        <location filename="../app/diary/model/words.cpp" line="174"/>
         <source>This is not from your clinic. Nothing was joined. Tell your clinic.</source>
         <translation>هذا ليس من عيادتك. لم يتم أي انضمام. أخبر عيادتك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="165" />
+        <location filename="../app/diary/model/words.cpp" line="175"/>
         <source>Nothing is answered yet.</source>
         <translation>لم تُجب عن شيء بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="166" />
+        <location filename="../app/diary/model/words.cpp" line="176"/>
         <source>A value is out of range. Please check it.</source>
         <translation>هناك قيمة خارج النطاق. تحقق منها.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="167" />
+        <location filename="../app/diary/model/words.cpp" line="177"/>
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>لم ينجح ذلك. حاول مرة أخرى أو اتصل بعيادتك.</translation>
     </message>
@@ -639,25 +649,25 @@
 <context>
     <name>DueCard</name>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="39" />
+        <location filename="../app/diary/DueCard.qml" line="39"/>
         <source>Done</source>
         <translation>تم</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="45" />
+        <location filename="../app/diary/DueCard.qml" line="45"/>
         <source>Not done</source>
         <translation>لم يتم</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="57" />
-        <source>Remind me later: %1</source>
-        <translation>ذكّرني لاحقًا: %1</translation>
+        <location filename="../app/diary/DueCard.qml" line="57"/>
+        <source>Reminds you later: %1</source>
+        <translation>يذكّرك لاحقًا: %1</translation>
     </message>
 </context>
 <context>
     <name>EntryCard</name>
     <message>
-        <location filename="../app/diary/EntryCard.qml" line="59" />
+        <location filename="../app/diary/EntryCard.qml" line="59"/>
         <source>Correct</source>
         <translation>تصحيح</translation>
     </message>
@@ -665,12 +675,12 @@
 <context>
     <name>EntryPage</name>
     <message>
-        <location filename="../app/diary/EntryPage.qml" line="34" />
+        <location filename="../app/diary/EntryPage.qml" line="34"/>
         <source>Save</source>
         <translation>حفظ</translation>
     </message>
     <message>
-        <location filename="../app/diary/EntryPage.qml" line="46" />
+        <location filename="../app/diary/EntryPage.qml" line="46"/>
         <source>Question %1</source>
         <translation>السؤال %1</translation>
     </message>
@@ -678,15 +688,15 @@
 <context>
     <name>GaugeMark</name>
     <message>
-        <location filename="../app/diary/GaugeMark.qml" line="23" />
+        <location filename="../app/diary/GaugeMark.qml" line="23"/>
         <source>%1: %2 of 10</source>
-        <translation>%1: %2 من 10</translation>
+        <translation>%1: %2 من ١٠</translation>
     </message>
 </context>
 <context>
     <name>HistoryPage</name>
     <message>
-        <location filename="../app/diary/HistoryPage.qml" line="15" />
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>لا شيء بعد. سيظهر هنا أول ما تكتبه.</translation>
     </message>
@@ -694,125 +704,135 @@
 <context>
     <name>JoinPage</name>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="20" />
+        <location filename="../app/diary/JoinPage.qml" line="20"/>
         <source>Use this code</source>
         <translation>استخدم هذا الرمز</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="26" />
+        <location filename="../app/diary/JoinPage.qml" line="26"/>
         <source>Start over</source>
         <translation>ابدأ من جديد</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="35" />
+        <location filename="../app/diary/JoinPage.qml" line="35"/>
         <source>A picture of the code</source>
         <translation>صورة للرمز</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="36" />
+        <location filename="../app/diary/JoinPage.qml" line="36"/>
         <source>Pictures (*.png *.jpg *.jpeg)</source>
         <translation>صور (*.png *.jpg *.jpeg)</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="49" />
+        <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>افعل هذا في عيادتك. تعرض العيادة رمزًا على شاشتها.</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="59" />
+        <location filename="../app/diary/JoinPage.qml" line="63"/>
         <source>This device has no camera. Choose a picture of the code, or type it.</source>
         <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة للرمز أو اكتبه.</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="65" />
+        <location filename="../app/diary/JoinPage.qml" line="69"/>
         <source>Choose a picture</source>
         <translation>اختر صورة</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="73" />
+        <location filename="../app/diary/JoinPage.qml" line="77"/>
         <source>Or type the code, 24 letters and digits</source>
-        <translation>أو اكتب الرمز: 24 حرفًا ورقمًا</translation>
+        <translation>أو اكتب الرمز: ٢٤ حرفًا ورقمًا</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="80" />
+        <location filename="../app/diary/JoinPage.qml" line="84"/>
         <source>The address under the code</source>
         <translation>العنوان المكتوب تحت الرمز</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="85" />
+        <location filename="../app/diary/JoinPage.qml" line="90"/>
         <source>Asking your clinic …</source>
         <translation>جارٍ سؤال عيادتك …</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="90" />
+        <location filename="../app/diary/JoinPage.qml" line="95"/>
+        <source>Keep this page open. Next comes a number to compare.</source>
+        <translation>اترك هذه الصفحة مفتوحة. سيظهر بعد قليل رقم للمقارنة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="100"/>
         <source>Read this number to your clinic</source>
         <translation>اقرأ هذا الرقم لعيادتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="107" />
+        <location filename="../app/diary/JoinPage.qml" line="117"/>
         <source>They must see the same six digits. If not, tell them and start over.</source>
         <translation>يجب أن ترى العيادة الأرقام الستة نفسها. وإلا فأخبرهم وابدأ من جديد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="112" />
+        <location filename="../app/diary/JoinPage.qml" line="122"/>
         <source>You have joined. Your care plan is on its way …</source>
         <translation>تم الانضمام. خطة العناية في الطريق إليك …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="127"/>
+        <source>Keep this page open until the plan is here.</source>
+        <translation>اترك هذه الصفحة مفتوحة حتى تصل الخطة.</translation>
     </message>
 </context>
 <context>
     <name>LockPage</name>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17" />
+        <location filename="../app/diary/LockPage.qml" line="17"/>
         <source>Make my diary</source>
         <translation>أنشئ مفكرتي</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17" />
+        <location filename="../app/diary/LockPage.qml" line="17"/>
         <source>Open my diary</source>
         <translation>افتح مفكرتي</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="25" />
+        <location filename="../app/diary/LockPage.qml" line="25"/>
         <source>Language</source>
         <translation>اللغة</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32" />
+        <location filename="../app/diary/LockPage.qml" line="32"/>
         <source>A diary that only you can open</source>
         <translation>مفكرة لا يفتحها غيرك</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32" />
+        <location filename="../app/diary/LockPage.qml" line="32"/>
         <source>Your diary is locked</source>
         <translation>مفكرتك مقفلة</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="37" />
+        <location filename="../app/diary/LockPage.qml" line="37"/>
         <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.</source>
         <translation>اختر عبارة مرور. إنها تقفل المفكرة على هذا الهاتف. لا يستطيع أحد إعادة تعيينها، ولا حتى عيادتك. إذا ضاعت، ضاع ما لم يُرسل بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="43" />
+        <location filename="../app/diary/LockPage.qml" line="43"/>
         <source>Passphrase</source>
         <translation>عبارة المرور</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="53" />
+        <location filename="../app/diary/LockPage.qml" line="53"/>
         <source>The same once more</source>
         <translation>العبارة نفسها مرة أخرى</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="71" />
+        <location filename="../app/diary/LockPage.qml" line="72"/>
         <source>What leaves this phone</source>
         <translation>ما الذي يغادر هذا الهاتف</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="76" />
+        <location filename="../app/diary/LockPage.qml" line="77"/>
         <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
         <translation>فقط ما تكتبه، وإجاباتك عن التذكيرات، وأنك رأيت تحذيرًا. وهو مختوم لعيادتك. لا يستطيع الخادم الوسيط قراءته. يرى الأحجام والأوقات وعنوان شبكتك فقط.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="83" />
+        <location filename="../app/diary/LockPage.qml" line="84"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>إذا كنت قلقًا فلا تبحث عن عبارة المرور. المس «أحتاج مساعدة».</translation>
     </message>
@@ -820,7 +840,7 @@
 <context>
     <name>Main</name>
     <message>
-        <location filename="../app/diary/Main.qml" line="20" />
+        <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>مفكرة Ebbline</translation>
     </message>
@@ -828,17 +848,17 @@
 <context>
     <name>NotesPage</name>
     <message>
-        <location filename="../app/diary/NotesPage.qml" line="17" />
+        <location filename="../app/diary/NotesPage.qml" line="17"/>
         <source>Your note</source>
         <translation>ملاحظتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/NotesPage.qml" line="25" />
+        <location filename="../app/diary/NotesPage.qml" line="25"/>
         <source>Send when there is a network</source>
         <translation>أرسل عند توفر الشبكة</translation>
     </message>
     <message>
-        <location filename="../app/diary/NotesPage.qml" line="33" />
+        <location filename="../app/diary/NotesPage.qml" line="33"/>
         <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
         <translation>قد لا تقرأ العيادة هذا إلا في يوم العمل التالي. إذا كان الأمر عاجلًا فاتصل.</translation>
     </message>
@@ -846,12 +866,12 @@
 <context>
     <name>NoticeLine</name>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36" />
+        <location filename="../app/diary/NoticeLine.qml" line="36"/>
         <source>Correct it</source>
         <translation>صحّحه</translation>
     </message>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36" />
+        <location filename="../app/diary/NoticeLine.qml" line="36"/>
         <source>Close</source>
         <translation>إغلاق</translation>
     </message>
@@ -859,32 +879,32 @@
 <context>
     <name>RestStep</name>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="16" />
+        <location filename="../app/diary/RestStep.qml" line="16"/>
         <source>Temperature, if you measured it</source>
         <translation>الحرارة، إن قستها</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="24" />
+        <location filename="../app/diary/RestStep.qml" line="25"/>
         <source>°C</source>
         <translation>°م</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="24" />
+        <location filename="../app/diary/RestStep.qml" line="25"/>
         <source>°F</source>
         <translation>°ف</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="30" />
+        <location filename="../app/diary/RestStep.qml" line="31"/>
         <source>In your own words, if you like</source>
         <translation>بكلماتك أنت، إن شئت</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="43" />
+        <location filename="../app/diary/RestStep.qml" line="44"/>
         <source>Also ask about twinges and numbness</source>
         <translation>اسأل أيضًا عن الوخز والخدر</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="51" />
+        <location filename="../app/diary/RestStep.qml" line="52"/>
         <source>Throw this entry away</source>
         <translation>تجاهل هذا الإدخال</translation>
     </message>
@@ -892,67 +912,67 @@
 <context>
     <name>SettingsPage</name>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="15" />
+        <location filename="../app/diary/SettingsPage.qml" line="15"/>
         <source>Language</source>
         <translation>اللغة</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="22" />
+        <location filename="../app/diary/SettingsPage.qml" line="22"/>
         <source>Text size</source>
         <translation>حجم النص</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23" />
+        <location filename="../app/diary/SettingsPage.qml" line="23"/>
         <source>Usual</source>
         <translation>عادي</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23" />
+        <location filename="../app/diary/SettingsPage.qml" line="23"/>
         <source>Large</source>
         <translation>كبير</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23" />
+        <location filename="../app/diary/SettingsPage.qml" line="23"/>
         <source>Very large</source>
         <translation>كبير جدًا</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="29" />
+        <location filename="../app/diary/SettingsPage.qml" line="29"/>
         <source>Look</source>
         <translation>المظهر</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30" />
+        <location filename="../app/diary/SettingsPage.qml" line="30"/>
         <source>Light</source>
         <translation>فاتح</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30" />
+        <location filename="../app/diary/SettingsPage.qml" line="30"/>
         <source>Dark</source>
         <translation>داكن</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30" />
+        <location filename="../app/diary/SettingsPage.qml" line="30"/>
         <source>High contrast</source>
         <translation>تباين عالٍ</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="36" />
+        <location filename="../app/diary/SettingsPage.qml" line="36"/>
         <source>Less motion</source>
         <translation>حركة أقل</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="42" />
-        <source>Ask the hub now</source>
-        <translation>زامن الآن</translation>
+        <location filename="../app/diary/SettingsPage.qml" line="42"/>
+        <source>Send and fetch now</source>
+        <translation>أرسل واستلم الآن</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="47" />
+        <location filename="../app/diary/SettingsPage.qml" line="47"/>
         <source>Lock the diary</source>
         <translation>اقفل المفكرة</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="52" />
+        <location filename="../app/diary/SettingsPage.qml" line="52"/>
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline برنامج حر برخصة GPL 3. ليس جهازًا طبيًا معتمدًا. ولا يغني عن عيادتك أو عن خدمة الطوارئ.</translation>
     </message>
@@ -960,7 +980,7 @@
 <context>
     <name>SignsStep</name>
     <message>
-        <location filename="../app/diary/SignsStep.qml" line="16" />
+        <location filename="../app/diary/SignsStep.qml" line="16"/>
         <source>Touch each one that is true now.</source>
         <translation>المس كل ما ينطبق الآن.</translation>
     </message>
@@ -968,42 +988,42 @@
 <context>
     <name>TodayPage</name>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="18" />
+        <location filename="../app/diary/TodayPage.qml" line="18"/>
         <source>Write down how it is</source>
         <translation>اكتب كيف حالك</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="44" />
+        <location filename="../app/diary/TodayPage.qml" line="44"/>
         <source>Now</source>
         <translation>الآن</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="58" />
+        <location filename="../app/diary/TodayPage.qml" line="58"/>
         <source>Your course</source>
         <translation>مسار تعافيك</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="84" />
+        <location filename="../app/diary/TodayPage.qml" line="84"/>
         <source>Next</source>
         <translation>القادم</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="97" />
+        <location filename="../app/diary/TodayPage.qml" line="97"/>
         <source>To keep today</source>
         <translation>ما يُراعى اليوم</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="114" />
+        <location filename="../app/diary/TodayPage.qml" line="114"/>
         <source>What I wrote</source>
         <translation>ما كتبته</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="119" />
+        <location filename="../app/diary/TodayPage.qml" line="119"/>
         <source>Notes with the clinic</source>
         <translation>ملاحظات مع العيادة</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="124" />
+        <location filename="../app/diary/TodayPage.qml" line="124"/>
         <source>Settings</source>
         <translation>الإعدادات</translation>
     </message>
@@ -1011,17 +1031,17 @@
 <context>
     <name>TopLine</name>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="34" />
+        <location filename="../app/diary/TopLine.qml" line="30"/>
         <source>Back</source>
         <translation>رجوع</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="48" />
+        <location filename="../app/diary/TopLine.qml" line="44"/>
         <source>I need help</source>
         <translation>أحتاج مساعدة</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="49" />
+        <location filename="../app/diary/TopLine.qml" line="45"/>
         <source>Shows whom to call</source>
         <translation>يعرض بمن تتصل</translation>
     </message>
@@ -1029,17 +1049,17 @@
 <context>
     <name>WarningPage</name>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="17" />
+        <location filename="../app/diary/WarningPage.qml" line="17"/>
         <source>I have read this</source>
         <translation>قرأت هذا</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18" />
+        <location filename="../app/diary/WarningPage.qml" line="18"/>
         <source>The warning stays in your diary</source>
         <translation>يبقى التحذير في مفكرتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="53" />
+        <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>لماذا</translation>
     </message>
@@ -1047,181 +1067,191 @@
 <context>
     <name>ebbline::app::DiaryProgram</name>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="86" />
+        <location filename="../app/diary/diary_program.cpp" line="86"/>
         <source>Ebbline diary</source>
         <translation>مفكرة Ebbline</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="87" />
+        <location filename="../app/diary/diary_program.cpp" line="87"/>
         <source>Join your clinic</source>
         <translation>انضم إلى عيادتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89" />
+        <location filename="../app/diary/diary_program.cpp" line="89"/>
         <source>Correct this entry</source>
         <translation>صحّح هذا الإدخال</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89" />
+        <location filename="../app/diary/diary_program.cpp" line="89"/>
         <source>How is it?</source>
         <translation>كيف حالك؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="91" />
+        <location filename="../app/diary/diary_program.cpp" line="91"/>
         <source>Whom to call</source>
         <translation>بمن تتصل</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="92" />
+        <location filename="../app/diary/diary_program.cpp" line="92"/>
         <source>What I wrote</source>
         <translation>ما كتبته</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="93" />
+        <location filename="../app/diary/diary_program.cpp" line="93"/>
         <source>Notes with the clinic</source>
         <translation>ملاحظات مع العيادة</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="94" />
+        <location filename="../app/diary/diary_program.cpp" line="94"/>
         <source>Settings</source>
         <translation>الإعدادات</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="225" />
+        <location filename="../app/diary/diary_program.cpp" line="226"/>
         <source>Saved on this phone.</source>
         <translation>حُفظ على هذا الهاتف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="227" />
+        <location filename="../app/diary/diary_program.cpp" line="228"/>
         <source>: </source>
         <translation>: </translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="261" />
+        <location filename="../app/diary/diary_program.cpp" line="262"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>هناك رسالة مفقودة بينك وبين العيادة. اتصل بالعيادة من فضلك.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="264"/>
+        <source>Done. All is sent and fetched.</source>
+        <translation>تم. أُرسل كل شيء واستُلم كل شيء.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="281"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>لا يستطيع هذا الجهاز الوصول إلى عيادة.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="76" />
+        <location filename="../app/diary/model/entry_board.cpp" line="76"/>
         <source>%1 of %2</source>
-        <extracomment>"2 of 7": the place of a question among all</extracomment>
+        <extracomment>&quot;2 of 7&quot;: the place of a question among all</extracomment>
         <translation>%1 من %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="88" />
+        <location filename="../app/diary/model/entry_board.cpp" line="88"/>
         <source>Is any of this true?</source>
         <translation>هل ينطبق شيء من هذا؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="89" />
+        <location filename="../app/diary/model/entry_board.cpp" line="89"/>
         <source>Anything else?</source>
         <translation>هل من شيء آخر؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="96" />
+        <location filename="../app/diary/model/entry_board.cpp" line="96"/>
         <source>%1, %2.</source>
         <translation>%1، %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="112" />
+        <location filename="../app/diary/model/entry_board.cpp" line="112"/>
         <source>Last time %1</source>
         <translation>آخر مرة %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123" />
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
         <source>Next</source>
         <translation>التالي</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123" />
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
         <source>Skip this one</source>
         <translation>تخطَّ هذا</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136" />
+        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
         <source>None of these</source>
         <translation>لا شيء من هذا</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136" />
+        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
         <source>Only what I ticked</source>
         <translation>فقط ما حددته</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="152" />
+        <location filename="../app/diary/model/entry_board.cpp" line="152"/>
         <source>–</source>
         <translation>–</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="154" />
+        <location filename="../app/diary/model/entry_board.cpp" line="154"/>
         <source>%1: right %2, left %3</source>
-        <extracomment>A symptom with its scores: "Swelling: right 3, left 4"</extracomment>
+        <extracomment>A symptom with its scores: &quot;Swelling: right 3, left 4&quot;</extracomment>
         <translation>%1: يمين %2، يسار %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="247" />
+        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
         <source>Please type a value from 86 to 113 °F.</source>
-        <translation>اكتب قيمة من 86 إلى 113 °ف.</translation>
+        <translation>اكتب قيمة من ٨٦ إلى ١١٣ °ف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="247" />
+        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
         <source>Please type a value from 30 to 45 °C.</source>
-        <translation>اكتب قيمة من 30 إلى 45 °م.</translation>
+        <translation>اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="24" />
+        <location filename="../app/diary/model/history_board.cpp" line="24"/>
         <source>%1: right %2, left %3</source>
         <translation>%1: يمين %2، يسار %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="27" />
+        <location filename="../app/diary/model/history_board.cpp" line="27"/>
         <source>Temperature: %1 °C</source>
         <translation>الحرارة: %1 °م</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="37" />
+        <location filename="../app/diary/model/history_board.cpp" line="37"/>
         <source>Opened by %1, %2</source>
         <translation>فتحه %1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="39" />
-        <source>On the clinic's computer since %1</source>
+        <location filename="../app/diary/model/history_board.cpp" line="39"/>
+        <source>On the clinic&apos;s computer since %1</source>
         <translation>على حاسوب العيادة منذ %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="42" />
+        <location filename="../app/diary/model/history_board.cpp" line="42"/>
         <source>Saved on this phone</source>
         <translation>محفوظ على هذا الهاتف</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="63" />
+        <location filename="../app/diary/model/history_board.cpp" line="63"/>
         <source>Written later, %1.</source>
         <translation>كُتب لاحقًا، %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="65" />
+        <location filename="../app/diary/model/history_board.cpp" line="65"/>
         <source>Corrected. The first version is kept.</source>
         <translation>صُحّح. النسخة الأولى محفوظة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="71" />
-        <location filename="../app/diary/model/history_board.cpp" line="93" />
+        <location filename="../app/diary/model/history_board.cpp" line="71"/>
+        <location filename="../app/diary/model/history_board.cpp" line="93"/>
         <source>%1, %2</source>
         <translation>%1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="92" />
+        <location filename="../app/diary/model/history_board.cpp" line="92"/>
         <source>You, %1</source>
         <translation>أنت، %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="95" />
+        <location filename="../app/diary/model/history_board.cpp" line="95"/>
         <source> (read by the clinic)</source>
         <translation> (قرأته العيادة)</translation>
     </message>
@@ -1229,25 +1259,35 @@
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
     <message>
-        <location filename="../app/diary/model/join_board.cpp" line="47" />
+        <location filename="../app/diary/model/join_board.cpp" line="16"/>
+        <source>No network right now. The diary keeps trying.</source>
+        <translation>لا شبكة الآن. تواصل المفكرة المحاولة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="57"/>
         <source>There is no code in this picture. Try another, or type the code.</source>
         <translation>لا يوجد رمز في هذه الصورة. جرّب غيرها أو اكتب الرمز.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/join_board.cpp" line="65" />
+        <location filename="../app/diary/model/join_board.cpp" line="75"/>
         <source>A typed code also needs the address under it.</source>
         <translation>الرمز المكتوب يحتاج أيضًا إلى العنوان الذي تحته.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="89"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>لا يستطيع هذا الجهاز الوصول إلى عيادة.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::LockBoard</name>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="22" />
+        <location filename="../app/diary/model/lock_board.cpp" line="22"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
         <translation>استخدم %1 حرفًا على الأقل. أربع أو خمس كلمات سهلة الحفظ.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="24" />
+        <location filename="../app/diary/model/lock_board.cpp" line="24"/>
         <source>These two are not the same.</source>
         <translation>العبارتان غير متطابقتين.</translation>
     </message>
@@ -1255,106 +1295,178 @@
 <context>
     <name>ebbline::diaryapp::TodayBoard</name>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="28" />
+        <location filename="../app/diary/model/today_board.cpp" line="28"/>
         <source>Follow-up visit: %1, %2</source>
         <translation>زيارة المتابعة: %1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="40" />
+        <location filename="../app/diary/model/today_board.cpp" line="40"/>
         <source>%1 %2 to %3</source>
-        <extracomment>"Swelling 2 to 6": a symptom and its usual scores of 10</extracomment>
+        <extracomment>&quot;Swelling 2 to 6&quot;: a symptom and its usual scores of 10</extracomment>
         <translation>%1 من %2 إلى %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43" />
+        <location filename="../app/diary/model/today_board.cpp" line="43"/>
         <source>Usual today, of 10: %1.</source>
-        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
-        <translation>المعتاد اليوم، من 10: %1.</translation>
+        <extracomment>%1 is a list such as &quot;Swelling 2 to 6, Pain 1 to 5&quot;</extracomment>
+        <translation>المعتاد اليوم، من ١٠: %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43" />
-        <location filename="../app/diary/model/today_board.cpp" line="148" />
+        <location filename="../app/diary/model/today_board.cpp" line="43"/>
         <source>, </source>
         <translation>، </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="52" />
+        <location filename="../app/diary/model/today_board.cpp" line="52"/>
         <source>This range is an assumption for now. It is not yet made from courses at your clinic.</source>
         <translation>هذا النطاق افتراض في الوقت الحالي. لم يُبنَ بعد على حالات عيادتك.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="53" />
+        <location filename="../app/diary/model/today_board.cpp" line="53"/>
         <source>This range comes from %n course(s) at your clinic.</source>
         <translation>
-            <numerusform>لا حالات من عيادتك وراء هذا النطاق.</numerusform><numerusform>هذا النطاق من حالة واحدة في عيادتك.</numerusform><numerusform>هذا النطاق من حالتين في عيادتك.</numerusform><numerusform>هذا النطاق من %n حالات في عيادتك.</numerusform><numerusform>هذا النطاق من %n حالة في عيادتك.</numerusform><numerusform>هذا النطاق من %n حالة في عيادتك.</numerusform></translation>
+            <numerusform>لا حالات من عيادتك وراء هذا النطاق.</numerusform>
+            <numerusform>هذا النطاق من حالة واحدة في عيادتك.</numerusform>
+            <numerusform>هذا النطاق من حالتين في عيادتك.</numerusform>
+            <numerusform>هذا النطاق من %Ln حالات في عيادتك.</numerusform>
+            <numerusform>هذا النطاق من %Ln حالة في عيادتك.</numerusform>
+            <numerusform>هذا النطاق من %Ln حالة في عيادتك.</numerusform>
+        </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="59" />
+        <location filename="../app/diary/model/today_board.cpp" line="59"/>
         <source>Nothing is written down yet.</source>
         <translation>لم يُكتب شيء بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="63" />
+        <location filename="../app/diary/model/today_board.cpp" line="63"/>
         <source>Your last entry was opened by %1, %2.</source>
         <translation>فتح %1 آخر ما كتبته، %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="66" />
-        <source>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</source>
+        <location filename="../app/diary/model/today_board.cpp" line="66"/>
+        <source>Your last entry is on the clinic&apos;s computer since %1. Nobody has opened it yet.</source>
         <translation>آخر ما كتبته على حاسوب العيادة منذ %1. لم يفتحه أحد بعد.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="70" />
+        <location filename="../app/diary/model/today_board.cpp" line="70"/>
         <source>%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.</source>
         <translation>
-            <numerusform>لا شيء ينتظر على هذا الهاتف.</numerusform><numerusform>إدخال واحد محفوظ على هذا الهاتف ولم يصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform><numerusform>إدخالان محفوظان على هذا الهاتف ولم يصلا إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform><numerusform>%n إدخالات محفوظة على هذا الهاتف ولم تصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform><numerusform>%n إدخالًا محفوظًا على هذا الهاتف ولم يصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform><numerusform>%n إدخال محفوظ على هذا الهاتف ولم يصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform></translation>
+            <numerusform>لا شيء ينتظر على هذا الهاتف.</numerusform>
+            <numerusform>إدخال واحد محفوظ على هذا الهاتف ولم يصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform>
+            <numerusform>إدخالان محفوظان على هذا الهاتف ولم يصلا إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform>
+            <numerusform>%Ln إدخالات محفوظة على هذا الهاتف ولم تصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform>
+            <numerusform>%Ln إدخالًا محفوظًا على هذا الهاتف ولم يصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform>
+            <numerusform>%Ln إدخال محفوظ على هذا الهاتف ولم يصل إلى العيادة بعد. إذا كان عاجلًا فاتصل.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="81" />
+        <location filename="../app/diary/model/today_board.cpp" line="81"/>
         <source>%n new note(s) from the clinic</source>
         <translation>
-            <numerusform>لا ملاحظات جديدة من العيادة</numerusform><numerusform>ملاحظة جديدة من العيادة</numerusform><numerusform>ملاحظتان جديدتان من العيادة</numerusform><numerusform>%n ملاحظات جديدة من العيادة</numerusform><numerusform>%n ملاحظة جديدة من العيادة</numerusform><numerusform>%n ملاحظة جديدة من العيادة</numerusform></translation>
+            <numerusform>لا ملاحظات جديدة من العيادة</numerusform>
+            <numerusform>ملاحظة جديدة من العيادة</numerusform>
+            <numerusform>ملاحظتان جديدتان من العيادة</numerusform>
+            <numerusform>%Ln ملاحظات جديدة من العيادة</numerusform>
+            <numerusform>%Ln ملاحظة جديدة من العيادة</numerusform>
+            <numerusform>%Ln ملاحظة جديدة من العيادة</numerusform>
+        </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="137" />
-        <source>At %1</source>
-        <translation>عند %1</translation>
+        <location filename="../app/diary/model/today_board.cpp" line="137"/>
+        <source>Later, %1</source>
+        <translation>لاحقًا، %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="148"/>
+        <source>%1, %2</source>
+        <translation>%1، %2</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="39" />
+        <location filename="../app/diary/model/warning_board.cpp" line="39"/>
         <source>Whom to call</source>
         <translation>بمن تتصل</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="45" />
+        <location filename="../app/diary/model/warning_board.cpp" line="45"/>
         <source>If you are worried, call. You do not need a reason.</source>
         <translation>إذا كنت قلقًا فاتصل. لا تحتاج إلى سبب.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="67" />
+        <location filename="../app/diary/model/warning_board.cpp" line="67"/>
         <source>A call is faster than the diary: the clinic may not have seen your entry yet.</source>
         <translation>الاتصال أسرع من المفكرة: قد لا تكون العيادة رأت ما كتبته بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="82" />
+        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <source>You can not breathe or swallow.</source>
+        <translation>لا تستطيع التنفس أو البلع.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <source>Your neck or tongue swells fast.</source>
+        <translation>يتورم عنقك أو لسانك بسرعة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <source>You faint.</source>
+        <translation>يُغمى عليك.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <source>You suddenly see less, or see double.</source>
+        <translation>يضعف بصرك فجأة أو ترى الأشياء مزدوجة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <source>Your face droops and an arm is weak.</source>
+        <translation>يتدلى وجهك وتضعف إحدى ذراعيك.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <source>You have a fever of 38 °C or more.</source>
+        <translation>لديك حمى ٣٨ °م أو أكثر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <source>Fluid like pus comes out.</source>
+        <translation>يخرج سائل كالقيح.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <source>One side keeps swelling.</source>
+        <translation>يستمر أحد الجانبين في التورم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <source>Pain comes back.</source>
+        <translation>يعود الألم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <source>Skin turns white, grey or cold.</source>
+        <translation>يصبح الجلد أبيض أو رماديًا أو باردًا.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="94"/>
         <source>Emergency number (European Union)</source>
         <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85" />
+        <location filename="../app/diary/model/warning_board.cpp" line="97"/>
         <source>Emergency number</source>
         <translation>رقم الطوارئ</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="88" />
+        <location filename="../app/diary/model/warning_board.cpp" line="100"/>
         <source>Your clinic</source>
         <translation>عيادتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="90" />
+        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
         <source>If nobody answers</source>
         <translation>إذا لم يجب أحد</translation>
     </message>

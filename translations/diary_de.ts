@@ -4,12 +4,12 @@
 <context>
     <name>CallList</name>
     <message>
-        <location filename="../app/diary/CallList.qml" line="25" />
+        <location filename="../app/diary/CallList.qml" line="25"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/CallList.qml" line="26" />
+        <location filename="../app/diary/CallList.qml" line="26"/>
         <source>Calls this number</source>
         <translation>Ruft diese Nummer an</translation>
     </message>
@@ -17,17 +17,17 @@
 <context>
     <name>CallPage</name>
     <message>
-        <location filename="../app/diary/CallPage.qml" line="30" />
-        <source>Call the emergency number at once if you can not breathe or swallow, if your neck or tongue swells fast, if you faint, if your sight goes, or if your face droops and an arm is weak.</source>
-        <translation>Rufen Sie sofort den Notruf an, wenn Sie nicht atmen oder schlucken können, wenn Hals oder Zunge schnell anschwellen, wenn Sie ohnmächtig werden, wenn Sie plötzlich schlecht sehen oder wenn Ihr Gesicht hängt und ein Arm schwach ist.</translation>
+        <location filename="../app/diary/CallPage.qml" line="30"/>
+        <source>Call the emergency number at once if one of these is true</source>
+        <translation>Rufen Sie bei jedem dieser Zeichen sofort den Notruf an</translation>
     </message>
     <message>
-        <location filename="../app/diary/CallPage.qml" line="34" />
-        <source>Call your clinic the same day for fever of 38 °C or more, fluid like pus, one side that keeps swelling, pain that comes back, or skin that turns white, grey or cold.</source>
-        <translation>Rufen Sie noch am selben Tag Ihre Praxis an: bei Fieber ab 38 °C, bei Eiter, wenn eine Seite weiter anschwillt, wenn Schmerz wiederkommt oder wenn die Haut weiß, grau oder kalt wird.</translation>
+        <location filename="../app/diary/CallPage.qml" line="35"/>
+        <source>Call your clinic the same day if one of these is true</source>
+        <translation>Rufen Sie bei jedem dieser Zeichen am selben Tag Ihre Praxis an</translation>
     </message>
     <message>
-        <location filename="../app/diary/CallPage.qml" line="38" />
+        <location filename="../app/diary/CallPage.qml" line="40"/>
         <source>This diary is no doctor and no medical device. It does not know everything.</source>
         <translation>Dieses Tagebuch ist kein Arzt und kein Medizinprodukt. Es weiß nicht alles.</translation>
     </message>
@@ -35,7 +35,7 @@
 <context>
     <name>CameraBox</name>
     <message>
-        <location filename="../app/diary/CameraBox.qml" line="14" />
+        <location filename="../app/diary/CameraBox.qml" line="14"/>
         <source>Camera: hold it over the code</source>
         <translation>Kamera: über den Code halten</translation>
     </message>
@@ -43,112 +43,112 @@
 <context>
     <name>DiaryAdvice</name>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="22" />
+        <location filename="../app/diary/model/advice.cpp" line="24"/>
         <source>Call the emergency number now</source>
         <translation>Jetzt den Notruf anrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="23" />
+        <location filename="../app/diary/model/advice.cpp" line="25"/>
         <source>Call your clinic now</source>
         <translation>Jetzt die Praxis anrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="24" />
+        <location filename="../app/diary/model/advice.cpp" line="26"/>
         <source>Your clinic should hear of this</source>
         <translation>Ihre Praxis sollte das wissen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="25" />
+        <location filename="../app/diary/model/advice.cpp" line="27"/>
         <source>Bring this up at your visit</source>
         <translation>Sprechen Sie das beim Termin an</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="33" />
+        <location filename="../app/diary/model/advice.cpp" line="35"/>
         <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
         <translation>Warten Sie nicht und fahren Sie nicht selbst. Sagen Sie danach der Praxis Bescheid.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="34" />
+        <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>Rufen Sie an, schreiben Sie nicht. Nimmt niemand ab, rufen Sie die zweite Nummer an. Antwortet 30 Minuten lang niemand, gehen Sie in die Notaufnahme.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="35" />
+        <location filename="../app/diary/model/advice.cpp" line="37"/>
         <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
         <translation>Es steht in Ihrem Eintrag. Die Praxis antwortet am nächsten Arbeitstag. Wird es schlimmer, rufen Sie sofort an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="36" />
+        <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>Es steht in Ihrem Eintrag. Wird es schlimmer, rufen Sie an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="45" />
+        <location filename="../app/diary/model/advice.cpp" line="47"/>
         <source>If you were given an adrenaline pen, use it. Lie flat with your legs up. If it is hard to breathe, sit up.</source>
         <translation>Wenn Sie einen Adrenalin-Pen bekommen haben, benutzen Sie ihn. Legen Sie sich flach hin, Beine hoch. Wenn Sie schwer Luft bekommen, setzen Sie sich auf.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="47" />
+        <location filename="../app/diary/model/advice.cpp" line="49"/>
         <source>Keep pressing with a clean cloth.</source>
         <translation>Drücken Sie weiter mit einem sauberen Tuch.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="49" />
+        <location filename="../app/diary/model/advice.cpp" line="51"/>
         <source>Do not pull it and do not cut it. Cover it.</source>
         <translation>Nicht ziehen und nicht abschneiden. Decken Sie ihn ab.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="51" />
+        <location filename="../app/diary/model/advice.cpp" line="53"/>
         <source>This needs to be seen tonight, not tomorrow.</source>
         <translation>Das muss heute Abend angesehen werden, nicht morgen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="53" />
+        <location filename="../app/diary/model/advice.cpp" line="55"/>
         <source>It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call.</source>
         <translation>Es kann die Betäubung sein. Sie sollte 8 Stunden nach der Behandlung weg sein. Wenn nicht, rufen Sie an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="64" />
+        <location filename="../app/diary/model/advice.cpp" line="67"/>
         <source>Your temperature is %1 °C.</source>
         <translation>Ihre Temperatur ist %1 °C.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="66" />
+        <location filename="../app/diary/model/advice.cpp" line="69"/>
         <source>Your pain is %1 of 10.</source>
         <translation>Ihr Schmerz ist %1 von 10.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="68" />
+        <location filename="../app/diary/model/advice.cpp" line="71"/>
         <source>One side is much more swollen than the other.</source>
         <translation>Eine Seite ist viel stärker geschwollen als die andere.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="85" />
+        <location filename="../app/diary/model/advice.cpp" line="88"/>
         <source>%1, %2: %3 of 10. Usual on this day is up to %4.</source>
         <translation>%1, %2: %3 von 10. Üblich an diesem Tag ist bis %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="87" />
+        <location filename="../app/diary/model/advice.cpp" line="90"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1, %2: Es war auf %3 gesunken und ist wieder bei %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="89" />
+        <location filename="../app/diary/model/advice.cpp" line="92"/>
         <source>%1: %2 on your left and %3 on your right.</source>
         <translation>%1: links %2 und rechts %3.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="91" />
+        <location filename="../app/diary/model/advice.cpp" line="94"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: Es braucht länger als üblich.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="93" />
+        <location filename="../app/diary/model/advice.cpp" line="96"/>
         <source>%1, %2: it is still there.</source>
         <translation>%1, %2: Es ist noch da.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="95" />
+        <location filename="../app/diary/model/advice.cpp" line="98"/>
         <source>You have not written for some days.</source>
         <translation>Sie haben einige Tage nichts geschrieben.</translation>
     </message>
@@ -156,49 +156,49 @@
 <context>
     <name>DiaryTimes</name>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="27" />
+        <location filename="../app/diary/model/times.cpp" line="27"/>
         <source>d MMMM</source>
-        <extracomment>A day and a month, as in "22 March"</extracomment>
+        <extracomment>A day and a month, as in &quot;22 March&quot;</extracomment>
         <translation>d. MMMM</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="34" />
+        <location filename="../app/diary/model/times.cpp" line="34"/>
         <source>today %1</source>
         <translation>heute %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="36" />
+        <location filename="../app/diary/model/times.cpp" line="36"/>
         <source>yesterday %1</source>
         <translation>gestern %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="38" />
+        <location filename="../app/diary/model/times.cpp" line="38"/>
         <source>tomorrow %1</source>
         <translation>morgen %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="40" />
+        <location filename="../app/diary/model/times.cpp" line="40"/>
         <source>%1, %2</source>
-        <extracomment>%1 is a date such as "22 March", %2 a time</extracomment>
+        <extracomment>%1 is a date such as &quot;22 March&quot;, %2 a time</extracomment>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="45" />
+        <location filename="../app/diary/model/times.cpp" line="45"/>
         <source>Day %1</source>
         <translation>Tag %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="51" />
+        <location filename="../app/diary/model/times.cpp" line="51"/>
         <source>only today</source>
         <translation>nur heute</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="53" />
+        <location filename="../app/diary/model/times.cpp" line="53"/>
         <source>until tomorrow</source>
         <translation>bis morgen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="54" />
+        <location filename="../app/diary/model/times.cpp" line="54"/>
         <source>until day %1</source>
         <translation>bis Tag %1</translation>
     </message>
@@ -206,432 +206,442 @@
 <context>
     <name>DiaryWords</name>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="26" />
+        <location filename="../app/diary/model/words.cpp" line="26"/>
         <source>Pain</source>
         <translation>Schmerz</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="27" />
+        <location filename="../app/diary/model/words.cpp" line="27"/>
         <source>Swelling</source>
         <translation>Schwellung</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="28" />
+        <location filename="../app/diary/model/words.cpp" line="28"/>
         <source>Bruising</source>
         <translation>Bluterguss</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="29" />
+        <location filename="../app/diary/model/words.cpp" line="29"/>
         <source>Tightness</source>
         <translation>Spannung</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="30" />
+        <location filename="../app/diary/model/words.cpp" line="30"/>
         <source>Twinges</source>
         <translation>Stiche</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="31" />
+        <location filename="../app/diary/model/words.cpp" line="31"/>
         <source>Puckering</source>
         <translation>Delle</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="32" />
+        <location filename="../app/diary/model/words.cpp" line="32"/>
         <source>Numbness</source>
         <translation>Taubheit</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="41" />
+        <location filename="../app/diary/model/words.cpp" line="41"/>
         <source>How much does it hurt?</source>
         <translation>Wie sehr tut es weh?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="42" />
+        <location filename="../app/diary/model/words.cpp" line="42"/>
         <source>How swollen is it?</source>
         <translation>Wie geschwollen ist es?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="43" />
+        <location filename="../app/diary/model/words.cpp" line="43"/>
         <source>How much bruise is there?</source>
         <translation>Wie stark ist der Bluterguss?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="44" />
+        <location filename="../app/diary/model/words.cpp" line="44"/>
         <source>How tight does it feel?</source>
         <translation>Wie gespannt fühlt es sich an?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="45" />
+        <location filename="../app/diary/model/words.cpp" line="45"/>
         <source>How much do you feel sharp stabs?</source>
         <translation>Wie stark spüren Sie Stiche?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="46" />
+        <location filename="../app/diary/model/words.cpp" line="46"/>
         <source>How deep is a dimple or fold?</source>
         <translation>Wie tief ist eine Delle oder Falte?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="47" />
+        <location filename="../app/diary/model/words.cpp" line="47"/>
         <source>How numb is the skin?</source>
         <translation>Wie taub ist die Haut?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="54" />
+        <location filename="../app/diary/model/words.cpp" line="54"/>
         <source>0 is none</source>
         <translation>0 ist nichts</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="59" />
+        <location filename="../app/diary/model/words.cpp" line="59"/>
         <source>10 is the worst you can think of</source>
         <translation>10 ist das Schlimmste, das Sie sich denken können</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="65" />
+        <location filename="../app/diary/model/words.cpp" line="65"/>
         <source>Your left</source>
         <translation>Ihre linke Seite</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="66" />
+        <location filename="../app/diary/model/words.cpp" line="66"/>
         <source>Your right</source>
         <translation>Ihre rechte Seite</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="76" />
+        <location filename="../app/diary/model/words.cpp" line="75"/>
+        <source>your left</source>
+        <translation>Ihre linke Seite</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="76"/>
+        <source>your right</source>
+        <translation>Ihre rechte Seite</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="86"/>
         <source>It is hard to breathe, or I can not swallow my spit.</source>
         <translation>Ich bekomme schwer Luft oder kann meinen Speichel nicht schlucken.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="77" />
+        <location filename="../app/diary/model/words.cpp" line="87"/>
         <source>My neck, or under my jaw, swells up fast.</source>
         <translation>Mein Hals oder die Stelle unter dem Kiefer schwillt schnell an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="78" />
+        <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
         <translation>Zunge oder Rachen schwellen an, ich pfeife beim Atmen oder mir wird schwarz vor Augen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="79" />
+        <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
-        <translation>Metallgeschmack, Ohrenklingeln, Zucken, oder ich bin verwirrt.</translation>
+        <translation>Metall­geschmack, Ohren­klingeln, Zucken, oder ich bin verwirrt.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="80" />
+        <location filename="../app/diary/model/words.cpp" line="90"/>
         <source>I shake hard, feel mixed up, or pass no urine all day.</source>
         <translation>Ich habe Schüttelfrost, bin verwirrt oder lasse den ganzen Tag kein Wasser.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="81" />
+        <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
         <translation>Mein Gesicht hängt, und ein Arm ist schwach oder ich spreche undeutlich.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="82" />
+        <location filename="../app/diary/model/words.cpp" line="92"/>
         <source>I suddenly see less, or I see double.</source>
         <translation>Ich sehe plötzlich schlechter oder doppelt.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="83" />
+        <location filename="../app/diary/model/words.cpp" line="93"/>
         <source>One side keeps getting fuller by the hour.</source>
         <translation>Eine Seite wird von Stunde zu Stunde voller.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="84" />
+        <location filename="../app/diary/model/words.cpp" line="94"/>
         <source>Skin turned white, grey or like a net, is cold, or has blisters.</source>
         <translation>Haut ist weiß, grau oder netzartig geworden, ist kalt oder hat Blasen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="85" />
-        <source>Near an entry point, the skin is redder, purpler, greyer or darker than the same place on the other side.</source>
-        <translation>Nahe einer Einstichstelle ist die Haut röter, violetter, grauer oder dunkler als dieselbe Stelle auf der anderen Seite.</translation>
+        <location filename="../app/diary/model/words.cpp" line="95"/>
+        <source>Near an entry point, the skin is more red, purple, grey or dark than on the other side.</source>
+        <translation>Nahe einer Einstichstelle ist die Haut röter, violetter, grauer oder dunkler als auf der anderen Seite.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="86" />
+        <location filename="../app/diary/model/words.cpp" line="96"/>
         <source>It feels warmer to the back of my hand than the other side.</source>
         <translation>Es fühlt sich mit dem Handrücken wärmer an als die andere Seite.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="87" />
+        <location filename="../app/diary/model/words.cpp" line="97"/>
         <source>It is firm, shiny or tight.</source>
         <translation>Es ist fest, glänzend oder gespannt.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="88" />
+        <location filename="../app/diary/model/words.cpp" line="98"/>
         <source>It is more sore to touch than yesterday.</source>
         <translation>Es tut bei Berührung mehr weh als gestern.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="89" />
+        <location filename="../app/diary/model/words.cpp" line="99"/>
         <source>The edge has spread past where it was.</source>
         <translation>Der Rand hat sich weiter ausgebreitet.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="90" />
+        <location filename="../app/diary/model/words.cpp" line="100"/>
         <source>Thick yellow, green or milky fluid comes out.</source>
         <translation>Dicke gelbe, grüne oder milchige Flüssigkeit tritt aus.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="91" />
+        <location filename="../app/diary/model/words.cpp" line="101"/>
         <source>The end of a thread shows through the skin.</source>
         <translation>Das Ende eines Fadens schaut aus der Haut.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="92" />
+        <location filename="../app/diary/model/words.cpp" line="102"/>
         <source>I can not close an eye or lift a brow, or my smile is crooked.</source>
         <translation>Ich kann ein Auge nicht schließen oder eine Braue nicht heben, oder mein Lächeln ist schief.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="93" />
+        <location filename="../app/diary/model/words.cpp" line="103"/>
         <source>My cheek swells when I eat, or clear fluid runs.</source>
         <translation>Meine Wange schwillt beim Essen an, oder klare Flüssigkeit läuft.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="94" />
+        <location filename="../app/diary/model/words.cpp" line="104"/>
         <source>It still bleeds after 15 minutes of firm pressing.</source>
         <translation>Es blutet nach 15 Minuten festem Drücken noch.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="95" />
+        <location filename="../app/diary/model/words.cpp" line="105"/>
         <source>There is a lump that beats like a pulse.</source>
         <translation>Da ist ein Knoten, der wie ein Puls schlägt.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="96" />
+        <location filename="../app/diary/model/words.cpp" line="106"/>
         <source>I can see or feel a thread. The skin is calm.</source>
         <translation>Ich sehe oder fühle einen Faden. Die Haut ist ruhig.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="97" />
+        <location filename="../app/diary/model/words.cpp" line="107"/>
         <source>I have chills.</source>
         <translation>Ich friere oder fröstele.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="106" />
+        <location filename="../app/diary/model/words.cpp" line="116"/>
         <source>Dressings off</source>
         <translation>Verband ab</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="107" />
+        <location filename="../app/diary/model/words.cpp" line="117"/>
         <source>Entry points clean and dry</source>
         <translation>Einstiche sauber und trocken</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="108" />
+        <location filename="../app/diary/model/words.cpp" line="118"/>
         <source>Sleep on your back</source>
         <translation>Auf dem Rücken schlafen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="109" />
+        <location filename="../app/diary/model/words.cpp" line="119"/>
         <source>Spare your face</source>
         <translation>Gesicht schonen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="110" />
+        <location filename="../app/diary/model/words.cpp" line="120"/>
         <source>Cold pack</source>
         <translation>Kühlen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="111" />
+        <location filename="../app/diary/model/words.cpp" line="121"/>
         <source>No make-up yet</source>
         <translation>Noch kein Make-up</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="112" />
+        <location filename="../app/diary/model/words.cpp" line="122"/>
         <source>No face massage</source>
-        <translation>Keine Gesichtsmassage</translation>
+        <translation>Keine Gesichts­massage</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="113" />
+        <location filename="../app/diary/model/words.cpp" line="123"/>
         <source>No dentist if it can wait</source>
         <translation>Kein Zahnarzt, wenn es warten kann</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="114" />
+        <location filename="../app/diary/model/words.cpp" line="124"/>
         <source>Walk, but no sport</source>
         <translation>Gehen ja, Sport nein</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="115" />
+        <location filename="../app/diary/model/words.cpp" line="125"/>
         <source>No sauna, hot bath or pool</source>
         <translation>Keine Sauna, kein heißes Bad, kein Schwimmbad</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="116" />
+        <location filename="../app/diary/model/words.cpp" line="126"/>
         <source>Stay out of the sun</source>
         <translation>Sonne meiden</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="117" />
+        <location filename="../app/diary/model/words.cpp" line="127"/>
         <source>No alcohol</source>
         <translation>Kein Alkohol</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="118" />
+        <location filename="../app/diary/model/words.cpp" line="128"/>
         <source>No smoking</source>
         <translation>Nicht rauchen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="119" />
+        <location filename="../app/diary/model/words.cpp" line="129"/>
         <source>No shaving</source>
         <translation>Nicht rasieren</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="120" />
+        <location filename="../app/diary/model/words.cpp" line="130"/>
         <source>Write down how it is</source>
         <translation>Aufschreiben, wie es ist</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="121" />
+        <location filename="../app/diary/model/words.cpp" line="131"/>
         <source>Your follow-up visit</source>
         <translation>Ihr Kontrolltermin</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="122" />
+        <location filename="../app/diary/model/words.cpp" line="132"/>
         <source>From your clinic</source>
         <translation>Von Ihrer Praxis</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="131" />
+        <location filename="../app/diary/model/words.cpp" line="141"/>
         <source>Leave them on until you are home this evening. They keep the entry points clean.</source>
         <translation>Lassen Sie ihn dran, bis Sie heute Abend zu Hause sind. Er hält die Einstiche sauber.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="132" />
+        <location filename="../app/diary/model/words.cpp" line="142"/>
         <source>Wash with care and do not rub. The small holes need time to close.</source>
         <translation>Vorsichtig waschen und nicht reiben. Die kleinen Löcher brauchen Zeit, um sich zu schließen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="133" />
+        <location filename="../app/diary/model/words.cpp" line="143"/>
         <source>Raise your head a little. Lying on your face can move a thread.</source>
         <translation>Kopf etwas höher legen. Auf dem Gesicht zu liegen kann einen Faden verschieben.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="134" />
+        <location filename="../app/diary/model/words.cpp" line="144"/>
         <source>Small bites, no wide yawns or big laughs. The threads need calm to settle.</source>
         <translation>Kleine Bissen, nicht weit gähnen, nicht laut lachen. Die Fäden brauchen Ruhe.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="135" />
+        <location filename="../app/diary/model/words.cpp" line="145"/>
         <source>Ten minutes, with a cloth between. It can ease swelling.</source>
         <translation>Zehn Minuten, mit einem Tuch dazwischen. Es kann die Schwellung lindern.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="136" />
+        <location filename="../app/diary/model/words.cpp" line="146"/>
         <source>Keep it off the entry points until they have closed.</source>
         <translation>Nicht auf die Einstiche, bis sie zu sind.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="137" />
+        <location filename="../app/diary/model/words.cpp" line="147"/>
         <source>Pressing on your face can move a thread.</source>
         <translation>Druck auf das Gesicht kann einen Faden verschieben.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="138" />
+        <location filename="../app/diary/model/words.cpp" line="148"/>
         <source>A wide open mouth pulls on the threads. If it hurts, call the clinic first.</source>
         <translation>Ein weit offener Mund zieht an den Fäden. Wenn es weh tut, rufen Sie zuerst die Praxis an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="139" />
+        <location filename="../app/diary/model/words.cpp" line="149"/>
         <source>Sport raises the blood flow and can add swelling.</source>
         <translation>Sport steigert die Durchblutung und kann die Schwellung verstärken.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="140" />
+        <location filename="../app/diary/model/words.cpp" line="150"/>
         <source>Heat can add swelling, and pools can carry germs.</source>
         <translation>Hitze kann die Schwellung verstärken, und im Becken können Keime sein.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="141" />
+        <location filename="../app/diary/model/words.cpp" line="151"/>
         <source>Sun can darken a bruise for a long time.</source>
         <translation>Sonne kann einen Bluterguss lange dunkel färben.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="142" />
+        <location filename="../app/diary/model/words.cpp" line="152"/>
         <source>It can add bruising and swelling.</source>
         <translation>Er kann Bluterguss und Schwellung verstärken.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="143" />
+        <location filename="../app/diary/model/words.cpp" line="153"/>
         <source>Smoke slows healing. As long as you can is best.</source>
         <translation>Rauch bremst die Heilung. Je länger ohne, desto besser.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="144" />
+        <location filename="../app/diary/model/words.cpp" line="154"/>
         <source>A blade can open the entry points.</source>
         <translation>Eine Klinge kann die Einstiche öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="145" />
+        <location filename="../app/diary/model/words.cpp" line="155"/>
         <source>It takes under a minute. It shows early if something is off.</source>
         <translation>Es dauert keine Minute. So zeigt sich früh, wenn etwas nicht stimmt.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="146" />
+        <location filename="../app/diary/model/words.cpp" line="156"/>
         <source>Your clinic will look at how it went.</source>
         <translation>Ihre Praxis sieht sich an, wie es gelaufen ist.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="155" />
+        <location filename="../app/diary/model/words.cpp" line="165"/>
         <source>That passphrase does not open the diary. Try again.</source>
         <translation>Dieser Passsatz öffnet das Tagebuch nicht. Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="156" />
+        <location filename="../app/diary/model/words.cpp" line="166"/>
         <source>Too many tries. Please wait %1 seconds.</source>
         <translation>Zu viele Versuche. Bitte %1 Sekunden warten.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="157" />
-        <source>The diary's file is damaged. Nothing was deleted. Call your clinic.</source>
+        <location filename="../app/diary/model/words.cpp" line="167"/>
+        <source>The diary&apos;s file is damaged. Nothing was deleted. Call your clinic.</source>
         <translation>Die Datei des Tagebuchs ist beschädigt. Nichts wurde gelöscht. Rufen Sie Ihre Praxis an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="158" />
+        <location filename="../app/diary/model/words.cpp" line="168"/>
         <source>This phone is full. What you typed is still here. Free some space, then save again.</source>
         <translation>Dieses Telefon ist voll. Was Sie getippt haben, ist noch da. Schaffen Sie Platz und speichern Sie noch einmal.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="159" />
+        <location filename="../app/diary/model/words.cpp" line="169"/>
         <source>This phone could not save. What you typed is still here. Try again.</source>
         <translation>Dieses Telefon konnte nicht speichern. Was Sie getippt haben, ist noch da. Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="160" />
+        <location filename="../app/diary/model/words.cpp" line="170"/>
         <source>No network right now. It will be sent later.</source>
         <translation>Gerade kein Netz. Es wird später gesendet.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="161" />
+        <location filename="../app/diary/model/words.cpp" line="171"/>
         <source>This code is over. Ask your clinic for a new one.</source>
         <translation>Dieser Code ist abgelaufen. Bitten Sie die Praxis um einen neuen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="162" />
+        <location filename="../app/diary/model/words.cpp" line="172"/>
         <source>This code was used before. Tell your clinic now and ask for a new one.</source>
         <translation>Dieser Code wurde schon benutzt. Sagen Sie es jetzt der Praxis und bitten Sie um einen neuen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="163" />
+        <location filename="../app/diary/model/words.cpp" line="173"/>
         <source>This code can not be read. Check each letter.</source>
         <translation>Dieser Code ist nicht lesbar. Prüfen Sie jedes Zeichen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="164" />
+        <location filename="../app/diary/model/words.cpp" line="174"/>
         <source>This is not from your clinic. Nothing was joined. Tell your clinic.</source>
         <translation>Das ist nicht von Ihrer Praxis. Nichts wurde verbunden. Sagen Sie es der Praxis.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="165" />
+        <location filename="../app/diary/model/words.cpp" line="175"/>
         <source>Nothing is answered yet.</source>
         <translation>Noch ist nichts beantwortet.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="166" />
+        <location filename="../app/diary/model/words.cpp" line="176"/>
         <source>A value is out of range. Please check it.</source>
         <translation>Ein Wert liegt außerhalb. Bitte prüfen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/words.cpp" line="167" />
+        <location filename="../app/diary/model/words.cpp" line="177"/>
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Das hat nicht geklappt. Versuchen Sie es noch einmal oder rufen Sie die Praxis an.</translation>
     </message>
@@ -639,25 +649,25 @@
 <context>
     <name>DueCard</name>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="39" />
+        <location filename="../app/diary/DueCard.qml" line="39"/>
         <source>Done</source>
         <translation>Erledigt</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="45" />
+        <location filename="../app/diary/DueCard.qml" line="45"/>
         <source>Not done</source>
         <translation>Nicht erledigt</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="57" />
-        <source>Remind me later: %1</source>
-        <translation>Später erinnern: %1</translation>
+        <location filename="../app/diary/DueCard.qml" line="57"/>
+        <source>Reminds you later: %1</source>
+        <translation>Erinnert später: %1</translation>
     </message>
 </context>
 <context>
     <name>EntryCard</name>
     <message>
-        <location filename="../app/diary/EntryCard.qml" line="59" />
+        <location filename="../app/diary/EntryCard.qml" line="59"/>
         <source>Correct</source>
         <translation>Berichtigen</translation>
     </message>
@@ -665,12 +675,12 @@
 <context>
     <name>EntryPage</name>
     <message>
-        <location filename="../app/diary/EntryPage.qml" line="34" />
+        <location filename="../app/diary/EntryPage.qml" line="34"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/diary/EntryPage.qml" line="46" />
+        <location filename="../app/diary/EntryPage.qml" line="46"/>
         <source>Question %1</source>
         <translation>Frage %1</translation>
     </message>
@@ -678,7 +688,7 @@
 <context>
     <name>GaugeMark</name>
     <message>
-        <location filename="../app/diary/GaugeMark.qml" line="23" />
+        <location filename="../app/diary/GaugeMark.qml" line="23"/>
         <source>%1: %2 of 10</source>
         <translation>%1: %2 von 10</translation>
     </message>
@@ -686,7 +696,7 @@
 <context>
     <name>HistoryPage</name>
     <message>
-        <location filename="../app/diary/HistoryPage.qml" line="15" />
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Noch nichts. Hier wird Ihr erster Eintrag stehen.</translation>
     </message>
@@ -694,125 +704,135 @@
 <context>
     <name>JoinPage</name>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="20" />
+        <location filename="../app/diary/JoinPage.qml" line="20"/>
         <source>Use this code</source>
         <translation>Diesen Code verwenden</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="26" />
+        <location filename="../app/diary/JoinPage.qml" line="26"/>
         <source>Start over</source>
         <translation>Neu beginnen</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="35" />
+        <location filename="../app/diary/JoinPage.qml" line="35"/>
         <source>A picture of the code</source>
         <translation>Ein Bild des Codes</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="36" />
+        <location filename="../app/diary/JoinPage.qml" line="36"/>
         <source>Pictures (*.png *.jpg *.jpeg)</source>
         <translation>Bilder (*.png *.jpg *.jpeg)</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="49" />
+        <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>Machen Sie das in Ihrer Praxis. Die Praxis zeigt einen Code auf ihrem Bildschirm.</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="59" />
+        <location filename="../app/diary/JoinPage.qml" line="63"/>
         <source>This device has no camera. Choose a picture of the code, or type it.</source>
         <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="65" />
+        <location filename="../app/diary/JoinPage.qml" line="69"/>
         <source>Choose a picture</source>
         <translation>Bild auswählen</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="73" />
+        <location filename="../app/diary/JoinPage.qml" line="77"/>
         <source>Or type the code, 24 letters and digits</source>
         <translation>Oder den Code eintippen, 24 Buchstaben und Ziffern</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="80" />
+        <location filename="../app/diary/JoinPage.qml" line="84"/>
         <source>The address under the code</source>
         <translation>Die Adresse unter dem Code</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="85" />
+        <location filename="../app/diary/JoinPage.qml" line="90"/>
         <source>Asking your clinic …</source>
         <translation>Ihre Praxis wird gefragt …</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="90" />
+        <location filename="../app/diary/JoinPage.qml" line="95"/>
+        <source>Keep this page open. Next comes a number to compare.</source>
+        <translation>Lassen Sie diese Seite offen. Gleich kommt eine Zahl zum Vergleichen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="100"/>
         <source>Read this number to your clinic</source>
         <translation>Lesen Sie diese Zahl in der Praxis vor</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="107" />
+        <location filename="../app/diary/JoinPage.qml" line="117"/>
         <source>They must see the same six digits. If not, tell them and start over.</source>
         <translation>Die Praxis muss dieselben sechs Ziffern sehen. Wenn nicht, sagen Sie es und beginnen Sie neu.</translation>
     </message>
     <message>
-        <location filename="../app/diary/JoinPage.qml" line="112" />
+        <location filename="../app/diary/JoinPage.qml" line="122"/>
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Sie sind verbunden. Ihr Plan ist unterwegs …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="127"/>
+        <source>Keep this page open until the plan is here.</source>
+        <translation>Lassen Sie diese Seite offen, bis der Plan da ist.</translation>
     </message>
 </context>
 <context>
     <name>LockPage</name>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17" />
+        <location filename="../app/diary/LockPage.qml" line="17"/>
         <source>Make my diary</source>
         <translation>Mein Tagebuch anlegen</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17" />
+        <location filename="../app/diary/LockPage.qml" line="17"/>
         <source>Open my diary</source>
         <translation>Mein Tagebuch öffnen</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="25" />
+        <location filename="../app/diary/LockPage.qml" line="25"/>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32" />
+        <location filename="../app/diary/LockPage.qml" line="32"/>
         <source>A diary that only you can open</source>
         <translation>Ein Tagebuch, das nur Sie öffnen</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32" />
+        <location filename="../app/diary/LockPage.qml" line="32"/>
         <source>Your diary is locked</source>
         <translation>Ihr Tagebuch ist gesperrt</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="37" />
+        <location filename="../app/diary/LockPage.qml" line="37"/>
         <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.</source>
         <translation>Wählen Sie einen Passsatz. Er sperrt das Tagebuch auf diesem Telefon. Niemand kann ihn zurücksetzen, auch Ihre Praxis nicht. Geht er verloren, ist verloren, was noch nicht gesendet war.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="43" />
+        <location filename="../app/diary/LockPage.qml" line="43"/>
         <source>Passphrase</source>
         <translation>Passsatz</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="53" />
+        <location filename="../app/diary/LockPage.qml" line="53"/>
         <source>The same once more</source>
         <translation>Noch einmal dasselbe</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="71" />
+        <location filename="../app/diary/LockPage.qml" line="72"/>
         <source>What leaves this phone</source>
         <translation>Was dieses Telefon verlässt</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="76" />
+        <location filename="../app/diary/LockPage.qml" line="77"/>
         <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
         <translation>Nur was Sie schreiben, Ihre Antworten auf Erinnerungen und dass Sie eine Warnung gesehen haben. Es ist für Ihre Praxis versiegelt. Der Server dazwischen kann es nicht lesen. Er sieht Größen, Zeiten und Ihre Netzadresse.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="83" />
+        <location filename="../app/diary/LockPage.qml" line="84"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach dem Passsatz. Tippen Sie auf „Hilfe“.</translation>
     </message>
@@ -820,7 +840,7 @@
 <context>
     <name>Main</name>
     <message>
-        <location filename="../app/diary/Main.qml" line="20" />
+        <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Ebbline Tagebuch</translation>
     </message>
@@ -828,17 +848,17 @@
 <context>
     <name>NotesPage</name>
     <message>
-        <location filename="../app/diary/NotesPage.qml" line="17" />
+        <location filename="../app/diary/NotesPage.qml" line="17"/>
         <source>Your note</source>
         <translation>Ihre Nachricht</translation>
     </message>
     <message>
-        <location filename="../app/diary/NotesPage.qml" line="25" />
+        <location filename="../app/diary/NotesPage.qml" line="25"/>
         <source>Send when there is a network</source>
         <translation>Senden, sobald es Netz gibt</translation>
     </message>
     <message>
-        <location filename="../app/diary/NotesPage.qml" line="33" />
+        <location filename="../app/diary/NotesPage.qml" line="33"/>
         <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
         <translation>Die Praxis liest dies vielleicht erst am nächsten Arbeitstag. Wenn es eilt, rufen Sie an.</translation>
     </message>
@@ -846,12 +866,12 @@
 <context>
     <name>NoticeLine</name>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36" />
+        <location filename="../app/diary/NoticeLine.qml" line="36"/>
         <source>Correct it</source>
         <translation>Berichtigen</translation>
     </message>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36" />
+        <location filename="../app/diary/NoticeLine.qml" line="36"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -859,32 +879,32 @@
 <context>
     <name>RestStep</name>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="16" />
+        <location filename="../app/diary/RestStep.qml" line="16"/>
         <source>Temperature, if you measured it</source>
         <translation>Temperatur, falls gemessen</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="24" />
+        <location filename="../app/diary/RestStep.qml" line="25"/>
         <source>°C</source>
         <translation>°C</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="24" />
+        <location filename="../app/diary/RestStep.qml" line="25"/>
         <source>°F</source>
         <translation>°F</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="30" />
+        <location filename="../app/diary/RestStep.qml" line="31"/>
         <source>In your own words, if you like</source>
         <translation>In eigenen Worten, wenn Sie mögen</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="43" />
+        <location filename="../app/diary/RestStep.qml" line="44"/>
         <source>Also ask about twinges and numbness</source>
         <translation>Auch nach Stichen und Taubheit fragen</translation>
     </message>
     <message>
-        <location filename="../app/diary/RestStep.qml" line="51" />
+        <location filename="../app/diary/RestStep.qml" line="52"/>
         <source>Throw this entry away</source>
         <translation>Diesen Eintrag verwerfen</translation>
     </message>
@@ -892,67 +912,67 @@
 <context>
     <name>SettingsPage</name>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="15" />
+        <location filename="../app/diary/SettingsPage.qml" line="15"/>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="22" />
+        <location filename="../app/diary/SettingsPage.qml" line="22"/>
         <source>Text size</source>
         <translation>Schriftgröße</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23" />
+        <location filename="../app/diary/SettingsPage.qml" line="23"/>
         <source>Usual</source>
         <translation>Üblich</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23" />
+        <location filename="../app/diary/SettingsPage.qml" line="23"/>
         <source>Large</source>
         <translation>Groß</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23" />
+        <location filename="../app/diary/SettingsPage.qml" line="23"/>
         <source>Very large</source>
         <translation>Sehr groß</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="29" />
+        <location filename="../app/diary/SettingsPage.qml" line="29"/>
         <source>Look</source>
         <translation>Aussehen</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30" />
+        <location filename="../app/diary/SettingsPage.qml" line="30"/>
         <source>Light</source>
         <translation>Hell</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30" />
+        <location filename="../app/diary/SettingsPage.qml" line="30"/>
         <source>Dark</source>
         <translation>Dunkel</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30" />
+        <location filename="../app/diary/SettingsPage.qml" line="30"/>
         <source>High contrast</source>
         <translation>Hoher Kontrast</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="36" />
+        <location filename="../app/diary/SettingsPage.qml" line="36"/>
         <source>Less motion</source>
         <translation>Weniger Bewegung</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="42" />
-        <source>Ask the hub now</source>
-        <translation>Jetzt abgleichen</translation>
+        <location filename="../app/diary/SettingsPage.qml" line="42"/>
+        <source>Send and fetch now</source>
+        <translation>Jetzt senden und abrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="47" />
+        <location filename="../app/diary/SettingsPage.qml" line="47"/>
         <source>Lock the diary</source>
         <translation>Tagebuch sperren</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="52" />
+        <location filename="../app/diary/SettingsPage.qml" line="52"/>
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline ist freie Software unter der GPL 3. Es ist kein zertifiziertes Medizinprodukt. Es ersetzt weder Ihre Praxis noch den Notdienst.</translation>
     </message>
@@ -960,7 +980,7 @@
 <context>
     <name>SignsStep</name>
     <message>
-        <location filename="../app/diary/SignsStep.qml" line="16" />
+        <location filename="../app/diary/SignsStep.qml" line="16"/>
         <source>Touch each one that is true now.</source>
         <translation>Tippen Sie alles an, was jetzt zutrifft.</translation>
     </message>
@@ -968,42 +988,42 @@
 <context>
     <name>TodayPage</name>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="18" />
+        <location filename="../app/diary/TodayPage.qml" line="18"/>
         <source>Write down how it is</source>
         <translation>Aufschreiben, wie es ist</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="44" />
+        <location filename="../app/diary/TodayPage.qml" line="44"/>
         <source>Now</source>
         <translation>Jetzt</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="58" />
+        <location filename="../app/diary/TodayPage.qml" line="58"/>
         <source>Your course</source>
         <translation>Ihr Verlauf</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="84" />
+        <location filename="../app/diary/TodayPage.qml" line="84"/>
         <source>Next</source>
         <translation>Als Nächstes</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="97" />
+        <location filename="../app/diary/TodayPage.qml" line="97"/>
         <source>To keep today</source>
         <translation>Heute beachten</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="114" />
+        <location filename="../app/diary/TodayPage.qml" line="114"/>
         <source>What I wrote</source>
         <translation>Was ich geschrieben habe</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="119" />
+        <location filename="../app/diary/TodayPage.qml" line="119"/>
         <source>Notes with the clinic</source>
         <translation>Nachrichten mit der Praxis</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="124" />
+        <location filename="../app/diary/TodayPage.qml" line="124"/>
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
@@ -1011,17 +1031,17 @@
 <context>
     <name>TopLine</name>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="34" />
+        <location filename="../app/diary/TopLine.qml" line="30"/>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="48" />
+        <location filename="../app/diary/TopLine.qml" line="44"/>
         <source>I need help</source>
         <translation>Hilfe</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="49" />
+        <location filename="../app/diary/TopLine.qml" line="45"/>
         <source>Shows whom to call</source>
         <translation>Zeigt, wen Sie anrufen</translation>
     </message>
@@ -1029,17 +1049,17 @@
 <context>
     <name>WarningPage</name>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="17" />
+        <location filename="../app/diary/WarningPage.qml" line="17"/>
         <source>I have read this</source>
         <translation>Ich habe das gelesen</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18" />
+        <location filename="../app/diary/WarningPage.qml" line="18"/>
         <source>The warning stays in your diary</source>
         <translation>Die Warnung bleibt in Ihrem Tagebuch</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="53" />
+        <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>Warum</translation>
     </message>
@@ -1047,127 +1067,137 @@
 <context>
     <name>ebbline::app::DiaryProgram</name>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="86" />
+        <location filename="../app/diary/diary_program.cpp" line="86"/>
         <source>Ebbline diary</source>
         <translation>Ebbline Tagebuch</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="87" />
+        <location filename="../app/diary/diary_program.cpp" line="87"/>
         <source>Join your clinic</source>
         <translation>Mit der Praxis verbinden</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89" />
+        <location filename="../app/diary/diary_program.cpp" line="89"/>
         <source>Correct this entry</source>
         <translation>Eintrag berichtigen</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89" />
+        <location filename="../app/diary/diary_program.cpp" line="89"/>
         <source>How is it?</source>
         <translation>Wie ist es?</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="91" />
+        <location filename="../app/diary/diary_program.cpp" line="91"/>
         <source>Whom to call</source>
         <translation>Wen Sie anrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="92" />
+        <location filename="../app/diary/diary_program.cpp" line="92"/>
         <source>What I wrote</source>
         <translation>Was ich geschrieben habe</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="93" />
+        <location filename="../app/diary/diary_program.cpp" line="93"/>
         <source>Notes with the clinic</source>
         <translation>Nachrichten mit der Praxis</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="94" />
+        <location filename="../app/diary/diary_program.cpp" line="94"/>
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="225" />
+        <location filename="../app/diary/diary_program.cpp" line="226"/>
         <source>Saved on this phone.</source>
         <translation>Auf diesem Telefon gespeichert.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="227" />
+        <location filename="../app/diary/diary_program.cpp" line="228"/>
         <source>: </source>
         <translation>: </translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="261" />
+        <location filename="../app/diary/diary_program.cpp" line="262"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Eine Nachricht zwischen Ihnen und der Praxis fehlt. Bitte rufen Sie die Praxis an.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="264"/>
+        <source>Done. All is sent and fetched.</source>
+        <translation>Fertig. Alles ist gesendet und abgerufen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="281"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>Dieses Gerät kann keine Praxis erreichen.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="76" />
+        <location filename="../app/diary/model/entry_board.cpp" line="76"/>
         <source>%1 of %2</source>
-        <extracomment>"2 of 7": the place of a question among all</extracomment>
+        <extracomment>&quot;2 of 7&quot;: the place of a question among all</extracomment>
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="88" />
+        <location filename="../app/diary/model/entry_board.cpp" line="88"/>
         <source>Is any of this true?</source>
         <translation>Trifft etwas davon zu?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="89" />
+        <location filename="../app/diary/model/entry_board.cpp" line="89"/>
         <source>Anything else?</source>
         <translation>Noch etwas?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="96" />
+        <location filename="../app/diary/model/entry_board.cpp" line="96"/>
         <source>%1, %2.</source>
         <translation>%1, %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="112" />
+        <location filename="../app/diary/model/entry_board.cpp" line="112"/>
         <source>Last time %1</source>
         <translation>Zuletzt %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123" />
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
         <source>Next</source>
         <translation>Weiter</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123" />
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
         <source>Skip this one</source>
         <translation>Auslassen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136" />
+        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
         <source>None of these</source>
         <translation>Nichts davon</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136" />
+        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
         <source>Only what I ticked</source>
         <translation>Nur was ich angetippt habe</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="152" />
+        <location filename="../app/diary/model/entry_board.cpp" line="152"/>
         <source>–</source>
         <translation>–</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="154" />
+        <location filename="../app/diary/model/entry_board.cpp" line="154"/>
         <source>%1: right %2, left %3</source>
-        <extracomment>A symptom with its scores: "Swelling: right 3, left 4"</extracomment>
+        <extracomment>A symptom with its scores: &quot;Swelling: right 3, left 4&quot;</extracomment>
         <translation>%1: rechts %2, links %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="247" />
+        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
         <source>Please type a value from 86 to 113 °F.</source>
         <translation>Bitte einen Wert von 86 bis 113 °F eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="247" />
+        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Bitte einen Wert von 30 bis 45 °C eingeben.</translation>
     </message>
@@ -1175,53 +1205,53 @@
 <context>
     <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="24" />
+        <location filename="../app/diary/model/history_board.cpp" line="24"/>
         <source>%1: right %2, left %3</source>
         <translation>%1: rechts %2, links %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="27" />
+        <location filename="../app/diary/model/history_board.cpp" line="27"/>
         <source>Temperature: %1 °C</source>
         <translation>Temperatur: %1 °C</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="37" />
+        <location filename="../app/diary/model/history_board.cpp" line="37"/>
         <source>Opened by %1, %2</source>
         <translation>Geöffnet von %1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="39" />
-        <source>On the clinic's computer since %1</source>
+        <location filename="../app/diary/model/history_board.cpp" line="39"/>
+        <source>On the clinic&apos;s computer since %1</source>
         <translation>Auf dem Rechner der Praxis seit %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="42" />
+        <location filename="../app/diary/model/history_board.cpp" line="42"/>
         <source>Saved on this phone</source>
         <translation>Auf diesem Telefon gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="63" />
+        <location filename="../app/diary/model/history_board.cpp" line="63"/>
         <source>Written later, %1.</source>
         <translation>Später geschrieben, %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="65" />
+        <location filename="../app/diary/model/history_board.cpp" line="65"/>
         <source>Corrected. The first version is kept.</source>
         <translation>Berichtigt. Die erste Fassung bleibt erhalten.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="71" />
-        <location filename="../app/diary/model/history_board.cpp" line="93" />
+        <location filename="../app/diary/model/history_board.cpp" line="71"/>
+        <location filename="../app/diary/model/history_board.cpp" line="93"/>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="92" />
+        <location filename="../app/diary/model/history_board.cpp" line="92"/>
         <source>You, %1</source>
         <translation>Sie, %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="95" />
+        <location filename="../app/diary/model/history_board.cpp" line="95"/>
         <source> (read by the clinic)</source>
         <translation> (von der Praxis gelesen)</translation>
     </message>
@@ -1229,25 +1259,35 @@
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
     <message>
-        <location filename="../app/diary/model/join_board.cpp" line="47" />
+        <location filename="../app/diary/model/join_board.cpp" line="16"/>
+        <source>No network right now. The diary keeps trying.</source>
+        <translation>Gerade kein Netz. Das Tagebuch versucht es weiter.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="57"/>
         <source>There is no code in this picture. Try another, or type the code.</source>
         <translation>In diesem Bild ist kein Code. Nehmen Sie ein anderes oder tippen Sie den Code ein.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/join_board.cpp" line="65" />
+        <location filename="../app/diary/model/join_board.cpp" line="75"/>
         <source>A typed code also needs the address under it.</source>
         <translation>Zum getippten Code gehört auch die Adresse darunter.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="89"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>Dieses Gerät kann keine Praxis erreichen.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::LockBoard</name>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="22" />
+        <location filename="../app/diary/model/lock_board.cpp" line="22"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
         <translation>Mindestens %1 Zeichen. Vier oder fünf Wörter merken sich leicht.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="24" />
+        <location filename="../app/diary/model/lock_board.cpp" line="24"/>
         <source>These two are not the same.</source>
         <translation>Die beiden sind nicht gleich.</translation>
     </message>
@@ -1255,106 +1295,166 @@
 <context>
     <name>ebbline::diaryapp::TodayBoard</name>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="28" />
+        <location filename="../app/diary/model/today_board.cpp" line="28"/>
         <source>Follow-up visit: %1, %2</source>
         <translation>Kontrolltermin: %1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="40" />
+        <location filename="../app/diary/model/today_board.cpp" line="40"/>
         <source>%1 %2 to %3</source>
-        <extracomment>"Swelling 2 to 6": a symptom and its usual scores of 10</extracomment>
+        <extracomment>&quot;Swelling 2 to 6&quot;: a symptom and its usual scores of 10</extracomment>
         <translation>%1 %2 bis %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43" />
+        <location filename="../app/diary/model/today_board.cpp" line="43"/>
         <source>Usual today, of 10: %1.</source>
-        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
+        <extracomment>%1 is a list such as &quot;Swelling 2 to 6, Pain 1 to 5&quot;</extracomment>
         <translation>Heute üblich, von 10: %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43" />
-        <location filename="../app/diary/model/today_board.cpp" line="148" />
+        <location filename="../app/diary/model/today_board.cpp" line="43"/>
         <source>, </source>
         <translation>, </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="52" />
+        <location filename="../app/diary/model/today_board.cpp" line="52"/>
         <source>This range is an assumption for now. It is not yet made from courses at your clinic.</source>
         <translation>Dieser Bereich ist vorerst eine Annahme. Er stammt noch nicht aus Verläufen Ihrer Praxis.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="53" />
+        <location filename="../app/diary/model/today_board.cpp" line="53"/>
         <source>This range comes from %n course(s) at your clinic.</source>
         <translation>
-            <numerusform>Dieser Bereich stammt aus %n Verlauf Ihrer Praxis.</numerusform><numerusform>Dieser Bereich stammt aus %n Verläufen Ihrer Praxis.</numerusform></translation>
+            <numerusform>Dieser Bereich stammt aus %n Verlauf Ihrer Praxis.</numerusform>
+            <numerusform>Dieser Bereich stammt aus %n Verläufen Ihrer Praxis.</numerusform>
+        </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="59" />
+        <location filename="../app/diary/model/today_board.cpp" line="59"/>
         <source>Nothing is written down yet.</source>
         <translation>Noch ist nichts aufgeschrieben.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="63" />
+        <location filename="../app/diary/model/today_board.cpp" line="63"/>
         <source>Your last entry was opened by %1, %2.</source>
         <translation>Ihren letzten Eintrag hat %1 geöffnet, %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="66" />
-        <source>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</source>
+        <location filename="../app/diary/model/today_board.cpp" line="66"/>
+        <source>Your last entry is on the clinic&apos;s computer since %1. Nobody has opened it yet.</source>
         <translation>Ihr letzter Eintrag liegt seit %1 auf dem Rechner der Praxis. Noch hat ihn niemand geöffnet.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="70" />
+        <location filename="../app/diary/model/today_board.cpp" line="70"/>
         <source>%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.</source>
         <translation>
-            <numerusform>%n Eintrag ist auf diesem Telefon gespeichert, noch nicht bei der Praxis. Wenn es eilt, rufen Sie an.</numerusform><numerusform>%n Einträge sind auf diesem Telefon gespeichert, noch nicht bei der Praxis. Wenn es eilt, rufen Sie an.</numerusform></translation>
+            <numerusform>%n Eintrag ist auf diesem Telefon gespeichert, noch nicht bei der Praxis. Wenn es eilt, rufen Sie an.</numerusform>
+            <numerusform>%n Einträge sind auf diesem Telefon gespeichert, noch nicht bei der Praxis. Wenn es eilt, rufen Sie an.</numerusform>
+        </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="81" />
+        <location filename="../app/diary/model/today_board.cpp" line="81"/>
         <source>%n new note(s) from the clinic</source>
         <translation>
-            <numerusform>%n neue Nachricht der Praxis</numerusform><numerusform>%n neue Nachrichten der Praxis</numerusform></translation>
+            <numerusform>%n neue Nachricht der Praxis</numerusform>
+            <numerusform>%n neue Nachrichten der Praxis</numerusform>
+        </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="137" />
-        <source>At %1</source>
-        <translation>Um %1</translation>
+        <location filename="../app/diary/model/today_board.cpp" line="137"/>
+        <source>Later, %1</source>
+        <translation>Später, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="148"/>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="39" />
+        <location filename="../app/diary/model/warning_board.cpp" line="39"/>
         <source>Whom to call</source>
         <translation>Wen Sie anrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="45" />
+        <location filename="../app/diary/model/warning_board.cpp" line="45"/>
         <source>If you are worried, call. You do not need a reason.</source>
         <translation>Wenn Sie sich Sorgen machen, rufen Sie an. Sie brauchen keinen Grund.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="67" />
+        <location filename="../app/diary/model/warning_board.cpp" line="67"/>
         <source>A call is faster than the diary: the clinic may not have seen your entry yet.</source>
         <translation>Ein Anruf ist schneller als das Tagebuch: Die Praxis hat Ihren Eintrag vielleicht noch nicht gesehen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="82" />
+        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <source>You can not breathe or swallow.</source>
+        <translation>Sie können nicht atmen oder schlucken.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <source>Your neck or tongue swells fast.</source>
+        <translation>Hals oder Zunge schwellen schnell an.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <source>You faint.</source>
+        <translation>Sie werden ohnmächtig.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <source>You suddenly see less, or see double.</source>
+        <translation>Sie sehen plötzlich schlechter oder doppelt.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <source>Your face droops and an arm is weak.</source>
+        <translation>Ihr Gesicht hängt und ein Arm ist schwach.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <source>You have a fever of 38 °C or more.</source>
+        <translation>Sie haben Fieber ab 38 °C.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <source>Fluid like pus comes out.</source>
+        <translation>Es kommt Flüssigkeit wie Eiter heraus.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <source>One side keeps swelling.</source>
+        <translation>Eine Seite schwillt weiter an.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <source>Pain comes back.</source>
+        <translation>Der Schmerz kommt wieder.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <source>Skin turns white, grey or cold.</source>
+        <translation>Die Haut wird weiß, grau oder kalt.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="94"/>
         <source>Emergency number (European Union)</source>
         <translation>Notruf (Europäische Union)</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85" />
+        <location filename="../app/diary/model/warning_board.cpp" line="97"/>
         <source>Emergency number</source>
         <translation>Notruf</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="88" />
+        <location filename="../app/diary/model/warning_board.cpp" line="100"/>
         <source>Your clinic</source>
         <translation>Ihre Praxis</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="90" />
+        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
         <source>If nobody answers</source>
         <translation>Wenn niemand abnimmt</translation>
     </message>

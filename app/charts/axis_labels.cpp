@@ -18,10 +18,16 @@ QList<AxisLabel> axisLabels(const QRectF& plot, const QFont& font)
         labels.append({QRectF(0, 0, metrics.horizontalAdvance(text) + 1, metrics.height()), text, day});
         return &labels.last().box;
     };
+    double free = plot.left() - plot.width();  // where the next day's label may begin
     for (const int day : dayTicks) {
         auto* box = add(digits(day), true);
         const double x = plot.left() + plot.width() * acrossOf(day);
         box->moveTopLeft({x - box->width() / 2, plot.bottom() + tick});
+        // In a small picture the tick without a label is better than two labels in one.
+        if (box->left() < free)
+            labels.removeLast();
+        else
+            free = box->right() + metrics.horizontalAdvance(QLatin1Char(' '));
     }
     for (int score = 0; score <= highestScore; score += 2) {
         auto* box = add(digits(score), false);

@@ -30,7 +30,7 @@ Item {
 
         y: over.visible ? over.height + Theme.gapHair : 0
         width: root.width
-        spacing: Theme.gapHair
+        spacing: Theme.gapSmall
 
         Repeater {
             model: root.options

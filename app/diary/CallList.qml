@@ -22,7 +22,7 @@ ColumnLayout {
 
             primary: index === 0
             tone: modelData.emergency ? Theme.emergency : root.tone
-            text: qsTr("%1: %2").arg(modelData.title).arg("\u2066" + modelData.number + "\u2069")
+            text: qsTr("%1: %2").arg(modelData.title).arg("\u2066" + modelData.number.replace(/ /g, "\u00a0") + "\u2069")
             hint: qsTr("Calls this number")
             onClicked: root.board.call(modelData.number)
             Layout.fillWidth: true

@@ -26,12 +26,14 @@ PageBody {
         board: root.board
         Layout.fillWidth: true
     }
-    Words {
-        text: qsTr("Call the emergency number at once if you can not breathe or swallow, if your neck or tongue swells fast, if you faint, if your sight goes, or if your face droops and an arm is weak.")
+    SignList {
+        title: qsTr("Call the emergency number at once if one of these is true")
+        lines: root.board.emergencySigns
         Layout.fillWidth: true
     }
-    Words {
-        text: qsTr("Call your clinic the same day for fever of 38 °C or more, fluid like pus, one side that keeps swelling, pain that comes back, or skin that turns white, grey or cold.")
+    SignList {
+        title: qsTr("Call your clinic the same day if one of these is true")
+        lines: root.board.callSigns
         Layout.fillWidth: true
     }
     Words {

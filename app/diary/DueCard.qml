@@ -31,6 +31,8 @@ Card {
             Layout.fillWidth: true
         }
         Flow {
+            id: acts
+
             spacing: Theme.gapSmall
             Layout.fillWidth: true
 
@@ -53,8 +55,9 @@ Card {
                     required property int index
                     required property string modelData
 
+                    width: Math.min(implicitWidth, acts.width)
                     text: modelData
-                    hint: qsTr("Remind me later: %1").arg(root.modelData.title)
+                    hint: qsTr("Reminds you later: %1").arg(root.modelData.title)
                     onClicked: root.board.later(root.modelData.key, index)
                 }
             }

@@ -28,7 +28,7 @@ Card {
         Words {
             visible: root.modelData.warning.length > 0
             text: root.modelData.warning
-            color: Theme.callNow
+            color: root.modelData.loud ? Theme.callNow : Theme.nextDay
             strong: true
             Layout.fillWidth: true
         }

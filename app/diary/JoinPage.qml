@@ -49,9 +49,13 @@ PageBody {
         text: qsTr("Do this at your clinic. Your clinic shows a code on its screen.")
         Layout.fillWidth: true
     }
-    CameraBox {
-        visible: root.asking && root.board.cameraThere
-        board: root.board
+    Loader {
+        // Only while it is looked through: a camera that is not needed is not touched.
+        active: root.asking && root.board.cameraThere
+        visible: active
+        sourceComponent: CameraBox {
+            board: root.board
+        }
         Layout.fillWidth: true
     }
     Words {
@@ -78,11 +82,17 @@ PageBody {
 
         visible: root.asking
         label: qsTr("The address under the code")
+        onAccepted: root.board.useText(code.field.text, hub.field.text)
         Layout.fillWidth: true
     }
     Heading {
         visible: root.board.stage === JoinBoard.Waiting
         text: qsTr("Asking your clinic …")
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.board.stage === JoinBoard.Waiting
+        text: qsTr("Keep this page open. Next comes a number to compare.")
         Layout.fillWidth: true
     }
     Heading {
@@ -110,6 +120,11 @@ PageBody {
     Heading {
         visible: root.board.stage === JoinBoard.Arriving
         text: qsTr("You have joined. Your care plan is on its way …")
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.board.stage === JoinBoard.Arriving
+        text: qsTr("Keep this page open until the plan is here.")
         Layout.fillWidth: true
     }
 }

@@ -53,6 +53,7 @@ PageBody {
         label: qsTr("The same once more")
         secret: true
         problem: root.board.repeatProblem
+        onAccepted: root.board.create(secret.field.text, again.field.text)
         Layout.fillWidth: true
     }
     Card {

@@ -33,6 +33,8 @@ ApplicationWindow {
         spacing: 0
 
         TopLine {
+            id: top
+
             program: root.program
             Layout.fillWidth: true
         }
@@ -45,9 +47,17 @@ ApplicationWindow {
             property url shown: root.program.pageSource
 
             onShownChanged: page.setSource(page.shown, { program: root.program })
+
+            Binding {
+                target: page.item
+                when: page.item !== null
+                property: "title"
+                value: top.titleBelow ? root.program.pageTitle : ""
+            }
         }
         NoticeLine {
             program: root.program
+            mostHeight: root.height * 0.45
             Layout.fillWidth: true
         }
     }

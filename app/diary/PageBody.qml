@@ -1,9 +1,11 @@
-// A page: a scrolling body, and one act in reach of the thumb.
+// A page: a scrolling body that follows the keyboard, and one act in reach of the thumb. A foot that
+// would leave the body too little room stands at its end instead.
 //
-// In   children as the body; foot (buttons under it)
+// In   children as the body; foot (buttons under it); title (shown here when it is set)
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
+import Ebbline.Controls
 import Ebbline.Theme
 
 FocusScope {
@@ -11,16 +13,17 @@ FocusScope {
 
     default property alias body: column.data
     property alias foot: feet.data
-    readonly property real bodyWidth: column.width
+    property string title
+    readonly property real bodyWidth: Math.min(root.width - 2 * Theme.gap, 560)
+    readonly property bool footFlows: feet.implicitHeight > root.height * 0.35
+    readonly property real footHeight: feet.implicitHeight > 0 ? feet.implicitHeight + Theme.gap : 0
 
     Flickable {
         id: area
 
-        anchors.top: parent.top
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.bottom: feet.top
-        contentHeight: column.implicitHeight + Theme.gap + Theme.gapLarge
+        anchors.fill: parent
+        anchors.bottomMargin: root.footFlows ? 0 : root.footHeight
+        contentHeight: column.y + column.height + (root.footFlows ? root.footHeight : 0) + Theme.gap
         clip: true
         boundsBehavior: Flickable.StopAtBounds
         ScrollBar.vertical: ScrollBar {
@@ -28,22 +31,45 @@ FocusScope {
             Accessible.ignored: true
         }
 
+        Heading {
+            id: heading
+
+            x: column.x
+            y: Theme.gapHair
+            width: column.width
+            visible: root.title.length > 0
+            text: root.title
+            level: 2
+        }
         ColumnLayout {
             id: column
 
-            x: (area.width - width) / 2
-            y: Theme.gapSmall
-            width: Math.min(area.width - 2 * Theme.gap, 560)
+            x: (root.width - width) / 2
+            y: heading.visible ? heading.y + heading.height + Theme.gap : Theme.gapSmall
+            width: root.bodyWidth
+            height: implicitHeight
             spacing: Theme.gap
         }
+    }
+    Rectangle {
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: area.bottom
+        visible: !root.footFlows && root.footHeight > 0 && area.contentHeight > area.height
+        height: Theme.hairline
+        color: Theme.hair
     }
     ColumnLayout {
         id: feet
 
-        x: (root.width - width) / 2
-        width: Math.min(root.width - 2 * Theme.gap, 560)
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: feet.implicitHeight > 0 ? Theme.gap : 0
+        parent: root.footFlows ? area.contentItem : root
+        x: column.x
+        y: root.footFlows ? column.y + column.height + Theme.gap : root.height - height - Theme.gapSmall
+        width: column.width
+        height: implicitHeight
         spacing: Theme.gapSmall
+    }
+    FocusFollower {
+        area: area
     }
 }

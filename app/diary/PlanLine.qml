@@ -11,20 +11,16 @@ ColumnLayout {
 
     spacing: 2
 
-    Flow {
-        spacing: Theme.gapSmall
+    Words {
+        text: root.modelData.title
+        strong: true
         Layout.fillWidth: true
-
-        Words {
-            text: root.modelData.title
-            strong: true
-            width: Math.min(implicitWidth, root.width)
-        }
-        Words {
-            text: root.modelData.when
-            color: Theme.tide
-            width: Math.min(implicitWidth, root.width)
-        }
+    }
+    Words {
+        text: root.modelData.when
+        color: Theme.tide
+        small: true
+        Layout.fillWidth: true
     }
     Words {
         visible: root.modelData.text.length > 0

@@ -17,6 +17,7 @@ ColumnLayout {
         value: root.board.temperature
         problem: root.board.temperatureProblem
         numeric: true
+        onEdited: (text) => root.board.typeTemperature(text)
         onFinished: (text) => root.board.writeTemperature(text)
         Layout.fillWidth: true
     }

@@ -1,12 +1,11 @@
 // One symptom, both sides next to each other as in the picture: a gauge of eleven marks each, low
 // water at the bottom. Nothing is set until it is touched; 0 is as near as any other.
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Diary
 import Ebbline.Theme
 
-ColumnLayout {
+Column {
     id: root
 
     required property EntryBoard board
@@ -14,26 +13,27 @@ ColumnLayout {
     spacing: Theme.gapSmall
 
     Words {
+        width: root.width
         text: root.board.scale
         soft: true
-        Layout.fillWidth: true
     }
-    GridLayout {
-        columns: root.width > 4 * Theme.target + 5 * Theme.gapSmall ? 2 : 1
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.gap
+    Grid {
+        id: gauges
+
+        readonly property bool beside: root.width > 4 * Theme.target + 5 * Theme.gapSmall
+
+        columns: gauges.beside ? 2 : 1
+        spacing: Theme.gap
+        verticalItemAlignment: Grid.AlignBottom  // the zeros stand on one line
         // As in the picture: never mirrored.
         LayoutMirroring.enabled: false
-        Layout.fillWidth: true
 
         Repeater {
             model: root.board.sides
 
             SideGauge {
                 board: root.board
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-                Layout.alignment: Qt.AlignBottom  // the zeros stand on one line
+                width: gauges.beside ? (root.width - Theme.gap) / 2 : root.width
             }
         }
     }

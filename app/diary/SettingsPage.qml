@@ -39,8 +39,8 @@ PageBody {
         Layout.fillWidth: true
     }
     ActButton {
-        text: qsTr("Ask the hub now")
-        onClicked: root.program.syncNow()
+        text: qsTr("Send and fetch now")
+        onClicked: root.program.askNow()
         Layout.fillWidth: true
     }
     ActButton {

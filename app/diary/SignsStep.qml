@@ -10,13 +10,12 @@ ColumnLayout {
 
     required property EntryBoard board
 
-    spacing: Theme.gapHair
+    spacing: Theme.gapSmall
 
     Words {
         text: qsTr("Touch each one that is true now.")
         soft: true
         Layout.fillWidth: true
-        Layout.bottomMargin: Theme.gapSmall
     }
     Repeater {
         model: root.board.signLines

@@ -59,18 +59,19 @@ PageBody {
         level: 2
         Layout.fillWidth: true
     }
-    GridLayout {
+    Grid {
+        id: curves
+
         columns: root.bodyWidth > 300 * Theme.textScale ? 2 : 1
-        columnSpacing: Theme.gapSmall
-        rowSpacing: Theme.gapSmall
+        spacing: Theme.gapSmall
+        verticalItemAlignment: Grid.AlignBottom
         Layout.fillWidth: true
 
         Repeater {
             model: root.board.curves
 
             SideCurve {
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
+                width: (root.bodyWidth - (curves.columns - 1) * Theme.gapSmall) / curves.columns
             }
         }
     }

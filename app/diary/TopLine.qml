@@ -1,7 +1,8 @@
-// The top of every page: the way back, the title, and help at the same place everywhere. With
-// large text the title takes a line of its own.
+// The top of every page: the way back, the title, and help at the same place everywhere. A title
+// that does not fit beside them is left to the page.
+//
+// Out  titleBelow   the page shows the title
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Diary
 import Ebbline.Theme
@@ -10,53 +11,54 @@ Item {
     id: root
 
     required property DiaryProgram program
-    readonly property bool large: Theme.textScale > 1
+    readonly property real backRoom: back.visible ? back.implicitWidth + Theme.gapSmall : Theme.gapSmall
+    readonly property real helpRoom: help.visible ? help.implicitWidth + Theme.gapSmall : 0
+    readonly property bool titleBelow: natural.advanceWidth > root.width - root.backRoom - root.helpRoom - 2 * Theme.gapSmall
 
     visible: root.program.callShown || root.program.backShown || root.program.pageTitle.length > 0
-    implicitHeight: visible ? lines.implicitHeight + Theme.gapSmall : 0
+    implicitHeight: visible ? Math.max(Theme.target, back.height, help.height) + 2 * Theme.gapHair : 0
 
-    ColumnLayout {
-        id: lines
+    ActButton {
+        id: back
 
-        anchors.fill: parent
+        anchors.left: parent.left
         anchors.leftMargin: Theme.gapSmall
-        anchors.rightMargin: Theme.gapSmall
-        anchors.topMargin: Theme.gapHair
-        spacing: Theme.gapHair
+        anchors.verticalCenter: parent.verticalCenter
+        visible: root.program.backShown
+        quiet: true
+        text: qsTr("Back")
+        onClicked: root.program.back()
+    }
+    Heading {
+        anchors.left: parent.left
+        anchors.leftMargin: root.backRoom + Theme.gapSmall
+        anchors.right: parent.right
+        anchors.rightMargin: root.helpRoom + Theme.gapSmall
+        anchors.verticalCenter: parent.verticalCenter
+        visible: !root.titleBelow && root.program.pageTitle.length > 0
+        text: root.program.pageTitle
+        level: 2
 
-        RowLayout {
-            spacing: Theme.gapHair
-            Layout.fillWidth: true
+        TextMetrics {
+            id: natural
 
-            ActButton {
-                visible: root.program.backShown
-                quiet: true
-                text: qsTr("Back")
-                onClicked: root.program.back()
-            }
-            Heading {
-                text: root.large ? "" : root.program.pageTitle
-                level: 2
-                leftPadding: root.program.backShown ? 0 : Theme.gapSmall
-                rightPadding: leftPadding
-                Layout.fillWidth: true
-                Accessible.ignored: text.length === 0
-            }
-            ActButton {
-                visible: root.program.callShown
-                tone: Theme.callNow
-                text: qsTr("I need help")
-                hint: qsTr("Shows whom to call")
-                onClicked: root.program.openCall()
-            }
-        }
-        Heading {
-            visible: root.large && root.program.pageTitle.length > 0
             text: root.program.pageTitle
-            level: 2
-            Layout.fillWidth: true
-            Layout.leftMargin: Theme.gapSmall
-            Layout.rightMargin: Theme.gapSmall
+            font.family: Theme.family
+            font.pixelSize: Theme.textLarge
+            font.weight: Font.DemiBold
         }
+    }
+    ActButton {
+        id: help
+
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.gapSmall
+        anchors.verticalCenter: parent.verticalCenter
+        width: Math.min(implicitWidth, root.width - root.backRoom - 2 * Theme.gapSmall)
+        visible: root.program.callShown
+        tone: Theme.callNow
+        text: qsTr("I need help")
+        hint: qsTr("Shows whom to call")
+        onClicked: root.program.openCall()
     }
 }

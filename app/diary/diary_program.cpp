@@ -211,6 +211,7 @@ void DiaryProgram::lock()
 {
     m_syncTimer.stop();
     m_syncing = false;  // the courier goes with the diary, and its answers with it
+    m_asked = false;
     m_home.lock();
 }
 
@@ -227,16 +228,20 @@ void DiaryProgram::afterSave()
             text += QLatin1Char(' ') + diaryapp::adviceFor(m_entry.findings().front()).title + tr(": ")
                     + diaryapp::adviceFor(m_entry.findings().front()).doNow.section(QLatin1Char('\n'), 0, 0);
         const auto history = m_home.diary().history();
-        say(text, history.empty() ? std::nullopt : std::optional(history.front().history.current().id));
+        say(text, history.empty() ? std::nullopt : std::optional(history.front().history.current().id),
+            !m_entry.findings().empty());
     }
     syncNow();
 }
 
-void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> undoable)
+void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> undoable, bool stays)
 {
     m_notice = text;
     m_undoable = undoable;
-    m_noticeTimer.start();
+    if (stays)
+        m_noticeTimer.stop();
+    else
+        m_noticeTimer.start();
     Q_EMIT noticeChanged();
 }
 
@@ -258,7 +263,10 @@ void DiaryProgram::syncNow()
         m_syncing = false;
         m_failures = report.problem ? m_failures + 1 : 0;
         if (report.gapSeen || report.forkSeen)
-            say(tr("A message between you and the clinic is missing. Call the clinic, please."));
+            say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
+        else if (m_asked)
+            say(report.problem ? diaryapp::errorText(*report.problem) : tr("Done. All is sent and fetched."));
+        m_asked = false;
         if (m_setup.syncEvery.count() > 0)
             m_syncTimer.start(m_failures == 0 ? m_setup.syncEvery
                                               : std::max<std::chrono::milliseconds>(
@@ -266,6 +274,16 @@ void DiaryProgram::syncNow()
                                                   sync::backOff(m_failures, QRandomGenerator::global()->generateDouble())));
         m_home.touch();
     });
+}
+
+void DiaryProgram::askNow()
+{
+    m_asked = true;
+    syncNow();
+    if (!m_syncing && m_asked) {
+        m_asked = false;
+        say(tr("This device can not reach a clinic."));
+    }
 }
 
 void DiaryProgram::applyLanguage()

@@ -108,6 +108,8 @@ public:
     Q_INVOKABLE void dismissNotice();
     /// Sends and fetches what there is; says nothing when there is no network, the states do.
     Q_INVOKABLE void syncNow();
+    /// The same because the patient asked: says how it went.
+    Q_INVOKABLE void askNow();
 
 Q_SIGNALS:
     void pageChanged();
@@ -117,7 +119,8 @@ Q_SIGNALS:
 private:
     void turnTo(Page page);
     void arrive();
-    void say(const QString& text, std::optional<recovery::EntryId> undoable = {});
+    /// What asks for something stays until it is closed; the rest goes by itself.
+    void say(const QString& text, std::optional<recovery::EntryId> undoable = {}, bool stays = false);
     void applyLanguage();
     void afterSave();
 
@@ -137,6 +140,7 @@ private:
     QTimer m_noticeTimer;
     QTimer m_syncTimer;
     bool m_syncing = false;
+    bool m_asked = false;  ///< the patient waits for the answer
     int m_failures = 0;
     QTranslator m_translator;
     QQmlApplicationEngine m_engine;

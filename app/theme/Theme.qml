@@ -46,10 +46,11 @@ QtObject {
     readonly property string family: "Noto Sans"
     readonly property real textSmall: Math.round(bodySize * 0.88 * textScale)
     readonly property real textBody: Math.round(bodySize * textScale)
-    readonly property real textLarge: Math.round(bodySize * 1.25 * textScale)
-    readonly property real textTitle: Math.round(bodySize * 1.5625 * textScale)
-    readonly property real textDisplay: Math.round(bodySize * 2.44 * textScale)
-    readonly property real textHuge: Math.round(bodySize * 5 * textScale)  // six digits across a room
+    // What is large already grows less, so that a phone still shows whole words; never below body text.
+    readonly property real textLarge: Math.round(bodySize * 1.25 * (1 + (textScale - 1) * 0.75))
+    readonly property real textTitle: Math.round(bodySize * 1.5625 * (1 + (textScale - 1) * 0.5))
+    readonly property real textDisplay: Math.round(bodySize * 2.44 * (1 + (textScale - 1) * 0.4))
+    readonly property real textHuge: Math.round(bodySize * 5 * (1 + (textScale - 1) * 0.4))  // six digits across a room
     readonly property real leading: 1.45
 
     readonly property real gapHair: 4

@@ -12,9 +12,11 @@ constexpr const char* draftName = "draft";
 
 }  // namespace
 
-std::optional<recovery::Entry> Diary::draft() const
+std::optional<recovery::Entry> Diary::draft() const { return m_inside->draft(); }
+
+std::optional<recovery::Entry> Diary::Inside::draft() const
 {
-    const auto stored = m_inside->vault.kept(draftName);
+    const auto stored = vault.kept(draftName);
     if (!stored)
         return std::nullopt;
     auto body = records::decode(records::Kind::entryRecorded, *stored);
@@ -96,7 +98,9 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
     const auto appended = vault.append(bodies, entry.recordedAt, mailbox(), supersedes);
     if (!appended)
         return fail(appended.error());
-    (void)vault.keep(draftName, {});
+    // Correcting an old entry leaves the one that is being typed alone.
+    if (const auto typed = draft(); typed && typed->id == entry.id)
+        (void)vault.keep(draftName, {});
     return Saved{entry.id, std::move(raised)};
 }
 

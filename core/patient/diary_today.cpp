@@ -76,7 +76,9 @@ std::vector<ReminderView> Diary::Inside::reminders() const
         if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end()) {
             view.answer = found->second.answer;
             view.laterUntil = found->second.laterUntil;
-        } else if (view.reminder.kind == aftercare::InstructionKind::diaryEntry) {
+        }
+        // Written is written, also after "later".
+        if (!isAnswered(view) && view.reminder.kind == aftercare::InstructionKind::diaryEntry) {
             const bool written = std::any_of(current->entries.begin(), current->entries.end(), [&](const auto& entry) {
                 const clock::Moment& at = entry.second.current().at;
                 return at.at >= view.reminder.due - entryCountsBefore

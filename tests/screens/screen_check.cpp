@@ -2,7 +2,12 @@
 
 #include <QAccessible>
 #include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QHash>
+#include <QRegularExpression>
 #include <QTest>
+
+#include <cmath>
 
 namespace ebbline::screens {
 
@@ -61,6 +66,18 @@ bool insideClip(const QQuickItem* item, const QRectF& box)
         }
     }
     return true;
+}
+
+/// What of the item is in sight, in the window.
+QRectF inSight(const QQuickItem* item)
+{
+    auto box = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+    for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
+        if (parent->clip()) {
+            box &= parent->mapRectToScene(QRectF(0, 0, parent->width(), parent->height()));
+        }
+    }
+    return box;
 }
 
 }  // namespace
@@ -138,6 +155,134 @@ QStringList cutOff(QQuickWindow& window)
             faults << nameOf(item) + QStringLiteral(": sticks out to a side");
         } else if (!canScrollTo(item) && (!insideClip(item, box) || box.bottom() > window.height() + 1 || box.top() < -1)) {
             faults << nameOf(item) + QStringLiteral(": hidden behind an edge");
+        }
+    }
+    return faults;
+}
+
+QStringList overEdge(QQuickWindow& window)
+{
+    QStringList faults;
+    for (auto* item : visibleItems(window)) {
+        const auto box = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+        if (pressable(item) && (box.left() < -1 || box.right() > window.width() + 1)) {
+            faults << QStringLiteral("%1: from %2 to %3").arg(nameOf(item)).arg(box.left()).arg(box.right());
+        }
+    }
+    return faults;
+}
+
+QStringList overlapping(QQuickWindow& window)
+{
+    QList<QQuickItem*> solid;
+    for (auto* item : visibleItems(window)) {
+        const bool words = item->inherits("QQuickText") && !item->property("text").toString().isEmpty();
+        if ((words || pressable(item)) && !inSight(item).isEmpty()) {
+            solid << item;
+        }
+    }
+    QStringList faults;
+    for (qsizetype i = 0; i < solid.size(); ++i) {
+        for (qsizetype j = i + 1; j < solid.size(); ++j) {
+            const auto shared = inSight(solid[i]) & inSight(solid[j]);
+            if (shared.width() > 1 && shared.height() > 1 && !solid[i]->isAncestorOf(solid[j]) && !solid[j]->isAncestorOf(solid[i])) {
+                faults << nameOf(solid[i]) + QStringLiteral(" and ") + nameOf(solid[j]);
+            }
+        }
+    }
+    return faults;
+}
+
+QStringList brokenWords(QQuickWindow& window)
+{
+    static const QRegularExpression gap(QStringLiteral("[\\s\\x{00ad}/-]+"));
+    QStringList faults;
+    for (auto* item : visibleItems(window)) {
+        if (!item->inherits("QQuickText") || item->property("lineCount").toInt() < 2) {
+            continue;
+        }
+        const QFontMetricsF metrics(item->property("font").value<QFont>());
+        const qreal room = item->width() - item->property("leftPadding").toReal() - item->property("rightPadding").toReal();
+        const auto words = item->property("text").toString().split(gap, Qt::SkipEmptyParts);
+        for (const auto& word : words) {
+            if (metrics.horizontalAdvance(word) > room + 1) {
+                faults << QStringLiteral("%1: \"%2\" is %3 wide, its room %4").arg(nameOf(item), word).arg(metrics.horizontalAdvance(word)).arg(room);
+            }
+        }
+    }
+    return faults;
+}
+
+QStringList withoutAction(QQuickWindow& window)
+{
+    QStringList faults;
+    for (auto* item : visibleItems(window)) {
+        auto* accessible = pressable(item) ? QAccessible::queryAccessibleInterface(item) : nullptr;
+        if (accessible == nullptr) {
+            continue;
+        }
+        const auto role = accessible->role();
+        if (role == QAccessible::NoRole || role == QAccessible::Client || role == QAccessible::Grouping) {
+            faults << nameOf(item) + QStringLiteral(": no role");
+        }
+        if (!accessible->state().focusable) {
+            faults << nameOf(item) + QStringLiteral(": can not take the focus");
+        }
+        if (role == QAccessible::EditableText) {
+            continue;
+        }
+        auto* acts = accessible->actionInterface();
+        if (acts == nullptr || !acts->actionNames().contains(QAccessibleActionInterface::pressAction())) {
+            faults << nameOf(item) + QStringLiteral(": can not be pressed");
+        }
+    }
+    return faults;
+}
+
+double contrast(const QColor& one, const QColor& other)
+{
+    const auto linear = [](double part) { return part <= 0.04045 ? part / 12.92 : std::pow((part + 0.055) / 1.055, 2.4); };
+    const auto luminance = [&](const QColor& colour) {
+        return 0.2126 * linear(colour.redF()) + 0.7152 * linear(colour.greenF()) + 0.0722 * linear(colour.blueF());
+    };
+    const double first = luminance(one);
+    const double second = luminance(other);
+    return (std::max(first, second) + 0.05) / (std::min(first, second) + 0.05);
+}
+
+QStringList faint(QQuickWindow& window)
+{
+    constexpr double least = 4.5;
+    const QImage picture = window.grabWindow().convertToFormat(QImage::Format_RGB32);
+    const double scale = picture.width() / static_cast<double>(window.width());
+    QStringList faults;
+    for (auto* item : visibleItems(window)) {
+        if (!item->inherits("QQuickText") || item->property("text").toString().trimmed().isEmpty() || !item->isEnabled()) {
+            continue;
+        }
+        const auto box = inSight(item);
+        const QRect pixels = QRectF(box.topLeft() * scale, box.size() * scale).toRect() & picture.rect();
+        if (pixels.width() < 4 || pixels.height() < 4) {
+            continue;
+        }
+        QHash<QRgb, int> counts;
+        for (int y = pixels.top(); y <= pixels.bottom(); ++y) {
+            for (int x = pixels.left(); x <= pixels.right(); ++x) {
+                ++counts[picture.pixel(x, y)];
+            }
+        }
+        QRgb ground = 0;
+        int most = 0;
+        for (auto it = counts.cbegin(); it != counts.cend(); ++it) {
+            if (it.value() > most) {
+                most = it.value();
+                ground = it.key();
+            }
+        }
+        const auto colour = item->property("color").value<QColor>();
+        const double ratio = contrast(colour, QColor(ground));
+        if (ratio < least) {
+            faults << QStringLiteral("%1: %2 on %3 is %4 to 1").arg(nameOf(item), colour.name(), QColor(ground).name()).arg(ratio, 0, 'f', 2);
         }
     }
     return faults;

@@ -22,6 +22,27 @@ QStringList smallTargets(QQuickWindow& window, qreal least);
 /// to a side, or out of a clipping parent that cannot scroll to them.
 QStringList cutOff(QQuickWindow& window);
 
+/// Things to press that stick out of the window to a side.
+QStringList overEdge(QQuickWindow& window);
+
+/// Things to press and texts that lie on each other, in sight.
+QStringList overlapping(QQuickWindow& window);
+
+/// Texts in which a word had to be broken because it is wider than its item. A soft hyphen is a
+/// place to break; without one a broken word is hard to read.
+QStringList brokenWords(QQuickWindow& window);
+
+/// Things to press that a screen reader cannot press, focus or tell what they are.
+QStringList withoutAction(QQuickWindow& window);
+
+/// (L1 + 0.05) / (L2 + 0.05) with the relative luminance of WCAG 2.2 (W3C Recommendation, 2023),
+/// "contrast ratio" and "relative luminance" in its glossary.
+double contrast(const QColor& one, const QColor& other);
+
+/// Texts in sight whose colour stands out less than 4.5 to 1 from what is painted behind them
+/// (WCAG 2.2, 1.4.3). What is disabled is left out, as there.
+QStringList faint(QQuickWindow& window);
+
 /// Lets layouts, loaders and queued work come to rest.
 void settle(QQuickWindow& window);
 

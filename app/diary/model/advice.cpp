@@ -3,8 +3,10 @@
 #include "app/diary/model/words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 #include <QStringList>
 
+#include <algorithm>
 #include <cmath>
 
 namespace ebbline::diaryapp {
@@ -60,10 +62,11 @@ QString reasonOf(const std::string& reason)
     const std::string first = reason.substr(0, space);
     if (const auto sign = recovery::signFromWord(first))
         return signQuestion(*sign);
+    const QString value = QString::fromStdString(reason.substr(std::min(reason.size(), space + 1))).section(QLatin1Char(' '), 0, 0);
     if (first == "temperature")
-        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your temperature is %1 °C.")).arg(QString::fromStdString(reason.substr(space + 1, 4)));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your temperature is %1 °C.")).arg(QLocale().toString(value.toDouble(), 'f', 1));
     if (first == "pain")
-        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your pain is %1 of 10.")).arg(QString::fromStdString(reason.substr(space + 1)));
+        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your pain is %1 of 10.")).arg(digits(value.toInt()));
     if (first == "swelling")
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "One side is much more swollen than the other."));
     return QString::fromStdString(reason);
@@ -78,7 +81,7 @@ QString number(const triggers::Finding& finding, const char* name)
 QString reasonOf(const triggers::Finding& finding)
 {
     const QString what = symptomName(finding.stream.symptom);
-    const QString side = sideName(finding.stream.side);
+    const QString side = sideInSentence(finding.stream.side);
     using enum triggers::Trigger;
     switch (finding.trigger) {
     case level:

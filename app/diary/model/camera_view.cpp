@@ -14,14 +14,16 @@ void CameraView::setSink(QVideoSink* sink)
 {
     if (m_sink == sink)
         return;
+    if (m_sink)
+        m_sink->disconnect(this);
     m_sink = sink;
     m_session.setVideoSink(sink);
+    m_camera.setActive(sink != nullptr);  // never on without a picture of it on the page
     if (sink) {
         connect(sink, &QVideoSink::videoFrameChanged, this, [this](const QVideoFrame& frame) {
             if (m_board && ++m_frame % everyFrame == 0)
                 m_board->useFrame(frame.toImage());
         });
-        m_camera.start();
     }
     Q_EMIT sinkChanged();
 }

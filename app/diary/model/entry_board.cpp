@@ -230,22 +230,36 @@ void EntryBoard::setFahrenheit(bool fahrenheit)
     writeTemperature(m_temperature);
 }
 
+bool EntryBoard::readTemperature()
+{
+    m_entry.temperature.reset();
+    QString text = m_temperature.trimmed();
+    if (text.isEmpty())
+        return true;
+    bool number = false;
+    double degrees = QLocale().toDouble(text, &number);
+    if (!number)
+        degrees = QLocale::c().toDouble(text.replace(QLatin1Char(','), QLatin1Char('.')), &number);
+    const auto value = m_fahrenheit ? recovery::Temperature::fahrenheit(degrees) : recovery::Temperature::celsius(degrees);
+    if (number && value)
+        m_entry.temperature = *value;
+    return m_entry.temperature.has_value();
+}
+
+void EntryBoard::typeTemperature(const QString& text)
+{
+    m_temperature = text;
+    m_temperatureProblem.clear();
+    (void)readTemperature();
+    keep();
+}
+
 void EntryBoard::writeTemperature(const QString& text)
 {
     m_temperature = text;
     m_temperatureProblem.clear();
-    m_entry.temperature.reset();
-    if (!text.trimmed().isEmpty()) {
-        bool number = false;
-        double degrees = QLocale().toDouble(text.trimmed(), &number);
-        if (!number)
-            degrees = QLocale::c().toDouble(text.trimmed().replace(QLatin1Char(','), QLatin1Char('.')), &number);
-        const auto value = m_fahrenheit ? recovery::Temperature::fahrenheit(degrees) : recovery::Temperature::celsius(degrees);
-        if (number && value)
-            m_entry.temperature = *value;
-        else
-            m_temperatureProblem = m_fahrenheit ? tr("Please type a value from 86 to 113 °F.") : tr("Please type a value from 30 to 45 °C.");
-    }
+    if (!readTemperature())
+        m_temperatureProblem = m_fahrenheit ? tr("Please type a value from 86 to 113 °F.") : tr("Please type a value from 30 to 45 °C.");
     keep();
 }
 
@@ -263,6 +277,7 @@ void EntryBoard::writeNote(const QString& text)
 
 void EntryBoard::save()
 {
+    writeTemperature(m_temperature);
     if (!m_temperatureProblem.isEmpty())
         return;
     const auto stored = m_amends ? m_home.diary().amend(*m_amends, m_entry) : m_home.diary().record(m_entry);
@@ -279,7 +294,11 @@ void EntryBoard::save()
 
 void EntryBoard::discard()
 {
-    (void)m_home.diary().discardDraft();
+    if (const Done discarded = m_home.diary().discardDraft(); !discarded) {
+        m_problem = errorText(discarded.error());
+        Q_EMIT changed();
+        return;
+    }
     Q_EMIT left();
 }
 

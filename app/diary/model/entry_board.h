@@ -1,6 +1,7 @@
 #pragma once
 /// \file
-/// Writing an entry: one question at a time, every tap durable, nothing pre-filled.
+/// Writing an entry: one question at a time, every tap durable, nothing pre-filled. A correction
+/// becomes durable when it is saved; until then the entry stands as it was.
 
 #include "app/diary/model/home.h"
 
@@ -98,8 +99,12 @@ public:
     Q_INVOKABLE void askMore();
     Q_INVOKABLE void tick(int sign, bool present);
     Q_INVOKABLE void signsDone();
+    /// While typing: kept as far as it is a temperature, and not judged yet.
+    Q_INVOKABLE void typeTemperature(const QString& text);
+    /// Done typing: what is not a temperature is said.
     Q_INVOKABLE void writeTemperature(const QString& text);
     Q_INVOKABLE void writeNote(const QString& text);
+    /// Refused while the temperature is not one: it may be a fever.
     Q_INVOKABLE void save();
     Q_INVOKABLE void discard();
 
@@ -113,6 +118,7 @@ Q_SIGNALS:
 
 private:
     void keep();
+    bool readTemperature();
     recovery::Symptom symptom() const { return m_symptoms[m_place]; }
     int stepCount() const { return static_cast<int>(m_symptoms.size()) + 2; }
 

@@ -64,12 +64,16 @@ QList<EntryLine> HistoryBoard::entries() const
         if (view.history.amended())
             marks << tr("Corrected. The first version is kept.");
         QString warning;
+        auto most = recovery::Urgency::atReview;
         for (const triage::Finding& finding : view.findings)
-            if (finding.urgency <= recovery::Urgency::callNow && warning.isEmpty())
+            if (warning.isEmpty() || finding.urgency < most) {
+                most = finding.urgency;
                 warning = adviceFor(finding).title;
+            }
         lines << EntryLine{QString::fromStdString(bytes::toHex(entry.id.view())),
                            tr("%1, %2").arg(dayText(view.day), whenText(entry.at, now)),
                            scoresOf(entry), marks.join(QLatin1Char(' ')), QString::fromStdString(entry.note), warning,
+                           !warning.isEmpty() && most <= recovery::Urgency::callNow,
                            stateOf(view.state, now, m_home.zone())};
     }
     return lines;

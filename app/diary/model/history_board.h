@@ -16,11 +16,14 @@ struct EntryLine {
     Q_PROPERTY(QString scores MEMBER scores)  ///< one symptom a line
     Q_PROPERTY(QString marks MEMBER marks)    ///< "Written later. Corrected.", or empty
     Q_PROPERTY(QString note MEMBER note)
-    Q_PROPERTY(QString warning MEMBER warning)
+    Q_PROPERTY(QString warning MEMBER warning)  ///< the most urgent of what it raised, or empty
+    Q_PROPERTY(bool loud MEMBER loud)           ///< emergency or call now
     Q_PROPERTY(QString state MEMBER state)
 
 public:
-    QString key, title, scores, marks, note, warning, state;
+    QString key, title, scores, marks, note, warning;
+    bool loud = false;
+    QString state;
     bool operator==(const EntryLine&) const = default;
 };
 

@@ -8,6 +8,16 @@
 
 namespace ebbline::diaryapp {
 
+namespace {
+
+/// While joining nothing waits to be sent: without a network the board asks again.
+QString problemText(const Error& error)
+{
+    return error.reason == Reason::unreachable ? JoinBoard::tr("No network right now. The diary keeps trying.") : errorText(error);
+}
+
+}  // namespace
+
 JoinBoard::JoinBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
 {
     m_timer.setInterval(std::chrono::seconds(2));
@@ -76,7 +86,7 @@ void JoinBoard::begin(const std::string& code, const std::string& hub)
     m_courier = m_home.courierTo((tls ? "https://" : "http://") + m_joining->hub(), m_joining->hubKeyHash());
     if (!m_courier) {
         m_joining.reset();
-        return say(errorText({Reason::unreachable, {}}));
+        return say(tr("This device can not reach a clinic."));
     }
     m_stage = Stage::Waiting;
     m_timer.start();
@@ -115,7 +125,7 @@ void JoinBoard::follow()
     }
     default: break;
     }
-    say(m_joining->problem() ? errorText(*m_joining->problem()) : QString());
+    say(m_joining->problem() ? problemText(*m_joining->problem()) : QString());
     if (m_stage == Stage::Arriving)
         poll();
 }

@@ -134,7 +134,7 @@ QStringList TodayBoard::laterChoices() const
 {
     QStringList choices;
     for (const clock::Instant time : laterTimes())
-        choices << tr("At %1").arg(clockText(m_home.zone().moment(time)));
+        choices << tr("Later, %1").arg(clockText(m_home.zone().moment(time)));
     return choices;
 }
 
@@ -145,7 +145,7 @@ QList<charts::CurvePicture> TodayBoard::curves() const
         for (const auto symptom : {recovery::Symptom::swelling, recovery::Symptom::pain})
             for (const auto side : {recovery::Side::right, recovery::Side::left}) {
                 charts::CurvePicture picture = charts::pictureOf(m_home.diary().curve({symptom, side}));
-                picture.title = symptomName(symptom) + tr(", ") + sideName(side);
+                picture.title = tr("%1, %2").arg(symptomName(symptom), sideInSentence(side));
                 pictures << picture;
             }
     return pictures;

@@ -73,6 +73,18 @@ QString WarningBoard::clinicName() const
     return contacts ? QString::fromStdString(contacts->clinicName) : QString();
 }
 
+QStringList WarningBoard::emergencySigns() const
+{
+    return {tr("You can not breathe or swallow."), tr("Your neck or tongue swells fast."), tr("You faint."),
+            tr("You suddenly see less, or see double."), tr("Your face droops and an arm is weak.")};
+}
+
+QStringList WarningBoard::callSigns() const
+{
+    return {tr("You have a fever of 38 °C or more."), tr("Fluid like pus comes out."), tr("One side keeps swelling."),
+            tr("Pain comes back."), tr("Skin turns white, grey or cold.")};
+}
+
 QList<CallLine> WarningBoard::calls() const
 {
     QList<CallLine> lines;

@@ -32,10 +32,12 @@ class WarningBoard : public QObject {
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString doNow READ doNow NOTIFY changed FINAL)
     Q_PROPERTY(QString reason READ reason NOTIFY changed FINAL)
-    Q_PROPERTY(QString sentState READ sentState CONSTANT FINAL)
+    Q_PROPERTY(QString sentState READ sentState NOTIFY changed FINAL)
     /// Numbers in the order to try them: for an emergency the emergency number first.
     Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
     Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList emergencySigns READ emergencySigns NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList callSigns READ callSigns NOTIFY changed FINAL)  ///< for the clinic, the same day
 
 public:
     explicit WarningBoard(Home& home, QObject* parent = nullptr);
@@ -54,6 +56,8 @@ public:
     QString sentState() const;
     QList<CallLine> calls() const;
     QString clinicName() const;
+    QStringList emergencySigns() const;
+    QStringList callSigns() const;
 
     /// The patient has read it: recorded, and it no longer covers the day.
     Q_INVOKABLE void confirm();

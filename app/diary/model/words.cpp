@@ -69,6 +69,16 @@ QString sideName(recovery::Side side)
     return {};
 }
 
+QString sideInSentence(recovery::Side side)
+{
+    switch (side) {
+    case recovery::Side::left: return said(QT_TRANSLATE_NOOP("DiaryWords", "your left"));
+    case recovery::Side::right: return said(QT_TRANSLATE_NOOP("DiaryWords", "your right"));
+    case recovery::Side::none: break;
+    }
+    return {};
+}
+
 QString signQuestion(recovery::Sign sign)
 {
     using enum recovery::Sign;
@@ -82,7 +92,7 @@ QString signQuestion(recovery::Sign sign)
     case vision: return said(QT_TRANSLATE_NOOP("DiaryWords", "I suddenly see less, or I see double."));
     case fastSwelling: return said(QT_TRANSLATE_NOOP("DiaryWords", "One side keeps getting fuller by the hour."));
     case paleSkin: return said(QT_TRANSLATE_NOOP("DiaryWords", "Skin turned white, grey or like a net, is cold, or has blisters."));
-    case colourChange: return said(QT_TRANSLATE_NOOP("DiaryWords", "Near an entry point, the skin is redder, purpler, greyer or darker than the same place on the other side."));
+    case colourChange: return said(QT_TRANSLATE_NOOP("DiaryWords", "Near an entry point, the skin is more red, purple, grey or dark than on the other side."));
     case warmer: return said(QT_TRANSLATE_NOOP("DiaryWords", "It feels warmer to the back of my hand than the other side."));
     case firmer: return said(QT_TRANSLATE_NOOP("DiaryWords", "It is firm, shiny or tight."));
     case moreTender: return said(QT_TRANSLATE_NOOP("DiaryWords", "It is more sore to touch than yesterday."));

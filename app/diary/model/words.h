@@ -15,6 +15,7 @@ QString symptomQuestion(recovery::Symptom symptom);  ///< "How swollen is it?"
 QString lowestWord(recovery::Symptom symptom);       ///< "0: none"
 QString highestWord(recovery::Symptom symptom);      ///< "10: worst you can think of"
 QString sideName(recovery::Side side);               ///< "Your left"
+QString sideInSentence(recovery::Side side);         ///< "your left", inside a sentence
 
 /// A yes/no question in plain words; colour is always compared with the other side.
 QString signQuestion(recovery::Sign sign);

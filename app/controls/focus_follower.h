@@ -6,7 +6,7 @@
 #include <QQuickItem>
 #include <QtQml/qqmlregistration.h>
 
-namespace ebbline::deskapp {
+namespace ebbline::controls {
 
 class FocusFollower : public QQuickItem {
     Q_OBJECT
@@ -28,4 +28,4 @@ private:
     qreal m_margin = 16;
 };
 
-}  // namespace ebbline::deskapp
+}  // namespace ebbline::controls

@@ -1,10 +1,10 @@
-#include "app/desk/model/focus_follower.h"
+#include "app/controls/focus_follower.h"
 
 #include <QQuickWindow>
 
 #include <algorithm>
 
-namespace ebbline::deskapp {
+namespace ebbline::controls {
 
 FocusFollower::FocusFollower(QQuickItem* parent) : QQuickItem(parent)
 {
@@ -41,4 +41,4 @@ void FocusFollower::follow()
     }
 }
 
-}  // namespace ebbline::deskapp
+}  // namespace ebbline::controls

@@ -1,0 +1,68 @@
+#pragma once
+/// \file
+/// An invented patient with a phone, her clinic and its hub in one process, for tests of the diary.
+/// The clock stands still until told; the network is there until told.
+
+#include "app/diary/diary_program.h"
+#include "core/desk/desk.h"
+#include "core/mailbox/service.h"
+
+#include <QTemporaryDir>
+
+#include <memory>
+
+namespace ebbline::screens {
+
+class DemoPatient {
+public:
+    /// Day 0, the treatment done at 10:30, the clinic ready to link a phone.
+    DemoPatient();
+
+    static constexpr auto passphrase = "three calm herons wade";
+    static constexpr auto hub = "http://hub.example";
+
+    clock::ManualClock& clock() { return m_clock; }
+    const aftercare::Zone& zone() const { return m_zone; }
+    std::filesystem::path folder() const;
+
+    /// A program over the phone's folder: empty at first, locked once a diary was made.
+    std::unique_ptr<app::DiaryProgram> program(const QString& language);
+    /// The same, with the diary made, linked, and the care plan there.
+    std::unique_ptr<app::DiaryProgram> joined(const QString& language);
+
+    /// What the clinic does. Each throws std::runtime_error if it cannot.
+    QString showsCode();                    ///< the typed code of a new offer
+    void looks();                           ///< asks the hub about the offer
+    QString number() const;                 ///< six digits, once a phone has come
+    void confirms();                        ///< both read the same number
+    void sends();                           ///< syncs the desk
+    void opens();                           ///< syncs, opens what came, syncs
+    void writes(const std::string& text);   ///< a note, on its way to the phone
+
+    /// No request gets through while this holds.
+    void setOffline(bool offline) { m_offline = offline; }
+    bool isOffline() const { return m_offline; }
+    /// The clock goes to a local time of a day of recovery.
+    void goTo(int day, int hour, int minute = 0);
+
+    /// Writes an entry with the same points on both sides for the five questions always asked.
+    static void tell(app::DiaryProgram& program, int points);
+    /// Answers nothing but one sign, and saves.
+    static void tellSign(app::DiaryProgram& program, recovery::Sign sign);
+
+private:
+    std::unique_ptr<sync::Courier> courier();
+
+    QTemporaryDir m_folder;
+    clock::ManualClock m_clock;
+    aftercare::Zone m_zone;
+    bool m_offline = false;
+    std::unique_ptr<mailbox::MailStore> m_store;
+    std::unique_ptr<mailbox::Service> m_service;
+    std::unique_ptr<sync::Courier> m_deskCourier;
+    std::optional<desk::Desk> m_desk;
+    std::optional<desk::Inviting> m_inviting;
+    recovery::CourseId m_course;
+};
+
+}  // namespace ebbline::screens

@@ -1,0 +1,17 @@
+if(NOT TARGET ebbline_diary)
+    return()
+endif()
+add_library(demo_patient STATIC demo_patient.h demo_patient.cpp)
+target_link_libraries(demo_patient PUBLIC core::mailbox core::desk ebbline_diary ebbline_diaryplugin ebbline_chartsplugin
+    ebbline_controlsplugin ebbline_themeplugin ebbline_fonts)
+project_warnings(demo_patient)
+
+add_executable(diary_shots diary_shots.cpp diary_pages.h)
+target_link_libraries(diary_shots PRIVATE demo_patient screen_check)
+project_warnings(diary_shots)
+
+add_executable(diary_screens_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp diary_screens_test.cpp diary_pages.h)
+target_link_libraries(diary_screens_test PRIVATE demo_patient screen_check Catch2::Catch2)
+project_warnings(diary_screens_test)
+catch_discover_tests(diary_screens_test TEST_PREFIX "diary screens: "
+    PROPERTIES LABELS screens ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software" TIMEOUT 600)

@@ -1,0 +1,192 @@
+#pragma once
+/// \file
+/// Every page and state of the diary in the order of a course, for checks and pictures alike. They
+/// build on each other: show all of them, in order, over one DemoPatient.
+
+#include "tests/screens/demo_patient.h"
+
+#include <functional>
+
+namespace ebbline::screens {
+
+struct DiaryPage {
+    QString name;
+    std::function<void(app::DiaryProgram&, DemoPatient&)> show;
+};
+
+/// From the first start to the care plan on the phone.
+inline QList<DiaryPage> doorPages()
+{
+    const auto passphrase = QString::fromLatin1(DemoPatient::passphrase);
+    const auto hub = QString::fromLatin1(DemoPatient::hub);
+    return {
+        {QStringLiteral("lock_fresh"), [](auto&, auto&) {}},
+        {QStringLiteral("lock_short"), [](auto& program, auto&) { program.locking()->create(QStringLiteral("short"), {}); }},
+        {QStringLiteral("lock_unequal"), [passphrase](auto& program, auto&) {
+             program.locking()->create(passphrase, QStringLiteral("three calm swans"));
+         }},
+        {QStringLiteral("call_before_joining"), [](auto& program, auto&) { program.openCall(); }},
+        {QStringLiteral("join"), [passphrase](auto& program, auto&) { program.locking()->create(passphrase, passphrase); }},
+        {QStringLiteral("join_malformed"), [hub](auto& program, auto&) {
+             program.joining()->useText(QStringLiteral("ABCD"), hub);
+         }},
+        {QStringLiteral("join_no_address"), [](auto& program, auto& patient) {
+             program.joining()->useText(patient.showsCode(), {});
+         }},
+        {QStringLiteral("join_waiting"), [hub](auto& program, auto& patient) {
+             program.joining()->useText(patient.showsCode(), hub);
+         }},
+        {QStringLiteral("join_offline"), [](auto& program, auto& patient) {
+             patient.setOffline(true);
+             program.joining()->poll();
+         }},
+        {QStringLiteral("join_compare"), [](auto& program, auto& patient) {
+             patient.setOffline(false);
+             program.joining()->poll();
+             patient.looks();
+             program.joining()->poll();
+         }},
+        {QStringLiteral("join_arriving"), [](auto& program, auto& patient) {
+             patient.confirms();
+             program.joining()->poll();
+         }},
+        {QStringLiteral("today_empty"), [](auto& program, auto& patient) {
+             patient.sends();
+             program.joining()->poll();
+         }},
+    };
+}
+
+/// From day 0 to the follow-up, and the locked diary at the end.
+inline QList<DiaryPage> coursePages()
+{
+    using recovery::Sign;
+    const auto tick = [](app::DiaryProgram& program, std::initializer_list<Sign> signs) {
+        program.openEntry();
+        while (program.entry()->step() == diaryapp::EntryBoard::Step::Score)
+            program.entry()->next();
+        for (const Sign sign : signs)
+            program.entry()->tick(static_cast<int>(sign), true);
+    };
+    const auto finish = [](app::DiaryProgram& program) {
+        program.entry()->signsDone();
+        program.entry()->save();
+    };
+    return {
+        {QStringLiteral("history_empty"), [](auto& program, auto&) { program.openHistory(); }},
+        {QStringLiteral("notes_empty"), [](auto& program, auto&) { program.openNotes(); }},
+        {QStringLiteral("call"), [](auto& program, auto&) { program.openCall(); }},
+        {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
+        {QStringLiteral("today_due"), [](auto& program, auto& patient) {
+             patient.goTo(0, 19, 40);
+             program.openToday();
+         }},
+        {QStringLiteral("entry_first"), [](auto& program, auto&) { program.openEntry(); }},
+        {QStringLiteral("entry_answered"), [](auto& program, auto&) {
+             program.entry()->answer(1, 4);
+             program.entry()->answer(2, 3);
+         }},
+        {QStringLiteral("entry_signs"), [](auto& program, auto&) {
+             while (program.entry()->step() == diaryapp::EntryBoard::Step::Score)
+                 program.entry()->next();
+         }},
+        {QStringLiteral("entry_signs_ticked"), [](auto& program, auto&) {
+             program.entry()->tick(static_cast<int>(Sign::threadLump), true);
+         }},
+        {QStringLiteral("entry_rest"), [](auto& program, auto&) { program.entry()->signsDone(); }},
+        {QStringLiteral("entry_rest_problem"), [](auto& program, auto&) {
+             program.entry()->writeTemperature(QStringLiteral("12"));
+             program.entry()->writeNote(QStringLiteral("Slept on my back. Chewing feels odd on the left."));
+         }},
+        {QStringLiteral("entry_more"), [](auto& program, auto&) {
+             program.entry()->writeTemperature(QStringLiteral("37"));
+             program.entry()->askMore();
+         }},
+        {QStringLiteral("today_saved"), [](auto& program, auto&) {
+             program.entry()->next();
+             program.entry()->next();
+             program.entry()->signsDone();
+             program.entry()->save();
+         }},
+        {QStringLiteral("warning_call_now"), [tick, finish](auto& program, auto& patient) {
+             program.dismissNotice();
+             patient.setOffline(true);
+             patient.goTo(1, 8, 10);
+             tick(program, {Sign::fastSwelling});
+             finish(program);
+         }},
+        {QStringLiteral("warning_emergency"), [tick, finish](auto& program, auto& patient) {
+             program.warning()->confirm();
+             patient.goTo(1, 9, 0);
+             tick(program, {Sign::breathing, Sign::neckSwelling});
+             finish(program);
+         }},
+        {QStringLiteral("warning_everything"), [finish](auto& program, auto& patient) {
+             program.warning()->confirm();
+             patient.goTo(1, 9, 30);
+             program.openEntry();
+             program.entry()->answer(1, 10);
+             program.entry()->answer(2, 2);
+             while (program.entry()->step() == diaryapp::EntryBoard::Step::Score)
+                 program.entry()->next();
+             for (const auto sign : recovery::allSigns)
+                 program.entry()->tick(static_cast<int>(sign), true);
+             program.entry()->writeTemperature(QStringLiteral("39"));
+             finish(program);
+         }},
+        {QStringLiteral("today_offline"), [](auto& program, auto& patient) {
+             program.warning()->confirm();
+             for (int day = 2; day <= 4; ++day) {
+                 patient.goTo(day, 20);
+                 DemoPatient::tell(program, 5 - day);
+             }
+             program.dismissNotice();
+             program.openToday();
+         }},
+        {QStringLiteral("today_later"), [](auto& program, auto& patient) {
+             patient.setOffline(false);
+             program.syncNow();
+             patient.opens();
+             patient.writes("Please take your temperature this evening and write it down.");
+             program.syncNow();
+             patient.goTo(5, 20);
+             DemoPatient::tell(program, 2);
+             program.dismissNotice();
+             patient.goTo(6, 9);
+             program.openToday();
+         }},
+        {QStringLiteral("notes"), [](auto& program, auto&) {
+             program.openNotes();
+             program.history()->writeNote(QStringLiteral("I will. It was fine last night."));
+         }},
+        {QStringLiteral("history"), [](auto& program, auto& patient) {
+             patient.setOffline(true);
+             program.openHistory();
+         }},
+        {QStringLiteral("entry_amending"), [](auto& program, auto&) {
+             program.amend(program.history()->entries().first().key);
+         }},
+        {QStringLiteral("history_amended"), [](auto& program, auto&) {
+             program.entry()->answer(1, 1);
+             program.entry()->save();
+             program.dismissNotice();
+             program.openHistory();
+         }},
+        {QStringLiteral("today_last_day"), [](auto& program, auto& patient) {
+             patient.goTo(20, 9);
+             program.openToday();
+         }},
+        {QStringLiteral("locked"), [](auto& program, auto&) { program.lock(); }},
+        {QStringLiteral("locked_wrong"), [](auto& program, auto&) {
+             program.locking()->unlock(QStringLiteral("four calm herons wade"));
+         }},
+        {QStringLiteral("call_locked"), [](auto& program, auto&) { program.openCall(); }},
+    };
+}
+
+inline QList<DiaryPage> diaryPages()
+{
+    return doorPages() + coursePages();
+}
+
+}  // namespace ebbline::screens
