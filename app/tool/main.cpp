@@ -13,6 +13,7 @@ int main(int argc, char** argv)
     tool::addCalibrate(app, run);
     tool::addAssess(app, run);
     tool::addRehearse(app, run);
+    tool::addStats(app, run);
 #ifdef EBBLINE_WITH_STORY
     tool::addStory(app, run);
 #endif

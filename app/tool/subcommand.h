@@ -20,6 +20,7 @@ void addAssess(CLI::App& app, std::function<int()>& run);
 void addCalibrate(CLI::App& app, std::function<int()>& run);
 void addRehearse(CLI::App& app, std::function<int()>& run);
 void addSimulate(CLI::App& app, std::function<int()>& run);
+void addStats(CLI::App& app, std::function<int()>& run);
 void addStory(CLI::App& app, std::function<int()>& run);
 
 }  // namespace ebbline::tool
