@@ -82,6 +82,8 @@ int main(int argc, char* argv[])
                                             : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/vault");
     const clock::SystemClock clock;
     QDir().mkpath(QFileInfo(folder).absolutePath());
+    // Measured once, where a vault is about to be made.
+    const auto cost = vault::Vault::exists(folder.toStdString()) ? crypto::StretchCost{} : vault::calibratedCost(clock);
     app::DeskProgram program({.folder = folder.toStdString(),
                               .clock = clock,
                               .zone = *zone,
@@ -90,6 +92,7 @@ int main(int argc, char* argv[])
                                       return std::make_unique<courier::QtCourier>(QString::fromStdString(clinicHub.address()),
                                                                                   clinicHub.keyHash);
                                   },
+                              .cost = cost,
                               .language = parser.value(language),
                               .syncEvery = std::chrono::seconds(30),
                               .locksWhenIdle = true});
@@ -100,7 +103,7 @@ int main(int argc, char* argv[])
         }
         const bytes::View raw(reinterpret_cast<const std::uint8_t*>(words->constData()), static_cast<std::size_t>(words->size()));
         const auto opened = program.workplace().vaultExists() ? program.workplace().unlock(raw)
-                                                              : program.workplace().create(raw, crypto::StretchCost{});
+                                                              : program.workplace().create(raw, cost);
         words->fill('\0');
         if (!opened) {
             return complain(QStringLiteral("the vault cannot be opened"));

@@ -47,6 +47,8 @@ int main(int argc, char** argv)
     }
     const clock::SystemClock clock;
     QDir().mkpath(QFileInfo(options.value(vault)).absolutePath());
+    // Measured once, where a vault is about to be made.
+    const bool first = !patient::Diary::exists(options.value(vault).toStdString());
     app::DiaryProgram program({.folder = options.value(vault).toStdString(),
                                .clock = clock,
                                .zone = *zone,
@@ -54,7 +56,7 @@ int main(int argc, char** argv)
                                    [](const std::string& base, const bytes::Array<32>& key) {
                                        return std::make_unique<courier::QtCourier>(QString::fromStdString(base), key);
                                    },
-                               .cost = {},
+                               .cost = first ? vault::calibratedCost(clock) : crypto::StretchCost{},
                                .language = options.value(language),
                                .syncEvery = std::chrono::seconds(60)});
     if (options.isSet(passphrase)) {

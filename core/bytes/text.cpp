@@ -102,6 +102,30 @@ Result<Bytes> fromBase32(std::string_view text)
     return out;
 }
 
+std::string inGroups(std::string_view letters)
+{
+    std::string grouped;
+    for (std::size_t i = 0; i < letters.size(); ++i) {
+        if (i > 0 && i % 4 == 0)
+            grouped.push_back('-');
+        grouped.push_back(letters[i]);
+    }
+    return grouped;
+}
+
+std::string fromTyped(std::string_view text, std::size_t atMost)
+{
+    std::string letters;
+    for (const char c : text) {
+        if (c == ' ' || c == '-' || c == '\t' || c == '\n' || c == '\r')
+            continue;
+        letters.push_back(c == '0' ? 'O' : c == '1' ? 'I' : c == '8' ? 'B' : c);
+        if (letters.size() > atMost)
+            break;
+    }
+    return letters;
+}
+
 std::uint16_t crc16(View input)
 {
     std::uint16_t crc = 0xffff;

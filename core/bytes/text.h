@@ -24,6 +24,13 @@ std::string toBase32(View input);
 ///          encoder would leave.
 Result<Bytes> fromBase32(std::string_view text);
 
+/// Groups of four characters with dashes between, for paper and for reading aloud.
+std::string inGroups(std::string_view letters);
+
+/// What a person typed of a base32 code: spaces and dashes left out, and 0, 1 and 8, which base32
+/// never has, taken for O, I and B. Reads at most `atMost` + 1 characters of it.
+std::string fromTyped(std::string_view text, std::size_t atMost);
+
 /// CRC-16/CCITT-FALSE (polynomial 0x1021, start 0xffff): "123456789" gives 0x29b1.
 std::uint16_t crc16(View input);
 

@@ -4,7 +4,10 @@
 /// Instant (UTC, milliseconds), Moment (an Instant as somebody's wall clock showed it) and
 /// LocalDay (a calendar day on that wall clock).
 
+#include <algorithm>
+#include <array>
 #include <chrono>
+#include <cstdint>
 #include <string>
 
 namespace ebbline::clock {
@@ -48,32 +51,71 @@ inline int dayOfRecovery(const Moment& treated, const Moment& entered)
     return static_cast<int>((entered.day() - treated.day()).count());
 }
 
-/// Where "now" comes from. Nothing in core reads the time in any other way.
+/// A count that only goes forward, and the name of the run that it counts in. Nobody can set it,
+/// so a wait measured by it cannot be shortened by setting the wall clock.
+struct Uptime {
+    std::array<std::uint8_t, 16> run{};    ///< random; differs for each run
+    std::chrono::milliseconds elapsed{0};  ///< since the run began, time asleep included
+    /// True: a run is one boot of the machine, so whatever happened in another run happened before
+    /// this one began. False: a run is one start of the program, and says nothing about others.
+    bool wholeBoot = false;
+};
+
+/// Both clocks, read together.
+struct Readings {
+    Instant wall{};
+    Uptime uptime;
+};
+
+/// Where the time comes from. Nothing in core reads it in any other way.
 class Clock {
 public:
     virtual ~Clock() = default;
     virtual Instant now() const = 0;
+    virtual Uptime uptime() const = 0;
+    Readings readings() const { return {now(), uptime()}; }
 };
 
-/// The machine's clock.
+/// The machine's clocks: the wall clock, and the time since boot where the machine names its boot
+/// (Linux); elsewhere the time since this object was made.
 class SystemClock final : public Clock {
 public:
-    Instant now() const override
-    {
-        return std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
-    }
+    SystemClock();
+    Instant now() const override;
+    Uptime uptime() const override;
+
+private:
+    std::array<std::uint8_t, 16> m_run{};
+    bool m_wholeBoot = false;
+    std::chrono::milliseconds m_began{0};
 };
 
 /// A clock that stands still until told: tests, the story, the simulator.
 class ManualClock final : public Clock {
 public:
-    explicit ManualClock(Instant start) : m_now(start) {}
+    explicit ManualClock(Instant start) : m_now(start) { m_uptime.wholeBoot = true; }
     Instant now() const override { return m_now; }
-    void set(Instant now) { m_now = now; }
-    void advance(std::chrono::milliseconds by) { m_now += by; }
+    Uptime uptime() const override { return m_uptime; }
+
+    /// Time passes until `now`; a moment before the present one only turns the wall clock back.
+    void set(Instant now)
+    {
+        m_uptime.elapsed += std::max(now - m_now, std::chrono::milliseconds{0});
+        m_now = now;
+    }
+    void advance(std::chrono::milliseconds by) { set(m_now + by); }
+    /// Somebody sets the wall clock; no time passes.
+    void turnWall(Instant now) { m_now = now; }
+    /// The machine starts again, or only the program where `wholeBoot` is false; no time passes.
+    void restart(bool wholeBoot = true)
+    {
+        m_uptime = {.run = m_uptime.run, .elapsed = {}, .wholeBoot = wholeBoot};
+        m_uptime.run[0] = static_cast<std::uint8_t>(m_uptime.run[0] + 1);
+    }
 
 private:
     Instant m_now;
+    Uptime m_uptime;
 };
 
 }  // namespace ebbline::clock

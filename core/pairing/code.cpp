@@ -81,25 +81,12 @@ std::string toText(const TypedCode& code)
 {
     const bytes::Bytes body = bytes::Writer().raw(code.locator).raw(code.secret).bytes();
     const std::string letters = bytes::toBase32(bytes::Writer().raw(body).u16(bytes::crc16(body)).bytes());
-    std::string grouped;
-    for (std::size_t i = 0; i < letters.size(); ++i) {
-        if (i > 0 && i % 4 == 0)
-            grouped.push_back('-');
-        grouped.push_back(letters[i]);
-    }
-    return grouped;
+    return bytes::inGroups(letters);
 }
 
 Result<TypedCode> typedCodeFromText(std::string_view text)
 {
-    std::string letters;
-    for (const char c : text) {
-        if (c == ' ' || c == '-' || c == '\t' || c == '\n' || c == '\r')
-            continue;
-        letters.push_back(c == '0' ? 'O' : c == '1' ? 'I' : c == '8' ? 'B' : c);
-        if (letters.size() > 24)
-            break;
-    }
+    const std::string letters = bytes::fromTyped(text, 24);
     if (letters.size() != 24)
         return fail(Reason::malformed, "typed code: want 24 letters and digits");
     const Result<bytes::Bytes> decoded = bytes::fromBase32(letters);

@@ -112,28 +112,53 @@ Result<std::pair<KeySlots, crypto::Secret>> KeySlots::create(SlotKind kind, byte
     return std::pair{std::move(slots), std::move(dataKey)};
 }
 
-Result<KeySlots> KeySlots::load(const std::filesystem::path& folder)
+Result<std::vector<KeySlots>> KeySlots::generations(const std::filesystem::path& folder)
 {
-    const auto read = [&](const char* name) -> Result<KeySlots> {
-        const Result<bytes::Bytes> contents = readWhole(folder / name, slotSize * slotCount);
-        if (!contents)
-            return fail(contents.error());
-        return decode(*contents);
-    };
-    Result<KeySlots> newest = read(newestFile);
-    if (newest)
-        return newest;
-    Result<KeySlots> previous = read(previousFile);
-    return previous ? std::move(previous) : std::move(newest);
+    std::vector<KeySlots> found;
+    std::optional<Error> problem;
+    for (const char* name : {newestFile, previousFile}) {
+        const Result<bytes::Bytes> contents = readWhole(folder / name, fileSize);
+        Result<KeySlots> slots = contents ? decode(*contents) : fail(contents.error());
+        if (slots && (found.empty() || found.front().encode() != slots->encode()))
+            found.push_back(std::move(*slots));
+        else if (!slots && (!problem || problem->reason == Reason::notFound))
+            problem = slots.error();
+    }
+    if (found.empty())
+        return fail(problem->reason == Reason::tooLarge ? Error{Reason::damaged, "key slots: wrong length"} : *problem);
+    return found;
+}
+
+bool KeySlots::isWhole(const std::filesystem::path& folder)
+{
+    for (const char* name : {newestFile, previousFile}) {
+        const Result<bytes::Bytes> contents = readWhole(folder / name, fileSize);
+        const Result<KeySlots> slots = contents ? decode(*contents) : fail(contents.error());
+        if (!slots || !slots->isSound())
+            return false;
+    }
+    return true;
 }
 
 Done KeySlots::save(const std::filesystem::path& folder) const
 {
-    const Result<bytes::Bytes> old = readWhole(folder / newestFile, slotSize * slotCount);
-    if (old && decode(*old))
-        if (const Done kept = writeDurably(folder / previousFile, *old); !kept)
-            return kept;
+    const Result<bytes::Bytes> old = readWhole(folder / newestFile, fileSize);
+    const Result<KeySlots> kept = old ? decode(*old) : fail(old.error());
+    // Never a damaged generation over a good one.
+    if (kept && kept->isSound())
+        if (const Done moved = writeDurably(folder / previousFile, *old); !moved)
+            return moved;
     return writeDurably(folder / newestFile, encode());
+}
+
+Done KeySlots::saveAndForget(const std::filesystem::path& folder) const
+{
+    if (const Done saved = save(folder); !saved)
+        return saved;
+    const Result<bytes::Bytes> stored = readWhole(folder / newestFile, fileSize);
+    if (!stored || *stored != encode())
+        return fail(Reason::storageFailed, "key slots: the file does not read back as it was written");
+    return writeDurably(folder / previousFile, *stored);
 }
 
 Result<crypto::Secret> KeySlots::unlock(SlotKind kind, bytes::View secret, bytes::View keystoreSecret) const
@@ -158,7 +183,8 @@ Result<crypto::Secret> KeySlots::unlock(SlotKind kind, bytes::View secret, bytes
             continue;
         }
         if (!crypto::equal(commitment(*wrapping), slot->commit)) {
-            answer = {Reason::wrongKey, "key slot: the secret does not open it"};
+            answer = m_sound ? Error{Reason::wrongKey, "key slot: the secret does not open it"}
+                             : Error{Reason::damaged, "key slots: the file is damaged, the secret does not open it"};
             continue;
         }
         Result<bytes::Bytes> dataKey =
@@ -205,14 +231,19 @@ bytes::Bytes KeySlots::encode() const
     bytes::Writer out;
     for (const auto& stored : m_slots)
         out.raw(stored ? *stored : bytes::Array<slotSize>{});
-    return std::move(out).bytes();
+    bytes::Array<16> check = crypto::hash128(out.bytes());
+    // What was read as damaged is never passed on as sound.
+    if (!m_sound)
+        check[0] = static_cast<std::uint8_t>(check[0] ^ 1);
+    return out.raw(check).bytes();
 }
 
 Result<KeySlots> KeySlots::decode(bytes::View input)
 {
-    if (input.size() != slotSize * slotCount)
+    if (input.size() != fileSize)
         return fail(Reason::damaged, "key slots: wrong length");
     KeySlots slots;
+    slots.m_sound = crypto::equal(crypto::hash128(input.first(slotSize * slotCount)), input.last(16));
     std::size_t readable = 0;
     for (std::size_t i = 0; i < slotCount; ++i) {
         bytes::Array<slotSize> stored;

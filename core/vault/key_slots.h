@@ -4,11 +4,11 @@
 /// Layout to the byte: docs/formats/vault.md. A commitment tag in each slot tells a wrong
 /// passphrase (Reason::wrongKey) from a damaged file (Reason::damaged).
 
-#include "core/clock/instant.h"
 #include "core/crypto/crypto.h"
 
 #include <filesystem>
 #include <optional>
+#include <vector>
 
 namespace ebbline::vault {
 
@@ -19,21 +19,33 @@ class KeySlots {
 public:
     static constexpr std::size_t slotSize = 120;
     static constexpr std::size_t slotCount = 4;
+    static constexpr std::size_t fileSize = slotSize * slotCount + 16;
 
     /// A fresh data key with one slot. `keystoreSecret`: 32 bytes or empty.
     static Result<std::pair<KeySlots, crypto::Secret>> create(SlotKind kind, bytes::View secret,
                                                               const crypto::StretchCost& cost,
                                                               bytes::View keystoreSecret = {});
 
-    /// \returns Reason::notFound, Reason::malformed, Reason::storageFailed. A damaged newest
-    ///          generation falls back to the one before.
-    static Result<KeySlots> load(const std::filesystem::path& folder);
+    /// What can be read of both generations, newest first; one of them if they are the same.
+    /// \returns Reason::notFound if there is no key file, Reason::damaged if no slot of either can be
+    ///          read, Reason::storageFailed.
+    static Result<std::vector<KeySlots>> generations(const std::filesystem::path& folder);
+
+    /// True if both generations are there and undamaged.
+    static bool isWhole(const std::filesystem::path& folder);
+
+    /// True if the file's checksum holds. Of a damaged file the slots that can be read still work.
+    bool isSound() const { return m_sound; }
 
     /// Written to a temporary file, synced, renamed, folder synced; the previous generation is kept.
     Done save(const std::filesystem::path& folder) const;
 
-    /// Tries every slot of the kind. \returns the data key; Reason::wrongKey, Reason::damaged,
-    /// Reason::notFound if there is no such slot.
+    /// As save(); once the new generation has been read back, it replaces the previous one too, so
+    /// that a way in that was given up opens neither. A crash on the way leaves the old or the new.
+    Done saveAndForget(const std::filesystem::path& folder) const;
+
+    /// \returns the data key; Reason::wrongKey only if the file is undamaged, else Reason::damaged;
+    ///          Reason::notFound if there is no slot of the kind.
     Result<crypto::Secret> unlock(SlotKind kind, bytes::View secret, bytes::View keystoreSecret = {}) const;
 
     /// Wraps the same data key for another way in, replacing a slot of that kind.
@@ -49,24 +61,7 @@ public:
 private:
     KeySlots() = default;
     std::array<std::optional<bytes::Array<slotSize>>, slotCount> m_slots{};
-};
-
-/// Waiting times after wrong attempts, kept in a file of its own so that they survive a restart;
-/// turning the clock back never shortens them. Five attempts are free, then
-/// 30 s, 1, 2, 5, 15 minutes, then an hour each.
-class AttemptGuard {
-public:
-    explicit AttemptGuard(std::filesystem::path folder) : m_folder(std::move(folder)) {}
-    /// Counts an attempt, durably, before it is made. \returns Reason::tooSoon with the seconds
-    /// left in the detail.
-    Done begin(clock::Instant now);
-    /// After a success.
-    Done clear();
-    /// Seconds until the next attempt, 0 if free.
-    std::int64_t secondsLeft(clock::Instant now) const;
-
-private:
-    std::filesystem::path m_folder;
+    bool m_sound = true;
 };
 
 }  // namespace ebbline::vault

@@ -81,7 +81,7 @@ Result<Vault> Vault::create(const std::filesystem::path& folder, Owner owner, by
     if (!stored)
         return fail(stored.error());
     // Last, so that a crash before this line leaves no vault that nobody can open.
-    if (const Done saved = slots->first.save(folder); !saved)
+    if (const Done saved = slots->first.saveAndForget(folder); !saved)
         return fail(saved.error());
     if (const Done loaded = inside->load(); !loaded)
         return fail(loaded.error());
@@ -90,17 +90,14 @@ Result<Vault> Vault::create(const std::filesystem::path& folder, Owner owner, by
 
 Result<Vault> Vault::unlock(const std::filesystem::path& folder, bytes::View passphrase, const clock::Clock& clock)
 {
-    const Result<KeySlots> slots = KeySlots::load(folder);
-    if (!slots)
-        return fail(slots.error());
-    AttemptGuard guard(folder);
-    if (const Done allowed = guard.begin(clock.now()); !allowed)
-        return fail(allowed.error());
-    const SlotKind kind = slots->has(SlotKind::desk) ? SlotKind::desk : SlotKind::passphrase;
-    const Result<crypto::Secret> dataKey = slots->unlock(kind, passphrase);
+    return unlock(folder, Offered::passphrase(passphrase), clock);
+}
+
+Result<Vault> Vault::unlock(const std::filesystem::path& folder, const Offered& offered, const clock::Clock& clock)
+{
+    const Result<crypto::Secret> dataKey = openDataKey(folder, offered, clock.readings());
     if (!dataKey)
         return fail(dataKey.error());
-    (void)guard.clear();
     auto database = openDatabase(folder, *dataKey);
     if (!database)
         return fail(database.error());

@@ -8,7 +8,8 @@
 
 #include "core/journal/state.h"
 #include "core/store/database.h"
-#include "core/vault/key_slots.h"
+#include "core/vault/attempt_guard.h"
+#include "core/vault/ways_in.h"
 
 namespace ebbline::vault {
 
@@ -59,6 +60,8 @@ public:
     /// \returns Reason::wrongKey, Reason::damaged, Reason::notFound, Reason::tooSoon.
     static Result<Vault> unlock(const std::filesystem::path& folder, bytes::View passphrase,
                                 const clock::Clock& clock);
+    /// With passphrase or recovery code; afterwards changePassphrase() sets a new one.
+    static Result<Vault> unlock(const std::filesystem::path& folder, const Offered& offered, const clock::Clock& clock);
 
     static bool exists(const std::filesystem::path& folder);
 

@@ -1,0 +1,131 @@
+#include "core/vault/ways_in.h"
+
+#include "core/vault/attempt_guard.h"
+
+#include <algorithm>
+
+namespace ebbline::vault {
+
+namespace {
+
+struct Opened {
+    KeySlots slots;
+    crypto::Secret dataKey;
+};
+
+SlotKind kindOf(const KeySlots& slots, const Offered& offered)
+{
+    if (offered.kind == Offered::Kind::recoveryCode)
+        return SlotKind::recoveryCode;
+    return slots.has(SlotKind::desk) ? SlotKind::desk : SlotKind::passphrase;
+}
+
+/// Asks the undamaged generations first, the newest of them foremost.
+Result<Opened> ask(const std::filesystem::path& folder, const Offered& offered)
+{
+    auto generations = KeySlots::generations(folder);
+    if (!generations)
+        return fail(generations.error());
+    std::ranges::stable_partition(*generations, &KeySlots::isSound);
+    std::optional<Error> answer;
+    for (KeySlots& slots : *generations) {
+        Result<crypto::Secret> dataKey = slots.unlock(kindOf(slots, offered), offered.secret);
+        if (dataKey)
+            return Opened{std::move(slots), std::move(*dataKey)};
+        if (!answer)
+            answer = dataKey.error();
+    }
+    return fail(answer.value_or(Error{Reason::damaged, "key slots: none can be read"}));
+}
+
+Result<Opened> open(const std::filesystem::path& folder, const Offered& offered, const clock::Readings& now)
+{
+    // First whether there is a vault at all: an attempt on nothing is none.
+    if (const auto generations = KeySlots::generations(folder); !generations)
+        return fail(generations.error());
+    AttemptGuard guard(folder);
+    if (const Done allowed = guard.begin(now); !allowed)
+        return fail(allowed.error());
+    Result<Opened> opened = ask(folder, offered);
+    if (!opened)
+        return opened;
+    (void)guard.clear();
+    // Mending is a kindness: the vault opens without it. What is damaged itself mends nothing.
+    if (opened->slots.isSound() && !KeySlots::isWhole(folder))
+        (void)opened->slots.saveAndForget(folder);
+    return opened;
+}
+
+Done replace(Opened& opened, SlotKind kind, bytes::View secret, const crypto::StretchCost& cost,
+             const std::filesystem::path& folder)
+{
+    if (const Done put = opened.slots.put(opened.dataKey, kind, secret, cost); !put)
+        return put;
+    return opened.slots.saveAndForget(folder);
+}
+
+}  // namespace
+
+Result<crypto::Secret> openDataKey(const std::filesystem::path& folder, const Offered& offered,
+                                   const clock::Readings& now)
+{
+    Result<Opened> opened = open(folder, offered, now);
+    if (!opened)
+        return fail(opened.error());
+    return std::move(opened->dataKey);
+}
+
+Result<RecoveryCode> renewRecoveryCode(const std::filesystem::path& folder, const Offered& offered,
+                                       const crypto::StretchCost& cost, const clock::Readings& now)
+{
+    Result<Opened> opened = open(folder, offered, now);
+    if (!opened)
+        return fail(opened.error());
+    RecoveryCode code = RecoveryCode::random();
+    if (const Done put = replace(*opened, SlotKind::recoveryCode, code.view(), cost, folder); !put)
+        return fail(put.error());
+    return code;
+}
+
+Done changePassphrase(const std::filesystem::path& folder, const Offered& offered, bytes::View newPassphrase,
+                      const crypto::StretchCost& cost, const clock::Readings& now)
+{
+    Result<Opened> opened = open(folder, offered, now);
+    if (!opened)
+        return fail(opened.error());
+    return replace(*opened, kindOf(opened->slots, Offered::passphrase(newPassphrase)), newPassphrase, cost, folder);
+}
+
+bool hasRecoveryCode(const std::filesystem::path& folder)
+{
+    const auto generations = KeySlots::generations(folder);
+    return generations && generations->front().has(SlotKind::recoveryCode);
+}
+
+crypto::StretchCost calibratedCost(
+    const std::function<std::optional<std::chrono::milliseconds>(const crypto::StretchCost&)>& measure)
+{
+    constexpr std::array<crypto::StretchCost, 4> ladder{
+        {{3, 128 * 1024}, {3, 192 * 1024}, {3, 256 * 1024}, {4, 256 * 1024}}};
+    constexpr std::chrono::milliseconds longest{700};
+    crypto::StretchCost best = crypto::stretchFloor;
+    for (const crypto::StretchCost& cost : ladder) {
+        const auto took = measure(cost);
+        if (!took || *took > longest)
+            break;
+        best = cost;
+    }
+    return best;
+}
+
+crypto::StretchCost calibratedCost(const clock::Clock& clock)
+{
+    return calibratedCost([&](const crypto::StretchCost& cost) -> std::optional<std::chrono::milliseconds> {
+        const auto began = clock.uptime().elapsed;
+        if (!crypto::stretchPassphrase(bytes::viewOf("how long does this take"), {}, cost))
+            return std::nullopt;
+        return clock.uptime().elapsed - began;
+    });
+}
+
+}  // namespace ebbline::vault

@@ -1,0 +1,53 @@
+#pragma once
+/// \file
+/// The ways into a vault and how they change: passphrase and printed recovery code. Every change asks
+/// for one of them again, so that a vault left open does not give itself away; every attempt counts
+/// with the AttemptGuard. A way that was replaced opens nothing afterwards, in either generation of
+/// the key file.
+
+#include "core/clock/instant.h"
+#include "core/vault/key_slots.h"
+#include "core/vault/recovery_code.h"
+
+#include <functional>
+
+namespace ebbline::vault {
+
+/// What somebody offers to open a vault with. Holds no copy: the bytes must outlive it.
+struct Offered {
+    enum class Kind : std::uint8_t { passphrase, recoveryCode } kind = Kind::passphrase;
+    bytes::View secret;
+
+    static Offered passphrase(bytes::View words) { return {Kind::passphrase, words}; }
+    static Offered recoveryCode(const RecoveryCode& code) { return {Kind::recoveryCode, code.view()}; }
+};
+
+/// Opens the data key. Both generations of the key file are asked; a damaged newest one is mended
+/// from the one before, if that opens.
+/// \returns Reason::wrongKey if an undamaged file says so, Reason::damaged, Reason::notFound if there is no
+///          key file or no such way in, Reason::tooSoon.
+Result<crypto::Secret> openDataKey(const std::filesystem::path& folder, const Offered& offered,
+                                   const clock::Readings& now);
+
+/// A fresh recovery code in place of the old one, stored before it is returned: show it once.
+/// \returns as openDataKey(), and Reason::storageFull, Reason::storageFailed: the old code holds then.
+Result<RecoveryCode> renewRecoveryCode(const std::filesystem::path& folder, const Offered& offered,
+                                       const crypto::StretchCost& cost, const clock::Readings& now);
+
+/// Replaces the passphrase; also the way back after the recovery code opened the vault.
+/// \returns as renewRecoveryCode(): the old passphrase holds then.
+Done changePassphrase(const std::filesystem::path& folder, const Offered& offered, bytes::View newPassphrase,
+                      const crypto::StretchCost& cost, const clock::Readings& now);
+
+/// True if a recovery code was made for this vault.
+bool hasRecoveryCode(const std::filesystem::path& folder);
+
+/// The costliest stretching on this machine that stays within 700 ms, never below
+/// crypto::stretchFloor, at most 256 MiB and 4 passes. Takes up to about a second and a half.
+/// Source of the bounds: our own choice, argued in docs/formats/vault.md.
+crypto::StretchCost calibratedCost(const clock::Clock& clock);
+/// The same with a given measurement: how long one stretching takes, empty if the memory cannot be had.
+crypto::StretchCost calibratedCost(
+    const std::function<std::optional<std::chrono::milliseconds>(const crypto::StretchCost&)>& measure);
+
+}  // namespace ebbline::vault
