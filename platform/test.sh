@@ -5,19 +5,22 @@ set -euo pipefail
 
 usage() {
     cat <<'TEXT'
-usage: bash platform/test.sh [--no-install] [--sanitize] [--help]
+usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--help]
 
   --no-install  do not install packages
   --sanitize    after the ordinary run, the tests of core again with address, undefined-behaviour
                 and thread sanitizers, and clang-tidy
+  --campaign    instead of the ordinary run, the long campaigns against the vault: 20000 kills, 10000 power
+                cuts, every I/O fault; EBBLINE_KILLS, EBBLINE_CUTS and EBBLINE_SEED change numbers and seed
 TEXT
 }
 
-install=yes sanitize=no
+install=yes sanitize=no campaign=no
 for argument in "$@"; do
     case $argument in
         --no-install) install=no ;;
         --sanitize) sanitize=yes ;;
+        --campaign) campaign=yes ;;
         --help | -h) usage; exit 0 ;;
         *) usage >&2; fail "test.sh does not know '$argument'" ;;
     esac
@@ -29,6 +32,16 @@ ensure_runtime_dir
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 
 tests() { ctest --preset "$1" -j "$(nproc)" "${@:2}"; }
+
+if [ "$campaign" = yes ]; then
+    seed=${EBBLINE_SEED:-$(date +%s)}
+    step "Building the campaigns" build dev kill_campaign power_campaign io_sweep
+    step "Failing every call to the disk" build/dev/bin/io_sweep --stride 1
+    step "Cutting the power" build/dev/bin/power_campaign --cuts "${EBBLINE_CUTS:-10000}" --seed "$seed"
+    step "Killing the program" build/dev/bin/kill_campaign --kills "${EBBLINE_KILLS:-20000}" --seed "$seed"
+    say "all campaigns passed in $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s"
+    exit 0
+fi
 
 step "Building everything" build dev
 step "Running the tests" tests dev

@@ -14,6 +14,9 @@ int main(int argc, char** argv)
     tool::addAssess(app, run);
     tool::addRehearse(app, run);
     tool::addStats(app, run);
+    tool::addVerify(app, run);
+    tool::addBackup(app, run);
+    tool::addRestore(app, run);
 #ifdef EBBLINE_WITH_STORY
     tool::addStory(app, run);
 #endif

@@ -17,10 +17,13 @@ inline constexpr int badInput = 2;
 using Adder = void (*)(CLI::App& app, std::function<int()>& run);
 
 void addAssess(CLI::App& app, std::function<int()>& run);
+void addBackup(CLI::App& app, std::function<int()>& run);
 void addCalibrate(CLI::App& app, std::function<int()>& run);
 void addRehearse(CLI::App& app, std::function<int()>& run);
+void addRestore(CLI::App& app, std::function<int()>& run);
 void addSimulate(CLI::App& app, std::function<int()>& run);
 void addStats(CLI::App& app, std::function<int()>& run);
 void addStory(CLI::App& app, std::function<int()>& run);
+void addVerify(CLI::App& app, std::function<int()>& run);
 
 }  // namespace ebbline::tool

@@ -84,6 +84,32 @@ Array<16> hash128(View message) { return hashed<16>({}, message); }
 Array<32> keyedHash256(View key, View message) { return hashed<32>(key, message); }
 Array<16> keyedHash128(View key, View message) { return hashed<16>(key, message); }
 
+struct Hash256::State {
+    crypto_generichash_state inner;
+};
+
+Hash256::Hash256() : m_state(std::make_unique<State>())
+{
+    crypto_generichash_init(&m_state->inner, nullptr, 0, 32);
+}
+
+Hash256::Hash256(Hash256&&) noexcept = default;
+Hash256& Hash256::operator=(Hash256&&) noexcept = default;
+Hash256::~Hash256() = default;
+
+Hash256& Hash256::add(View piece)
+{
+    crypto_generichash_update(&m_state->inner, piece.data(), piece.size());
+    return *this;
+}
+
+Array<32> Hash256::take()
+{
+    Array<32> out;
+    crypto_generichash_final(&m_state->inner, out.data(), out.size());
+    return out;
+}
+
 Secret derive(const Secret& from, std::uint64_t id, std::string_view context)
 {
     assert(context.size() == crypto_kdf_CONTEXTBYTES);

@@ -66,6 +66,22 @@ Array<16> hash128(View message);                  ///< BLAKE2b-128
 Array<32> keyedHash256(View key, View message);   ///< BLAKE2b-256, key 16..64 bytes
 Array<16> keyedHash128(View key, View message);
 
+/// BLAKE2b-256 of bytes that come in pieces.
+class Hash256 {
+public:
+    Hash256();
+    Hash256(Hash256&&) noexcept;
+    Hash256& operator=(Hash256&&) noexcept;
+    ~Hash256();
+    Hash256& add(View piece);
+    /// Ends it: add nothing afterwards.
+    Array<32> take();
+
+private:
+    struct State;
+    std::unique_ptr<State> m_state;
+};
+
 /// crypto_kdf with an 8-character context. \pre context.size() == 8
 Secret derive(const Secret& from, std::uint64_t id, std::string_view context);
 

@@ -5,8 +5,11 @@
 #include <sqlite3.h>
 
 #include <array>
+#include <cerrno>
 #include <cstring>
+#include <fcntl.h>
 #include <fstream>
+#include <unistd.h>
 
 namespace ebbline::store {
 
@@ -29,12 +32,6 @@ Reason reasonFor(int code)
     }
 }
 
-/// x'<64 hexadecimal digits>': a raw key, so that the library stretches nothing.
-std::string rawKey(const crypto::Secret& key)
-{
-    return "x'" + bytes::toHex(key.view()) + "'";
-}
-
 Done giveKey(sqlite3* connection, const char* schema, const crypto::Secret& key)
 {
     std::string text = rawKey(key);
@@ -45,18 +42,14 @@ Done giveKey(sqlite3* connection, const char* schema, const crypto::Secret& key)
     return {};
 }
 
-/// One value of a pragma as text; empty if it gives none.
-std::string pragma(sqlite3* connection, const char* sql)
+/// An empty file that is nobody else's to read; what SQLite puts beside it takes the same rights.
+Done makePrivate(const std::filesystem::path& file)
 {
-    sqlite3_stmt* statement = nullptr;
-    std::string value;
-    if (sqlite3_prepare_v2(connection, sql, -1, &statement, nullptr) == SQLITE_OK
-        && sqlite3_step(statement) == SQLITE_ROW) {
-        if (const auto* text = sqlite3_column_text(statement, 0))
-            value = reinterpret_cast<const char*>(text);
-    }
-    sqlite3_finalize(statement);
-    return value;
+    const int made = ::open(file.c_str(), O_WRONLY | O_CREAT | O_CLOEXEC, 0600);
+    if (made < 0)
+        return fail(errno == ENOSPC ? Reason::storageFull : Reason::storageFailed, "store: the file cannot be made");
+    ::close(made);
+    return {};
 }
 
 /// The third guard: a file that says that it is plain SQLite was written without a key.
@@ -72,6 +65,24 @@ Done refusePlaintext(const std::filesystem::path& file)
 }
 
 }  // namespace
+
+std::string rawKey(const crypto::Secret& key)
+{
+    return "x'" + bytes::toHex(key.view()) + "'";
+}
+
+std::string pragma(sqlite3* connection, const char* sql)
+{
+    sqlite3_stmt* statement = nullptr;
+    std::string value;
+    if (sqlite3_prepare_v2(connection, sql, -1, &statement, nullptr) == SQLITE_OK
+        && sqlite3_step(statement) == SQLITE_ROW) {
+        if (const auto* text = sqlite3_column_text(statement, 0))
+            value = reinterpret_cast<const char*>(text);
+    }
+    sqlite3_finalize(statement);
+    return value;
+}
 
 Database::Handle::~Handle()
 {
@@ -91,17 +102,19 @@ Database::Database(Database&&) noexcept = default;
 Database& Database::operator=(Database&&) noexcept = default;
 Database::~Database() = default;
 
-Result<Database> Database::open(const std::filesystem::path& file, const crypto::Secret& key,
-                                std::span<const Migration> migrations)
+Result<std::unique_ptr<Database::Handle>> Database::connect(const std::filesystem::path& file,
+                                                            const crypto::Secret& key, bool create)
 {
     if (const auto plain = refusePlaintext(file); !plain)
         return fail(plain.error());
-
+    wipeFreedMemory();
+    if (create && !std::filesystem::exists(file))
+        if (const Done made = makePrivate(file); !made)
+            return fail(made.error());
     auto handle = std::make_unique<Handle>();
-    handle->file = file;
-    const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE | SQLITE_OPEN_FULLMUTEX;
-    if (sqlite3_open_v2(file.c_str(), &handle->connection, flags, nullptr) != SQLITE_OK)
-        return fail(Reason::storageFailed, "store: the file cannot be opened");
+    const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_FULLMUTEX | (create ? SQLITE_OPEN_CREATE : 0);
+    if (const int code = sqlite3_open_v2(file.c_str(), &handle->connection, flags, nullptr); code != SQLITE_OK)
+        return fail(code == SQLITE_NOMEM ? Reason::tooLarge : Reason::storageFailed, "store: the file cannot be opened");
     sqlite3_extended_result_codes(handle->connection, 1);
     // A refused key is an answer, not news for the terminal.
     sqlite3_exec(handle->connection, "PRAGMA cipher_log_level = NONE", nullptr, nullptr, nullptr);
@@ -109,23 +122,30 @@ Result<Database> Database::open(const std::filesystem::path& file, const crypto:
         return fail(taken.error());
     if (pragma(handle->connection, "PRAGMA cipher_version").empty())
         return fail(Reason::unsupported, "store: this program was linked without encryption");
+    sqlite3_busy_timeout(handle->connection, 5000);
+    if (sqlite3_exec(handle->connection, "SELECT count(*) FROM sqlite_master", nullptr, nullptr, nullptr) != SQLITE_OK)
+        return fail(handle->error("open"));
+    handle->version = std::atoi(pragma(handle->connection, "PRAGMA user_version").c_str());
+    return handle;
+}
 
-    Database database(std::move(handle));
-    if (sqlite3_exec(database.m_handle->connection, "SELECT count(*) FROM sqlite_master", nullptr, nullptr, nullptr)
-        != SQLITE_OK)
-        return fail(database.m_handle->error("open"));
+Result<Database> Database::open(const std::filesystem::path& file, const crypto::Secret& key,
+                                std::span<const Migration> migrations)
+{
+    auto handle = connect(file, key, true);
+    if (!handle)
+        return fail(handle.error());
+    Database database(std::move(*handle));
+    const int known = static_cast<int>(migrations.size());
+    // Before anything else: a newer program's file is left as it is.
+    if (database.version() > known)
+        return fail(Reason::unsupported, "store: the file was written by a newer program");
     const Done prepared = database.run("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL;"
                                        "PRAGMA foreign_keys = ON; PRAGMA secure_delete = ON;"
-                                       "PRAGMA temp_store = MEMORY; PRAGMA cache_size = -16384;"
-                                       "PRAGMA busy_timeout = 5000");
+                                       "PRAGMA temp_store = MEMORY; PRAGMA cache_size = -16384");
     if (!prepared)
         return fail(prepared.error());
-
-    const int known = static_cast<int>(migrations.size());
-    int version = std::atoi(pragma(database.m_handle->connection, "PRAGMA user_version").c_str());
-    if (version > known)
-        return fail(Reason::unsupported, "store: the file was written by a newer program");
-    for (; version < known; ++version) {
+    for (int version = database.version(); version < known; ++version) {
         const Done moved = database.transaction([&]() -> Done {
             if (const Done ran = database.run(migrations[static_cast<std::size_t>(version)]); !ran)
                 return ran;
@@ -133,10 +153,23 @@ Result<Database> Database::open(const std::filesystem::path& file, const crypto:
         });
         if (!moved)
             return fail(moved.error());
+        database.m_handle->version = version + 1;
     }
-    database.m_handle->version = version;
     if (const auto plain = refusePlaintext(file); !plain)
         return fail(plain.error());
+    return database;
+}
+
+Result<Database> Database::inspect(const std::filesystem::path& file, const crypto::Secret& key)
+{
+    if (std::error_code ignored; !std::filesystem::exists(file, ignored))
+        return fail(Reason::notFound, "store: there is no such file");
+    auto handle = connect(file, key, true);  // a copy is made through it
+    if (!handle)
+        return fail(handle.error());
+    Database database(std::move(*handle));
+    if (const Done prepared = database.run("PRAGMA temp_store = MEMORY; PRAGMA query_only = ON"); !prepared)
+        return fail(prepared.error());
     return database;
 }
 
@@ -163,45 +196,6 @@ Done Database::transaction(const std::function<Done()>& work)
     if (!done && sqlite3_get_autocommit(m_handle->connection) == 0)
         (void)run("ROLLBACK");
     return done;
-}
-
-Done Database::verify()
-{
-    const std::string page = pragma(m_handle->connection, "PRAGMA cipher_integrity_check");
-    if (!page.empty())
-        return fail(Reason::damaged, "store: " + page);
-    const std::string structure = pragma(m_handle->connection, "PRAGMA integrity_check");
-    if (structure != "ok")
-        return fail(Reason::damaged, "store: " + structure);
-    return {};
-}
-
-Done Database::copyTo(const std::filesystem::path& file, const crypto::Secret& key)
-{
-    if (std::filesystem::exists(file))
-        return fail(Reason::alreadyExists, "store: there is a file where the copy should go");
-    {
-        Result<Statement> attach = prepare("ATTACH DATABASE ?1 AS copy KEY ?2");
-        if (!attach)
-            return fail(attach.error());
-        const std::string text = rawKey(key);
-        if (const Done attached = attach->bind(file.string()).bind(std::string_view(text)).run(); !attached)
-            return attached;
-    }
-    Done copied = run("SELECT sqlcipher_export('copy'); PRAGMA copy.user_version = "
-                      + std::to_string(m_handle->version));
-    const Done detached = run("DETACH DATABASE copy");
-    if (copied && !detached)
-        copied = detached;
-    if (!copied)
-        return copied;
-
-    // A copy counts only once it has been opened and read.
-    const std::vector<Migration> none(static_cast<std::size_t>(m_handle->version), Migration{});
-    Result<Database> reopened = open(file, key, none);
-    if (!reopened)
-        return fail(reopened.error());
-    return reopened->verify();
 }
 
 int Database::version() const

@@ -19,6 +19,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace ebbline::store {
 
@@ -42,6 +43,10 @@ public:
     static Result<Database> open(const std::filesystem::path& file, const crypto::Secret& key,
                                  std::span<const Migration> migrations);
 
+    /// Opens an existing file as it is, for looking and copying: no migration, nothing is changed.
+    /// \returns as open(), and Reason::notFound.
+    static Result<Database> inspect(const std::filesystem::path& file, const crypto::Secret& key);
+
     /// \returns a statement, compiled once per text and kept. Reason::invalidState for bad SQL.
     Result<Statement> prepare(std::string_view sql);
 
@@ -51,12 +56,24 @@ public:
     /// Runs `work` in one durable transaction: all of it or nothing. Nested calls join the outer one.
     Done transaction(const std::function<Done()>& work);
 
-    /// Checks every page's authentication tag and the structure of the file.
-    /// \returns Reason::damaged naming what is wrong.
+    /// One thing that is wrong with the file.
+    struct Damage {
+        enum class Where : std::uint8_t { page, structure } where;
+        std::string detail;
+    };
+    /// Checks every page's authentication tag and the structure of the file. Empty if all is well;
+    /// at most 50 of a kind.
+    std::vector<Damage> damage();
+
+    /// \returns Reason::damaged naming the first that is wrong.
     Done verify();
 
-    /// A consistent copy into a new file under `key`; the copy is opened and verified before success.
-    Done copyTo(const std::filesystem::path& file, const crypto::Secret& key);
+    /// The same for two files that hold the same rows in the same tables, however they are laid out.
+    Result<bytes::Array<32>> digest();
+
+    /// A consistent copy, of one moment, into a new file under `key`. The copy is opened, verified
+    /// and compared before success. \returns its digest; Reason::alreadyExists, Reason::storageFull.
+    Result<bytes::Array<32>> copyTo(const std::filesystem::path& file, const crypto::Secret& key);
 
     int version() const;  ///< number of migrations applied
 
@@ -64,6 +81,9 @@ private:
     friend class Statement;
     struct Handle;
     explicit Database(std::unique_ptr<Handle> handle);
+    /// A connection with its key that has read the file once, and the file's version.
+    static Result<std::unique_ptr<Handle>> connect(const std::filesystem::path& file, const crypto::Secret& key,
+                                                   bool create);
     std::unique_ptr<Handle> m_handle;
 };
 

@@ -24,6 +24,15 @@ struct Database::Handle {
     Error error(std::string_view doing) const;
 };
 
+/// x'<64 hexadecimal digits>': a raw key, so that the library stretches nothing. The caller wipes it.
+std::string rawKey(const crypto::Secret& key);
+
+/// From here on SQLite overwrites memory that it frees. To be called before its first use.
+void wipeFreedMemory();
+
+/// One value of a pragma as text; empty if it gives none.
+std::string pragma(sqlite3* connection, const char* sql);
+
 struct Statement::Handle {
     Database::Handle* database = nullptr;
     std::string sql;

@@ -34,6 +34,14 @@ std::unexpected<Error> failedBecause(std::string_view doing)
     return fail(reason, std::string("file: ") + std::string(doing) + ": error " + std::to_string(errno));
 }
 
+Done syncFolder(const std::filesystem::path& path)
+{
+    const Descriptor folder(::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+    if (!folder.isOpen() || ::fsync(folder.number()) != 0)
+        return failedBecause("sync of the folder");
+    return {};
+}
+
 }  // namespace
 
 Done writeDurably(const std::filesystem::path& file, bytes::View contents)
@@ -57,10 +65,7 @@ Done writeDurably(const std::filesystem::path& file, bytes::View contents)
     }
     if (::rename(temporary.c_str(), file.c_str()) != 0)
         return failedBecause("rename");
-    const Descriptor folder(::open(file.parent_path().c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
-    if (!folder.isOpen() || ::fsync(folder.number()) != 0)
-        return failedBecause("sync of the folder");
-    return {};
+    return syncFolder(file.parent_path());
 }
 
 Result<bytes::Bytes> readWhole(const std::filesystem::path& file, std::size_t limit)
@@ -85,6 +90,34 @@ Result<bytes::Bytes> readWhole(const std::filesystem::path& file, std::size_t li
         if (contents.size() > limit)
             return fail(Reason::tooLarge, "file: longer than it may be");
     }
+}
+
+Done renameToNew(const std::filesystem::path& from, const std::filesystem::path& to)
+{
+    // A second name, then the first one goes: unlike renaming, this never replaces. Where a file
+    // system knows no second names, the new name is taken by an empty file first.
+    if (::link(from.c_str(), to.c_str()) == 0) {
+        (void)::unlink(from.c_str());
+        return syncFolder(to.parent_path());
+    }
+    if (errno == EEXIST)
+        return fail(Reason::alreadyExists, "file: there is one of this name");
+    const Descriptor taken(::open(to.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0600));
+    if (!taken.isOpen())
+        return errno == EEXIST ? fail(Reason::alreadyExists, "file: there is one of this name") : failedBecause("open");
+    if (::rename(from.c_str(), to.c_str()) != 0)
+        return failedBecause("rename");
+    return syncFolder(to.parent_path());
+}
+
+Done renameFolder(const std::filesystem::path& from, const std::filesystem::path& to)
+{
+    if (const Done synced = syncFolder(from); !synced)
+        return synced;
+    if (::rename(from.c_str(), to.c_str()) != 0)
+        return errno == ENOTEMPTY || errno == EEXIST ? fail(Reason::alreadyExists, "file: the folder is not empty")
+                                                     : failedBecause("rename");
+    return syncFolder(to.parent_path());
 }
 
 }  // namespace ebbline::vault

@@ -16,4 +16,12 @@ Done writeDurably(const std::filesystem::path& file, bytes::View contents);
 /// At most `limit` bytes. \returns Reason::notFound, Reason::tooLarge, Reason::storageFailed.
 Result<bytes::Bytes> readWhole(const std::filesystem::path& file, std::size_t limit);
 
+/// Gives a synced file its final name, durably, never over another one.
+/// \returns Reason::alreadyExists, Reason::storageFailed.
+Done renameToNew(const std::filesystem::path& from, const std::filesystem::path& to);
+
+/// Moves a folder, with everything in it synced, over nothing or over an empty folder, durably.
+/// \returns Reason::alreadyExists, Reason::storageFailed.
+Done renameFolder(const std::filesystem::path& from, const std::filesystem::path& to);
+
 }  // namespace ebbline::vault

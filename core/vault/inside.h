@@ -34,6 +34,11 @@ struct Vault::Inside {
                    const std::optional<envelope::MailboxId>& mailbox);
 };
 
+inline constexpr const char* databaseFile = "vault.db";
+
+/// The raw key of the database, from the vault's data key.
+crypto::Secret databaseKey(const crypto::Secret& dataKey);
+
 /// The next link of the chain over this device's operations.
 bytes::Array<32> chained(const bytes::Array<32>& before, bytes::View operation);
 

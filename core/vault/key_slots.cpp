@@ -129,15 +129,16 @@ Result<std::vector<KeySlots>> KeySlots::generations(const std::filesystem::path&
     return found;
 }
 
+bool KeySlots::isFileSound(const std::filesystem::path& folder, bool newest)
+{
+    const Result<bytes::Bytes> contents = readWhole(folder / (newest ? newestFile : previousFile), fileSize);
+    const Result<KeySlots> slots = contents ? decode(*contents) : fail(contents.error());
+    return slots && slots->isSound();
+}
+
 bool KeySlots::isWhole(const std::filesystem::path& folder)
 {
-    for (const char* name : {newestFile, previousFile}) {
-        const Result<bytes::Bytes> contents = readWhole(folder / name, fileSize);
-        const Result<KeySlots> slots = contents ? decode(*contents) : fail(contents.error());
-        if (!slots || !slots->isSound())
-            return false;
-    }
-    return true;
+    return isFileSound(folder, true) && isFileSound(folder, false);
 }
 
 Done KeySlots::save(const std::filesystem::path& folder) const
@@ -221,7 +222,7 @@ Done KeySlots::put(const crypto::Secret& dataKey, SlotKind kind, bytes::View sec
 bool KeySlots::has(SlotKind kind) const
 {
     for (const auto& stored : m_slots)
-        if (stored && (*stored)[5] == static_cast<std::uint8_t>(kind))
+        if (const auto slot = stored ? parse(*stored) : fail(Reason::notFound, ""); slot && slot->kind == kind)
             return true;
     return false;
 }

@@ -31,8 +31,9 @@ public:
     ///          read, Reason::storageFailed.
     static Result<std::vector<KeySlots>> generations(const std::filesystem::path& folder);
 
-    /// True if both generations are there and undamaged.
+    /// True if both generations are there and undamaged; or one of them.
     static bool isWhole(const std::filesystem::path& folder);
+    static bool isFileSound(const std::filesystem::path& folder, bool newest);
 
     /// True if the file's checksum holds. Of a damaged file the slots that can be read still work.
     bool isSound() const { return m_sound; }

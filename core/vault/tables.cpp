@@ -2,7 +2,7 @@
 
 namespace ebbline::vault {
 
-const std::array<store::Migration, 1> vaultMigrations{
+const std::array<store::Migration, 2> vaultMigrations{
     R"sql(
     -- Keys and facts of this device.
     CREATE TABLE fact (name TEXT PRIMARY KEY, value BLOB NOT NULL) STRICT, WITHOUT ROWID;
@@ -70,6 +70,13 @@ const std::array<store::Migration, 1> vaultMigrations{
         detail TEXT NOT NULL,
         UNIQUE (mailbox, hash)
     ) STRICT;
+    )sql",
+    R"sql(
+    -- Which versions this file went through, in words for whoever looks at it later.
+    CREATE TABLE schema (version INTEGER PRIMARY KEY, brought TEXT NOT NULL) STRICT;
+    INSERT INTO schema (version, brought) VALUES
+        (1, 'journal, outbox, links, heads, acknowledgements, quarantine'),
+        (2, 'table of versions');
     )sql"};
 
 }  // namespace ebbline::vault

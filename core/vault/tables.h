@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// The tables of the vault; inside of core/vault only. A released migration is never changed:
-/// what is new goes into the next one.
+/// what is new goes into the next one, which adds its own row to the table `schema`.
 
 #include "core/store/database.h"
 
@@ -9,6 +9,9 @@
 
 namespace ebbline::vault {
 
-extern const std::array<store::Migration, 1> vaultMigrations;
+extern const std::array<store::Migration, 2> vaultMigrations;
+
+/// From this version on the table `schema` names every version that the file went through.
+inline constexpr int versionTableSince = 2;
 
 }  // namespace ebbline::vault

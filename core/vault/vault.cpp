@@ -7,26 +7,50 @@ namespace ebbline::vault {
 
 namespace {
 
-constexpr const char* databaseFile = "vault.db";
-constexpr std::string_view keyContext = "eb-vault";
-constexpr std::uint64_t databaseKey = 1;
+constexpr std::uintmax_t smallestDatabase = 4096;  ///< bytes: one page
 
 SlotKind slotOf(Vault::Owner owner)
 {
     return owner == Vault::Owner::clinic ? SlotKind::desk : SlotKind::passphrase;
 }
 
+/// A database without keys is what an interrupted set-up leaves, or all that is left of a vault whose keys
+/// were lost: nothing opens it, but it is never written over or removed.
+Done setAside(const std::filesystem::path& folder)
+{
+    std::error_code problem;
+    if (!std::filesystem::exists(folder / databaseFile, problem))
+        return {};
+    std::string suffix;
+    for (int i = 1; suffix.empty() || std::filesystem::exists(folder / (databaseFile + suffix), problem); ++i)
+        suffix = ".without-keys-" + std::to_string(i);
+    for (const char* part : {"", "-wal"}) {
+        const auto from = folder / (std::string(databaseFile) + part);
+        if (!std::filesystem::exists(from, problem))
+            continue;
+        std::filesystem::rename(from, folder / (databaseFile + suffix + part), problem);
+        if (problem)
+            return fail(Reason::storageFailed, "vault: a database without keys cannot be set aside");
+    }
+    std::filesystem::remove(folder / (std::string(databaseFile) + "-shm"), problem);
+    return {};
+}
+
 Result<store::Database> openDatabase(const std::filesystem::path& folder, const crypto::Secret& dataKey)
 {
-    auto database = store::Database::open(folder / databaseFile, crypto::derive(dataKey, databaseKey, keyContext),
-                                          vaultMigrations);
+    auto database = store::Database::open(folder / databaseFile, databaseKey(dataKey), vaultMigrations);
     // The key slot has proved the key: if the file does not open with it, the file is damaged.
-    if (!database && database.error().reason == Reason::wrongKey)
+    if (!database && (database.error().reason == Reason::wrongKey || database.error().reason == Reason::invalidState))
         return fail(Reason::damaged, "vault: the key is right, the file cannot be read");
     return database;
 }
 
 }  // namespace
+
+crypto::Secret databaseKey(const crypto::Secret& dataKey)
+{
+    return crypto::derive(dataKey, 1, "eb-vault");
+}
 
 bytes::Array<32> chained(const bytes::Array<32>& before, bytes::View operation)
 {
@@ -41,8 +65,8 @@ Vault::~Vault() = default;
 bool Vault::exists(const std::filesystem::path& folder)
 {
     std::error_code ignored;
-    return std::filesystem::exists(folder / databaseFile, ignored)
-           || std::filesystem::exists(folder / "vault.keys", ignored);
+    return std::filesystem::exists(folder / "vault.keys", ignored)
+           || std::filesystem::exists(folder / "vault.keys.previous", ignored);
 }
 
 Result<Vault> Vault::create(const std::filesystem::path& folder, Owner owner, bytes::View passphrase,
@@ -56,6 +80,8 @@ Result<Vault> Vault::create(const std::filesystem::path& folder, Owner owner, by
     if (problem)
         return fail(Reason::storageFailed, "vault: the folder cannot be made");
 
+    if (const Done aside = setAside(folder); !aside)
+        return fail(aside.error());
     auto slots = KeySlots::create(slotOf(owner), passphrase, cost);
     if (!slots)
         return fail(slots.error());
@@ -96,14 +122,27 @@ Result<Vault> Vault::unlock(const std::filesystem::path& folder, bytes::View pas
 Result<Vault> Vault::unlock(const std::filesystem::path& folder, const Offered& offered, const clock::Clock& clock)
 {
     const Result<crypto::Secret> dataKey = openDataKey(folder, offered, clock.readings());
-    if (!dataKey)
-        return fail(dataKey.error());
-    auto database = openDatabase(folder, *dataKey);
+    return dataKey ? open(folder, *dataKey, clock) : fail(dataKey.error());
+}
+
+Result<Vault> Vault::open(const std::filesystem::path& folder, const crypto::Secret& dataKey, const clock::Clock& clock)
+{
+    // Opening makes what is missing: a vault that lost its file must not become an empty one.
+    std::error_code problem, none;
+    const auto size = std::filesystem::file_size(folder / databaseFile, problem);
+    const auto beside = std::filesystem::file_size(folder / (std::string(databaseFile) + "-wal"), none);
+    if (problem || (size < smallestDatabase && (none || beside == 0)))
+        return fail(Reason::damaged, "vault: its database is missing or cut off");
+    auto database = openDatabase(folder, dataKey);
     if (!database)
         return fail(database.error());
     auto inside = std::make_unique<Inside>(std::move(*database), clock);
-    if (const Done loaded = inside->load(); !loaded)
+    if (const Done loaded = inside->load(); !loaded) {
+        // The statements are ours and sound: what makes no sense to SQLite is a damaged table.
+        if (loaded.error().reason == Reason::invalidState)
+            return fail(Reason::damaged, loaded.error().detail);
         return fail(loaded.error());
+    }
     return Vault(std::move(inside));
 }
 
@@ -289,31 +328,6 @@ std::optional<bytes::Bytes> Vault::kept(std::string_view name) const
     if (!row || !*row)
         return std::nullopt;
     return statement->blob(0);
-}
-
-Done Vault::verify()
-{
-    Inside& inside = *m_inside;
-    if (const Done sound = inside.database.verify(); !sound)
-        return sound;
-    auto rows = inside.database.prepare("SELECT number, bytes, chain FROM operation WHERE device = ?1 ORDER BY number");
-    if (!rows)
-        return fail(rows.error());
-    rows->bind(inside.device.view());
-    bytes::Array<32> chain{};
-    for (std::int64_t wanted = 1;; ++wanted) {
-        const Result<bool> row = rows->step();
-        if (!row)
-            return fail(row.error());
-        if (!*row)
-            break;
-        chain = chained(chain, rows->blob(1));
-        if (rows->integer(0) != wanted || !crypto::equal(chain, rows->blob(2)))
-            return fail(Reason::damaged, "vault: the chain breaks at operation " + std::to_string(wanted));
-    }
-    if (journal::digest(journal::fold(operations())) != journal::digest(state()))
-        return fail(Reason::damaged, "vault: what is shown differs from what the journal says");
-    return {};
 }
 
 }  // namespace ebbline::vault

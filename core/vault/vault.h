@@ -62,7 +62,10 @@ public:
                                 const clock::Clock& clock);
     /// With passphrase or recovery code; afterwards changePassphrase() sets a new one.
     static Result<Vault> unlock(const std::filesystem::path& folder, const Offered& offered, const clock::Clock& clock);
+    /// With the data key at hand, from openDataKey().
+    static Result<Vault> open(const std::filesystem::path& folder, const crypto::Secret& dataKey, const clock::Clock& clock);
 
+    /// True if there are keys: a database without keys opens for nobody; create() sets it aside.
     static bool exists(const std::filesystem::path& folder);
 
     Owner owner() const;
@@ -113,7 +116,7 @@ public:
     Done quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
     std::size_t quarantined(const envelope::MailboxId& mailbox) const;
 
-    /// Pages, structure, chain of operations, and that refolding gives what is shown.
+    /// As inspect() (core/vault/inspection.h), over this open vault. \returns Reason::damaged with the first fault.
     Done verify();
 
 private:

@@ -13,13 +13,6 @@ struct Opened {
     crypto::Secret dataKey;
 };
 
-SlotKind kindOf(const KeySlots& slots, const Offered& offered)
-{
-    if (offered.kind == Offered::Kind::recoveryCode)
-        return SlotKind::recoveryCode;
-    return slots.has(SlotKind::desk) ? SlotKind::desk : SlotKind::passphrase;
-}
-
 /// Asks the undamaged generations first, the newest of them foremost.
 Result<Opened> ask(const std::filesystem::path& folder, const Offered& offered)
 {
@@ -65,6 +58,13 @@ Done replace(Opened& opened, SlotKind kind, bytes::View secret, const crypto::St
 }
 
 }  // namespace
+
+SlotKind kindOf(const KeySlots& slots, const Offered& offered)
+{
+    if (offered.kind == Offered::Kind::recoveryCode)
+        return SlotKind::recoveryCode;
+    return slots.has(SlotKind::desk) ? SlotKind::desk : SlotKind::passphrase;
+}
 
 Result<crypto::Secret> openDataKey(const std::filesystem::path& folder, const Offered& offered,
                                    const clock::Readings& now)

@@ -22,6 +22,9 @@ struct Offered {
     static Offered recoveryCode(const RecoveryCode& code) { return {Kind::recoveryCode, code.view()}; }
 };
 
+/// The kind of slot that an offer is for: a desk's passphrase has a kind of its own.
+SlotKind kindOf(const KeySlots& slots, const Offered& offered);
+
 /// Opens the data key. Both generations of the key file are asked; a damaged newest one is mended
 /// from the one before, if that opens.
 /// \returns Reason::wrongKey if an undamaged file says so, Reason::damaged, Reason::notFound if there is no

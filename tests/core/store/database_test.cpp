@@ -237,7 +237,7 @@ TEST_CASE("a copy under another key holds the same and is never put over a file"
     Database copy = opened(folder.file("copy.db"), copyKey);
     CHECK(count(copy) == 1);
     CHECK(copy.version() == 1);
-    const Done again = database.copyTo(folder.file("copy.db"), copyKey);
+    const auto again = database.copyTo(folder.file("copy.db"), copyKey);
     REQUIRE_FALSE(again);
     CHECK(again.error().reason == Reason::alreadyExists);
 }

@@ -252,3 +252,32 @@ TEST_CASE("stamps of a device grow although its clock was turned back", "[vault]
     CHECK(operations[1].id.number == 2);
     CHECK(operations[0].stamp < operations[1].stamp);
 }
+
+TEST_CASE("a set-up that was interrupted before the keys were stored can be begun again", "[vault]")
+{
+    Phone phone;
+    { Vault vault = phone.created(); }
+    for (const char* name : {"vault.keys", "vault.keys.previous"})
+        std::filesystem::remove(phone.folder.path() / name);
+    const std::string left = contents(phone.folder.path() / "vault.db");
+
+    CHECK_FALSE(Vault::exists(phone.folder.path()));
+    { Vault vault = phone.created(); }
+    CHECK(phone.unlocked().verify());
+    // Nothing is thrown away: should the keys turn up, the old database is there.
+    CHECK(contents(phone.folder.path() / "vault.db.without-keys-1") == left);
+}
+
+TEST_CASE("others on this computer cannot read a vault's files", "[vault]")
+{
+    Phone phone;
+    const Vault vault = phone.created();
+    std::size_t seen = 0;
+    for (const auto& file : std::filesystem::directory_iterator(phone.folder.path())) {
+        CAPTURE(file.path().filename());
+        CHECK((file.status().permissions() & (std::filesystem::perms::group_all | std::filesystem::perms::others_all))
+              == std::filesystem::perms::none);
+        ++seen;
+    }
+    CHECK(seen >= 3);
+}

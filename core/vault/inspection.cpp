@@ -1,0 +1,208 @@
+#include "core/vault/inspection.h"
+
+#include "core/vault/inside.h"
+#include "core/vault/tables.h"
+
+namespace ebbline::vault {
+
+namespace {
+
+using Kind = Fault::Kind;
+
+constexpr std::size_t faultsAtMost = 50;  ///< of one kind
+
+/// What is wrong so far, not more of one kind than anybody reads.
+class Faults {
+public:
+    explicit Faults(std::vector<Fault>& faults) : m_faults(faults) {}
+    void add(Kind kind, const std::string& detail)
+    {
+        const auto same = std::ranges::count(m_faults, kind, &Fault::kind);
+        if (static_cast<std::size_t>(same) < faultsAtMost)
+            m_faults.push_back({kind, detail});
+    }
+
+private:
+    std::vector<Fault>& m_faults;
+};
+
+/// Calls `take` for each row; a statement that breaks off is damage of the structure.
+void forEachRow(store::Database& database, Faults& faults, std::string_view sql,
+                const std::function<void(store::Statement&)>& take)
+{
+    auto rows = database.prepare(sql);
+    Result<bool> row = rows ? rows->step() : fail(rows.error());
+    while (row && *row) {
+        take(*rows);
+        row = rows->step();
+    }
+    if (!row)
+        faults.add(Kind::structure, row.error().detail);
+}
+
+std::size_t count(store::Database& database, Faults& faults, std::string_view sql)
+{
+    std::size_t number = 0;
+    forEachRow(database, faults, sql, [&](store::Statement& row) { number = static_cast<std::size_t>(row.integer(0)); });
+    return number;
+}
+
+std::optional<bytes::Bytes> factOf(store::Database& database, Faults& faults, std::string_view name)
+{
+    std::optional<bytes::Bytes> value;
+    forEachRow(database, faults, "SELECT name, value FROM fact", [&](store::Statement& row) {
+        if (row.text(0) == name)
+            value = row.blob(1);
+    });
+    return value;
+}
+
+/// This device's number, from its own signing key; empty, with a fault, if its keys are missing.
+std::optional<envelope::DeviceId> ownDevice(store::Database& database, Faults& faults)
+{
+    const auto owner = factOf(database, faults, "owner");
+    std::vector<std::string_view> wanted{"signing", "box"};
+    if (owner && *owner == bytes::Bytes{static_cast<std::uint8_t>(Vault::Owner::clinic)})
+        wanted.insert(wanted.end(), {"root", "epoch"});
+    std::optional<envelope::DeviceId> device;
+    for (const std::string_view name : wanted) {
+        auto key = factOf(database, faults, name);
+        if (!key || key->size() != crypto::Secret::size)
+            faults.add(Kind::deviceKeys, std::string(name));
+        else if (name == "signing")
+            device = envelope::deviceIdOf(crypto::SigningKey::fromSeed(*key).publicKey());
+        if (key)
+            crypto::wipe(*key);
+    }
+    if (!owner || owner->size() != 1)
+        faults.add(Kind::deviceKeys, "owner");
+    return device;
+}
+
+void inspectOperations(store::Database& database, Faults& faults, Inspection& found)
+{
+    const std::optional<envelope::DeviceId> device = ownDevice(database, faults);
+    journal::Journal journal;
+    std::vector<journal::Operation> operations;
+    bytes::Array<32> chain{};
+    std::int64_t wanted = 1;
+    bool chainHolds = true;
+    forEachRow(database, faults, "SELECT device, number, bytes, chain FROM operation ORDER BY device, number",
+               [&](store::Statement& row) {
+        const bytes::Bytes who = row.blob(0);
+        const std::int64_t number = row.integer(1);
+        const std::string place = "operation " + std::to_string(number);
+        const bool own = device && std::ranges::equal(who, device->view());
+        if (own) {
+            ++found.own;
+            for (; wanted < number; ++wanted)
+                faults.add(Kind::gap, "operation " + std::to_string(wanted));
+            wanted = number + 1;
+            chain = chained(chain, row.blob(2));
+            if (!crypto::equal(chain, row.blob(3)) && std::exchange(chainHolds, false))
+                faults.add(Kind::chain, place);
+        }
+        auto operation = journal::decode(row.blob(2));
+        if (!operation || !std::ranges::equal(operation->id.device.view(), who)
+            || operation->id.number != static_cast<std::uint64_t>(number)) {
+            faults.add(Kind::operation, own ? place : place + " of another device");
+            return;
+        }
+        operations.push_back(*operation);
+        const std::size_t before = journal.state().unreadable;
+        journal.add(std::move(*operation));
+        if (own && journal.state().unreadable > before)
+            faults.add(Kind::contents, place);
+    });
+    found.operations = operations.size();
+    found.courses = journal.state().courses.size();
+    found.folded = journal::digest(journal.state());
+    if (journal::digest(journal::fold(operations)) != found.folded)
+        faults.add(Kind::fold, "refolding differs from adding one by one");
+    if (device)
+        forEachRow(database, faults,
+                   "SELECT mailbox, max(sequence) FROM outgoing GROUP BY mailbox"
+                   " HAVING max(sequence) - min(sequence) + 1 <> count(*)",
+                   [&](store::Statement& row) {
+            faults.add(Kind::outbox, "a gap before envelope " + std::to_string(row.integer(1)));
+        });
+    if (device) {
+        auto heads = database.prepare("SELECT outgoing.sequence, outgoing.envelope, head.sequence, head.hash FROM outgoing"
+                                      " LEFT JOIN head ON head.mailbox = outgoing.mailbox AND head.device = ?1"
+                                      " WHERE outgoing.sequence >= ifnull(head.sequence, 0)");
+        if (heads)
+            heads->bind(device->view());
+        Result<bool> row = heads ? heads->step() : fail(heads.error());
+        for (; row && *row; row = heads->step())
+            if (heads->integer(0) != heads->integer(2) || !crypto::equal(envelope::hashOf(heads->blob(1)), heads->blob(3)))
+                faults.add(Kind::outbox, "envelope " + std::to_string(heads->integer(0)));
+        if (!row)
+            faults.add(Kind::structure, row.error().detail);
+    }
+}
+
+void inspectDatabase(store::Database& database, Inspection& found)
+{
+    Faults faults(found.faults);
+    for (const store::Database::Damage& damage : database.damage())
+        faults.add(damage.where == store::Database::Damage::Where::page ? Kind::page : Kind::structure, damage.detail);
+    found.version = database.version();
+    inspectOperations(database, faults, found);
+    found.waiting = count(database, faults, "SELECT count(*) FROM operation WHERE mailbox IS NOT NULL AND carried = 0");
+    found.unacknowledged = count(database, faults, "SELECT count(*) FROM outgoing");
+    found.quarantined = count(database, faults, "SELECT count(*) FROM quarantine");
+    if (found.version >= versionTableSince) {
+        const std::size_t noted = count(database, faults, "SELECT ifnull(max(version), 0) FROM schema");
+        if (noted != static_cast<std::size_t>(found.version))
+            faults.add(Kind::version, "the file says " + std::to_string(found.version) + ", its table " + std::to_string(noted));
+    }
+}
+
+}  // namespace
+
+Inspection inspect(const std::filesystem::path& folder, const crypto::Secret& dataKey)
+{
+    Inspection found;
+    Faults faults(found.faults);
+    for (const bool newest : {true, false})
+        if (!KeySlots::isFileSound(folder, newest))
+            faults.add(newest ? Kind::keyFile : Kind::keyFileBefore, newest ? "vault.keys" : "vault.keys.previous");
+    if (const auto info = readOpenInfo(folder); !info && info.error().reason != Reason::notFound)
+        faults.add(Kind::openInfo, "open.info");
+    auto database = store::Database::inspect(folder / databaseFile, databaseKey(dataKey));
+    if (database)
+        inspectDatabase(*database, found);
+    else
+        faults.add(Kind::unreadable, database.error().detail);
+    return found;
+}
+
+Result<Inspection> inspect(const std::filesystem::path& folder, const Offered& offered, const clock::Readings& now)
+{
+    // Before the key is asked: opening mends a damaged key file, and what was damaged must be told.
+    const bool newestSound = KeySlots::isFileSound(folder, true);
+    const bool previousSound = KeySlots::isFileSound(folder, false);
+    const Result<crypto::Secret> dataKey = openDataKey(folder, offered, now);
+    if (!dataKey)
+        return fail(dataKey.error());
+    Inspection found = inspect(folder, *dataKey);
+    if (!newestSound && KeySlots::isFileSound(folder, true))
+        found.faults.insert(found.faults.begin(), {Kind::keyFile, "vault.keys, mended from the generation before"});
+    if (!previousSound && KeySlots::isFileSound(folder, false))
+        found.faults.insert(found.faults.begin(), {Kind::keyFileBefore, "vault.keys.previous, mended from the newest generation"});
+    return found;
+}
+
+Done Vault::verify()
+{
+    Inspection found;
+    inspectDatabase(m_inside->database, found);
+    Faults faults(found.faults);
+    if (found.folded != journal::digest(state()))
+        faults.add(Kind::fold, "what is shown differs from what the journal says");
+    if (!found.sound())
+        return fail(Reason::damaged, "vault: " + found.faults.front().detail);
+    return {};
+}
+
+}  // namespace ebbline::vault
