@@ -1,4 +1,4 @@
-// kill_campaign [--kills N] [--seed S]
+// kill_campaign [--kills N] [--seed S] [--minutes M]: M ends it early, with the count that it reached.
 //
 // A child opens a vault and works on it, acknowledging each thing on a pipe once the vault has said that it is
 // done; the parent kills it with signal 9 at a random moment, opens the vault and looks whether everything
@@ -46,13 +46,6 @@ struct Counts {
     std::uint64_t kills = 0, whileOpening = 0, insideWork = 0, betweenWork = 0, acknowledged = 0, walLeft = 0, vaults = 0;
     double slowestOpen = 0;
 };
-
-double secondsNow()
-{
-    timespec now{};
-    ::clock_gettime(CLOCK_MONOTONIC, &now);
-    return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
-}
 
 /// One life and death. \returns false if the child ended by itself.
 bool liveAndDie(const std::filesystem::path& folder, std::mt19937_64& random, const clock::Clock& clock, Ledger& ledger,
@@ -103,7 +96,8 @@ bool liveAndDie(const std::filesystem::path& folder, std::mt19937_64& random, co
 
 int main(int argc, char** argv)
 {
-    const std::uint64_t wanted = option(argc, argv, "--kills", 150);
+    std::uint64_t wanted = option(argc, argv, "--kills", 150);
+    const double until = secondsNow() + 60.0 * static_cast<double>(option(argc, argv, "--minutes", 100'000));
     const std::uint64_t seed = option(argc, argv, "--seed", 20270301);
     if (!crypto::initialise())
         return 2;
@@ -134,6 +128,8 @@ int main(int argc, char** argv)
             const double began = secondsNow();
             const auto wrong = ledger.check(folder, *dataKey, clock);
             counts.slowestOpen = std::max(counts.slowestOpen, secondsNow() - began);
+            if (secondsNow() > until)
+                wanted = std::max<std::uint64_t>(1, counts.kills);
             for (const std::string& text : wrong)
                 std::printf("FAILED after kill %llu: %s\n", static_cast<unsigned long long>(counts.kills), text.c_str());
             if (!wrong.empty())

@@ -1,4 +1,4 @@
-// power_campaign [--cuts N] [--seed S]
+// power_campaign [--cuts N] [--seed S] [--minutes M]: M ends it early, with the count that it reached.
 //
 // Works on a vault over a disk that loses its power at a random call: what was never synced is dropped, kept,
 // or torn at 512 bytes, whatever its order. Then the vault is opened: everything acknowledged must be there,
@@ -22,7 +22,8 @@ unsigned long long plain(std::uint64_t n) { return n; }
 
 int main(int argc, char** argv)
 {
-    const std::uint64_t wanted = option(argc, argv, "--cuts", 250);
+    std::uint64_t wanted = option(argc, argv, "--cuts", 250);
+    const double until = secondsNow() + 60.0 * static_cast<double>(option(argc, argv, "--minutes", 100'000));
     const std::uint64_t seed = option(argc, argv, "--seed", 20270301);
     if (!crypto::initialise())
         return 2;
@@ -62,7 +63,8 @@ int main(int argc, char** argv)
             loss.torn += now.torn;
             loss.kept += now.kept;
             loss.revived += now.revived;
-            ++cuts;
+            if (++cuts; secondsNow() > until)
+                wanted = cuts;
             const auto wrong = ledger.check(folder, *dataKey, clock);
             for (const std::string& text : wrong)
                 std::printf("FAILED after cut %llu: %s\n", plain(cuts), text.c_str());

@@ -3,6 +3,7 @@
 #include "core/bytes/reader.h"
 #include "tests/core/records/sample_bodies.h"
 
+#include <ctime>
 #include <unistd.h>
 
 namespace ebbline::faults {
@@ -214,6 +215,13 @@ Scratch::~Scratch()
 {
     std::error_code ignored;
     std::filesystem::remove_all(m_path, ignored);
+}
+
+double secondsNow()
+{
+    timespec now{};
+    ::clock_gettime(CLOCK_MONOTONIC, &now);
+    return static_cast<double>(now.tv_sec) + static_cast<double>(now.tv_nsec) * 1e-9;
 }
 
 std::uint64_t option(int argc, char** argv, const std::string& name, std::uint64_t otherwise)

@@ -72,6 +72,9 @@ private:
     std::filesystem::path m_path;
 };
 
+/// Seconds on a clock that only goes forward; for measuring and for `--minutes`.
+double secondsNow();
+
 /// `--name N` of the command line, else `otherwise`.
 std::uint64_t option(int argc, char** argv, const std::string& name, std::uint64_t otherwise);
 

@@ -179,6 +179,43 @@ TEST_CASE("a wrong passphrase is called wrong while one generation is undamaged,
     CHECK(device.refusal(Offered::passphrase(passphrase)) == Reason::damaged);
 }
 
+TEST_CASE("a power cut at any step of changing the passphrase leaves the old one or the new one", "[vault]")
+{
+    const Device device;
+    const auto read = [&](const char* name) {
+        std::ifstream input(device.folder.path() / name, std::ios::binary);
+        return std::string(std::istreambuf_iterator<char>(input), {});
+    };
+    const auto write = [&](const std::string& name, const std::string& contents) {
+        std::ofstream(device.folder.path() / name, std::ios::binary | std::ios::trunc) << contents;
+    };
+    const std::string before = read("vault.keys");
+    REQUIRE(changePassphrase(device.folder.path(), Offered::passphrase(passphrase), another, cheap, device.clock.readings()));
+    const std::string after = read("vault.keys");
+    REQUIRE(before != after);
+
+    // What lies in vault.keys and vault.keys.previous after each rename; a temporary file of any
+    // length may lie beside, and what it replaces is still whole.
+    const std::vector<std::pair<std::string, std::string>> steps{
+        {before, before}, {before, before}, {after, before}, {after, after}};
+    std::size_t tried = 0;
+    for (const auto& [newest, previous] : steps)
+        for (const char* beside : {"vault.keys.new", "vault.keys.previous.new"})
+            for (const std::size_t length : {std::size_t{0}, std::size_t{1}, std::size_t{250}, after.size()}) {
+                write("vault.keys", newest);
+                write("vault.keys.previous", previous);
+                write(beside, after.substr(0, length));
+                std::filesystem::remove(device.folder.path() / "vault.attempts");
+                const bool old = openDataKey(device.folder.path(), Offered::passphrase(passphrase), device.clock.readings()).has_value();
+                const bool fresh = openDataKey(device.folder.path(), Offered::passphrase(another), device.clock.readings()).has_value();
+                CAPTURE(tried);
+                CHECK((old || fresh));
+                CHECK(old == (newest == before || previous == before));
+                ++tried;
+            }
+    CHECK(tried == 32);
+}
+
 TEST_CASE("the cost of stretching follows the machine and never goes below its floor", "[vault]")
 {
     using crypto::StretchCost;
