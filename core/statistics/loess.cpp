@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <numeric>
+#include <tuple>
 
 namespace ebbline::statistics {
 
@@ -79,6 +80,12 @@ Result<double> curveAt(const std::vector<Point>& sorted, const LoessDesign& desi
     return valueAtZero(near, design.degree);
 }
 
+/// By x, then by y, so that the curve does not depend on the order in which the points came.
+bool before(const Point& a, const Point& b)
+{
+    return std::tie(a.x, a.y) < std::tie(b.x, b.y);
+}
+
 Done checked(std::span<const Point> points, const LoessDesign& design)
 {
     if (design.degree < 0 || design.degree > highestDegree)
@@ -101,7 +108,7 @@ Result<std::vector<double>> loess(std::span<const Point> points, const LoessDesi
         return fail(fine.error());
     std::vector<std::size_t> order(points.size());
     std::iota(order.begin(), order.end(), 0U);
-    std::ranges::stable_sort(order, {}, [&](std::size_t i) { return points[i].x; });
+    std::ranges::sort(order, before, [&](std::size_t i) { return points[i]; });
     std::vector<Point> sorted;
     sorted.reserve(points.size());
     for (const std::size_t i : order)
@@ -122,7 +129,7 @@ Result<double> loessAt(std::span<const Point> points, const LoessDesign& design,
     if (const Done fine = checked(points, design); !fine)
         return fail(fine.error());
     std::vector<Point> sorted(points.begin(), points.end());
-    std::ranges::stable_sort(sorted, {}, &Point::x);
+    std::ranges::sort(sorted, before);
     if (!(x >= sorted.front().x && x <= sorted.back().x))
         return fail(Reason::outOfRange, "x: want one within the points");
     std::size_t first = 0;

@@ -44,7 +44,7 @@ Result<RankSum> rankSum(std::span<const double> first, std::span<const double> s
     if (first.empty() || second.empty())
         return fail(Reason::notEnough, "a group is empty");
     if (first.size() > maximumRankSumValues || second.size() > maximumRankSumValues)
-        return fail(Reason::tooLarge, "values: want at most 150 in each group");
+        return fail(Reason::tooLarge, "values: want at most 100 in each group");
     std::vector<double> all(first.begin(), first.end());
     all.insert(all.end(), second.begin(), second.end());
     for (const double value : all)

@@ -28,7 +28,7 @@ struct RankSum {
 };
 
 /// Values that are accepted in each group.
-inline constexpr std::size_t maximumRankSumValues = 150;
+inline constexpr std::size_t maximumRankSumValues = 100;
 
 /// \returns Reason::notFinite; Reason::tooLarge; Reason::outOfRange for the confidence;
 ///          Reason::notEnough if a group is empty or all values are equal.
