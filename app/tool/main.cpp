@@ -12,6 +12,7 @@ int main(int argc, char** argv)
     tool::addSimulate(app, run);
     tool::addCalibrate(app, run);
     tool::addAssess(app, run);
+    tool::addLearn(app, run);
     tool::addRehearse(app, run);
     tool::addStats(app, run);
     tool::addVerify(app, run);

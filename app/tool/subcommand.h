@@ -19,6 +19,7 @@ using Adder = void (*)(CLI::App& app, std::function<int()>& run);
 void addAssess(CLI::App& app, std::function<int()>& run);
 void addBackup(CLI::App& app, std::function<int()>& run);
 void addCalibrate(CLI::App& app, std::function<int()>& run);
+void addLearn(CLI::App& app, std::function<int()>& run);
 void addRehearse(CLI::App& app, std::function<int()>& run);
 void addRestore(CLI::App& app, std::function<int()>& run);
 void addSimulate(CLI::App& app, std::function<int()>& run);

@@ -4,6 +4,7 @@
 
 #include "core/anaesthesia/dose.h"
 #include "core/curves/curve.h"
+#include "core/learning/past_course.h"
 #include "core/pairing/handshake.h"
 #include "core/sync/link_sync.h"
 #include "core/triage/queue.h"
@@ -87,6 +88,9 @@ public:
     /// \returns as bands::History::allows(); Reason::notEnough without a reason.
     Done useBand(const std::string& version, const std::string& reason);
     Done returnToBand(const std::string& version, const std::string& reason);
+
+    /// Every treatment on record, for core/learning; without a follow-up its outcome is not known.
+    std::vector<learning::PastCourse> pastCourses() const;
 
     /// Names the hub that offers point at.
     Done setHub(const std::string& hostAndPort, bool tls, const bytes::Array<32>& keyHash);

@@ -25,7 +25,7 @@ struct NotEnough {
     bool operator==(const NotEnough&) const = default;
 };
 
-/// `not enough to say: 4 courses with a known outcome, want 10`.
+/// `not enough to say: known outcomes 4, want 10`.
 std::string sentence(const NotEnough& lack);
 
 template <typename T>

@@ -30,7 +30,7 @@ struct PastCourse {
     bands::TaughtCourse days;        ///< scores, a value a day and stream
 };
 
-/// Material and form of the threads, e.g. "pdo barbed-two-way", or "mixed" if there are several.
+/// Material and form of the threads, e.g. "PDO barbed-two-way", or "mixed" if there are several.
 std::string techniqueOf(const recovery::Treatment& treatment);
 /// Words of the zones, in the order of the enumeration, each once.
 std::vector<std::string> zonesOf(const recovery::Treatment& treatment);

@@ -25,10 +25,11 @@ std::set<std::string> groupsOf(const PastCourse& course, By by)
 std::string sentence(const NotEnough& lack)
 {
     const auto counted = [&](const char* what) {
-        return "not enough to say: " + std::to_string(lack.have) + " " + what + ", want " + std::to_string(lack.want);
+        return std::string("not enough to say: ") + what + " " + std::to_string(lack.have) + ", want "
+               + std::to_string(lack.want);
     };
     switch (lack.lack) {
-    case Lack::outcomes: return counted("courses with a known outcome");
+    case Lack::outcomes: return counted("known outcomes");
     case Lack::courses: return counted("courses with the symptom");
     case Lack::followed: return counted("days followed");
     case Lack::groups: return counted("groups");

@@ -2,6 +2,7 @@
 
 #include "tests/core/desk/clinic_world.h"
 
+#include "core/bytes/text.h"
 #include "core/rehearsal/invented_course.h"
 #include "core/rehearsal/taught.h"
 
@@ -173,6 +174,32 @@ TEST_CASE("a version and what is in use survive locking the vault", "[bands][sto
     CHECK(again->bandHistory().activeVersion() == *version);
     CHECK(bands::contentHash(again->bandHistory().active()) == content);
     CHECK(again->protocols().front().band.provenance().version == *version);
+}
+
+TEST_CASE("what the clinic has on record is what learning sees, and an open course has no outcome", "[learning][story]")
+{
+    ClinicWorld world;
+    const auto known = invented(0);
+    const auto well = enter(world, known);
+    const auto infected = enter(world, known, {.complications = {"infection"}});
+    const auto doubtful = enter(world, known, {.uncomplicated = false});
+    const auto open = enter(world, known, {.consent = false, .close = false});
+
+    std::map<std::string, learning::PastCourse> courses;
+    for (auto& course : world.desk.pastCourses())
+        courses[course.name] = course;
+
+    const auto of = [&](const recovery::CourseId& id) { return courses.at(bytes::toHex(id.view())); };
+    CHECK(courses.size() == 4);
+    CHECK_FALSE(of(well).outcome->complicated);
+    CHECK(of(infected).outcome->kinds == std::vector<std::string>{"infection"});
+    CHECK(of(doubtful).outcome->complicated);
+    CHECK_FALSE(of(open).outcome);
+    CHECK(of(well).lots == std::vector<std::string>{"TH-4417"});
+    CHECK(of(well).zones == learning::zonesOf(sampleTreatment()));
+    CHECK(of(well).days.size() == rehearsal::taughtBy(known.input).size());
+    // A name that leads to no person.
+    CHECK(of(well).name.find("Ines") == std::string::npos);
 }
 
 TEST_CASE("nobody changes the band without a name", "[bands][story][errors]")

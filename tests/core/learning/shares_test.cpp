@@ -43,7 +43,7 @@ TEST_CASE("of few courses nothing is said, and how many it takes is", "[learning
         REQUIRE_FALSE(shares[0].share);
         CHECK(shares[0].share.error() == NotEnough{Lack::outcomes, known, 10});
         CHECK(sentence(shares[0].share.error())
-              == "not enough to say: " + std::to_string(known) + " courses with a known outcome, want 10");
+              == "not enough to say: known outcomes " + std::to_string(known) + ", want 10");
     }
     CHECK(complicationShares({}, By::nothing).empty());
     CHECK(complicationKinds({}).empty());

@@ -1,0 +1,102 @@
+// Tables as courses that are over, and what is printed of them.
+
+#include "app/tool/learn_courses.h"
+#include "app/tool/learn_report.h"
+
+#include "core/clock/iso8601.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <sstream>
+
+using namespace ebbline;
+using namespace ebbline::tool;
+
+namespace {
+
+exchange::ScoreRow score(const std::string& course, const char* entered, int points)
+{
+    return {course, *clock::parseIso8601("2027-03-01T10:00:00+01:00"), *clock::parseIso8601(entered), recovery::Symptom::pain,
+            recovery::Side::left, *recovery::Score::of(points)};
+}
+
+exchange::TruthRow told(const std::string& course, const std::string& kind)
+{
+    return {course, kind, {}, recovery::Side::none};
+}
+
+std::vector<exchange::ScoreRow> scoresOf(const std::vector<std::string>& courses)
+{
+    std::vector<exchange::ScoreRow> rows;
+    for (const std::string& course : courses)
+        for (const auto& [entered, points] : {std::pair{"2027-03-01T20:00:00+01:00", 5}, std::pair{"2027-03-02T20:00:00+01:00", 1},
+                                              std::pair{"2027-03-03T20:00:00+01:00", 0}})
+            rows.push_back(score(course, entered, points));
+    return rows;
+}
+
+}  // namespace
+
+TEST_CASE("plain ended well, silent is not known, everything else is a complication", "[tool][learn]")
+{
+    const auto courses = pastCourses(scoresOf({"a", "b", "c", "d"}),
+                                     {told("a", "plain"), told("b", "silent"), told("c", "infection"), told("c", "haematoma"),
+                                      told("d", "silent"), told("d", "infection")},
+                                     {});
+
+    REQUIRE(courses);
+    REQUIRE(courses->size() == 4);
+    CHECK_FALSE((*courses)[0].outcome->complicated);
+    CHECK_FALSE((*courses)[1].outcome);
+    CHECK((*courses)[2].outcome->kinds == std::vector<std::string>{"infection", "haematoma"});
+    CHECK((*courses)[3].outcome->complicated);
+    CHECK((*courses)[0].days.size() == 3);
+}
+
+TEST_CASE("placements give technique, zones, lots and clinic; two techniques are mixed", "[tool][learn]")
+{
+    const auto courses = pastCourses(
+        scoresOf({"a", "b"}), {told("a", "plain"), told("b", "plain")},
+        {{"a", "Mole", "cones", recovery::Zone::cheek, "TH-1"}, {"a", "Mole", "cones", recovery::Zone::neck, "TH-1"},
+         {"b", "", "cones", {}, "TH-2"}, {"b", "", "", {}, ""}, {"b", "", "long barbs", {}, ""}});
+
+    REQUIRE(courses);
+    CHECK((*courses)[0].technique == "cones");
+    CHECK((*courses)[0].zones == std::vector<std::string>{"cheek", "neck"});
+    CHECK((*courses)[0].lots == std::vector<std::string>{"TH-1"});
+    CHECK((*courses)[0].clinic == "Mole");
+    CHECK((*courses)[1].technique == "mixed");
+}
+
+TEST_CASE("a course in one table alone is named", "[tool][learn][errors]")
+{
+    CHECK(pastCourses(scoresOf({"a"}), {}, {}).error().detail.find("'a'") != std::string::npos);
+    CHECK(pastCourses({}, {told("q", "plain")}, {}).error().detail.find("'q'") != std::string::npos);
+    const auto stray = pastCourses(scoresOf({"a"}), {told("a", "plain")}, {{"z", "", "cones", {}, ""}});
+    CHECK(stray.error().reason == Reason::notFound);
+    CHECK(stray.error().detail.find("'z'") != std::string::npos);
+}
+
+TEST_CASE("a report of nothing, or of one course, holds no number that is none", "[tool][learn]")
+{
+    for (const auto& names : {std::vector<std::string>{}, std::vector<std::string>{"a"}}) {
+        std::vector<exchange::TruthRow> truth;
+        for (const std::string& name : names)
+            truth.push_back(told(name, "plain"));
+        const auto courses = pastCourses(scoresOf(names), truth, {});
+        REQUIRE(courses);
+        auto report = learnReport(*courses, {});
+        REQUIRE(report);
+        report->comparison = learning::compareTechniques(*courses, "cones", "long barbs");
+        std::ostringstream text;
+        std::ostringstream json;
+        printText(*report, text);
+        printJson(*report, json);
+        for (const std::string& printed : {text.str(), json.str()}) {
+            CHECK(printed.find("nan") == std::string::npos);
+            CHECK(printed.find("inf") == std::string::npos);
+            CHECK(printed.find("not enough to say") != std::string::npos);
+            CHECK(printed.find(learning::caution) != std::string::npos);
+        }
+    }
+}
