@@ -23,7 +23,7 @@ std::optional<std::string> textOf(TableReader& reader, std::size_t column, std::
     if (text.size() >= least && text.size() <= most && !control)
         return std::string(text);
     reader.fault(column, "want " + std::to_string(least) + " to " + std::to_string(most)
-                             + " bytes without control characters, found " + quoted(reader.cell(column)));
+                             + " bytes without control characters, found " + std::to_string(text.size()) + " bytes");
     return std::nullopt;
 }
 
@@ -41,7 +41,7 @@ bool zoneOf(TableReader& reader, std::size_t column, std::optional<recovery::Zon
         }
         wanted.append(" ").append(recovery::word(one));
     }
-    reader.fault(column, "want " + wanted + ", found " + quoted(cell));
+    reader.fault(column, "want " + wanted);
     return false;
 }
 
