@@ -185,7 +185,8 @@ Result<IntraclassCorrelation> intraclassCorrelation(std::span<const std::vector<
     icc.absolute = (b - e) / (b + (k - 1) * e + k * (j - e) / n);
     icc.consistency = (b - e) / (b + (k - 1) * e);
     icc.oneWayMean = (b - w) / b;
-    icc.absoluteMean = (b - e) / (b + (j - e) / n);
+    if (const double denominator = b + (j - e) / n; denominator > 1e-14 * (b + e))
+        icc.absoluteMean = (b - e) / denominator;
     icc.consistencyMean = (b - e) / b;
     icc.absoluteInterval = absoluteInterval(icc, n, k);
     return icc;

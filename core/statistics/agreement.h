@@ -56,7 +56,8 @@ struct IntraclassCorrelation {
     double absolute;       ///< (2,1): raters are a sample, and must agree in the value
     double consistency;    ///< (3,1): these raters, up to a constant of each
     double oneWayMean;     ///< the same for the mean of all raters
-    double absoluteMean;
+    std::optional<double> absoluteMean;  ///< none where raters differ so little, and the rest so much, that
+                                         ///< its denominator is not above 0
     double consistencyMean;
     std::optional<Interval> absoluteInterval;  ///< 95 %; none where raters agree too well to tell
     double betweenSubjects;  ///< mean squares

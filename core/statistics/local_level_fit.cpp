@@ -94,6 +94,8 @@ Result<LocalLevelFit> fitLocalLevel(std::span<const std::vector<double>> steps)
     const Profile still = profileOf(0, steps);
     if (still.terms < 3)
         return fail(Reason::notEnough, "want at least four observations");
+    if (!std::isfinite(still.squares))
+        return fail(Reason::notFinite, "observations: too far apart");
     if (!(still.squares > 0))
         return fail(Reason::notEnough, "all observations are equal");
 

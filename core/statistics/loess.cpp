@@ -60,6 +60,8 @@ Result<double> valueAtZero(const std::vector<Weighted>& points, int degree)
         atZero[static_cast<std::size_t>(power)] = zero;
         columns.push_back(std::move(column));
     }
+    if (!std::isfinite(value))
+        return fail(Reason::notFinite, "points: too large");
     return value;
 }
 

@@ -14,7 +14,7 @@ inline double medianOf(std::vector<double> values)
     std::nth_element(values.begin(), middle, values.end());
     if (values.size() % 2 == 1)
         return *middle;
-    return (*std::max_element(values.begin(), middle) + *middle) / 2;
+    return *std::max_element(values.begin(), middle) / 2 + *middle / 2;
 }
 
 }  // namespace ebbline::statistics

@@ -73,6 +73,8 @@ Result<RankSum> rankSum(std::span<const double> first, std::span<const double> s
     for (const double a : first)
         for (const double b : second)
             differences.push_back(a - b);
+    if (std::ranges::any_of(differences, [](double difference) { return !std::isfinite(difference); }))
+        return fail(Reason::notFinite, "values: too far apart");
     std::ranges::sort(differences);
     test.shift = medianOf(differences);
     // Limits by order statistics, chosen from the distribution without ties.

@@ -89,7 +89,7 @@ Result<SignedRank> signedRank(std::span<const double> differences, double confid
     std::vector<double> means;
     for (std::size_t i = 0; i < differences.size(); ++i)
         for (std::size_t j = i; j < differences.size(); ++j)
-            means.push_back((differences[i] + differences[j]) / 2);
+            means.push_back(differences[i] / 2 + differences[j] / 2);
     std::ranges::sort(means);
     test.shift = medianOf(means);
     test.limits = limitsOf(means, differences.size(), confidence);

@@ -117,7 +117,7 @@ TEST_CASE("four judges of six subjects correlate as published", "[statistics][pu
     CHECK_THAT(icc->absolute, WithinAbs(.28976378, 0.5e-8));
     CHECK_THAT(icc->consistency, WithinAbs(.71484071, 0.5e-8));
     CHECK_THAT(icc->oneWayMean, WithinAbs(.44279713, 0.5e-8));
-    CHECK_THAT(icc->absoluteMean, WithinAbs(.62005055, 0.5e-8));
+    CHECK_THAT(icc->absoluteMean.value(), WithinAbs(.62005055, 0.5e-8));
     CHECK_THAT(icc->consistencyMean, WithinAbs(.90931554, 0.5e-8));
     CHECK_THAT(icc->betweenSubjects, WithinAbs(11.2416667, 0.5e-7));
     CHECK_THAT(icc->withinSubjects, WithinAbs(6.2638889, 0.5e-7));
@@ -169,6 +169,10 @@ TEST_CASE("too little or impossible data is refused by the agreement methods", "
     CHECK(intraclassCorrelation(Ratings{{1, 2}, {2}}).error().reason == Reason::outOfRange);
     CHECK(intraclassCorrelation(Ratings{{1, NAN}, {2, 1}}).error().reason == Reason::notFinite);
     CHECK(intraclassCorrelation(Ratings{{1, 2}, {2, 1}}).error().reason == Reason::notEnough);
+    // Between subjects 0.25, raters 0.25, residual 2.25: the denominator is 0.25 + (0.25 - 2.25) / 2.
+    const auto opposed = intraclassCorrelation(Ratings{{0, 1}, {2, 0}});
+    REQUIRE(opposed);
+    CHECK_FALSE(opposed->absoluteMean);
     const auto alike = intraclassCorrelation(Ratings{{1, 1}, {2, 2}, {5, 5}});
     REQUIRE(alike);
     CHECK(alike->absolute == 1);

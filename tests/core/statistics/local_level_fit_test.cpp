@@ -164,6 +164,7 @@ TEST_CASE("a series that says nothing about its variances is not given any", "[s
     CHECK(fitLocalLevel(Steps{{1}, {}, {2}, {3}}).error().reason == Reason::notEnough);
     CHECK(fitLocalLevel(Steps(10, {4})).error().reason == Reason::notEnough);
     CHECK(fitLocalLevel(Steps{{1}, {NAN}, {2}, {3}, {3}}).error().reason == Reason::notFinite);
+    CHECK(fitLocalLevel(Steps{{1e308}, {-1e308}, {1e308}, {-1e308}}).error().reason == Reason::notFinite);
     // A straight climb: all of it is drift.
     CHECK(fitLocalLevel(Steps{{1}, {2}, {3}, {4}, {5}, {6}, {7}}).error().reason == Reason::notEnough);
     // Noise alone: no drift is seen, and said so.

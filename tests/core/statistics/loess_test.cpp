@@ -80,6 +80,10 @@ TEST_CASE("LOESS refuses what it cannot draw", "[statistics][errors]")
     CHECK(loess(std::vector<Point>(7, {1, NAN}), {.neighbours = 7}).error().reason == Reason::notFinite);
     CHECK(loess(std::vector<Point>{{1, 1}, {1, 2}, {1, 3}}, {.neighbours = 3}).error().reason == Reason::notEnough);
     CHECK(loess(std::vector<Point>{{1, 1}, {1, 2}, {1, 6}}, {.neighbours = 3, .degree = 0})->front() == 3);
+    std::vector<Point> large;
+    for (int i = 0; i < 8; ++i)
+        large.push_back({static_cast<double>(i), 1e308});
+    CHECK(loess(large, {.neighbours = 8}).error().reason == Reason::notFinite);
     CHECK(loessAt(nist, {.neighbours = 7}, 20).error().reason == Reason::outOfRange);
 }
 

@@ -202,6 +202,9 @@ TEST_CASE("too little or impossible data is refused by the rank methods", "[stat
     CHECK(rankSum(std::vector<double>{1, 1}, std::vector<double>{1}).error().reason == Reason::notEnough);
     CHECK(rankSum(std::vector<double>{INFINITY}, std::vector<double>{1}).error().reason == Reason::notFinite);
     CHECK_FALSE(rankSum(std::vector<double>{1}, std::vector<double>{2})->limits);
+    // Nothing that is no number comes out of what is one.
+    CHECK(rankSum(std::vector<double>{1e308}, std::vector<double>{-1e308}).error().reason == Reason::notFinite);
+    CHECK(signedRank(std::vector<double>{1e308, 1e308})->shift == 1e308);
     CHECK(theilSen(std::vector<Point>{{1, 1}, {2, 2}}).error().reason == Reason::notEnough);
     CHECK(theilSen(std::vector<Point>{{1, 1}, {1, 2}, {1, 3}}).error().reason == Reason::notEnough);
     CHECK(theilSen(std::vector<Point>{{1, 1}, {1, NAN}, {2, 3}}).error().reason == Reason::notFinite);
