@@ -21,7 +21,7 @@ T.Button {
     Accessible.role: Accessible.Button
     Accessible.name: control.text
     Accessible.description: control.hint
-    Accessible.onPressAction: control.clicked()
+    Accessible.onPressAction: if (control.enabled) control.clicked()
     Keys.onReturnPressed: control.clicked()
     Keys.onEnterPressed: control.clicked()
 

@@ -49,7 +49,8 @@ Item {
         echoMode: root.secret ? TextInput.Password : TextInput.Normal
         inputMethodHints: root.numeric ? Qt.ImhFormattedNumbersOnly : root.secret ? Qt.ImhSensitiveData : Qt.ImhNone
         selectByMouse: true
-        onTextEdited: root.edited(input.text)
+        // However the text came: typed, pasted, or set by an assistive program.
+        onTextChanged: if (input.text !== root.value) root.edited(input.text)
         onEditingFinished: root.finished(input.text)
         onAccepted: root.accepted()
         Accessible.role: Accessible.EditableText

@@ -37,7 +37,7 @@ QtObject {
     readonly property color inkOnAlarm: "#FFFFFF"
     readonly property color line: dark ? "#6F7F88" : stark ? "#000000" : "#7C8890"
     readonly property color hair: dark ? "#33424A" : stark ? "#000000" : "#DCD8CC"
-    readonly property color bandEdge: line
+    readonly property color bandEdge: dark ? "#74858E" : stark ? "#000000" : "#717E86"
     readonly property color sand: dark ? "#3B3628" : stark ? "#EFE6CF" : "#EADFC8"
     readonly property color fold: dark ? "#7F8F98" : stark ? "#555555" : "#9AA2A6"
     readonly property color focus: tide

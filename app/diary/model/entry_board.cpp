@@ -267,11 +267,14 @@ void EntryBoard::writeNote(const QString& text)
 {
     if (text == note())
         return;
-    QByteArray utf8 = text.toUtf8();
-    // Whole characters only.
-    while (static_cast<std::size_t>(utf8.size()) > recovery::Entry::maximumNote)
-        utf8 = text.left(text.size() * static_cast<qsizetype>(recovery::Entry::maximumNote) / utf8.size() - 1).toUtf8();
-    m_entry.note = utf8.toStdString();
+    // Whole characters only: no cut inside a pair of surrogates, which is one character.
+    QString kept = text;
+    while (static_cast<std::size_t>(kept.toUtf8().size()) > recovery::Entry::maximumNote) {
+        kept.truncate(std::min(kept.size() - 1, kept.size() * static_cast<qsizetype>(recovery::Entry::maximumNote) / kept.toUtf8().size()));
+        if (!kept.isEmpty() && kept.back().isHighSurrogate())
+            kept.chop(1);
+    }
+    m_entry.note = kept.toStdString();
     keep();
 }
 

@@ -1,0 +1,243 @@
+// The diary used from end to end on its real pages: with a finger, with a keyboard, and with a screen
+// reader.
+#include "tests/screens/complaints.h"
+#include "tests/screens/demo_patient.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+#include <QTest>
+
+using namespace ebbline;
+using recovery::Side;
+using recovery::Symptom;
+using screens::DemoPatient;
+using Page = app::DiaryProgram::Page;
+
+namespace {
+
+const QString passphrase = QString::fromLatin1(DemoPatient::passphrase);
+const QString hub = QString::fromLatin1(DemoPatient::hub);
+const QString breathing = QStringLiteral("It is hard to breathe, or I can not swallow my spit.");
+
+/// The keyboard, of the desk or on the screen, sends keys.
+void typeKeys(QQuickWindow& window, const QString& text)
+{
+    for (const QChar letter : text)
+        QTest::keyClick(&window, letter.toLatin1());
+    screens::settle(window);
+}
+
+/// A way to act on a control, by its name.
+using Act = std::function<bool(const QString&)>;
+
+struct Hands {
+    Act use;                                                  ///< presses it
+    std::function<bool(const QString&, const QString&)> fill;  ///< types into it
+};
+
+Hands finger(QQuickWindow& window)
+{
+    return {[&](const QString& name) { return screens::touch(window, name); },
+            [&](const QString& name, const QString& text) {
+                if (!screens::touch(window, name))
+                    return false;
+                typeKeys(window, text);
+                return true;
+            }};
+}
+
+Hands keyboard(QQuickWindow& window, Qt::Key key)
+{
+    return {[&window, key](const QString& name) {
+                if (!screens::tabTo(window, name))
+                    return false;
+                QTest::keyClick(&window, key);
+                screens::settle(window);
+                return true;
+            },
+            [&](const QString& name, const QString& text) {
+                if (!screens::tabTo(window, name))
+                    return false;
+                typeKeys(window, text);
+                return true;
+            }};
+}
+
+Hands reader(QQuickWindow& window)
+{
+    return {[&](const QString& name) { return screens::press(window, name); },
+            [&](const QString& name, const QString& text) { return screens::write(window, name, text); }};
+}
+
+Hands hands(int kind, QQuickWindow& window)
+{
+    switch (kind) {
+    case 0: return finger(window);
+    case 1: return keyboard(window, Qt::Key_Space);
+    case 2: return keyboard(window, Qt::Key_Return);
+    default: return reader(window);
+    }
+}
+
+void open(app::DiaryProgram& program)
+{
+    REQUIRE(program.show(QSize(360, 780)));
+    auto& window = *program.window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    screens::settle(window);
+}
+
+}  // namespace
+
+TEST_CASE("a patient makes a diary and joins by a typed code, with each kind of hands", "[diary][flows]")
+{
+    const int kind = GENERATE(0, 1, 3);
+    CAPTURE(kind);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    open(*program);
+    const auto act = hands(kind, *program->window());
+
+    REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
+    REQUIRE(act.fill(QStringLiteral("The same once more"), passphrase));
+    REQUIRE(act.use(QStringLiteral("Make my diary")));
+    REQUIRE(program->page() == Page::join);
+
+    REQUIRE(act.fill(QStringLiteral("Or type the code, 24 letters and digits"), patient.showsCode()));
+    REQUIRE(act.fill(QStringLiteral("The address under the code"), hub));
+    REQUIRE(act.use(QStringLiteral("Use this code")));
+    program->joining()->poll();
+    patient.looks();
+    program->joining()->poll();
+    REQUIRE(program->joining()->stage() == diaryapp::JoinBoard::Stage::Compare);
+    patient.confirms();
+    patient.sends();
+    program->joining()->poll();
+    program->joining()->poll();
+
+    CHECK(program->page() == Page::today);
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("a patient writes an entry, meets a warning and reads it, with each kind of hands", "[diary][flows]")
+{
+    const int kind = GENERATE(0, 1, 2, 3);
+    CAPTURE(kind);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    open(*program);
+    const auto act = hands(kind, *program->window());
+
+    REQUIRE(act.use(QStringLiteral("Write down how it is")));
+    REQUIRE(program->page() == Page::entry);
+    REQUIRE(act.use(QStringLiteral("How swollen is it? Your right: 2 of 10")));
+    REQUIRE(act.use(QStringLiteral("How swollen is it? Your left: 3 of 10")));
+    REQUIRE(act.use(QStringLiteral("Next")));
+    REQUIRE(act.use(QStringLiteral("How much does it hurt? Your left: 0 of 10")));
+    REQUIRE(act.use(QStringLiteral("Next")));
+    for (int i = 0; i < 3; ++i)
+        REQUIRE(act.use(QStringLiteral("Skip this one")));
+    if (kind == 2)
+        QTest::keyClick(program->window(), Qt::Key_Tab);
+    REQUIRE(hands(kind == 2 ? 1 : kind, *program->window()).use(breathing));
+    REQUIRE(act.use(QStringLiteral("Only what I ticked")));
+    REQUIRE(act.fill(QStringLiteral("Temperature, if you measured it"), QStringLiteral("38.5")));
+    REQUIRE(act.fill(QStringLiteral("In your own words, if you like"), QStringLiteral("It came on after lunch.")));
+    REQUIRE(act.use(QStringLiteral("Save")));
+
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->warning()->isEmergency());
+    const auto entry = program->home().diary().history().front().history.current();
+    CHECK(entry.scores.at({Symptom::swelling, Side::right}).points() == 2);
+    CHECK(entry.scores.at({Symptom::swelling, Side::left}).points() == 3);
+    CHECK(entry.scores.at({Symptom::pain, Side::left}).points() == 0);
+    CHECK(entry.scores.size() == 3);
+    CHECK(entry.present == std::set{recovery::Sign::breathing});
+    REQUIRE(entry.temperature);
+    CHECK(std::abs(entry.temperature->celsius() - 38.5) < 0.01);
+    CHECK(entry.note == "It came on after lunch.");
+
+    REQUIRE(act.use(QStringLiteral("I have read this")));
+    CHECK(program->page() == Page::today);
+    CHECK(program->home().diary().today().standing.empty());
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("a patient answers a reminder, with each kind of hands", "[diary][flows]")
+{
+    const int kind = GENERATE(0, 1, 2, 3);
+    CAPTURE(kind);
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.goTo(0, 19, 40);
+    program->openToday();
+    open(*program);
+    const auto due = program->today()->due().size();
+    REQUIRE(due > 1);
+
+    REQUIRE(hands(kind, *program->window()).use(QStringLiteral("Done")));
+    CHECK(program->today()->due().size() == due - 1);
+}
+
+TEST_CASE("a patient changes the language, and every page turns with it", "[diary][flows]")
+{
+    const int kind = GENERATE(0, 1, 2, 3);
+    CAPTURE(kind);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    open(*program);
+    const auto act = hands(kind, *program->window());
+
+    REQUIRE(act.use(QStringLiteral("Settings")));
+    REQUIRE(act.use(QStringLiteral("Language: العربية")));
+    CHECK(program->isRightToLeft());
+    CHECK(program->page() == Page::settings);
+    CHECK(program->pageTitle() == QStringLiteral("الإعدادات"));
+    REQUIRE(act.use(QStringLiteral("رجوع")));
+    CHECK(program->page() == Page::today);
+    CHECK(program->window()->title() == QStringLiteral("مفكرة Ebbline"));
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("help is one act away on every page, locked or not", "[diary][flows][call]")
+{
+    const int kind = GENERATE(0, 1, 3);
+    CAPTURE(kind);
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    open(*program);
+    const auto act = hands(kind, *program->window());
+    const QList<std::function<void()>> pages{[&] { program->openToday(); },   [&] { program->openEntry(); },
+                                             [&] { program->openHistory(); }, [&] { program->openNotes(); },
+                                             [&] { program->openSettings(); }, [&] { program->lock(); }};
+    for (const auto& show : pages) {
+        show();
+        screens::settle(*program->window());
+        CAPTURE(program->pageName().toStdString());
+        REQUIRE(act.use(QStringLiteral("I need help")));
+        CHECK(program->page() == Page::call);
+        CHECK(screens::named(*program->window(), QStringLiteral("Your clinic: \u2066+00\u00a0555\u00a00100\u2069")) != nullptr);
+    }
+}
+
+TEST_CASE("a screen reader cannot press what is disabled", "[diary][flows]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    open(*program);
+    program->openNotes();
+    screens::settle(*program->window());
+    CHECK(screens::named(*program->window(), QStringLiteral("Send when there is a network")) == nullptr);
+    REQUIRE(screens::write(*program->window(), QStringLiteral("Your note"), QStringLiteral("It itches.")));
+    REQUIRE(screens::press(*program->window(), QStringLiteral("Send when there is a network")));
+    REQUIRE(program->history()->notes().size() == 1);
+    CHECK(program->history()->notes().first().text == QLatin1String("It itches."));
+}

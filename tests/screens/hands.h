@@ -1,0 +1,27 @@
+#pragma once
+/// \file
+/// Three ways to use a page: a finger, a keyboard, and a screen reader. Controls are found by the
+/// name that a screen reader says, so whatever has no name cannot be used here either.
+
+#include <QQuickItem>
+#include <QQuickWindow>
+
+namespace ebbline::screens {
+
+/// The control in sight or in reach of scrolling with this accessible name; null if there is none.
+QQuickItem* named(QQuickWindow& window, const QString& name);
+
+/// A finger taps the middle of it, after scrolling there. \returns false if it cannot be hit.
+bool touch(QQuickWindow& window, const QString& name);
+
+/// Tab until it has the keyboard. \returns false if Tab never gets there, or if on the way
+/// something had the keyboard without showing it or out of sight.
+bool tabTo(QQuickWindow& window, const QString& name);
+
+/// A screen reader presses it. \returns false if it offers no such act.
+bool press(QQuickWindow& window, const QString& name);
+
+/// An assistive program sets the text of a field. \returns false if there is no such field.
+bool write(QQuickWindow& window, const QString& name, const QString& text);
+
+}  // namespace ebbline::screens
