@@ -44,6 +44,9 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     connect(&m_noticeTimer, &QTimer::timeout, this, &DiaryProgram::dismissNotice);
     m_syncTimer.setSingleShot(true);
     connect(&m_syncTimer, &QTimer::timeout, this, &DiaryProgram::syncNow);
+    // Items of a list outlive their page as deferred deletions that nobody would carry out any more at
+    // the end of the program; charts among them still need the event loop.
+    connect(&m_engine, &QObject::destroyed, [] { QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); });
     applyLanguage();
 }
 

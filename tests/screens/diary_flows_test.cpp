@@ -8,6 +8,7 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <QCoreApplication>
 #include <QTest>
 
 using namespace ebbline;
@@ -240,4 +241,19 @@ TEST_CASE("a screen reader cannot press what is disabled", "[diary][flows]")
     REQUIRE(screens::press(*program->window(), QStringLiteral("Send when there is a network")));
     REQUIRE(program->history()->notes().size() == 1);
     CHECK(program->history()->notes().first().text == QLatin1String("It itches."));
+}
+
+TEST_CASE("a program that ends takes its charts with it, while they still have an event loop", "[diary][flows]")
+{
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 3);
+    open(*program);
+    REQUIRE(program->page() == Page::today);
+
+    program.reset();
+
+    CHECK(qApp->findChildren<QQuickItem*>(QString(), Qt::FindDirectChildrenOnly).isEmpty());
+    CHECK(ear.take() == "");
 }
