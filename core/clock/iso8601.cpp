@@ -73,7 +73,7 @@ std::string withMillis(const char* head, long long millis)
 {
     if (millis == 0)
         return head;
-    char tail[8];
+    char tail[24];
     std::snprintf(tail, sizeof tail, ".%03lld", millis);
     return std::string(head) + tail;
 }

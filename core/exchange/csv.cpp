@@ -34,7 +34,7 @@ std::string text(const Problem& problem)
     return out + ": " + problem.reason;
 }
 
-std::string quoted(std::string_view cell)
+std::string quotedCell(std::string_view cell)
 {
     constexpr std::size_t shown = 40;
     std::string out = "'";

@@ -37,7 +37,7 @@ std::string text(const Problem& problem);
 
 /// A cell of a file as it may stand in a message: in single quotes, at most 40 bytes, control
 /// characters replaced.
-std::string quoted(std::string_view cell);
+std::string quotedCell(std::string_view cell);
 
 /// Reads record by record. After a problem it goes on with the next line, so that one run can
 /// name them all; after an unclosed quote or a broken bound there is nothing left to go on with.

@@ -20,7 +20,7 @@ std::optional<T> taken(TableReader& reader, std::size_t column, Result<T> result
 {
     if (result)
         return *std::move(result);
-    reader.fault(column, "want " + std::string(wanted) + ", found " + quoted(reader.cell(column)));
+    reader.fault(column, "want " + std::string(wanted) + ", found " + quotedCell(reader.cell(column)));
     return std::nullopt;
 }
 
@@ -71,7 +71,7 @@ std::optional<bool> presentOf(TableReader& reader, std::size_t column)
         return true;
     if (word == "no" || word == "false" || word == "0")
         return false;
-    reader.fault(column, "want yes or no, found " + quoted(reader.cell(column)));
+    reader.fault(column, "want yes or no, found " + quotedCell(reader.cell(column)));
     return std::nullopt;
 }
 
@@ -84,7 +84,7 @@ std::optional<std::string> nameOf(TableReader& reader, std::size_t column)
     if (!name.empty() && name.size() <= maximumCourse && !control)
         return std::string(name);
     reader.fault(column, "want a name of 1 to 100 bytes without control characters, found "
-                             + quoted(reader.cell(column)));
+                             + quotedCell(reader.cell(column)));
     return std::nullopt;
 }
 
@@ -224,7 +224,7 @@ Read<TruthRow> readTruth(std::string_view table)
         const bool word = !row.kind.empty() && row.kind.size() <= maximumKind
                           && row.kind.find_first_not_of("abcdefghijklmnopqrstuvwxyz0123456789-") == std::string::npos;
         if (!word)
-            reader.fault(1, "want a lower-case word, found " + quoted(row.kind));
+            reader.fault(1, "want a lower-case word, found " + quotedCell(row.kind));
         const bool plain = row.kind == plainKind;
         bool sound = word && name;
         if (!reader.cell(2).empty()) {

@@ -48,15 +48,15 @@ void TableReader::readHeader(std::string_view tableName)
     const std::vector<std::string>& header = m_csv.cells();
     for (std::size_t i = 0; i < header.size(); ++i) {
         if (std::find(m_columns.begin(), m_columns.end(), header[i]) == m_columns.end())
-            m_problems.add({1, i + 1, {}, "the column " + quoted(header[i]) + " is unknown; " + wanted});
+            m_problems.add({1, i + 1, {}, "the column " + quotedCell(header[i]) + " is unknown; " + wanted});
         else if (std::find(header.begin(), header.begin() + static_cast<std::ptrdiff_t>(i), header[i])
                  != header.begin() + static_cast<std::ptrdiff_t>(i))
-            m_problems.add({1, i + 1, {}, "the column " + quoted(header[i]) + " stands here twice"});
+            m_problems.add({1, i + 1, {}, "the column " + quotedCell(header[i]) + " stands here twice"});
     }
     for (const std::string_view column : m_columns) {
         const auto found = std::find(header.begin(), header.end(), column);
         if (found == header.end())
-            m_problems.add({1, 0, {}, "the column " + quoted(column) + " is missing; " + wanted});
+            m_problems.add({1, 0, {}, "the column " + quotedCell(column) + " is missing; " + wanted});
         m_place.push_back(static_cast<std::size_t>(found - header.begin()));
     }
     m_headerHolds = ok();

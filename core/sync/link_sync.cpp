@@ -151,7 +151,6 @@ private:
     void take(const bytes::Bytes& body)
     {
         bytes::Reader reader(body);
-        std::size_t taken = 0;
         bool acknowledge = false;
         while (reader.ok() && reader.left() > 0) {
             const bytes::View envelope = reader.block(envelope::maximumEnvelope);
@@ -161,7 +160,6 @@ private:
             if (!counted)
                 return finish(counted.error());
             acknowledge = acknowledge || *counted;
-            ++taken;
         }
         if (!acknowledge)
             return nextLink();

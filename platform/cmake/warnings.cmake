@@ -5,6 +5,8 @@ function(project_warnings target)
     target_compile_options(${target} PRIVATE
         -Wall -Wextra -Wpedantic -Wshadow -Wconversion -Wold-style-cast
         -Wnon-virtual-dtor -Woverloaded-virtual -Wundef
+        # Clang's standard library headers of g++ use what they deprecate themselves.
+        $<$<CXX_COMPILER_ID:Clang>:-Wno-deprecated-declarations>
         $<$<BOOL:${EBBLINE_WARNINGS_ARE_ERRORS}>:-Werror>)
     get_target_property(sources ${target} SOURCES)
     list(FILTER sources INCLUDE REGEX "/(qmlcache|\\.rcc|.*_qmltyperegistrations)")

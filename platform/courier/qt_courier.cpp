@@ -6,6 +6,8 @@
 #include <QSslConfiguration>
 #include <QSslKey>
 
+#include <memory>
+
 namespace ebbline::courier {
 
 QtCourier::QtCourier(const QString& base, const bytes::Array<32>& pinnedKey, QObject* parent)
@@ -45,18 +47,21 @@ void QtCourier::send(const mailbox::Request& request, std::function<void(Result<
             if (isPinned(*reply))
                 reply->ignoreSslErrors();
         });
-    connect(reply, &QNetworkReply::encrypted, reply, [this, reply] {
-        if (!isPinned(*reply))
+    const auto otherKey = std::make_shared<bool>(false);
+    connect(reply, &QNetworkReply::encrypted, reply, [this, reply, otherKey] {
+        if (!isPinned(*reply)) {
+            *otherKey = true;
             reply->abort();
+        }
     });
     connect(reply, &QNetworkReply::downloadProgress, reply, [reply](qint64 received, qint64) {
         if (received > maximumResponse)
             reply->abort();
     });
-    connect(reply, &QNetworkReply::finished, this, [reply, answer = std::move(answer)] {
+    connect(reply, &QNetworkReply::finished, this, [reply, otherKey, answer = std::move(answer)] {
         const QVariant status = reply->attribute(QNetworkRequest::HttpStatusCodeAttribute);
         if (!status.isValid() || reply->error() == QNetworkReply::OperationCanceledError) {
-            const bool tls = reply->error() == QNetworkReply::SslHandshakeFailedError;
+            const bool tls = *otherKey || reply->error() == QNetworkReply::SslHandshakeFailedError;
             answer(fail(tls ? Reason::forged : Reason::unreachable, reply->errorString().toStdString()));
             return;
         }

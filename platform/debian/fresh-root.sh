@@ -30,7 +30,9 @@ mirror=$(awk '/^deb / { for (i = 2; i <= NF; i++) if ($i ~ /^https?:.*\/debian\/
 [ -n "$mirror" ] || fail "no Debian mirror is set in /etc/apt"
 
 clean() {
-    umount -l "$folder/proc" "$folder/sys" "$folder/dev/shm" "$folder/dev/pts" "$folder/dev" 2>/dev/null || true
+    for mounted in proc sys dev; do
+        umount -R -l "$folder/$mounted" 2>/dev/null || true
+    done
 }
 trap clean EXIT
 
@@ -40,8 +42,11 @@ for file in /etc/apt/apt.conf.d/*proxy* /etc/resolv.conf /etc/hosts; do
     [ ! -r "$file" ] || cp "$file" "$folder$file"
 done
 mount -t proc proc "$folder/proc"
-mount --rbind /sys "$folder/sys"
-mount --rbind /dev "$folder/dev"
+for mounted in sys dev; do
+    mount --rbind "/$mounted" "$folder/$mounted"
+    # What is unmounted in the root must stay mounted outside.
+    mount --make-rslave "$folder/$mounted"
+done
 mkdir -p "$folder/ebbline"
 git -C "$ebbline_root" archive HEAD | tar -x -C "$folder/ebbline"
 step "Running platform/$command.sh in it" chroot "$folder" env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/root \

@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
+#include <QTimeZone>
 
 namespace ebbline::deskapp {
 
@@ -19,7 +20,7 @@ QDateTime wallClock(const clock::Moment& moment)
 {
     const auto local = moment.at.time_since_epoch() + moment.offset;
     return QDateTime::fromMSecsSinceEpoch(
-        std::chrono::duration_cast<std::chrono::milliseconds>(local).count(), Qt::UTC);
+        std::chrono::duration_cast<std::chrono::milliseconds>(local).count(), QTimeZone::utc());
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
+#include <QTimeZone>
 
 namespace ebbline::diaryapp {
 
@@ -10,8 +11,8 @@ namespace {
 
 QDateTime localTime(const clock::Moment& moment)
 {
-    return QDateTime::fromMSecsSinceEpoch(moment.at.time_since_epoch().count(), Qt::OffsetFromUTC,
-                                          static_cast<int>(moment.offset.count()) * 60);
+    return QDateTime::fromMSecsSinceEpoch(moment.at.time_since_epoch().count(),
+                                          QTimeZone(static_cast<int>(moment.offset.count()) * 60));
 }
 
 }  // namespace

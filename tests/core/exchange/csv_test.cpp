@@ -119,10 +119,10 @@ TEST_CASE("a message names line, column and header word", "[exchange][csv]")
 
 TEST_CASE("a cell in a message is short, on one line and whole characters only", "[exchange][csv]")
 {
-    CHECK(quoted("x") == "'x'");
-    CHECK(quoted("a\x1b[2J\nb") == "'a?[2J?b'");
-    CHECK(quoted(std::string(50, 'x')) == "'" + std::string(40, 'x') + "...'");
-    CHECK(quoted(std::string(39, 'x') + "\xc3\xa9y") == "'" + std::string(39, 'x') + "...'");
+    CHECK(quotedCell("x") == "'x'");
+    CHECK(quotedCell("a\x1b[2J\nb") == "'a?[2J?b'");
+    CHECK(quotedCell(std::string(50, 'x')) == "'" + std::string(40, 'x') + "...'");
+    CHECK(quotedCell(std::string(39, 'x') + "\xc3\xa9y") == "'" + std::string(39, 'x') + "...'");
 }
 
 TEST_CASE("text that a spreadsheet would run gets an apostrophe in front", "[exchange][csv][injection]")

@@ -1,0 +1,36 @@
+#!/usr/bin/env bash
+# Runs every fuzz target for a while, with address and undefined-behaviour sanitizers.
+#
+# usage: fuzz.sh [seconds]     a target, 20 by default; what was found before is kept in
+#                              build/fuzz/corpus and built upon
+set -euo pipefail
+. "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
+seconds=${1:-20}
+case $seconds in '' | *[!0-9]*) fail "usage: fuzz.sh [seconds]" ;; esac
+
+command -v clang++-19 >/dev/null || fail "clang++-19 is missing: run platform/debian/install.sh --tests"
+step "Building the fuzz targets" build fuzz
+cd "$ebbline_root/build/fuzz"
+bin/fuzz_seeds corpus
+
+targets=(bin/*_fuzz)
+[ ${#targets[@]} -ge 10 ] || fail "only ${#targets[@]} fuzz targets found"
+
+fuzz_one() {
+    local target=$1 name
+    name=$(basename "$target" _fuzz)
+    mkdir -p "corpus/$name" findings logs
+    if ! "$target" "corpus/$name" -max_total_time="$seconds" -timeout=10 -rss_limit_mb=2048 -max_len=20000 \
+        -print_final_stats=1 -artifact_prefix="findings/$name-" >"logs/$name.log" 2>&1; then
+        tail -n 40 "logs/$name.log" >&2
+        echo "ebbline: $name failed; the input is in build/fuzz/findings" >&2
+        return 1
+    fi
+    printf 'ebbline: %-18s %10s inputs, %s\n' "$name" \
+        "$(awk '/stat::number_of_executed_units/ { print $2 }' "logs/$name.log")" \
+        "$(grep -o 'cov: [0-9]*' "logs/$name.log" | tail -1) edges reached"
+}
+export -f fuzz_one
+export seconds
+printf '%s\n' "${targets[@]}" | xargs -P "$(nproc)" -I{} bash -c 'fuzz_one {}' || fail "a fuzz target found a fault"
+say "${#targets[@]} fuzz targets ran $seconds s each and found nothing"

@@ -1,0 +1,121 @@
+// Writes a few well-formed inputs for each target, so that the fuzzer starts behind the first
+// checks. usage: fuzz_seeds FOLDER
+
+#include "core/clock/iso8601.h"
+#include "core/envelope/envelope.h"
+#include "core/exchange/tables.h"
+#include "core/mailbox/wire.h"
+#include "core/pairing/handshake.h"
+#include "core/sync/messages.h"
+#include "core/vault/key_slots.h"
+
+#include <cstdio>
+#include <fstream>
+
+using namespace ebbline;
+
+namespace {
+
+class Seeds {
+public:
+    explicit Seeds(std::filesystem::path folder) : m_folder(std::move(folder)) {}
+
+    void add(const std::string& target, bytes::View input)
+    {
+        const auto folder = m_folder / target;
+        std::filesystem::create_directories(folder);
+        std::ofstream file(folder / ("seed-" + std::to_string(m_count++)), std::ios::binary);
+        file.write(reinterpret_cast<const char*>(input.data()), static_cast<std::streamsize>(input.size()));
+    }
+    void add(const std::string& target, std::string_view text) { add(target, bytes::viewOf(text)); }
+
+private:
+    std::filesystem::path m_folder;
+    int m_count = 0;
+};
+
+const clock::Moment evening{clock::Instant{std::chrono::sys_days{std::chrono::year{2027} / 3 / 1} + std::chrono::hours{19}},
+                            std::chrono::minutes{60}, "Europe/Berlin"};
+
+std::vector<records::Body> bodies()
+{
+    records::Contacts contacts{"Invented clinic", "+49 30 555 0100", "+49 30 555 0101", "112"};
+    recovery::CourseId course{crypto::randomArray<16>()};
+    return {records::PatientRegistered{recovery::PatientId{crypto::randomArray<16>()}, "Invented", "555", "de"},
+            records::ClinicDescribed{contacts, "Europe/Berlin", {"A", "B"}},
+            records::ReminderAnswered{course, "dressings", records::ReminderAnswer::done, evening, {}},
+            records::MessageWritten{course, records::MessageId{crypto::randomArray<16>()}, "hello", "", evening},
+            records::FindingActed{course, "level:swelling", records::Act::called, records::Outcome::advised, "A", "note", evening},
+            records::FollowUpRecorded{course, records::GlobalChange::better, 4, {}, true, "m", "n", "A", evening}};
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    if (argc != 2 || !crypto::initialise()) {
+        std::fputs("usage: fuzz_seeds FOLDER\n", stderr);
+        return 2;
+    }
+    Seeds seeds(argv[1]);
+
+    const auto sender = crypto::SigningKey::generate();
+    const auto recipient = crypto::BoxKey::generate();
+    envelope::Header header;
+    header.mailbox = envelope::MailboxId{crypto::randomArray<16>()};
+    header.sender = envelope::deviceIdOf(sender.publicKey());
+    header.sequence = 1;
+
+    std::vector<journal::Operation> operations;
+    for (const auto& body : bodies()) {
+        const auto encoded = records::encode(body);
+        bytes::Bytes chosen{static_cast<std::uint8_t>(records::kindOf(body))};
+        chosen.insert(chosen.end(), encoded.begin(), encoded.end());
+        seeds.add("record_body", chosen);
+
+        journal::Operation operation;
+        operation.id = {header.sender, operations.size() + 1};
+        operation.entered = evening;
+        operation.kind = static_cast<std::uint16_t>(records::kindOf(body));
+        operation.course = records::courseOf(body);
+        operation.body = encoded;
+        seeds.add("operation", journal::encode(operation));
+        operations.push_back(operation);
+    }
+    const auto batch = sync::packOperations(operations);
+    seeds.add("sync_message", batch);
+    seeds.add("sync_message", sync::pack(sync::Acknowledgement{header.sender, {7, {}}, evening.at}));
+    if (const auto sealed = envelope::seal(header, sender, {recipient.publicKey()}, batch)) {
+        seeds.add("envelope", *sealed);
+        bytes::Bytes request = bytes::Bytes{1};
+        const auto path = bytes::viewOf("/v1/mailboxes/AAAAAAAAAAAAAAAAAAAAAAAAAA/1\n\n\n");
+        request.insert(request.end(), path.begin(), path.end());
+        request.insert(request.end(), sealed->begin(), sealed->end());
+        seeds.add("hub_request", request);
+    }
+    seeds.add("hub_request", std::string_view("\0/v1/health\n\n\n", 14));
+    mailbox::Request news{"GET", "/v1/news", {}, {}, {}};
+    mailbox::signRequest(news, sender, clock::Instant{std::chrono::hours{500'000}});
+    seeds.add("hub_request", std::string(1, '\0') + news.path + "\n\n" + news.authorisation + "\n");
+
+    if (const auto made = vault::KeySlots::create(vault::SlotKind::passphrase, bytes::viewOf("a passphrase"), {1, 8192}))
+        seeds.add("key_slots", made->first.encode());
+    bytes::Bytes info(bytes::viewOf("EBO1").begin(), bytes::viewOf("EBO1").end());
+    info.resize(info.size() + 5 * 4 + 10);
+    seeds.add("open_info", info);
+
+    pairing::Offer offer;
+    offer.expires = evening.at;
+    offer.hub = "hub.example:8443";
+    seeds.add("pairing_code", pairing::toQrText(offer));
+    seeds.add("pairing_code", pairing::toText(pairing::TypedCode{{0, 1, 2, 3}, {1, 2, 3, 4, 5, 6, 7, 8, 9}}));
+    seeds.add("pairing_messages", pairing::signPatientLink({header.mailbox, sender.publicKey(), sender.publicKey(), "Clinic"}, sender));
+
+    seeds.add("time", clock::toIso8601(evening));
+    seeds.add("tables", "course,treated_at,entered_at,symptom,side,score\r\n"
+                        "a,2027-03-01T10:00:00+01:00,2027-03-01T19:00:00+01:00,swelling,left,4\r\n");
+    seeds.add("tables", "course,treated_at,entered_at,sign,present\r\n"
+                        "a,2027-03-01T10:00:00+01:00,2027-03-01T19:00:00+01:00,breathing,no\r\n");
+    seeds.add("tables", "course,kind,onset_at,side\r\na,plain,,-\r\n");
+    return 0;
+}
