@@ -8,10 +8,11 @@ usage() {
 usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--help]
 
   --no-install  do not install packages
-  --sanitize    after the ordinary run, the tests of core again with address, undefined-behaviour
-                and thread sanitizers, and clang-tidy
   --campaign    instead of the ordinary run, the long campaigns against the vault: 20000 kills, 10000 power
                 cuts, every I/O fault; EBBLINE_KILLS, EBBLINE_CUTS and EBBLINE_SEED change numbers and seed
+  --sanitize    after the ordinary run, the tests again with address and undefined-behaviour
+                sanitizers, those with threads with the thread sanitizer, clang-tidy, and every
+                fuzz target for 20 seconds
 TEXT
 }
 
@@ -47,11 +48,11 @@ step "Building everything" build dev
 step "Running the tests" tests dev
 
 if [ "$sanitize" = yes ]; then
-    # What is ours and free of Qt; Qt itself is not instrumented.
     step "Building with address and undefined-behaviour sanitizers" build asan
     step "Running the tests with sanitizers" tests asan
     step "Building with the thread sanitizer" build tsan
     step "Running the tests with the thread sanitizer" tests tsan -L threads
     step "Checking with clang-tidy" bash platform/tidy.sh
+    step "Fuzzing" bash platform/fuzz.sh 20
 fi
 say "all tests passed in $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s"

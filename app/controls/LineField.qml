@@ -1,7 +1,7 @@
 // One line to type, its label above it and what is wrong below it.
 //
-// In   label, value, hint (shown while empty), problem, secret, numeric
-// Out  edited(text) while typing; finished(text) when leaving it
+// In   label, value, hint (shown while empty), problem, secret, numeric, fixed (to read and copy only)
+// Out  edited(text) while typing; finished(text) when leaving it; copy() puts it on the clipboard
 import QtQuick
 import QtQuick.Templates as T
 import Ebbline.Theme
@@ -15,10 +15,17 @@ Item {
     property string problem
     property bool secret: false
     property bool numeric: false
+    property bool fixed: false
     readonly property alias field: input
     signal edited(string text)
     signal finished(string text)
     signal accepted
+
+    function copy() {
+        input.selectAll();
+        input.copy();
+        input.deselect();
+    }
 
     // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
     // once saw a higher field keeps room for it.
@@ -51,11 +58,13 @@ Item {
         selectByMouse: true
         // However the text came: typed, pasted, or set by an assistive program.
         onTextChanged: if (input.text !== root.value) root.edited(input.text)
+        readOnly: root.fixed
         onEditingFinished: root.finished(input.text)
         onAccepted: root.accepted()
         Accessible.role: Accessible.EditableText
         Accessible.name: root.label.length > 0 ? root.label : root.hint
         Accessible.description: root.problem
+        Accessible.readOnly: root.fixed
 
         background: Rectangle {
             color: Theme.card

@@ -81,6 +81,19 @@ PageFrame {
                 onEdited: text => root.editor.hubKey = text
                 Layout.fillWidth: true
             }
+            LineField {
+                id: clinicKey
+
+                objectName: "clinicKey"
+                label: qsTr("This clinic's key: whoever runs the hub admits it by this")
+                value: root.editor.clinicKey
+                fixed: true
+                Layout.fillWidth: true
+            }
+            ActButton {
+                text: qsTr("Copy the key")
+                onClicked: clinicKey.copy()
+            }
         }
     }
     Repeater {

@@ -2,8 +2,10 @@
 
 #include "core/bytes/text.h"
 #include "core/mailbox/embedded_store.h"
+#include "platform/server/certificate.h"
 #include "platform/server/http_server.h"
 #include "platform/server/log.h"
+#include "platform/server/metrics.h"
 
 #include <CLI/CLI.hpp>
 
@@ -40,30 +42,56 @@ std::optional<bytes::Array<N>> fromHex(const std::string& text)
     return out;
 }
 
-/// Waits for SIGTERM or SIGINT, doing `work` every so often. \returns the signal.
-int untilAsked(const std::function<void()>& work)
+/// The signals that the hub answers itself.
+sigset_t ownSignals()
 {
     sigset_t signals;
     sigemptyset(&signals);
     sigaddset(&signals, SIGTERM);
     sigaddset(&signals, SIGINT);
+    sigaddset(&signals, SIGHUP);
+    return signals;
+}
+
+/// Waits for SIGTERM or SIGINT, doing `work` every so often and `reload` at each SIGHUP.
+void untilAsked(const std::function<void()>& work, const std::function<void()>& reload)
+{
+    const sigset_t signals = ownSignals();
     for (;;) {
         const timespec every{300, 0};
         const int signal = sigtimedwait(&signals, nullptr, &every);
-        if (signal > 0)
-            return signal;
-        work();
+        if (signal == SIGTERM || signal == SIGINT)
+            return;
+        if (signal == SIGHUP)
+            reload();
+        else
+            work();
     }
 }
 
+struct Listen {
+    std::string address;
+    std::uint16_t port = 0;
+};
+
+/// "address:port".
+std::optional<Listen> listenFrom(const std::string& text)
+{
+    const auto colon = text.rfind(':');
+    if (colon == std::string::npos || colon + 1 == text.size() || text.size() - colon > 6
+        || text.find_first_not_of("0123456789", colon + 1) != std::string::npos)
+        return std::nullopt;
+    const int port = std::stoi(text.substr(colon + 1));
+    if (port > 65535)
+        return std::nullopt;
+    return Listen{text.substr(0, colon), static_cast<std::uint16_t>(port)};
+}
+
 int serve(const std::string& store, const std::string& keyFile, const server::ServerSettings& settings,
-          const mailbox::Limits& limits, const std::string& portFile)
+          const mailbox::Limits& limits, const std::string& portFile, const std::optional<Listen>& metricsAt)
 {
     // Before any thread starts, so that all of them leave these signals to untilAsked().
-    sigset_t signals;
-    sigemptyset(&signals);
-    sigaddset(&signals, SIGTERM);
-    sigaddset(&signals, SIGINT);
+    const sigset_t signals = ownSignals();
     pthread_sigmask(SIG_BLOCK, &signals, nullptr);
 
     const clock::SystemClock clock;
@@ -75,6 +103,16 @@ int serve(const std::string& store, const std::string& keyFile, const server::Se
     auto http = server::HttpServer::start(service, clock, settings);
     if (!http)
         return complain(http.error());
+    std::unique_ptr<server::MetricsServer> metrics;
+    if (metricsAt) {
+        auto started = server::MetricsServer::start(metricsAt->address, metricsAt->port, [&] {
+            return server::metricsText((*http)->figures(), (*mail)->usage().value_or(mailbox::Usage{}));
+        });
+        if (!started)
+            return complain(started.error());
+        metrics = std::move(*started);
+        log.line("metrics", {{"port", metrics->port()}});
+    }
     if (!portFile.empty()) {
         std::ofstream(portFile + ".new") << (*http)->port() << '\n';
         std::filesystem::rename(portFile + ".new", portFile);
@@ -88,10 +126,15 @@ int serve(const std::string& store, const std::string& keyFile, const server::Se
                          {"server_errors", static_cast<std::int64_t>(now.serverErrors)},
                          {"open", static_cast<std::int64_t>(now.open)}});
     };
-    untilAsked([&] {
-        service.tidy(clock.now());
-        figures("figures");
-    });
+    untilAsked(
+        [&] {
+            service.tidy(clock.now());
+            figures("figures");
+        },
+        [&] {
+            const Done reloaded = (*http)->reloadCertificate();
+            log.line(reloaded ? "certificate reloaded" : "certificate refused, the old one stays");
+        });
     (*http)->stop(std::chrono::seconds(5));
     figures("stopped");
     return 0;
@@ -106,17 +149,19 @@ int main(int argc, char** argv)
     app.require_subcommand(1);
     app.footer("A first start:\n"
                "  ebbline-hub add-clinic --store /var/lib/ebbline --root <key shown at the desk>\n"
+               "  ebbline-hub fingerprint --certificate chain.pem      # for the clinic, who types it once\n"
                "  ebbline-hub serve --store /var/lib/ebbline --listen 0.0.0.0:8443 --certificate chain.pem --key key.pem");
 
-    std::string store, keyFile, listen = "127.0.0.1:8443", portFile, root, hint, device;
+    std::string store, keyFile, listen = "127.0.0.1:8443", metrics, portFile, root, hint, device;
     server::ServerSettings settings;
     mailbox::Limits limits;
     double perDevice = limits.perDevice.perSecond * 60, perAddress = limits.perAddress.perSecond * 60;
     double enrolments = limits.enrolPerAddress.perSecond * 3600;
 
-    auto* serving = app.add_subcommand("serve", "Serve mailboxes until SIGTERM, then drain and end");
+    auto* serving = app.add_subcommand("serve", "Serve mailboxes until SIGTERM, then drain and end; SIGHUP reads the certificate again");
     auto* adding = app.add_subcommand("add-clinic", "Admit a clinic by its root key");
     auto* revoking = app.add_subcommand("revoke-device", "Refuse a device from now on");
+    auto* showing = app.add_subcommand("fingerprint", "Print the fingerprint of the hub's key, for the desk's Clinic page");
     auto* using_ = app.add_subcommand("usage", "Count clinics, devices, mailboxes, envelopes and bytes");
     for (CLI::App* command : {serving, adding, revoking, using_}) {
         command->add_option("--store", store, "Folder of the store; made if it is not there")->required();
@@ -126,27 +171,39 @@ int main(int argc, char** argv)
     auto* certificate = serving->add_option("--certificate", settings.certificate, "PEM chain; without it plain HTTP, for one machine only")
                             ->check(CLI::ExistingFile);
     serving->add_option("--key", settings.key, "PEM key of the certificate")->check(CLI::ExistingFile)->needs(certificate);
+    serving->add_option("--metrics", metrics, "Address and port for GET /metrics, for monitoring only; default: none");
     serving->add_option("--port-file", portFile, "Write the port here once it listens");
     serving->add_option("--network-threads", settings.networkThreads)->check(CLI::Range(1, 64))->capture_default_str();
     serving->add_option("--device-requests", perDevice, "Requests a minute that one device may make")->check(CLI::Range(1.0, 1e6))->capture_default_str();
     serving->add_option("--address-requests", perAddress, "Requests a minute from one address")->check(CLI::Range(1.0, 1e6))->capture_default_str();
     serving->add_option("--enrolments", enrolments, "Attempts to join an hour from one address")->check(CLI::Range(1.0, 1e6))->capture_default_str();
+    std::filesystem::path shown;
+    showing->add_option("--certificate", shown, "PEM chain")->required()->check(CLI::ExistingFile);
     adding->add_option("--root", root, "Root key of the clinic, 64 hexadecimal digits, as the desk shows it")->required();
     adding->add_option("--hint", hint, "A word for the operator; never a patient's");
     revoking->add_option("--device", device, "Device id, 32 hexadecimal digits")->required();
     CLI11_PARSE(app, argc, argv);
 
+    if (*showing) {
+        const auto hash = server::keyHashOf(shown);
+        if (!hash)
+            return complain(hash.error());
+        std::cout << bytes::toHex(*hash) << '\n';
+        return 0;
+    }
     if (*serving) {
-        const auto colon = listen.rfind(':');
-        const int port = colon == std::string::npos ? -1 : std::atoi(listen.c_str() + colon + 1);
-        if (port < 0 || port > 65535)
+        const auto at = listenFrom(listen);
+        if (!at)
             return complain({Reason::malformed, "--listen wants address:port, e.g. 127.0.0.1:8443"});
-        settings.address = listen.substr(0, colon);
-        settings.port = static_cast<std::uint16_t>(port);
+        settings.address = at->address;
+        settings.port = at->port;
+        const auto metricsAt = listenFrom(metrics);
+        if (!metrics.empty() && !metricsAt)
+            return complain({Reason::malformed, "--metrics wants address:port, e.g. 127.0.0.1:9101"});
         limits.perDevice = {perDevice, perDevice / 60};
         limits.perAddress = {perAddress, perAddress / 60};
         limits.enrolPerAddress = {enrolments, enrolments / 3600};
-        return serve(store, keyFile, settings, limits, portFile);
+        return serve(store, keyFile, settings, limits, portFile, metricsAt);
     }
     auto mail = opened(store, keyFile);
     if (!mail)

@@ -45,15 +45,15 @@ asio::awaitable<void> accepting(tcp::acceptor& acceptor, std::shared_ptr<Shared>
     }
 }
 
-Result<asio::ssl::context> tlsFrom(const ServerSettings& settings)
+Result<std::shared_ptr<asio::ssl::context>> tlsFrom(const ServerSettings& settings)
 {
     try {
-        asio::ssl::context context(asio::ssl::context::tls_server);
-        context.set_options(asio::ssl::context::default_workarounds | asio::ssl::context::no_sslv2
-                            | asio::ssl::context::no_sslv3 | asio::ssl::context::no_tlsv1
-                            | asio::ssl::context::no_tlsv1_1);
-        context.use_certificate_chain_file(settings.certificate.string());
-        context.use_private_key_file(settings.key.string(), asio::ssl::context::pem);
+        auto context = std::make_shared<asio::ssl::context>(asio::ssl::context::tls_server);
+        context->set_options(asio::ssl::context::default_workarounds | asio::ssl::context::no_sslv2
+                             | asio::ssl::context::no_sslv3 | asio::ssl::context::no_tlsv1
+                             | asio::ssl::context::no_tlsv1_1);
+        context->use_certificate_chain_file(settings.certificate.string());
+        context->use_private_key_file(settings.key.string(), asio::ssl::context::pem);
         return context;
     } catch (const std::exception& problem) {
         return fail(Reason::malformed, std::string("certificate or key: ") + problem.what());
@@ -72,7 +72,7 @@ Result<std::unique_ptr<HttpServer>> HttpServer::start(mailbox::Service& service,
         auto tls = tlsFrom(settings);
         if (!tls)
             return fail(tls.error());
-        inside->shared->tls.emplace(std::move(*tls));
+        inside->shared->setTls(std::move(*tls));
     }
     boost::system::error_code problem;
     const auto address = asio::ip::make_address(settings.address, problem);
@@ -103,6 +103,18 @@ std::uint16_t HttpServer::port() const
 {
     boost::system::error_code ignored;
     return m_inside->acceptor.local_endpoint(ignored).port();
+}
+
+Done HttpServer::reloadCertificate()
+{
+    Shared& shared = *m_inside->shared;
+    if (shared.settings.certificate.empty())
+        return {};
+    auto tls = tlsFrom(shared.settings);
+    if (!tls)
+        return fail(tls.error());
+    shared.setTls(std::move(*tls));
+    return {};
 }
 
 ServerFigures HttpServer::figures() const

@@ -53,6 +53,10 @@ public:
     std::uint16_t port() const;
     ServerFigures figures() const;
 
+    /// Reads certificate and key again, for connections that begin from now on; those that run go
+    /// on undisturbed. \returns Reason::malformed, and the old certificate stays in use.
+    Done reloadCertificate();
+
     /// Stops accepting, lets running requests end for at most `grace`, then closes.
     void stop(std::chrono::milliseconds grace);
 

@@ -12,8 +12,8 @@
 
 #include <atomic>
 #include <map>
+#include <memory>
 #include <mutex>
-#include <optional>
 #include <thread>
 #include <vector>
 
@@ -31,7 +31,20 @@ struct Shared {
     const clock::Clock& clock;
     ServerSettings settings;
     asio::thread_pool storage;
-    std::optional<asio::ssl::context> tls;
+    /// What new connections use; null: plain. One that runs keeps the certificate it began with.
+    std::shared_ptr<asio::ssl::context> tls() const
+    {
+        const std::scoped_lock lock(tlsMutex);
+        return tlsContext;
+    }
+    void setTls(std::shared_ptr<asio::ssl::context> context)
+    {
+        const std::scoped_lock lock(tlsMutex);
+        tlsContext = std::move(context);
+    }
+    mutable std::mutex tlsMutex;
+    std::shared_ptr<asio::ssl::context> tlsContext;
+
     Waiting waiting;
     std::atomic<bool> stopping = false;
 

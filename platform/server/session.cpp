@@ -164,14 +164,15 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
 
 asio::awaitable<void> session(asio::ip::tcp::socket socket, std::shared_ptr<Shared> shared, std::string address)
 {
-    if (!shared->tls) {
+    const auto tls = shared->tls();
+    if (!tls) {
         beast::tcp_stream stream(std::move(socket));
         co_await conversation(stream, shared, address);
         beast::error_code ignored;
         (void)stream.socket().shutdown(asio::ip::tcp::socket::shutdown_send, ignored);
         co_return;
     }
-    beast::ssl_stream<beast::tcp_stream> stream(std::move(socket), *shared->tls);
+    beast::ssl_stream<beast::tcp_stream> stream(std::move(socket), *tls);
     beast::get_lowest_layer(stream).expires_after(shared->settings.headerTime);
     const auto [problem] = co_await stream.async_handshake(asio::ssl::stream_base::server, noThrow);
     if (problem)

@@ -2,6 +2,7 @@
 
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "core/bytes/text.h"
 
 #include <QByteArray>
 #include <QRegularExpression>
@@ -114,6 +115,14 @@ bool ClinicEditor::hubChanged() const
 bool ClinicEditor::isHubKeyAsked() const
 {
     return hubChanged() && !m_hub.trimmed().isEmpty() && !isThisMachine(m_hub);
+}
+
+QString ClinicEditor::clinicKey() const
+{
+    if (!m_workplace.isOpen()) {
+        return {};
+    }
+    return QString::fromStdString(bytes::toHex(m_workplace.desk().vault().clinicRoot().publicKey().value));
 }
 
 QString ClinicEditor::contactsText() const

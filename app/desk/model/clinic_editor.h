@@ -23,6 +23,8 @@ class ClinicEditor : public QObject {
     /// SHA-256 of the hub's public key, 64 hexadecimal digits; asked for again when the hub changes.
     Q_PROPERTY(QString hubKey MEMBER m_hubKey NOTIFY changed FINAL)
     Q_PROPERTY(bool hubKeyAsked READ isHubKeyAsked NOTIFY changed FINAL)
+    /// The clinic's public root key, 64 hexadecimal digits: what a hub admits it by. No secret.
+    Q_PROPERTY(QString clinicKey READ clinicKey NOTIFY changed FINAL)
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed FINAL)
     Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(QString contactsText READ contactsText NOTIFY changed FINAL)  ///< as recorded
@@ -37,6 +39,7 @@ public:
     void open();
     QStringList missing() const;
     bool isHubKeyAsked() const;
+    QString clinicKey() const;
     QString contactsText() const;
     QString saved() const { return m_saved; }
     bool isDescribed() const;

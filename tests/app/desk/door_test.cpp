@@ -1,4 +1,5 @@
 // Setting up, unlocking, and describing the clinic.
+#include "core/bytes/text.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -107,4 +108,16 @@ TEST_CASE("settings outlive the program and hold nothing of a patient", "[desk][
     program->settings()->setLanguage(QStringLiteral("xx"));
     CHECK(program->settings()->language() == QLatin1String("de"));
     program->settings()->setLanguage(QStringLiteral("en"));
+}
+
+TEST_CASE("the desk shows the key that a hub admits the clinic by, and nothing of it while locked", "[desk][clinic]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const QString key = program->clinic()->clinicKey();
+    CHECK(key.size() == 64);
+    CHECK(key.toStdString() == bytes::toHex(program->workplace().desk().vault().clinicRoot().publicKey().value));
+
+    program->lock();
+    CHECK(program->clinic()->clinicKey().isEmpty());
 }

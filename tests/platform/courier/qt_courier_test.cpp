@@ -3,6 +3,7 @@
 #include "platform/courier/qt_courier.h"
 
 #include "core/mailbox/embedded_store.h"
+#include "platform/server/certificate.h"
 #include "platform/server/http_server.h"
 #include "tests/core/vault/folder.h"
 #include "tests/platform/courier/self_signed.h"
@@ -213,4 +214,36 @@ TEST_CASE("an answer that never ends is cut off", "[courier]")
     REQUIRE_FALSE(response);
     CHECK(response.error().reason == Reason::unreachable);
     CHECK(sent < 64 * 1024 * 1024);
+}
+
+TEST_CASE("the fingerprint that a hub prints is the one that a phone checks", "[courier][tls]")
+{
+    Hub hub(true);
+    const auto printed = server::keyHashOf(hub.identity.certificate);
+    REQUIRE(printed);
+    CHECK(*printed == hub.identity.keyHash);
+
+    courier::QtCourier courier(hub.base("https"), *printed);
+    CHECK(ask(courier, health));
+
+    CHECK(server::keyHashOf(hub.identity.key).error().reason == Reason::malformed);
+    CHECK(server::keyHashOf(hub.folder.path() / "nothing.pem").error().reason == Reason::notFound);
+}
+
+TEST_CASE("a renewed certificate is taken up while the hub runs, and a bad one is not", "[courier][tls]")
+{
+    Hub hub(true);
+    const auto oldKey = hub.identity.keyHash;
+    REQUIRE(ask(*std::make_unique<courier::QtCourier>(hub.base("https"), oldKey), health));
+
+    const auto renewed = test::SelfSigned::in(hub.folder.path());  // other key, same file names
+    REQUIRE(renewed.keyHash != oldKey);
+    CHECK(ask(*std::make_unique<courier::QtCourier>(hub.base("https"), oldKey), health));
+    REQUIRE(hub.server->reloadCertificate());
+    CHECK(ask(*std::make_unique<courier::QtCourier>(hub.base("https"), renewed.keyHash), health));
+    CHECK_FALSE(ask(*std::make_unique<courier::QtCourier>(hub.base("https"), oldKey), health));
+
+    std::filesystem::resize_file(renewed.certificate, 20);
+    CHECK(hub.server->reloadCertificate().error().reason == Reason::malformed);
+    CHECK(ask(*std::make_unique<courier::QtCourier>(hub.base("https"), renewed.keyHash), health));
 }
