@@ -77,7 +77,7 @@ Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchan
         if (fresh)
             course.input.treated = row.treatedAt;
         else if (course.input.treated != row.treatedAt)
-            return fail(Reason::malformed, "course " + exchange::quoted(row.course)
+            return fail(Reason::malformed, "course " + exchange::quotedCell(row.course)
                                                + " was treated at another time in the table of signs");
         recovery::Entry& entry = entryAt(course, row.enteredAt);
         (row.present ? entry.present : entry.absent).insert(row.sign);

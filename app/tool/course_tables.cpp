@@ -96,12 +96,12 @@ Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<excha
     for (auto& [name, input] : coursesOf(scores)) {
         const auto found = truths.find(name);
         if (found == truths.end())
-            return fail(Reason::notFound, "course " + exchange::quoted(name) + " has scores and no row in the table of truth");
+            return fail(Reason::notFound, "course " + exchange::quotedCell(name) + " has scores and no row in the table of truth");
         courses.push_back({name, std::move(input), std::move(found->second)});
         truths.erase(found);
     }
     if (!truths.empty())
-        return fail(Reason::notFound, "course " + exchange::quoted(truths.begin()->first)
+        return fail(Reason::notFound, "course " + exchange::quotedCell(truths.begin()->first)
                                           + " has a truth and no row in the table of scores");
     return courses;
 }
