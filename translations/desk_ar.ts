@@ -174,6 +174,14 @@
             <source>Save</source>
             <translation>حفظ</translation>
         </message>
+        <message>
+            <source>This clinic's key: whoever runs the hub admits it by this</source>
+            <translation>مفتاح هذه العيادة: من يدير الخادم يقبلها به</translation>
+        </message>
+        <message>
+            <source>Copy the key</source>
+            <translation>انسخ المفتاح</translation>
+        </message>
     </context>
     <context>
         <name>ClosePanel</name>
@@ -2487,6 +2495,10 @@
         <message>
             <source>Saved, %1</source>
             <translation>حُفظ، %1</translation>
+        </message>
+        <message>
+            <source>The clinic's key is copied.</source>
+            <translation>نُسخ مفتاح العيادة.</translation>
         </message>
     </context>
     <context>

@@ -162,6 +162,14 @@
             <source>Save</source>
             <translation>Speichern</translation>
         </message>
+        <message>
+            <source>This clinic's key: whoever runs the hub admits it by this</source>
+            <translation>Schlüssel dieser Praxis: Wer den Hub betreibt, lässt sie damit zu</translation>
+        </message>
+        <message>
+            <source>Copy the key</source>
+            <translation>Schlüssel kopieren</translation>
+        </message>
     </context>
     <context>
         <name>ClosePanel</name>
@@ -2403,6 +2411,10 @@
         <message>
             <source>Saved, %1</source>
             <translation>Gespeichert, %1</translation>
+        </message>
+        <message>
+            <source>The clinic's key is copied.</source>
+            <translation>Der Schlüssel der Praxis ist kopiert.</translation>
         </message>
     </context>
     <context>

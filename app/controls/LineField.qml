@@ -1,7 +1,7 @@
 // One line to type, its label above it and what is wrong below it.
 //
 // In   label, value, hint (shown while empty), problem, secret, numeric, fixed (to read and copy only)
-// Out  edited(text) while typing; finished(text) when leaving it; copy() puts it on the clipboard
+// Out  edited(text) while typing; finished(text) when leaving it
 import QtQuick
 import QtQuick.Templates as T
 import Ebbline.Theme
@@ -20,12 +20,6 @@ Item {
     signal edited(string text)
     signal finished(string text)
     signal accepted
-
-    function copy() {
-        input.selectAll();
-        input.copy();
-        input.deselect();
-    }
 
     // Wide to begin with, so that nothing wraps before the layout has given a width: a layout that
     // once saw a higher field keeps room for it.

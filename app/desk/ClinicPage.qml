@@ -82,8 +82,6 @@ PageFrame {
                 Layout.fillWidth: true
             }
             LineField {
-                id: clinicKey
-
                 objectName: "clinicKey"
                 label: qsTr("This clinic's key: whoever runs the hub admits it by this")
                 value: root.editor.clinicKey
@@ -92,7 +90,7 @@ PageFrame {
             }
             ActButton {
                 text: qsTr("Copy the key")
-                onClicked: clinicKey.copy()
+                onClicked: root.editor.copyClinicKey()
             }
         }
     }

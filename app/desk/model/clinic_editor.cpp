@@ -5,6 +5,8 @@
 #include "core/bytes/text.h"
 
 #include <QByteArray>
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QRegularExpression>
 
 #include <algorithm>
@@ -170,6 +172,13 @@ QStringList ClinicEditor::personChoices() const
         }
     }
     return people;
+}
+
+void ClinicEditor::copyClinicKey()
+{
+    QGuiApplication::clipboard()->setText(clinicKey());
+    m_saved = tr("The clinic's key is copied.");
+    Q_EMIT changed();
 }
 
 bool ClinicEditor::save()

@@ -48,6 +48,7 @@ public:
     QStringList personChoices() const;
 
     Q_INVOKABLE bool save();
+    Q_INVOKABLE void copyClinicKey();  ///< to the clipboard
 
 Q_SIGNALS:
     void changed();

@@ -4,6 +4,9 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <QClipboard>
+#include <QGuiApplication>
+
 using namespace ebbline;
 
 TEST_CASE("a vault is set up with a long passphrase given twice, and the clinic comes next", "[desk][door]")
@@ -117,6 +120,10 @@ TEST_CASE("the desk shows the key that a hub admits the clinic by, and nothing o
     const QString key = program->clinic()->clinicKey();
     CHECK(key.size() == 64);
     CHECK(key.toStdString() == bytes::toHex(program->workplace().desk().vault().clinicRoot().publicKey().value));
+
+    program->clinic()->copyClinicKey();
+    CHECK(QGuiApplication::clipboard()->text() == key);
+    CHECK_FALSE(program->clinic()->saved().isEmpty());
 
     program->lock();
     CHECK(program->clinic()->clinicKey().isEmpty());
