@@ -176,7 +176,7 @@
         </message>
         <message>
             <source>This clinic's key: whoever runs the hub admits it by this</source>
-            <translation>مفتاح هذه العيادة: من يدير الخادم يقبلها به</translation>
+            <translation>مفتاح هذه العيادة: من يدير المحور يقبل العيادة به</translation>
         </message>
         <message>
             <source>Copy the key</source>

@@ -52,7 +52,7 @@ std::expected<NumberTable, exchange::Problems> NumberTable::read(std::string_vie
                 if (cells[i].empty())
                     table.m_problems.add({1, i + 1, {}, "the column has no name"});
                 else if (std::find(cells.begin(), before, cells[i]) != before)
-                    table.m_problems.add({1, i + 1, {}, "the column " + exchange::quoted(cells[i]) + " stands here twice"});
+                    table.m_problems.add({1, i + 1, {}, "the column " + exchange::quotedCell(cells[i]) + " stands here twice"});
             }
             continue;
         }
@@ -77,8 +77,8 @@ std::optional<std::size_t> NumberTable::placeOf(const std::string& column)
         return static_cast<std::size_t>(found - m_header.begin());
     std::string names;
     for (const std::string& name : m_header)
-        names += (names.empty() ? "" : ", ") + exchange::quoted(name);
-    m_problems.add({1, 0, {}, "the column " + exchange::quoted(column) + " is missing; here are " + names});
+        names += (names.empty() ? "" : ", ") + exchange::quotedCell(name);
+    m_problems.add({1, 0, {}, "the column " + exchange::quotedCell(column) + " is missing; here are " + names});
     return std::nullopt;
 }
 
@@ -100,7 +100,7 @@ std::vector<std::optional<double>> NumberTable::numbers(const std::string& colum
         if (!(isMissing(cell) && range.mayBeMissing)) {
             value = numberIn(cell);
             if (!value || !within(*value, range) || !within(*value, anyNumber))
-                fault(row, column, "want " + std::string(range.wanted) + ", found " + exchange::quoted(cell));
+                fault(row, column, "want " + std::string(range.wanted) + ", found " + exchange::quotedCell(cell));
         }
         values.push_back(value);
     }
@@ -123,7 +123,7 @@ std::vector<std::optional<bool>> NumberTable::answers(const std::string& column,
             values.emplace_back();
             if (!(isMissing(cell) && mayBeMissing))
                 fault(row, column, "want yes or no" + std::string(mayBeMissing ? ", or nothing if it is not known" : "")
-                                       + ", found " + exchange::quoted(cell));
+                                       + ", found " + exchange::quotedCell(cell));
         }
     }
     return values;

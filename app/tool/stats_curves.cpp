@@ -85,7 +85,7 @@ std::expected<Steps, std::variant<Error, Complaint>> stepsIn(const KalmanOptions
             const double before = row > 0 ? *numbers[row - 1] : *numbers[row];
             if (*numbers[row] != std::floor(*numbers[row]) || *numbers[row] < before)
                 table->fault(row, options.step, "want " + std::string(wholeSteps.wanted) + ", found "
-                                                    + exchange::quoted(shown(*numbers[row], 2)));
+                                                    + exchange::quotedCell(shown(*numbers[row], 2)));
             else if (*numbers[row] - *numbers.front() >= mostSteps)
                 table->fault(row, options.step, "want at most 100000 steps from the first to the last");
         }

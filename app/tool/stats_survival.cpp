@@ -148,7 +148,7 @@ Answered logrank(const SurvivalOptions& options)
         auto found = std::find(names.begin(), names.end(), people->groups[i]);
         if (found == names.end()) {
             if (names.size() == 2)
-                return refused({Reason::outOfRange, "want two groups, found a third: " + exchange::quoted(people->groups[i])});
+                return refused({Reason::outOfRange, "want two groups, found a third: " + exchange::quotedCell(people->groups[i])});
             found = names.insert(names.end(), people->groups[i]);
         }
         groups[found - names.begin()].push_back(people->followed[i]);
