@@ -54,8 +54,10 @@ void QtCourier::send(const mailbox::Request& request, std::function<void(Result<
             reply->abort();
         }
     });
-    connect(reply, &QNetworkReply::downloadProgress, reply, [reply](qint64 received, qint64) {
-        if (received > maximumResponse)
+    // No more is ever held than is allowed, however fast it comes.
+    reply->setReadBufferSize(maximumResponse + 1);
+    connect(reply, &QNetworkReply::readyRead, reply, [reply] {
+        if (reply->bytesAvailable() > maximumResponse)
             reply->abort();
     });
     connect(reply, &QNetworkReply::finished, this, [reply, otherKey, answer = std::move(answer)] {
