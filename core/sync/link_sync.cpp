@@ -90,8 +90,10 @@ private:
                 batch.push_back(std::move(waiting.front()));
                 waiting.erase(waiting.begin());
             }
-            const vault::Cursor head = m_vault.ownHead(link().mailbox);
-            const envelope::Header header{kind, link().mailbox, m_vault.device(), head.sequence + 1, head.hash, link().epoch};
+            const Result<vault::Cursor> head = m_vault.ownHead(link().mailbox);
+            if (!head)
+                return fail(head.error());
+            const envelope::Header header{kind, link().mailbox, m_vault.device(), head->sequence + 1, head->hash, link().epoch};
             const bytes::Bytes contents =
                 kind == envelope::Kind::operations ? packOperations(batch) : bytes::Bytes(message.begin(), message.end());
             auto sealed = envelope::seal(header, m_vault.signingKey(), {link().peerBox}, contents);
@@ -137,9 +139,11 @@ private:
     void pull()
     {
         const envelope::DeviceId peer = envelope::deviceIdOf(link().peerSigning);
-        const vault::Cursor head = m_vault.peerHead(link().mailbox, peer);
+        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, peer);
+        if (!head)
+            return finish(head.error());
         mailbox::Request request{"GET", mailboxPath(link().mailbox),
-                                 "after=" + bytes::toHex(peer.view()) + ":" + std::to_string(head.sequence), {}, {}};
+                                 "after=" + bytes::toHex(peer.view()) + ":" + std::to_string(head->sequence), {}, {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>& response) {
             if (!response)
@@ -164,12 +168,14 @@ private:
         if (!acknowledge)
             return nextLink();
         const envelope::DeviceId peer = envelope::deviceIdOf(link().peerSigning);
-        const vault::Cursor head = m_vault.peerHead(link().mailbox, peer);
-        const bytes::Bytes message = pack(Acknowledgement{peer, head, m_vault.clock().now()});
+        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, peer);
+        if (!head)
+            return finish(head.error());
+        const bytes::Bytes message = pack(Acknowledgement{peer, *head, m_vault.clock().now()});
         if (const Done sealed = seal(envelope::Kind::acknowledgement, message); !sealed)
             return finish(sealed.error());
         m_received = true;
-        tellHub(peer, head.sequence);
+        tellHub(peer, head->sequence);
     }
 
     /// Lets the hub forget what we hold; nothing depends on it.
@@ -197,7 +203,10 @@ private:
         if (opened->header.mailbox != link().mailbox)
             return keepAside({Reason::forged, "envelope: of another mailbox"});
 
-        const vault::Cursor head = m_vault.peerHead(link().mailbox, opened->header.sender);
+        const Result<vault::Cursor> known = m_vault.peerHead(link().mailbox, opened->header.sender);
+        if (!known)
+            return fail(known.error());
+        const vault::Cursor& head = *known;
         if (opened->header.sequence <= head.sequence) {
             if (opened->header.sequence == head.sequence && envelope::hashOf(sealed) != head.hash) {
                 m_report.forkSeen = true;
@@ -236,8 +245,10 @@ private:
             const auto acknowledgement = unpackAcknowledgement(opened.plaintext);
             if (!acknowledgement)
                 return keepAside(acknowledgement.error());
-            if (acknowledgement->of == m_vault.device()
-                && acknowledgement->held.sequence <= m_vault.ownHead(link().mailbox).sequence)
+            const Result<vault::Cursor> own = m_vault.ownHead(link().mailbox);
+            if (!own)
+                return fail(own.error());
+            if (acknowledgement->of == m_vault.device() && acknowledgement->held.sequence <= own->sequence)
                 if (const Done noted = m_vault.acknowledged(link().mailbox, acknowledgement->held.sequence, acknowledgement->at);
                     !noted)
                     return fail(noted.error());

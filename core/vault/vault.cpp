@@ -319,14 +319,16 @@ Done Vault::keep(std::string_view name, bytes::View value)
     return statement->run();
 }
 
-std::optional<bytes::Bytes> Vault::kept(std::string_view name) const
+Result<bytes::Bytes> Vault::kept(std::string_view name) const
 {
     auto statement = m_inside->database.prepare("SELECT value FROM kept WHERE name = ?1");
     if (!statement)
-        return std::nullopt;
+        return fail(statement.error());
     const Result<bool> row = statement->bind(name).step();
-    if (!row || !*row)
-        return std::nullopt;
+    if (!row)
+        return fail(row.error());
+    if (!*row)
+        return fail(Reason::notFound, "kept: nothing under this name");
     return statement->blob(0);
 }
 

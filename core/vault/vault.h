@@ -88,7 +88,8 @@ public:
 
     /// A small value kept durably but never synced (a draft, a setting). Empty removes it.
     Done keep(std::string_view name, bytes::View value);
-    std::optional<bytes::Bytes> kept(std::string_view name) const;
+    /// \returns Reason::notFound if nothing is kept under the name, Reason::storageFailed if it cannot be read.
+    Result<bytes::Bytes> kept(std::string_view name) const;
 
     // --- what sync needs ---
     Done putLink(const Link& link);
@@ -100,8 +101,10 @@ public:
                      const std::vector<journal::OperationId>& carried);
     Result<std::vector<Outgoing>> outgoing(const envelope::MailboxId& mailbox) const;
     Done markAtHub(const envelope::MailboxId& mailbox, std::uint64_t sequence);
-    Cursor ownHead(const envelope::MailboxId& mailbox) const;
-    Cursor peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
+    /// How far the chain of a device goes in a mailbox; sequence 0 before its first envelope.
+    /// \returns Reason::storageFailed.
+    Result<Cursor> ownHead(const envelope::MailboxId& mailbox) const;
+    Result<Cursor> peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
     /// Appends a peer's operations and moves the cursor in one transaction; known ones are ignored.
     Done accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
                 const std::vector<journal::Operation>& operations);

@@ -45,16 +45,18 @@ Done putHead(store::Database& database, const envelope::MailboxId& mailbox, cons
         .run();
 }
 
-Cursor headOf(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device)
+/// A head that cannot be read must not pass for one at the beginning: what follows it would fork.
+Result<Cursor> headOf(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device)
 {
-    Cursor head;
     auto statement = database.prepare("SELECT sequence, hash FROM head WHERE mailbox = ?1 AND device = ?2");
-    if (statement)
-        if (const Result<bool> row = statement->bind(mailbox.view()).bind(device.view()).step(); row && *row) {
-            head.sequence = static_cast<std::uint64_t>(statement->integer(0));
-            head.hash = arrayOf<32>(statement->blob(1));
-        }
-    return head;
+    if (!statement)
+        return fail(statement.error());
+    const Result<bool> row = statement->bind(mailbox.view()).bind(device.view()).step();
+    if (!row)
+        return fail(row.error());
+    if (!*row)
+        return Cursor{};
+    return Cursor{static_cast<std::uint64_t>(statement->integer(0)), arrayOf<32>(statement->blob(1))};
 }
 
 }  // namespace
@@ -167,12 +169,12 @@ Done Vault::markAtHub(const envelope::MailboxId& mailbox, std::uint64_t sequence
     return statement->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).run();
 }
 
-Cursor Vault::ownHead(const envelope::MailboxId& mailbox) const
+Result<Cursor> Vault::ownHead(const envelope::MailboxId& mailbox) const
 {
     return headOf(m_inside->database, mailbox, m_inside->device);
 }
 
-Cursor Vault::peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const
+Result<Cursor> Vault::peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const
 {
     return headOf(m_inside->database, mailbox, sender);
 }

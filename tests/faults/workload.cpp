@@ -34,9 +34,12 @@ bytes::Bytes randomBytes(std::mt19937_64& random, std::size_t count)
     return out;
 }
 
-std::uint64_t draftOf(const vault::Vault& vault)
+/// 0 while there is none; empty if it cannot be read.
+std::optional<std::uint64_t> draftOf(const vault::Vault& vault)
 {
     const auto kept = vault.kept("draft");
+    if (!kept && kept.error().reason != Reason::notFound)
+        return std::nullopt;
     return kept ? bytes::Reader(*kept).u64() : 0;
 }
 
@@ -62,7 +65,10 @@ std::optional<Ack> Worker::append(std::size_t entries)
 
 std::optional<Ack> Worker::keepDraft()
 {
-    const std::uint64_t next = draftOf(m_vault) + 1;
+    const auto last = draftOf(m_vault);
+    if (!last)
+        return std::nullopt;
+    const std::uint64_t next = *last + 1;
     bytes::Bytes value = bytes::Writer().u64(next).raw(randomBytes(m_random, m_random() % 300)).bytes();
     if (!m_vault.keep("draft", value))
         return std::nullopt;
@@ -77,7 +83,10 @@ std::optional<Ack> Worker::seal()
     std::vector<journal::OperationId> carried;
     for (const journal::Operation& operation : *waiting)
         carried.push_back(operation.id);
-    const std::uint64_t sequence = m_vault.ownHead(mailbox).sequence + 1;
+    const auto head = m_vault.ownHead(mailbox);
+    if (!head)
+        return std::nullopt;
+    const std::uint64_t sequence = head->sequence + 1;
     const bytes::Bytes sealed = randomBytes(m_random, 200 + m_random() % 6000);
     if (!m_vault.storeSealed(mailbox, sequence, sealed, carried))
         return std::nullopt;
@@ -86,15 +95,18 @@ std::optional<Ack> Worker::seal()
 
 std::optional<Ack> Worker::deliver()
 {
-    const std::uint64_t sequence = m_vault.ownHead(mailbox).sequence;
-    if (sequence == 0 || !m_vault.acknowledged(mailbox, sequence, evening.at))
+    const auto head = m_vault.ownHead(mailbox);
+    if (!head || head->sequence == 0 || !m_vault.acknowledged(mailbox, head->sequence, evening.at))
         return std::nullopt;
-    return Ack{What::delivered, sequence, {}};
+    return Ack{What::delivered, head->sequence, {}};
 }
 
 std::optional<Ack> Worker::acceptPeer()
 {
-    const std::uint64_t had = m_vault.peerHead(mailbox, peer).sequence;
+    const auto head = m_vault.peerHead(mailbox, peer);
+    if (!head)
+        return std::nullopt;
+    const std::uint64_t had = head->sequence;
     const std::size_t count = 1 + m_random() % 3;
     std::vector<journal::Operation> operations;
     for (std::size_t i = 1; i <= count; ++i) {
@@ -172,7 +184,7 @@ std::vector<std::string> Ledger::check(const std::filesystem::path& folder, cons
     for (const auto& [number, hash] : m_entries)
         if (const auto found = own.find(number); found == own.end() || crypto::hash256(found->second->body) != hash)
             wrong.push_back("entry " + std::to_string(number) + " was acknowledged and is not there");
-    const vault::Cursor head = vault.ownHead(mailbox);
+    const vault::Cursor head = vault.ownHead(mailbox).value_or(vault::Cursor{});
     for (const auto& [number, operation] : own)
         if (vault.carriedBy(operation->id) > head.sequence)
             wrong.push_back("entry " + std::to_string(number) + " says that an envelope carries it that was never stored");
@@ -183,13 +195,13 @@ std::vector<std::string> Ledger::check(const std::filesystem::path& folder, cons
             if (note.substr(0, note.find(' ')) != note.substr(note.rfind(' ') + 1))
                 wrong.push_back("half a transaction: the last entry is " + note);
         }
-    if (draftOf(vault) < m_draft)
+    if (draftOf(vault).value_or(0) < m_draft)
         wrong.push_back("an older draft came back");
     if (head.sequence < m_sealed || (m_envelopes.contains(head.sequence) && m_envelopes.at(head.sequence) != head.hash))
         wrong.push_back("a sealed envelope is gone");
     if (vault.delivered(mailbox).sequence < m_delivered)
         wrong.push_back("an acknowledgement is gone");
-    const std::uint64_t cursor = vault.peerHead(mailbox, peer).sequence;
+    const std::uint64_t cursor = vault.peerHead(mailbox, peer).value_or(vault::Cursor{}).sequence;
     if (cursor < m_peer || peersOf(vault) != cursor)
         wrong.push_back("the peer's entries and the cursor differ: " + std::to_string(peersOf(vault)) + " and "
                         + std::to_string(cursor) + ", acknowledged " + std::to_string(m_peer));

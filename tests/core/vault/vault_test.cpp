@@ -156,8 +156,8 @@ TEST_CASE("a sealed envelope takes its operations out of the outbox and waits fo
     CHECK(vault.unsealed(mailbox)->empty());
     CHECK(vault.carriedBy(ids->front()) == 1);
     CHECK(vault.outgoing(mailbox)->size() == 1);
-    CHECK(vault.ownHead(mailbox).sequence == 1);
-    CHECK(vault.ownHead(mailbox).hash == envelope::hashOf(bytes::viewOf("sealed")));
+    CHECK(vault.ownHead(mailbox)->sequence == 1);
+    CHECK(vault.ownHead(mailbox)->hash == envelope::hashOf(bytes::viewOf("sealed")));
 
     // The hub has it: nothing changes for the patient.
     REQUIRE(vault.markAtHub(mailbox, 1));
@@ -187,7 +187,7 @@ TEST_CASE("a peer's operations and the cursor move together, and twice is once",
     REQUIRE(vault.accept(mailbox, source.device(), head, source.operations()));
 
     CHECK(vault.operations().size() == 1);
-    CHECK(vault.peerHead(mailbox, source.device()).sequence == 1);
+    CHECK(vault.peerHead(mailbox, source.device())->sequence == 1);
     CHECK(journal::digest(vault.state()) == journal::digest(source.state()));
     CHECK(vault.verify());
 }
