@@ -3,6 +3,9 @@
 # committed tree into it and runs one command there.
 #
 # usage: fresh-root.sh 12|13 run|test [folder]     needs root; about 4 GB in the folder
+#
+# FRESH_ROOT_OPTIONS goes to the command. FRESH_ROOT_CCACHE names a folder that keeps compiled
+# objects between runs; without it everything is compiled anew, which is what to measure.
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/../steps.sh"
 
@@ -30,7 +33,7 @@ mirror=$(awk '/^deb / { for (i = 2; i <= NF; i++) if ($i ~ /^https?:.*\/debian\/
 [ -n "$mirror" ] || fail "no Debian mirror is set in /etc/apt"
 
 clean() {
-    for mounted in proc sys dev; do
+    for mounted in proc sys dev root/.cache/ccache; do
         umount -R -l "$folder/$mounted" 2>/dev/null || true
     done
 }
@@ -47,9 +50,13 @@ for mounted in sys dev; do
     # What is unmounted in the root must stay mounted outside.
     mount --make-rslave "$folder/$mounted"
 done
+if [ -n "${FRESH_ROOT_CCACHE:-}" ]; then
+    mkdir -p "$FRESH_ROOT_CCACHE" "$folder/root/.cache/ccache"
+    mount --bind "$FRESH_ROOT_CCACHE" "$folder/root/.cache/ccache"
+fi
 mkdir -p "$folder/ebbline"
 git -C "$ebbline_root" archive HEAD | tar -x -C "$folder/ebbline"
 step "Running platform/$command.sh in it" chroot "$folder" env -i PATH=/usr/sbin:/usr/bin:/sbin:/bin HOME=/root \
     LANG=C.UTF-8 http_proxy="${http_proxy:-}" https_proxy="${https_proxy:-}" \
     bash -c "cd /ebbline && bash platform/$command.sh ${FRESH_ROOT_OPTIONS:-}"
-say "platform/$command.sh works on a clean Debian $1; the root is left in $folder"
+say "platform/$command.sh works on a clean Debian $1, after $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s; the root is left in $folder"
