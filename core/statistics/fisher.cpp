@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstdint>
 #include <exception>
+#include <limits>
 #include <vector>
 
 namespace ebbline::statistics {
@@ -25,7 +26,7 @@ struct Support {
     std::vector<double> probabilities(double logOdds) const
     {
         std::vector<double> p(logWeight.size());
-        double largest = -INFINITY;
+        double largest = -std::numeric_limits<double>::infinity();
         for (std::size_t i = 0; i < p.size(); ++i) {
             p[i] = logWeight[i] + static_cast<double>(i) * logOdds;
             largest = std::max(largest, p[i]);
