@@ -13,18 +13,21 @@ using Json = nlohmann::ordered_json;
 using triggers::Thresholds;
 
 constexpr std::string_view formatName = "ebbline-protocol";
-constexpr int formatVersion = 1;
+constexpr int formatVersion = 2;
+constexpr int firstFormat = 1;  ///< still read
 
-constexpr std::array<std::pair<const char*, double Thresholds::*>, 9> numbers{
+constexpr std::array<std::pair<const char*, double Thresholds::*>, 7> numbers{
     {{"level", &Thresholds::level},
      {"levelOverall", &Thresholds::levelOverall},
      {"rebound", &Thresholds::rebound},
-     {"sideRebound", &Thresholds::sideRebound},
      {"sideDivergence", &Thresholds::sideDivergence},
-     {"filling", &Thresholds::filling},
      {"slowRecovery", &Thresholds::slowRecovery},
      {"slowOverall", &Thresholds::slowOverall},
      {"falseAlertBudget", &Thresholds::falseAlertBudget}}};
+constexpr std::array<std::pair<const char*, double Thresholds::*>, 2> numbersSinceSecond{
+    {{"oneSideFills", &Thresholds::oneSideFills}, {"oneSideWorsens", &Thresholds::oneSideWorsens}}};
+/// Of statistics that are judged no longer.
+constexpr std::array<const char*, 2> numbersOfFirst{"sideRebound", "filling"};
 
 struct Whole {
     const char* name;
@@ -47,6 +50,10 @@ constexpr std::array<Whole, 15> wholes{{{"levelGuard", &Thresholds::levelGuard, 
                                         {"puckeringStuckGuard", &Thresholds::puckeringStuckGuard, 0, 10},
                                         {"silentDays", &Thresholds::silentDays, 1, 60},
                                         {"silentDaysWhenHigh", &Thresholds::silentDaysWhenHigh, 1, 60}}};
+constexpr std::array<Whole, 4> wholesSinceSecond{{{"worseningGuard", &Thresholds::worseningGuard, 0, 30},
+                                                  {"puckeringKeptDay", &Thresholds::puckeringKeptDay, 0, 60},
+                                                  {"puckeringLateDay", &Thresholds::puckeringLateDay, 0, 60},
+                                                  {"puckeringTogether", &Thresholds::puckeringTogether, 0, 30}}};
 
 /// Thrown and caught in this file alone, beside the library's own.
 struct Refusal {
@@ -192,12 +199,13 @@ Json jsonOf(const bands::Band& band)
         movements[name] = jsonOf(band.movements().score[row]);
     }
     movements["sides"] = jsonOf(band.movements().sides);
+    movements["sums"] = jsonOf(band.movements().sums);
     return {{"version", p.version},       {"courses", p.courses}, {"assumption", p.assumption},
             {"learnedOn", p.learnedOn},   {"hash", p.hash},       {"movements", std::move(movements)},
             {"distributions", std::move(days)}};
 }
 
-bands::Band bandFrom(const Json& json)
+bands::Band bandFrom(const Json& json, bool first)
 {
     Object object(json, "band");
     bands::Provenance provenance;
@@ -208,7 +216,7 @@ bands::Band bandFrom(const Json& json)
     provenance.hash = object.text("hash");
     Object movementList(object.member("movements"), "band.movements");
     Object dayList(object.member("distributions"), "band.distributions");
-    bands::Movements movements{};
+    bands::Movements movements = bands::assumedMovements();
     bands::Band::Table table{};
     for (std::size_t row = 0; row < recovery::allSymptoms.size(); ++row) {
         const std::string name(recovery::word(recovery::allSymptoms[row]));
@@ -227,6 +235,8 @@ bands::Band bandFrom(const Json& json)
         }
     }
     movements.sides = movementFrom(movementList.member("sides"), "sides");
+    if (!first)
+        movements.sums = movementFrom(movementList.member("sums"), "sums");
     movementList.finish();
     dayList.finish();
     object.finish();
@@ -236,7 +246,7 @@ bands::Band bandFrom(const Json& json)
     return std::move(*band);
 }
 
-Thresholds thresholdsFrom(const Json& json)
+Thresholds thresholdsFrom(const Json& json, bool first)
 {
     Thresholds thresholds;
     Object object(json, "thresholds");
@@ -244,6 +254,15 @@ Thresholds thresholdsFrom(const Json& json)
         thresholds.*field = object.number(name);
     for (const Whole& whole : wholes)
         thresholds.*whole.field = object.whole(whole.name, whole.least, whole.most);
+    if (first) {
+        for (const char* name : numbersOfFirst)
+            object.number(name);
+    } else {
+        for (const auto& [name, field] : numbersSinceSecond)
+            thresholds.*field = object.number(name);
+        for (const Whole& whole : wholesSinceSecond)
+            thresholds.*whole.field = object.whole(whole.name, whole.least, whole.most);
+    }
     thresholds.calibratedOn = object.text("calibratedOn");
     object.finish();
     return thresholds;
@@ -257,6 +276,10 @@ std::string protocolText(const triggers::Protocol& protocol)
     for (const auto& [name, field] : numbers)
         thresholds[name] = protocol.thresholds.*field;
     for (const Whole& whole : wholes)
+        thresholds[whole.name] = protocol.thresholds.*whole.field;
+    for (const auto& [name, field] : numbersSinceSecond)
+        thresholds[name] = protocol.thresholds.*field;
+    for (const Whole& whole : wholesSinceSecond)
         thresholds[whole.name] = protocol.thresholds.*whole.field;
     thresholds["calibratedOn"] = protocol.thresholds.calibratedOn;
     const Json json{{"format", formatName},
@@ -278,13 +301,15 @@ Result<triggers::Protocol> protocolFromText(std::string_view text)
         Object object(json, "");
         if (object.text("format") != formatName)
             return fail(Reason::malformed, "protocol: this is not a protocol file");
-        if (object.whole("formatVersion", 0, 1'000'000) != formatVersion)
+        const int format = object.whole("formatVersion", 0, 1'000'000);
+        if (format != formatVersion && format != firstFormat)
             return fail(Reason::unsupported, "protocol: another version of the format");
+        const bool first = format == firstFormat;
         triggers::Protocol protocol{.name = object.text("name"),
                                     .version = object.whole("version", 1, 1'000'000),
                                     .carePlan = planFrom(object.member("carePlan")),
-                                    .thresholds = thresholdsFrom(object.member("thresholds")),
-                                    .band = bandFrom(object.member("band"))};
+                                    .thresholds = thresholdsFrom(object.member("thresholds"), first),
+                                    .band = bandFrom(object.member("band"), first)};
         object.finish();
         return protocol;
     } catch (const Refusal& refusal) {

@@ -11,6 +11,7 @@ namespace ebbline::bands {
 namespace {
 
 constexpr double leastProbability = 0.0005;  // of the middle of an answer, both ends
+constexpr double scaleOffset = 6;            // points; docs/statistics/triggers.md
 
 std::size_t rowOf(recovery::Symptom symptom)
 {
@@ -36,6 +37,17 @@ std::array<double, 11> middles(const Distribution& distribution)
 
 }  // namespace
 
+double evenScale(int points)
+{
+    static const std::array<double, 11> scale = [] {
+        std::array<double, 11> made{};
+        for (std::size_t k = 0; k < made.size(); ++k)
+            made[k] = scaleOffset * std::log(scaleOffset + static_cast<double>(k));
+        return made;
+    }();
+    return scale[static_cast<std::size_t>(std::clamp(points, 0, 10))];
+}
+
 Band::Band(Provenance provenance, Table table, const Movements& movements)
     : m_provenance(std::move(provenance)), m_table(table), m_movements(movements)
 {
@@ -46,6 +58,8 @@ Band::Band(Provenance provenance, Table table, const Movements& movements)
                 m_z[row][day][points] =
                     statistics::normalQuantile(std::clamp(middle[points], leastProbability, 1 - leastProbability))
                         .value_or(0.0);
+            for (std::size_t points = 0; points < middle.size(); ++points)
+                m_expected[row][day] += m_table[row][day][points] * evenScale(static_cast<int>(points));
             const recovery::Symptom symptom = recovery::allSymptoms[row];
             const int when = static_cast<int>(day);
             const int median = centile(symptom, when, 0.50);
@@ -64,7 +78,8 @@ Movements assumedMovements()
               {.noise = 0.172, .drift = 0.035, .start = 0.571},    // twinges
               {.noise = 0.172, .drift = 0.040, .start = 0.696},    // puckering
               {.noise = 0.172, .drift = 0.050, .start = 0.644}}},  // numbness
-            {.noise = 0.196, .drift = 0.043, .start = 0.348}};
+            {.noise = 0.196, .drift = 0.043, .start = 0.348},
+            {.noise = 0.237, .drift = 0.205, .start = 2.143}};
 }
 
 Result<Band> Band::create(Provenance provenance, Table table, const Movements& movements)
@@ -79,6 +94,8 @@ Result<Band> Band::create(Provenance provenance, Table table, const Movements& m
                                                 + ": want variances, noise above 0");
     if (!holds(movements.sides))
         return fail(Reason::outOfRange, "band: movement of the sides: want variances, noise above 0");
+    if (!holds(movements.sums))
+        return fail(Reason::outOfRange, "band: movement of the sums: want variances, noise above 0");
     for (const recovery::Symptom symptom : recovery::allSymptoms) {
         for (int day = 0; day <= lastDay; ++day) {
             double sum = 0;
@@ -121,6 +138,11 @@ Range Band::inner(recovery::Symptom symptom, int day) const
 Range Band::outer(recovery::Symptom symptom, int day) const
 {
     return m_outer[rowOf(symptom)][dayOf(day)];
+}
+
+double Band::expected(recovery::Symptom symptom, int day) const
+{
+    return m_expected[rowOf(symptom)][dayOf(day)];
 }
 
 double Band::z(recovery::Symptom symptom, int day, int points) const

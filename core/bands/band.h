@@ -43,11 +43,16 @@ struct Movement {
 struct Movements {
     std::array<Movement, 7> score;  ///< by symptom, in the order of recovery::allSymptoms
     Movement sides;                 ///< of the difference between the sides (docs/statistics/triggers.md)
+    Movement sums;                  ///< of both sides together against what is expected of them
     bool operator==(const Movements&) const = default;
 };
 
 /// Before any data: maximum likelihood over an invented cohort, so an assumption as well.
 Movements assumedMovements();
+
+/// Points on a scale on which scores are about equally noisy at any level: 6 ln(6 + points). The
+/// movements of the sides are those of differences and sums on this scale.
+double evenScale(int points);
 
 /// Lowest-score convention: the smallest score whose cumulative probability reaches p.
 struct Range {
@@ -87,6 +92,9 @@ public:
     /// Inverse of z on a continuous scale 0..10, for drawing: linear in z between two answers.
     double pointsAt(recovery::Symptom symptom, int day, double zScore) const;
 
+    /// Mean of the ordinary scores on the even scale.
+    double expected(recovery::Symptom symptom, int day) const;
+
     const Table& table() const { return m_table; }
 
     bool operator==(const Band&) const = default;
@@ -98,6 +106,7 @@ private:
     Movements m_movements;
     // Computed once: triggers and curves ask for them thousands of times.
     Table m_z{};  ///< of every answer
+    std::array<std::array<double, lastDay + 1>, 7> m_expected{};
     std::array<std::array<Range, lastDay + 1>, 7> m_inner{};
     std::array<std::array<Range, lastDay + 1>, 7> m_outer{};
 };

@@ -14,7 +14,7 @@ namespace ebbline::bands {
 namespace {
 
 constexpr std::string_view groundsName = "ebbline band grounds 1";
-constexpr std::string_view contentName = "ebbline band content 1";
+constexpr std::string_view contentName = "ebbline band content 2";
 constexpr std::size_t shownDigits = 8;  // of the hash, in a version's name
 
 void write(bytes::Writer& writer, double number)
@@ -39,6 +39,7 @@ bytes::Array<32> contentDigest(const Band& band)
     for (const Movement& movement : band.movements().score)
         write(writer, movement);
     write(writer, band.movements().sides);
+    write(writer, band.movements().sums);
     return crypto::hash256(writer.bytes());
 }
 

@@ -6,8 +6,24 @@ namespace ebbline::records {
 
 namespace {
 
-/// One version for all kinds so far; a kind that gains a field gets a number of its own.
+/// Of every kind; what carries a protocol goes by the form of the protocol.
 constexpr std::uint16_t bodyVersion = 1;
+
+bool carriesProtocol(Kind kind)
+{
+    return kind == Kind::courseOpened || kind == Kind::protocolSigned || kind == Kind::bandLearned;
+}
+
+std::uint16_t versionOf(const Body& body)
+{
+    if (const auto* opened = std::get_if<CourseOpened>(&body))
+        return formOf(opened->protocol);
+    if (const auto* made = std::get_if<ProtocolSigned>(&body))
+        return formOf(made->protocol);
+    if (std::holds_alternative<BandLearned>(body))
+        return newestProtocolForm;
+    return bodyVersion;
+}
 
 template <std::size_t... I>
 Result<Body> decodeAs(std::size_t index, BoundedInput& archive, std::index_sequence<I...>)
@@ -52,7 +68,7 @@ bytes::Bytes encode(const Body& body)
 {
     bytes::Bytes out;
     OutputBytes archive(out);
-    archive(bodyVersion);
+    archive(versionOf(body));
     std::visit([&](const auto& value) { archive(value); }, body);
     return out;
 }
@@ -67,10 +83,11 @@ Result<Body> decodeUnchecked(Kind kind, bytes::View input)
         BoundedInput archive(input);
         std::uint16_t version = 0;
         archive(version);
-        if (version > bodyVersion)
+        if (version > (carriesProtocol(kind) ? newestProtocolForm : bodyVersion))
             return fail(Reason::unsupported, "operation: a body of a newer program");
         if (version == 0)
             return fail(Reason::malformed, "operation: body version 0");
+        archive.protocolForm = version;
         Result<Body> body = decodeAs(static_cast<std::size_t>(kind) - 1, archive,
                                      std::make_index_sequence<std::variant_size_v<Body>>());
         if (body && archive.left() != 0)

@@ -83,7 +83,7 @@ Done scoresCheck(const std::map<recovery::Stream, recovery::Score>& scores)
 
 Check& thresholds(Check& check, const triggers::Thresholds& t)
 {
-    for (const double number : {t.level, t.levelOverall, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery,
+    for (const double number : {t.level, t.levelOverall, t.rebound, t.sideDivergence, t.oneSideFills, t.oneSideWorsens, t.slowRecovery,
                                 t.slowOverall, t.falseAlertBudget})
         check.that("threshold", std::isfinite(number) ? Done{} : fail(Reason::notFinite, "want a number"));
     return check.text("calibrated on", t.calibratedOn)
@@ -94,6 +94,10 @@ Check& thresholds(Check& check, const triggers::Thresholds& t)
 Check& protocol(Check& check, const triggers::Protocol& value)
 {
     check.text("protocol name", value.name);
+    if (value.former)
+        check.that("threshold", std::isfinite(value.former->sideRebound) && std::isfinite(value.former->filling)
+                                    ? Done{}
+                                    : fail(Reason::notFinite, "want a number"));
     return thresholds(check, value.thresholds).that("care plan", aftercare::check(value.carePlan));
 }
 

@@ -140,13 +140,25 @@ void serialize(Archive& archive, aftercare::Instruction& i)
     archive(i.id, i.kind, i.firstDay, i.lastDay, i.minutesOfDay, i.everyDays, i.clinicText, i.ignoresQuietHours);
 }
 
+inline constexpr std::uint16_t firstProtocolForm = 1;
+inline constexpr std::uint16_t newestProtocolForm = 2;
+
+/// Form 1 carried two statistics that are judged no longer; those which took their place keep
+/// their defaults.
 template <typename Archive>
-void serialize(Archive& archive, triggers::Thresholds& t)
+void field(Archive& archive, triggers::Thresholds& t, triggers::FormerThresholds& former, bool first)
 {
-    archive(t.level, t.levelOverall, t.rebound, t.sideRebound, t.sideDivergence, t.filling, t.slowRecovery, t.slowOverall,
-            t.levelGuard, t.reboundGuard, t.reboundFirstDay, t.sideGuard, t.fillingLastDay, t.fillingGuard,
-            t.slowFirstDay, t.slowPeakGuard, t.slowGuard, t.puckeringDay, t.puckeringGuard,
-            t.puckeringStuckDay, t.puckeringStuckGuard, t.silentDays, t.silentDaysWhenHigh, t.falseAlertBudget, t.calibratedOn);
+    archive(t.level, t.levelOverall, t.rebound);
+    if (first)
+        archive(former.sideRebound, t.sideDivergence, former.filling);
+    else
+        archive(t.sideDivergence, t.oneSideFills, t.oneSideWorsens);
+    archive(t.slowRecovery, t.slowOverall, t.levelGuard, t.reboundGuard, t.reboundFirstDay, t.sideGuard, t.fillingLastDay,
+            t.fillingGuard, t.slowFirstDay, t.slowPeakGuard, t.slowGuard, t.puckeringDay, t.puckeringGuard,
+            t.puckeringStuckDay, t.puckeringStuckGuard, t.silentDays, t.silentDaysWhenHigh, t.falseAlertBudget,
+            t.calibratedOn);
+    if (!first)
+        archive(t.worseningGuard, t.puckeringKeptDay, t.puckeringLateDay, t.puckeringTogether);
 }
 
 template <typename Archive>
@@ -155,20 +167,19 @@ void serialize(Archive& archive, bands::Movement& m)
     archive(m.noise, m.drift, m.start);
 }
 
+/// Form 1 had no movement of the sums.
 template <typename Archive>
-void serialize(Archive& archive, bands::Movements& m)
-{
-    archive(m.score, m.sides);
-}
-
-template <typename Archive>
-void field(Archive& archive, bands::Band& b)
+void field(Archive& archive, bands::Band& b, bool first)
 {
     bands::Provenance provenance = b.provenance();
     bands::Band::Table table = b.table();
     bands::Movements movements = b.movements();
     archive(provenance.version, provenance.courses, provenance.assumption, provenance.learnedOn, provenance.hash, table,
-            movements);
+            movements.score, movements.sides);
+    if (first)
+        movements.sums = bands::assumedMovements().sums;
+    else
+        archive(movements.sums);
     if constexpr (!saving<Archive>) {
         auto band = bands::Band::create(std::move(provenance), table, movements);
         if (!band)
@@ -177,11 +188,24 @@ void field(Archive& archive, bands::Band& b)
     }
 }
 
+/// The form in which a protocol came is the form in which it goes: its signature speaks of bytes.
+inline std::uint16_t formOf(const triggers::Protocol& p)
+{
+    return p.former ? firstProtocolForm : newestProtocolForm;
+}
+
 template <typename Archive>
 void field(Archive& archive, triggers::Protocol& p)
 {
-    archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay, p.thresholds);
-    field(archive, p.band);
+    bool first = formOf(p) == firstProtocolForm;
+    if constexpr (!saving<Archive>)
+        first = archive.protocolForm == firstProtocolForm;
+    triggers::FormerThresholds former = p.former.value_or(triggers::FormerThresholds{});
+    archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay);
+    field(archive, p.thresholds, former, first);
+    field(archive, p.band, first);
+    if constexpr (!saving<Archive>)
+        p.former = first ? std::optional(former) : std::nullopt;
 }
 
 template <typename Archive>
@@ -337,12 +361,16 @@ void field(Archive& archive, std::map<bands::Refusal, std::int32_t>& refused)
 template <typename Archive>
 void serialize(Archive& archive, BandLearned& b)
 {
-    field(archive, b.learned.band);
+    bool first = false;
+    if constexpr (!saving<Archive>)
+        first = archive.protocolForm == firstProtocolForm;
+    field(archive, b.learned.band, first);
     archive(b.learned.seed, b.learned.courses);
     field(archive, b.learned.refused);
     archive(b.learned.coverage, b.learned.by);
     field(archive, b.learned.at);
-    archive(b.thresholds);
+    triggers::FormerThresholds former{};
+    field(archive, b.thresholds, former, first);
 }
 
 template <typename Archive>

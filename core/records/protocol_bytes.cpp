@@ -4,18 +4,12 @@
 
 namespace ebbline::records {
 
-namespace {
-
-constexpr std::uint16_t protocolVersion = 1;
-
-}  // namespace
-
 bytes::Bytes encodeProtocol(const triggers::Protocol& protocol)
 {
     bytes::Bytes out;
     OutputBytes archive(out);
     triggers::Protocol copy = protocol;
-    archive(protocolVersion);
+    archive(formOf(protocol));
     field(archive, copy);
     return out;
 }
@@ -28,8 +22,11 @@ Result<triggers::Protocol> decodeProtocol(bytes::View input)
         BoundedInput archive(input);
         std::uint16_t version = 0;
         archive(version);
-        if (version != protocolVersion)
+        if (version > newestProtocolForm)
             return fail(Reason::unsupported, "protocol: made by a newer program");
+        if (version == 0)
+            return fail(Reason::malformed, "protocol: version 0");
+        archive.protocolForm = version;
         triggers::Protocol protocol;
         field(archive, protocol);
         if (archive.left() != 0)

@@ -28,7 +28,12 @@ Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const 
         courses.push_back(taughtBy(course->input));
         inputs.push_back(&course->input);
     }
-    return bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
+    Result<bands::Band> band = bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
+    if (!band)
+        return band;
+    bands::Movements movements = band->movements();
+    movements.sums = sumsMovement(inputs, *band);
+    return bands::Band::create(band->provenance(), band->table(), movements);
 }
 
 /// The peaks of all courses, with an order by each statistic, largest first.
@@ -139,6 +144,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
                                            + std::to_string(plain.size()));
 
     Calibration result{.protocol = start, .plainCourses = static_cast<int>(plain.size())};
+    result.protocol.former.reset();
     const auto progress = [&](int done) {
         if (settings.progress)
             settings.progress(done, 100);

@@ -25,7 +25,7 @@ Peaks peaksOf(const triggers::CourseInput& course, const triggers::Protocol& pro
 
 /// How much of the budget each statistic may spend, in relation to the others.
 using Shares = std::array<double, triggers::allStatistics.size()>;
-inline constexpr Shares usualShares{0.4, 0.4, 0.3, 1.5, 0.4, 3.0, 0.5, 1.4};
+inline constexpr Shares usualShares{0.4, 0.6, 0.25, 0.15, 2.2, 3.0, 0.4, 2.2};
 
 struct CalibrationSettings {
     double budget = 10;       ///< uncomplicated courses with an alert, per 100; 0.5 .. 50

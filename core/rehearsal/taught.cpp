@@ -32,10 +32,23 @@ bands::Movement sidesMovement(std::span<const triggers::CourseInput* const> cour
         return seedSides;
     std::vector<bands::Series> sides;
     for (const triggers::CourseInput* course : courses)
-        for (bands::Series& series : triggers::sideReadings(*course))
+        for (bands::Series& series : triggers::differencesIn(*course))
             if (series.size() > 1)
                 sides.push_back(std::move(series));
     return bands::fitMovement(sides, seedSides);
+}
+
+bands::Movement sumsMovement(std::span<const triggers::CourseInput* const> courses, const bands::Band& band)
+{
+    const bands::Movement& assumed = band.movements().sums;
+    if (courses.size() < static_cast<std::size_t>(bands::fewestCourses))
+        return assumed;
+    std::vector<bands::Series> sums;
+    for (const triggers::CourseInput* course : courses)
+        for (bands::Series& series : triggers::sumsIn(*course, band))
+            if (series.size() > 1)
+                sums.push_back(std::move(series));
+    return bands::fitMovement(sums, assumed);
 }
 
 }  // namespace ebbline::rehearsal

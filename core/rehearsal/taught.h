@@ -17,4 +17,8 @@ bands::TaughtCourse taughtBy(const triggers::CourseInput& course);
 /// courses on; below that the seed's.
 bands::Movement sidesMovement(std::span<const triggers::CourseInput* const> courses, const bands::Band& seed);
 
+/// The same of both sides together against what a band expects of them; below that many courses the
+/// band's own.
+bands::Movement sumsMovement(std::span<const triggers::CourseInput* const> courses, const bands::Band& band);
+
 }  // namespace ebbline::rehearsal

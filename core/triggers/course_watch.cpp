@@ -20,9 +20,10 @@ constexpr int worseByPoints = 2;     // Farrar et al., Pain 2001: two points are
 constexpr int longPuckeringDay = 28;
 constexpr int staleDays = 4;         // an answer older than this no longer speaks for the course
 constexpr int fewestForSlow = 3;     // observed days
-constexpr double ownStartShare = 0.5;  // who starts high may stay higher: that much is her own
+constexpr double ownStartShare = 0.5;   // who starts high may stay higher: that much is her own,
+constexpr double ownStartOverall = 0.55;  // and over all symptoms
+constexpr double keptShare = 0.75;   // of its beginning: an ordinary fold is below half by then
 
-constexpr std::array pooledSymptoms{Symptom::pain, Symptom::swelling, Symptom::tightness};
 constexpr std::array healingSymptoms{Symptom::pain, Symptom::swelling, Symptom::bruising, Symptom::tightness};
 
 std::size_t rowOf(Symptom symptom)
@@ -33,12 +34,6 @@ std::size_t rowOf(Symptom symptom)
 std::size_t columnOf(Side side)
 {
     return static_cast<std::size_t>(side);
-}
-
-/// `left` and `right` as they stand for side 0 (left) or 1 (right): own minus other.
-int lead(const std::array<std::optional<int>, 2>& scores, std::size_t side)
-{
-    return scores[0] && scores[1] ? *scores[side] - *scores[1 - side] : 0;
 }
 
 }  // namespace
@@ -74,35 +69,9 @@ double hoursSince(const clock::Moment& treated, const clock::Moment& at)
     return std::max(0.0, std::chrono::duration<double, std::ratio<3600>>(at.at - treated.at).count());
 }
 
-SideScores sidesOf(const std::map<Stream, recovery::Score>& scores)
-{
-    SideScores sides{};
-    for (const auto& [stream, score] : scores)
-        if (stream.side != Side::none)
-            sides[rowOf(stream.symptom)][columnOf(stream.side) - 1] = score.points();
-    return sides;
-}
-
-std::array<std::vector<std::pair<double, double>>, 4> sideReadings(const CourseInput& course)
-{
-    std::array<std::vector<std::pair<double, double>>, 4> readings;
-    const auto add = [&](double days, const SideScores& scores) {
-        const SideDifferences differences = differencesOf(scores);
-        for (std::size_t i = 0; i < differences.size(); ++i)
-            if (differences[i])
-                readings[i].emplace_back(days, *differences[i]);
-    };
-    add(0, sidesOf(course.baseline));
-    clock::Moment end = course.treated;
-    for (const Observation& observation : course.observations)
-        end.at = std::max(end.at, observation.at.at);
-    for (const Observation* observation : inOrder(course, end))
-        add(hoursSince(course.treated, observation->at) / 24, sidesOf(observation->scores));
-    return readings;
-}
-
 CourseWatch::CourseWatch(const CourseInput& course, const Protocol& protocol)
-    : m_course(course), m_protocol(protocol), m_filling(protocol.band.movements().sides)
+    : m_course(course), m_protocol(protocol), m_bleeding(protocol.band.movements(), bleeding),
+      m_inflaming(protocol.band.movements(), inflaming)
 {
     startSides();
 }
@@ -115,7 +84,11 @@ void CourseWatch::startSides()
     for (std::size_t row = 0; row < baseline.size(); ++row)
         if (baseline[row][0] && baseline[row][1])
             m_sides[row].start(*baseline[row][0], *baseline[row][1]);
-    m_filling.feed(0, differencesOf(baseline));
+    for (std::size_t side = 0; side < 2; ++side)
+        if (const auto& folds = baseline[rowOf(Symptom::puckering)][side])
+            watch(Symptom::puckering, side).emplace(Symptom::puckering, m_protocol.band).start(*folds);
+    m_bleeding.feed(0, differencesOf(baseline), {});
+    m_inflaming.feed(0, differencesOf(baseline), {});
     m_lastScores = baseline;
 }
 
@@ -146,8 +119,7 @@ std::span<const Candidate> CourseWatch::take(const Observation& observation)
     }
     const SideScores entry = sidesOf(observation.scores);
     judgeSides(entry);
-    judgeFilling(entry, hoursSince(m_course.treated, observation.at));
-    judgeSideRebound(entry);
+    judgeOneSide(entry, hoursSince(m_course.treated, observation.at));
     judgeOverall();
     for (std::size_t row = 0; row < entry.size(); ++row)
         for (std::size_t side = 0; side < 2; ++side)
@@ -207,126 +179,18 @@ void CourseWatch::judgePuckering(const Stream& stream, const StreamReading& read
                        && reading.lastTwoLowest >= limits().puckeringStuckGuard && reading.aWeekBefore
                        && *reading.aWeekBefore >= limits().puckeringStuckGuard
                        && reading.points >= *reading.aWeekBefore;
-    if (!late && !stuck)
+    const bool deep = reading.observedDays > 2 && reading.lastThreeSum >= limits().puckeringTogether
+                      && reading.lastTwoLowest >= limits().puckeringGuard;
+    const bool kept = deep && reading.day >= limits().puckeringKeptDay && reading.beginning
+                      && reading.lastThreeSum >= 3 * keptShare * *reading.beginning;
+    const bool stays = deep && reading.day >= limits().puckeringLateDay;
+    if (!late && !stuck && !kept && !stays)
         return;
     const bool worse = late && reading.aWeekBefore && reading.lastTwoLowest - *reading.aWeekBefore >= worseByPoints;
     m_candidates.push_back({.trigger = Trigger::persistentPuckering, .statistic = {},
                             .urgency = worse || reading.day > longPuckeringDay ? Urgency::nextWorkingDay
                                                                                : Urgency::atReview,
                             .stream = stream, .score = reading.points, .lowest = reading.lowest});
-}
-
-void CourseWatch::judgeSides(const SideScores& entry)
-{
-    for (const Symptom symptom : recovery::allSymptoms) {
-        const auto& now = entry[rowOf(symptom)];
-        const Highest& left = m_highest[rowOf(symptom)][columnOf(Side::left)];
-        const Highest& right = m_highest[rowOf(symptom)][columnOf(Side::right)];
-        if ((!now[0] && !now[1]) || left.day != m_day || right.day != m_day)
-            continue;
-        const int difference = left.points - right.points;
-        const double average = m_sides[rowOf(symptom)].feed(m_day, left.points, right.points);
-        if (std::abs(difference) < limits().sideGuard || (difference > 0) != (average > 0))
-            continue;
-        const std::size_t side = difference > 0 ? 0 : 1;
-        const auto& before = m_lastScores[rowOf(symptom)][side];
-        const bool rising = now[side] && before && *now[side] > *before;
-        const bool urgent = (symptom == Symptom::swelling || symptom == Symptom::pain) && rising
-                            && lead(entry[rowOf(Symptom::swelling)], side) >= limits().sideGuard;
-        m_candidates.push_back({.trigger = Trigger::sideDivergence, .statistic = Statistic::sideDivergence,
-                                .value = std::abs(average),
-                                .urgency = urgent ? Urgency::callNow : Urgency::nextWorkingDay,
-                                .stream = {symptom, recovery::bothSides[side]},
-                                .score = std::max(left.points, right.points), .left = left.points,
-                                .right = right.points});
-    }
-}
-
-void CourseWatch::judgeFilling(const SideScores& entry, double hours)
-{
-    const SideDifferences differences = differencesOf(entry);
-    if (std::none_of(differences.begin(), differences.end(), [](const auto& d) { return d.has_value(); }))
-        return;
-    const std::array<double, 2> sums = m_filling.feed(hours, differences);
-    if (m_day > limits().fillingLastDay)
-        return;
-    for (std::size_t side = 0; side < 2; ++side) {
-        int total = 0;
-        int clear = 0;
-        int wide = 0;
-        for (const Symptom symptom : healingSymptoms) {
-            const int ahead = lead(entry[rowOf(symptom)], side);
-            total += ahead;
-            clear += ahead >= worseByPoints ? 1 : 0;
-            wide += ahead >= limits().sideGuard ? 1 : 0;
-        }
-        if (total >= limits().fillingGuard && (wide >= 1 || clear >= 2)) {
-            const auto& swelling = entry[rowOf(Symptom::swelling)];
-            const Symptom shown = swelling[0] && swelling[1] ? Symptom::swelling : Symptom::pain;
-            const auto& scores = entry[rowOf(shown)];
-            m_candidates.push_back({.trigger = Trigger::sideDivergence, .statistic = Statistic::filling,
-                                    .value = sums[side], .urgency = Urgency::callNow,
-                                    .stream = {shown, recovery::bothSides[side]}, .score = scores[side].value_or(0),
-                                    .left = scores[0].value_or(0), .right = scores[1].value_or(0)});
-        }
-        fillsVisibly(entry, side);
-    }
-}
-
-/// One side swollen three points over the other and rising, with pain rising on that side alone.
-void CourseWatch::fillsVisibly(const SideScores& entry, std::size_t side)
-{
-    const auto& swelling = entry[rowOf(Symptom::swelling)];
-    const auto& pain = entry[rowOf(Symptom::pain)];
-    const auto& swellingBefore = m_lastScores[rowOf(Symptom::swelling)][side];
-    const auto& painBefore = m_lastScores[rowOf(Symptom::pain)];
-    if (lead(swelling, side) < limits().sideGuard || lead(pain, side) < 1 || !swellingBefore || !painBefore[side]
-        || !painBefore[1 - side])
-        return;
-    if (*swelling[side] <= *swellingBefore || *pain[side] <= *painBefore[side]
-        || *pain[1 - side] > *painBefore[1 - side])
-        return;
-    m_candidates.push_back({.trigger = Trigger::sideDivergence, .statistic = {}, .urgency = Urgency::callNow,
-                            .stream = {Symptom::swelling, recovery::bothSides[side]}, .score = *swelling[side],
-                            .left = *swelling[0], .right = *swelling[1]});
-}
-
-void CourseWatch::judgeSideRebound(const SideScores& entry)
-{
-    SidePool::Surprises surprises{};
-    bool any = false;
-    for (std::size_t i = 0; i < pooledSymptoms.size(); ++i)
-        for (std::size_t side = 0; side < 2; ++side)
-            if (entry[rowOf(pooledSymptoms[i])][side]) {
-                surprises[i][side] = watch(pooledSymptoms[i], side)->reading().surprise;
-                any = true;
-            }
-    if (!any || m_day < limits().reboundFirstDay - 1)
-        return;
-    const std::array<double, 2> sums = m_pool.feed(m_day, surprises);
-    if (m_day < limits().reboundFirstDay)
-        return;
-    for (std::size_t side = 0; side < 2; ++side) {
-        Candidate candidate{.trigger = Trigger::rebound, .statistic = Statistic::sideRebound, .value = sums[side]};
-        int risen = 0;
-        for (const Symptom symptom : pooledSymptoms) {
-            if (!entry[rowOf(symptom)][side])
-                continue;
-            const StreamReading& reading = watch(symptom, side)->reading();
-            const int rise = reading.points - reading.lowest;
-            if (reading.observedDays < 2 || rise < limits().reboundGuard || rise <= risen)
-                continue;
-            risen = rise;
-            candidate.stream = {symptom, recovery::bothSides[side]};
-            candidate.score = reading.points;
-            candidate.lowest = reading.lowest;
-        }
-        const auto& pain = entry[rowOf(Symptom::pain)][side];
-        const bool needsCall = candidate.score >= treatFrom && pain && *pain >= treatFrom;
-        candidate.urgency = needsCall ? Urgency::callNow : Urgency::nextWorkingDay;
-        if (risen > 0)
-            m_candidates.push_back(candidate);
-    }
 }
 
 void CourseWatch::judgeOverall()
@@ -354,7 +218,7 @@ void CourseWatch::judgeOverall()
                 shows(high, symptom, reading.points);
             if (m_day < limits().slowFirstDay || reading.observedDays < fewestForSlow)
                 continue;
-            slow += reading.lastThreeZ - ownStartShare * reading.early;
+            slow += reading.lastThreeZ - ownStartOverall * reading.early;
             ++slowStreams;
             if (reading.peak >= limits().slowPeakGuard && reading.lastThree >= limits().slowGuard)
                 shows(late, symptom, reading.points);

@@ -7,7 +7,7 @@
 /// Inside of core/triggers and core/rehearsal.
 
 #include "core/triggers/judge.h"
-#include "core/triggers/side_watch.h"
+#include "core/triggers/one_side.h"
 #include "core/triggers/statistic.h"
 #include "core/triggers/stream_watch.h"
 
@@ -26,6 +26,7 @@ struct Candidate {
     int lowest = 0;  ///< of the stream before today
     int left = 0;    ///< of the symptom, where sides are compared
     int right = 0;
+    int apart = 0;   ///< points between the sides over several symptoms together
 };
 
 class CourseWatch {
@@ -55,8 +56,10 @@ private:
     double beyondBand(recovery::Symptom symptom, int day, double points) const;
     void judgePuckering(const recovery::Stream& stream, const StreamReading& reading);
     void judgeSides(const SideScores& entry);
-    void judgeFilling(const SideScores& entry, double hours);
-    void judgeSideRebound(const SideScores& entry);
+    void judgeOneSide(const SideScores& entry, double hours);
+    void judgeFilling(const SideScores& entry, std::size_t side, double ratio);
+    void judgeWorsening(const SideScores& entry, std::size_t side, double ratio);
+    Candidate risenMost(const SideScores& entry, std::size_t side);
     void judgeOverall();
     void fillsVisibly(const SideScores& entry, std::size_t side);
     std::optional<StreamWatch>& watch(recovery::Symptom symptom, std::size_t side);
@@ -69,8 +72,8 @@ private:
     Streams m_streams;
     std::array<std::array<Highest, 3>, 7> m_highest{};
     std::array<SideWatch, 7> m_sides;
-    FillingWatch m_filling;
-    SidePool m_pool;
+    OneSideWatch m_bleeding;
+    OneSideWatch m_inflaming;
     SideScores m_lastScores{};  ///< of each stream, the last reading before this entry
     std::vector<Candidate> m_candidates;
 };
@@ -87,8 +90,12 @@ double hoursSince(const clock::Moment& treated, const clock::Moment& at);
 /// Both sides of an entry.
 SideScores sidesOf(const std::map<recovery::Stream, recovery::Score>& scores);
 
-/// The differences between the sides, one series of (days, difference) for each symptom, the
-/// practitioner's scores first: what the movement of the sides is learned from.
-std::array<std::vector<std::pair<double, double>>, 4> sideReadings(const CourseInput& course);
+/// One series of (days, value) for each of sideSymptoms.
+using SideSeries = std::array<std::vector<std::pair<double, double>>, sideSymptoms.size()>;
+
+/// The differences between the sides, the practitioner's scores first, and the sums of the sides
+/// above what the band expects: what the movements of the sides are learned from.
+SideSeries differencesIn(const CourseInput& course);
+SideSeries sumsIn(const CourseInput& course, const bands::Band& band);
 
 }  // namespace ebbline::triggers

@@ -38,7 +38,8 @@ std::string explain(const Finding& finding)
                + number(finding, "lowest");
     case Trigger::sideDivergence:
         return "the sides part: " + std::string(recovery::word(finding.stream.symptom)) + " left "
-               + number(finding, "left") + ", right " + number(finding, "right") + day;
+               + number(finding, "left") + ", right " + number(finding, "right") + day
+               + (finding.numbers.contains("apart") ? "; all symptoms together " + number(finding, "apart") + " points apart" : "");
     case Trigger::slowRecovery:
         return what(finding) + " is slow to go: " + number(finding, "score") + " of 10" + day + ", usual is up to "
                + number(finding, "usualHigh");

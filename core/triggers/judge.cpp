@@ -70,6 +70,8 @@ private:
         if (candidate.trigger == Trigger::sideDivergence) {
             numbers["left"] = candidate.left;
             numbers["right"] = candidate.right;
+            if (candidate.apart > 0)
+                numbers["apart"] = candidate.apart;
         }
         if (candidate.statistic) {
             numbers["statistic"] = candidate.value;

@@ -27,20 +27,21 @@ Result<Trigger> triggerFromWord(std::string_view text);
 /// thresholds only. These are calibrated to 10 false alerts per 100 uncomplicated courses of the
 /// invented cohort under the seed band.
 struct Thresholds {
-    double level = 4.45;           ///< of one stream's level of z and the points beyond the band
-    double levelOverall = 1.6;     ///< of the level of z over all symptoms
-    double rebound = 6.25;         ///< of one stream's cumulative sum
-    double sideRebound = 2.2;      ///< of the cumulative sum over the symptoms of one side
-    double sideDivergence = 3.3;   ///< of one symptom's average difference
-    double filling = 1.4;          ///< of the cumulative sum of the pooled difference, first days
-    double slowRecovery = 2.65;    ///< of one stream
-    double slowOverall = 0.83;     ///< over all symptoms
+    double level = 4.46;           ///< of one stream's level of z and the points beyond the band
+    double levelOverall = 1.69;    ///< of the level of z over all symptoms
+    double rebound = 9.32;         ///< of one stream's cumulative sum
+    double sideDivergence = 3.64;  ///< of one symptom's average difference
+    double oneSideFills = 5.56;    ///< of the logarithm of the likelihood ratio, first days
+    double oneSideWorsens = 6.42;  ///< of the logarithm of the likelihood ratio
+    double slowRecovery = 3.06;    ///< of one stream
+    double slowOverall = 1.05;     ///< over all symptoms
     int levelGuard = 3;              ///< score points
     int reboundGuard = 2;            ///< points above the own minimum (Farrar 2001)
     int reboundFirstDay = 3;
     int sideGuard = 3;               ///< points between the sides
     int fillingLastDay = 4;          ///< a side fills with blood in the first days
     int fillingGuard = 5;            ///< points between the sides, all four symptoms together
+    int worseningGuard = 4;          ///< points between the sides, pain, swelling and tightness together
     int slowFirstDay = 8;
     int slowPeakGuard = 3;
     int slowGuard = 2;
@@ -48,11 +49,22 @@ struct Thresholds {
     int puckeringGuard = 2;
     int puckeringStuckDay = 10;      ///< from here on a deep fold that has not moved for a week is noted
     int puckeringStuckGuard = 3;
+    int puckeringKeptDay = 8;        ///< from here on a fold that keeps most of its beginning is noted
+    int puckeringLateDay = 12;       ///< from here on a fold is noted whatever it was
+    int puckeringTogether = 7;       ///< points of its last three days together
     int silentDays = 3;              ///< days without an entry
     int silentDaysWhenHigh = 2;      ///< the same after an entry above the usual range
     double falseAlertBudget = 10;    ///< per 100 uncomplicated courses, what it was calibrated to
     std::string calibratedOn = "8000 invented courses";
     bool operator==(const Thresholds&) const = default;
+};
+
+/// What a protocol of the first form carried for two statistics that are judged no longer: kept so
+/// that the bytes which a clinic signed can be made again.
+struct FormerThresholds {
+    double sideRebound = 0;
+    double filling = 0;
+    bool operator==(const FormerThresholds&) const = default;
 };
 
 struct Protocol {
@@ -61,6 +73,7 @@ struct Protocol {
     aftercare::CarePlan carePlan;
     Thresholds thresholds;
     bands::Band band = bands::seedBand();
+    std::optional<FormerThresholds> former{};  ///< it came in the first form (docs/formats/protocol.md)
 
     bool operator==(const Protocol&) const = default;
 };

@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// The running statistics that set one side against the other, or pool the symptoms of one side.
+/// One symptom's sides against each other, and what both sides of an entry say together.
 ///
 /// Inside of core/triggers. Exchanging left and right changes the sign and nothing else.
 
@@ -8,7 +8,6 @@
 
 #include <array>
 #include <optional>
-#include <vector>
 
 namespace ebbline::triggers {
 
@@ -29,49 +28,16 @@ private:
 /// Scores of one moment by symptom and side; empty where nothing was answered.
 using SideScores = std::array<std::array<std::optional<int>, 2>, 7>;
 
-/// The difference between the sides of pain, swelling, bruising and tightness, each on a scale on
-/// which it is about equally noisy at any level, left positive; empty where a side is missing.
-using SideDifferences = std::array<std::optional<double>, 4>;
-SideDifferences differencesOf(const SideScores& scores);
+/// One number for each of swelling, pain, tightness and bruising, in this order; empty where a side
+/// is missing.
+using SideReadings = std::array<std::optional<double>, 4>;
+inline constexpr std::array sideSymptoms{recovery::Symptom::swelling, recovery::Symptom::pain,
+                                         recovery::Symptom::tightness, recovery::Symptom::bruising};
 
-/// Cumulative surprise of the pooled difference, reading by reading, on each side.
-class FillingWatch {
-public:
-    explicit FillingWatch(const bands::Movement& movement);
+/// The difference between the sides on the even scale (bands::evenScale), left positive.
+SideReadings differencesOf(const SideScores& scores);
 
-    /// Readings come in order of time. One that follows within three hours replaces the last:
-    /// it tells of the same state. \returns the sums of the left and the right side.
-    std::array<double, 2> feed(double hours, const SideDifferences& differences);
-
-private:
-    struct Level {
-        double hours = 0;
-        double mean = 0;
-        double variance = 0;
-    };
-    struct State {
-        double hours = 0;
-        std::array<Level, 4> levels{};
-        std::array<double, 2> sums{};
-    };
-    bands::Movement m_movement;
-    State m_before;  ///< before the last reading
-    State m_now;
-    bool m_fed = false;
-};
-
-/// Cumulative surprise over the symptoms of a side, day by day, less a share of the other side's.
-class SidePool {
-public:
-    /// Surprises of the streams scored so far today, by symptom (pain, swelling, tightness) and
-    /// side. \returns the sums of the left and the right side.
-    using Surprises = std::array<std::array<std::optional<double>, 2>, 3>;
-    std::array<double, 2> feed(int day, const Surprises& surprises);
-
-private:
-    int m_day = -1;
-    std::array<double, 2> m_before{};
-    std::array<double, 2> m_now{};
-};
+/// Both sides together on the even scale, above what is expected of them on the day.
+SideReadings sumsOf(const SideScores& scores, const bands::Band& band, int day);
 
 }  // namespace ebbline::triggers

@@ -7,19 +7,18 @@ namespace {
 struct Row {
     Statistic statistic;
     std::string_view word;
-    Trigger trigger;
     double Thresholds::*threshold;
 };
 
 constexpr std::array<Row, allStatistics.size()> rows{
-    {{Statistic::level, "level", Trigger::level, &Thresholds::level},
-     {Statistic::levelOverall, "level-overall", Trigger::level, &Thresholds::levelOverall},
-     {Statistic::rebound, "rebound", Trigger::rebound, &Thresholds::rebound},
-     {Statistic::sideRebound, "side-rebound", Trigger::rebound, &Thresholds::sideRebound},
-     {Statistic::sideDivergence, "side-divergence", Trigger::sideDivergence, &Thresholds::sideDivergence},
-     {Statistic::filling, "filling", Trigger::sideDivergence, &Thresholds::filling},
-     {Statistic::slowRecovery, "slow-recovery", Trigger::slowRecovery, &Thresholds::slowRecovery},
-     {Statistic::slowOverall, "slow-overall", Trigger::slowRecovery, &Thresholds::slowOverall}}};
+    {{Statistic::level, "level", &Thresholds::level},
+     {Statistic::levelOverall, "level-overall", &Thresholds::levelOverall},
+     {Statistic::rebound, "rebound", &Thresholds::rebound},
+     {Statistic::sideDivergence, "side-divergence", &Thresholds::sideDivergence},
+     {Statistic::oneSideFills, "one-side-fills", &Thresholds::oneSideFills},
+     {Statistic::oneSideWorsens, "one-side-worsens", &Thresholds::oneSideWorsens},
+     {Statistic::slowRecovery, "slow-recovery", &Thresholds::slowRecovery},
+     {Statistic::slowOverall, "slow-overall", &Thresholds::slowOverall}}};
 
 const Row& rowOf(Statistic statistic)
 {
@@ -31,11 +30,6 @@ const Row& rowOf(Statistic statistic)
 std::string_view word(Statistic statistic)
 {
     return rowOf(statistic).word;
-}
-
-Trigger triggerOf(Statistic statistic)
-{
-    return rowOf(statistic).trigger;
 }
 
 double& thresholdOf(Thresholds& thresholds, Statistic statistic)

@@ -19,6 +19,12 @@ StreamWatch::StreamWatch(recovery::Symptom symptom, const bands::Band& band) : m
     m_before.variance = band.movement(symptom).start;
 }
 
+void StreamWatch::start(int points)
+{
+    m_beginningSum = points;
+    m_beginningCount = 1;
+}
+
 StreamWatch::State StreamWatch::advanced(const Day& today, double& surprise) const
 {
     const bands::Movement& movement = m_band->movement(m_symptom);
@@ -48,6 +54,10 @@ void StreamWatch::finishDay()
     m_lastTwo = {m_today, m_lastTwo[0]};
     m_recent[static_cast<std::size_t>(m_today.day) % m_recent.size()] = m_today;
     ++m_finished;
+    if (m_today.day <= lastEarlyDay) {
+        m_beginningSum += m_today.points;
+        ++m_beginningCount;
+    }
     if (m_today.day >= 1 && m_today.day <= lastEarlyDay) {
         m_earlySum += m_today.z;
         ++m_earlyDays;
@@ -75,7 +85,7 @@ const StreamReading& StreamWatch::feed(int day, int points)
     reading.declinedTwoDays = m_declined;
     const int counted = std::min(m_finished, 2);
     double sumZ = m_today.z;
-    double sumPoints = points;
+    int sumPoints = points;
     for (int i = 0; i < counted; ++i) {
         sumZ += m_lastTwo[static_cast<std::size_t>(i)].z;
         sumPoints += m_lastTwo[static_cast<std::size_t>(i)].points;
@@ -83,7 +93,10 @@ const StreamReading& StreamWatch::feed(int day, int points)
     reading.lastTwoLowest = m_finished > 0 ? std::min(points, m_lastTwo[0].points) : points;
     reading.early = m_earlyDays > 0 ? m_earlySum / m_earlyDays : 0;
     reading.lastThreeZ = sumZ / (counted + 1);
-    reading.lastThree = sumPoints / (counted + 1);
+    reading.lastThreeSum = sumPoints;
+    reading.lastThree = static_cast<double>(sumPoints) / (counted + 1);
+    if (m_beginningCount > 0)
+        reading.beginning = static_cast<double>(m_beginningSum) / m_beginningCount;
     for (int back = 6; back <= 8 && !reading.aWeekBefore; ++back) {
         if (day < back)
             break;

@@ -27,6 +27,8 @@ struct StreamReading {
     int observedDays = 0;
     bool declinedTwoDays = false;    ///< it had fallen over at least two days before
     std::optional<int> aWeekBefore;  ///< score six to eight days ago
+    int lastThreeSum = 0;    ///< of the last three observed scores
+    std::optional<double> beginning;  ///< mean score up to day 4, the practitioner's included
     int lastTwoLowest = 0;   ///< lower of today's score and the last one before
     double early = 0;        ///< mean z of days 1 to 4, 0 if none was observed
 };
@@ -34,6 +36,9 @@ struct StreamReading {
 class StreamWatch {
 public:
     StreamWatch(recovery::Symptom symptom, const bands::Band& band);
+
+    /// The practitioner's score right after the treatment; before the first day is fed.
+    void start(int points);
 
     /// Days never go backwards. Same day again: with the highest score so far.
     const StreamReading& feed(int day, int points);
@@ -69,6 +74,8 @@ private:
     bool m_declined = false;
     double m_earlySum = 0;
     int m_earlyDays = 0;
+    int m_beginningSum = 0;
+    int m_beginningCount = 0;
     std::array<Day, 8> m_recent{};    ///< finished days by day modulo eight
     StreamReading m_reading;
 };

@@ -23,13 +23,36 @@ TEST_CASE("a protocol comes back from its file as it was", "[tool][protocol]")
 {
     triggers::Protocol protocol = triggers::defaultProtocol();
     protocol.name = "Neck \"two\" \xC3\xA9";
-    protocol.thresholds.filling = 1.0 / 3;
+    protocol.thresholds.oneSideFills = 1.0 / 3;
 
     const auto back = protocolFromText(protocolText(protocol));
 
     REQUIRE(back);
     CHECK(*back == protocol);
     CHECK(protocolText(*back) == protocolText(protocol));
+}
+
+TEST_CASE("a file of the first format is read; what it does not know keeps its default", "[tool][protocol]")
+{
+    triggers::Protocol protocol = triggers::defaultProtocol();
+    protocol.thresholds.level = 4.25;
+    std::string first = replaced(protocolText(protocol), "\"formatVersion\": 2", "\"formatVersion\": 1");
+    for (const char* name : {"oneSideFills", "oneSideWorsens", "worseningGuard", "puckeringKeptDay", "puckeringLateDay",
+                             "puckeringTogether"}) {
+        const auto from = first.find('"' + std::string(name) + '"');
+        REQUIRE(from != std::string::npos);
+        first.erase(from, first.find('\n', from) - from);
+    }
+    const auto sums = first.find("\"sums\"");
+    first.erase(sums, first.find('}', sums) + 1 - sums);
+    first.erase(first.rfind(',', sums), 1);
+    first = replaced(first, "\"rebound\":", "\"sideRebound\": 2.2,\n  \"filling\": 1.4,\n  \"rebound\":");
+
+    const auto read = protocolFromText(first);
+
+    REQUIRE(read);
+    CHECK(*read == protocol);
+    CHECK(protocolText(*read) == protocolText(protocol));
 }
 
 TEST_CASE("what is missing, unknown or out of bounds is refused by name", "[tool][protocol][errors]")
@@ -41,7 +64,8 @@ TEST_CASE("what is missing, unknown or out of bounds is refused by name", "[tool
         Row{"\"levelGuard\": 3", "\"levelGuard\": 30", Reason::outOfRange, "thresholds.levelGuard"},
         Row{"\"silentDays\": 3", "\"silentDays\": 0", Reason::outOfRange, "thresholds.silentDays"},
         Row{"\"silentDays\": 3", "\"silentDays\": 2.5", Reason::outOfRange, "thresholds.silentDays"},
-        Row{"\"formatVersion\": 1", "\"formatVersion\": 2", Reason::unsupported, "format"},
+        Row{"\"formatVersion\": 2", "\"formatVersion\": 3", Reason::unsupported, "format"},
+        Row{"\"formatVersion\": 2", "\"formatVersion\": 1", Reason::malformed, "thresholds.sideRebound"},
         Row{"\"ebbline-protocol\"", "\"other\"", Reason::malformed, "not a protocol"},
         Row{"\"calibratedOn\":", "\"extra\": 1,\n  \"calibratedOn\":", Reason::malformed, "not one of ours"},
         Row{"\"noise\": ", "\"noise\": -", Reason::outOfRange, "pain"},

@@ -2,6 +2,9 @@
 
 #include "tests/core/records/sample_bodies.h"
 
+#include "core/bytes/text.h"
+#include "core/crypto/crypto.h"
+
 #include <catch2/catch_test_macros.hpp>
 #include <rapidcheck.h>
 
@@ -84,6 +87,57 @@ TEST_CASE("a protocol reads back exactly, its band to the last bit", "[records]"
     REQUIRE(back);
     CHECK(*back == protocol);
     CHECK(encodeProtocol(protocol).size() < maximumBody);
+}
+
+namespace {
+
+triggers::Protocol ofFirstForm()
+{
+    triggers::Protocol protocol{.name = "Neck", .version = 3, .carePlan = {}, .thresholds = {}};
+    triggers::Thresholds& limits = protocol.thresholds;
+    limits.level = 4.5;
+    limits.levelOverall = 1.6;
+    limits.rebound = 6.25;
+    limits.sideDivergence = 3.3;
+    limits.slowRecovery = 2.65;
+    limits.slowOverall = 0.83;
+    limits.calibratedOn = "first";
+    protocol.former = triggers::FormerThresholds{.sideRebound = 2.25, .filling = 1.5};
+    return protocol;
+}
+
+}  // namespace
+
+TEST_CASE("a protocol of the first form keeps the very bytes that were signed", "[records][protocol]")
+{
+    REQUIRE(crypto::initialise());
+    // Recorded with the program that wrote the first form: 18242 bytes and their BLAKE2b-256.
+    const bytes::Bytes first = encodeProtocol(ofFirstForm());
+    REQUIRE(first.size() == 18242);
+    CHECK(bytes::toHex(crypto::hash256(first)) == "c3442f1ed656cf6332d792b8dddc2853a8fab28577f187fac0684c9e60021fdb");
+
+    const auto back = decodeProtocol(first);
+
+    REQUIRE(back);
+    CHECK(*back == ofFirstForm());
+    CHECK(encodeProtocol(*back) == first);
+    CHECK(back->thresholds.oneSideFills == triggers::Thresholds{}.oneSideFills);
+    CHECK(back->band.movements().sums == bands::assumedMovements().sums);
+}
+
+TEST_CASE("what carries a protocol goes by the form of the protocol", "[records][protocol]")
+{
+    for (const Body& body : test::sampleBodies()) {
+        const bool carries = kindOf(body) == Kind::courseOpened || kindOf(body) == Kind::protocolSigned;
+        CHECK(encode(body)[0] == (carries ? 2 : 1));
+    }
+    const Body old = ProtocolSigned{ofFirstForm(), bytes::Bytes(64, 6), test::sampleEntry().at};
+    const bytes::Bytes bytes = encode(old);
+    CHECK(bytes[0] == 1);
+    const auto back = decode(Kind::protocolSigned, bytes);
+    REQUIRE(back);
+    CHECK(*back == old);
+    CHECK(encode(*back) == bytes);
 }
 
 TEST_CASE("damaged bytes are refused or read as a sound body, and never more", "[records][property]")

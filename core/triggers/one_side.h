@@ -1,0 +1,75 @@
+#pragma once
+/// \file
+/// Evidence that one side has begun to go its own way, reading by reading, in hours.
+///
+/// Inside of core/triggers. Exchanging left and right exchanges the two results and nothing else.
+
+#include "core/triggers/side_watch.h"
+
+namespace ebbline::triggers {
+
+/// What a side gains when it is struck, on the even scale.
+struct Signature {
+    std::array<double, 4> weights;  ///< of its size that each of sideSymptoms shows
+    double least;                   ///< sizes looked for; a day, if it grows
+    double most;
+    double growHours;               ///< it grows for so long; 0: it is there at once
+};
+
+/// Blood that fills one side within hours: swelling and pain, tightness less, a bruise later.
+inline constexpr Signature bleeding{{1.0, 0.8, 0.65, 0.4}, 1.2, 2.6, 0};
+/// What turns worse on one side from day to day: pain and swelling, tightness less.
+inline constexpr Signature inflaming{{0.85, 1.0, 0.5, 0}, 0.5, 1.0, 96};
+
+/// Generalised likelihood ratio: a signature that began before one of the last readings, against
+/// differences and sums of the sides that wander as they usually do (a local level for each
+/// symptom). Method: docs/statistics/triggers.md.
+class OneSideWatch {
+public:
+    OneSideWatch(const bands::Movements& movements, const Signature& signature);
+
+    /// Readings come in order of time. One that follows within three hours replaces the last: it
+    /// tells of the same state. What is there at the first reading is the patient's own.
+    /// \returns the logarithms of the ratios for the left and the right side, 0 or more.
+    std::array<double, 2> feed(double hours, const SideReadings& differences, const SideReadings& sums);
+
+private:
+    static constexpr std::size_t channels = 2 * sideSymptoms.size();  ///< differences, then sums
+    static constexpr std::size_t mostBeginnings = 8;
+
+    /// A moment at which it may have begun, and what has spoken for it since.
+    struct Beginning {
+        double hours = 0;
+        double unrest = 1;    ///< variance of the patient's surprises before, 1 being the usual
+        double apart = 0;     ///< agreement of the differences with the left being struck
+        double together = 0;  ///< agreement of the sums with either being struck
+        double strength = 0;  ///< how much could have been seen
+        std::array<double, channels> absorbed{};  ///< by the levels, per unit of size
+    };
+    struct Level {
+        double hours = 0;
+        double mean = 0;
+        double variance = 0;
+    };
+    struct State {
+        double hours = 0;
+        std::array<Level, channels> levels{};
+        std::array<Beginning, mostBeginnings> beginnings{};  ///< by count modulo their number
+        std::size_t begun = 0;
+        double squares = 0;  ///< of the surprises of the differences
+        int surprises = 0;
+    };
+
+    void begin(State& next) const;
+    void read(State& next, std::size_t channel, double value) const;
+    double sizeAt(const Beginning& beginning, double hours) const;
+    std::array<double, 2> ratios() const;
+
+    bands::Movements m_movements;
+    Signature m_signature;
+    State m_before;  ///< before the last reading
+    State m_now;
+    bool m_fed = false;
+};
+
+}  // namespace ebbline::triggers
