@@ -141,6 +141,7 @@ Done Desk::changeBand(bands::Choice choice)
         ++protocol.version;
         protocol.band = learned ? learned->band : bands::seedBand();
         takeStatistics(protocol.thresholds, statistics);
+        protocol.former.reset();
         const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
         bodies.push_back(records::ProtocolSigned{std::move(protocol), bytes::Bytes(signature.begin(), signature.end()),
                                                  m_inside->now()});

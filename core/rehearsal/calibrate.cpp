@@ -1,23 +1,21 @@
 #include "core/rehearsal/calibrate.h"
 
+#include "core/rehearsal/allocate.h"
 #include "core/rehearsal/chance.h"
 #include "core/rehearsal/taught.h"
-#include "core/triggers/course_watch.h"
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 namespace ebbline::rehearsal {
 
 namespace {
 
 using triggers::allStatistics;
-constexpr std::size_t statisticCount = allStatistics.size();
-using Limits = std::array<double, statisticCount>;
 
-constexpr double mostAlpha = 0.5;
 constexpr int bisections = 24;
+constexpr double assurance = 1.28;  // normal quantile of 90 %
+constexpr std::size_t mostTroubled = 500;  // courses of each kind
 
 Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start,
                             const bands::Provenance& provenance)
@@ -36,58 +34,6 @@ Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const 
     return bands::Band::create(band->provenance(), band->table(), movements);
 }
 
-/// The peaks of all courses, with an order by each statistic, largest first.
-class Cohort {
-public:
-    explicit Cohort(std::vector<Peaks> peaks) : m_peaks(std::move(peaks))
-    {
-        for (std::size_t j = 0; j < statisticCount; ++j) {
-            m_order[j].resize(m_peaks.size());
-            std::iota(m_order[j].begin(), m_order[j].end(), std::size_t{0});
-            std::stable_sort(m_order[j].begin(), m_order[j].end(), [&](std::size_t a, std::size_t b) {
-                return m_peaks[a].values[j] > m_peaks[b].values[j];
-            });
-        }
-    }
-
-    const std::vector<Peaks>& peaks() const { return m_peaks; }
-
-    /// Thresholds that a share alpha x shares of the weighted courses exceeds.
-    Limits limits(double alpha, const Shares& shares, const std::vector<int>& weights) const
-    {
-        const double total = std::accumulate(weights.begin(), weights.end(), 0.0);
-        Limits limits{};
-        for (std::size_t j = 0; j < statisticCount; ++j) {
-            const double allowed = alpha * shares[j] * total;
-            double above = 0;
-            limits[j] = m_peaks[m_order[j].back()].values[j];
-            for (const std::size_t course : m_order[j]) {
-                above += weights[course];
-                if (above > allowed) {
-                    limits[j] = m_peaks[course].values[j];
-                    break;
-                }
-            }
-        }
-        return limits;
-    }
-
-    bool alerts(std::size_t course, const Limits& limits) const
-    {
-        const Peaks& peaks = m_peaks[course];
-        if (peaks.byRule)
-            return true;
-        for (std::size_t j = 0; j < statisticCount; ++j)
-            if (peaks.values[j] > limits[j])
-                return true;
-        return false;
-    }
-
-private:
-    std::vector<Peaks> m_peaks;
-    std::array<std::vector<std::size_t>, statisticCount> m_order;
-};
-
 /// Share of the courses left out of a resample that alert under thresholds from the resample.
 double heldOutRate(const Cohort& cohort, const std::vector<std::vector<int>>& resamples, double alpha,
                    const Shares& shares)
@@ -99,30 +45,13 @@ double heldOutRate(const Cohort& cohort, const std::vector<std::vector<int>>& re
         for (std::size_t course = 0; course < weights.size(); ++course)
             if (weights[course] == 0) {
                 outside += 1;
-                alerting += cohort.alerts(course, limits) ? 1 : 0;
+                alerting += alerts(cohort.peaks()[course], limits) ? 1 : 0;
             }
     }
     return outside > 0 ? alerting / outside : 0;
 }
 
 }  // namespace
-
-Peaks peaksOf(const triggers::CourseInput& course, const triggers::Protocol& protocol, const clock::Moment& until)
-{
-    Peaks peaks;
-    peaks.values.fill(never);
-    triggers::CourseWatch watch(course, protocol);
-    for (const triggers::Observation* observation : triggers::inOrder(course, until))
-        for (const triggers::Candidate& candidate : watch.take(*observation)) {
-            if (candidate.statistic) {
-                double& peak = peaks.values[static_cast<std::size_t>(*candidate.statistic)];
-                peak = std::max(peak, candidate.value);
-            } else {
-                peaks.byRule = peaks.byRule || candidate.urgency != recovery::Urgency::atReview;
-            }
-        }
-    return peaks;
-}
 
 Result<Calibration> calibrate(std::span<const KnownCourse> courses, const triggers::Protocol& start,
                               const CalibrationSettings& settings)
@@ -131,7 +60,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
         return fail(Reason::outOfRange, "budget: want 0.5..50 alerts per 100 courses");
     if (settings.resamples < 10 || settings.resamples > 1000)
         return fail(Reason::outOfRange, "resamples: want 10..1000");
-    for (const double share : settings.shares)
+    for (const double share : settings.shares.value_or(usualShares))
         if (!std::isfinite(share) || share < 0)
             return fail(Reason::outOfRange, "shares: want 0 or more");
     std::vector<const KnownCourse*> plain;
@@ -181,16 +110,25 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
         for (std::size_t i = 0; i < plain.size(); ++i)
             ++weights[static_cast<std::size_t>(chance.whole(0, static_cast<int>(plain.size()) - 1))];
 
+    // A rate read off so many courses is itself uncertain: aim below, so that the budget holds.
+    const double spread = std::sqrt(budget * (1 - budget) / courseCount);
+    const double aim = std::max(budget - assurance * spread, (budget + result.ruleRate) / 2);
+    if (settings.shares)
+        result.shares = *settings.shares;
+    else if (plain.size() >= static_cast<std::size_t>(enoughForThresholds))
+        result.shares = allocated(cohort, troubledPeaks(plain, result.protocol, settings.seed, mostTroubled), aim, usualShares);
+    progress(75);
+
     double low = 0;
     double high = mostAlpha;
     for (int i = 0; i < bisections; ++i) {
         const double middle = (low + high) / 2;
-        (heldOutRate(cohort, resamples, middle, settings.shares) <= budget ? low : high) = middle;
-        progress(70 + 30 * (i + 1) / bisections);
+        (heldOutRate(cohort, resamples, middle, result.shares) <= aim ? low : high) = middle;
+        progress(75 + 25 * (i + 1) / bisections);
     }
-    result.heldOutRate = heldOutRate(cohort, resamples, low, settings.shares);
+    result.heldOutRate = heldOutRate(cohort, resamples, low, result.shares);
 
-    const Limits limits = cohort.limits(low, settings.shares, std::vector<int>(plain.size(), 1));
+    const Limits limits = cohort.limits(low, result.shares, std::vector<int>(plain.size(), 1));
     const double own = std::min(1.0, courseCount / enoughForThresholds);
     result.ownThresholds = own >= 1;
     triggers::Thresholds& thresholds = result.protocol.thresholds;
@@ -203,7 +141,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
         used[j] = threshold;
     }
     for (std::size_t course = 0; course < plain.size(); ++course) {
-        result.fittedRate += cohort.alerts(course, used) ? 1 / courseCount : 0;
+        result.fittedRate += alerts(cohort.peaks()[course], used) ? 1 / courseCount : 0;
         for (std::size_t j = 0; j < statisticCount; ++j)
             result.statisticRate[j] += cohort.peaks()[course].values[j] > used[j] ? 1 / courseCount : 0;
     }

@@ -33,7 +33,7 @@ struct CalibrationSettings {
     int resamples = 60;       ///< 10 .. 1000
     bool learnBand = true;    ///< otherwise the thresholds alone
     bands::Provenance provenance{"calibrated", 0, false, {}, {}};  ///< of the band that is learned
-    Shares shares = usualShares;
+    std::optional<Shares> shares{};  ///< empty: divided by what assumed trouble on these courses would find
     std::function<void(int done, int of)> progress;  ///< may be empty
 };
 
@@ -42,6 +42,7 @@ struct Calibration {
     int plainCourses = 0;
     double heldOutRate = 0;  ///< share of courses outside the resample that alert: the honest figure
     double fittedRate = 0;   ///< share of the courses it was fitted to
+    Shares shares = usualShares;  ///< how the budget was divided; the usual below enoughForThresholds
     double ruleRate = 0;     ///< share that alerts by rules in points alone
     Shares statisticRate{};  ///< share of courses by statistic
     bool ownThresholds = true;  ///< false: too few courses, drawn towards the thresholds it started from

@@ -1,24 +1,32 @@
 // What the triggers find, at which burden: calibrated on one set of invented courses, judged on
-// fresh ones. Prints the tables of docs/statistics/detection.md.
+// fresh ones. Prints the tables of docs/statistics/detection.md and draws its picture.
 //
-//   detection_bench [--quick] [mixed|daily|twice|plan]
+//   detection_bench [--quick] [--seeds CALIBRATION JUDGEMENT] [--picture FILE.svg]
 //
 // The seeds of calibration and judgement differ, and neither was used while the detector was made.
+
+#include "tests/bench/tradeoff_picture.h"
 
 #include "core/curves/curve.h"
 #include "core/rehearsal/calibrate.h"
 #include "core/rehearsal/rehearse.h"
 
+#include <algorithm>
 #include <cstdio>
+#include <cstdlib>
 #include <cstring>
+#include <fstream>
+#include <map>
+#include <span>
 
 using namespace ebbline;
 using namespace ebbline::rehearsal;
+using ebbline::bench::Curve;
 
 namespace {
 
-constexpr std::uint64_t calibrationSeed = 7'001;
-constexpr std::uint64_t judgementSeed = 9'001;
+std::uint64_t calibrationSeed = 21'001;
+std::uint64_t judgementSeed = 23'001;
 
 struct Sizes {
     int calibration = 4000;
@@ -63,34 +71,6 @@ std::vector<KnownCourse> cohort(const Invention& invention, Kind kind, int count
     return courses;
 }
 
-/// Share of the courses that held an entry within a day, and three days, of the onset: what no
-/// detector can exceed without looking at something else.
-void printCeiling(const std::vector<KnownCourse>& courses)
-{
-    long day = 0;
-    long threeDays = 0;
-    long thirdWeek = 0;
-    for (const KnownCourse& course : courses) {
-        bool inDay = false;
-        bool inThree = false;
-        bool late = false;
-        for (const triggers::Observation& observation : course.input.observations) {
-            late = late || clock::dayOfRecovery(course.input.treated, observation.at) >= 14;
-            if (!course.truth.onset || observation.at.at < course.truth.onset->at)
-                continue;
-            const auto since = observation.at.at - course.truth.onset->at;
-            inDay = inDay || since <= std::chrono::hours(24);
-            inThree = inThree || since <= std::chrono::hours(72);
-        }
-        day += inDay;
-        threeDays += inThree;
-        thirdWeek += late;
-    }
-    const double whole = static_cast<double>(courses.size());
-    std::printf("    wrote within a day %.3f, three days %.3f, from day 14 on %.3f\n", static_cast<double>(day) / whole,
-                static_cast<double>(threeDays) / whole, static_cast<double>(thirdWeek) / whole);
-}
-
 std::vector<CourseVerdict> verdictsOn(const std::vector<KnownCourse>& courses, const triggers::Protocol& protocol)
 {
     std::vector<CourseVerdict> verdicts;
@@ -100,66 +80,232 @@ std::vector<CourseVerdict> verdictsOn(const std::vector<KnownCourse>& courses, c
     return verdicts;
 }
 
-void printPlain(const KindFigures& f)
-{
-    std::printf("  plain           alert %s  call now %s  findings per 100 %.1f\n", text(f.flagged, f.courses).c_str(),
-                text(f.callNow, f.courses).c_str(), 100.0 * static_cast<double>(f.alerts) / static_cast<double>(f.courses));
-    std::printf("                  note for the review %s  silent list %s\n", text(f.reviewNotes, f.courses).c_str(),
-                text(f.silent, f.courses).c_str());
-}
+constexpr std::array models{Model::decay, Model::steps};
+constexpr std::array rhythms{Rhythm::mixed, Rhythm::daily, Rhythm::twice, Rhythm::plan};
+constexpr std::array budgets{3.5, 5.0, 10.0, 20.0};
 
-void printKind(const KindFigures& f)
-{
-    const long strict = f.courses - f.beforeOnset;
-    std::printf("  %-15s found %s  24 h %s  72 h %s  median %.1f h\n", f.kind.c_str(), text(f.flagged, f.courses).c_str(),
-                text(f.withinDay, f.courses).c_str(), text(f.withinThreeDays, f.courses).c_str(),
-                f.medianDelayHours.value_or(0));
-    std::printf("    alert before onset %s  strict: found %s  24 h %s  72 h %s  right side %s\n",
-                text(f.beforeOnset, f.courses).c_str(), text(f.strictFlagged, strict).c_str(),
-                text(f.strictWithinDay, strict).c_str(), text(f.strictWithinThreeDays, strict).c_str(),
-                text(f.rightSide, f.flagged).c_str());
-}
-
-struct Setting {
-    Model judged;
+/// One model and rhythm: the courses, and what each budget made of them.
+struct Judged {
+    std::string name;
     Rhythm rhythm;
-    Model calibratedOn;
+    std::map<double, std::map<std::string, KindFigures>> byBudget{};
+    std::map<double, Calibration> calibrations{};
+    double wroteInDay = 0;    ///< of the bleedings: an entry within 24 hours of the onset
+    double wroteLate = 0;     ///< of the folds: an entry from day 14 on
 };
 
-void run(const Setting& setting, const std::vector<double>& budgets, const Sizes& sizes)
+using Cohorts = std::vector<std::vector<KnownCourse>>;
+
+Cohorts freshCohorts(const Invention& invention, const Sizes& sizes)
 {
-    const auto calibration = cohort({setting.calibratedOn, setting.rhythm, calibrationSeed}, Kind::plain, sizes.calibration);
-    const Invention fresh{setting.judged, setting.rhythm, judgementSeed};
-    std::vector<std::vector<KnownCourse>> cohorts;
+    Cohorts cohorts;
     for (const Kind kind : allKinds)
-        cohorts.push_back(cohort(fresh, kind, kind == Kind::plain ? sizes.plain : sizes.each));
+        cohorts.push_back(cohort(invention, kind, kind == Kind::plain ? sizes.plain : sizes.each));
+    return cohorts;
+}
+
+std::map<std::string, KindFigures> figuresUnder(const Cohorts& cohorts, const triggers::Protocol& protocol)
+{
+    std::map<std::string, KindFigures> figures;
+    for (const auto& courses : cohorts)
+        for (const KindFigures& row : figuresOf(verdictsOn(courses, protocol)))
+            figures[row.kind] = row;
+    return figures;
+}
+
+/// What no detector can exceed without looking at something else.
+void noteWhoWrote(Judged& judged, const Cohorts& cohorts)
+{
+    for (const KnownCourse& course : cohorts[static_cast<std::size_t>(Kind::haematoma)])
+        judged.wroteInDay += std::any_of(course.input.observations.begin(), course.input.observations.end(), [&](const auto& o) {
+            return o.at.at >= course.truth.onset->at && o.at.at - course.truth.onset->at <= std::chrono::hours(24);
+        });
+    for (const KnownCourse& course : cohorts[static_cast<std::size_t>(Kind::puckering)])
+        judged.wroteLate += std::any_of(course.input.observations.begin(), course.input.observations.end(), [&](const auto& o) {
+            return clock::dayOfRecovery(course.input.treated, o.at) >= 14;
+        });
+    judged.wroteInDay /= static_cast<double>(cohorts[static_cast<std::size_t>(Kind::haematoma)].size());
+    judged.wroteLate /= static_cast<double>(cohorts[static_cast<std::size_t>(Kind::puckering)].size());
+}
+
+Judged judgeAll(Model model, Rhythm rhythm, const Sizes& sizes)
+{
+    Judged judged{.name = std::string(nameOf(model)) + ", " + nameOf(rhythm), .rhythm = rhythm};
+    const auto calibration = cohort({model, rhythm, calibrationSeed}, Kind::plain, sizes.calibration);
+    const Cohorts cohorts = freshCohorts({model, rhythm, judgementSeed}, sizes);
+    noteWhoWrote(judged, cohorts);
     for (const double budget : budgets) {
         CalibrationSettings settings;
         settings.budget = budget;
         const auto calibrated = calibrate(calibration, triggers::defaultProtocol(), settings);
-        std::printf("\n== model %s, entries %s, calibrated on %s, budget %g per 100\n", nameOf(setting.judged),
-                    nameOf(setting.rhythm), nameOf(setting.calibratedOn), budget);
-        if (!calibrated) {
-            std::printf("  %s\n", calibrated.error().detail.c_str());
+        if (!calibrated)
             continue;
-        }
-        std::printf("  held out while calibrating %.3f, rules in points alone %.3f\n ", calibrated->heldOutRate,
-                    calibrated->ruleRate);
-        for (const triggers::Statistic statistic : triggers::allStatistics)
-            std::printf(" %s %.2f", std::string(triggers::word(statistic)).c_str(),
-                        triggers::thresholdOf(calibrated->protocol.thresholds, statistic));
+        judged.calibrations.emplace(budget, *calibrated);
+        judged.byBudget[budget] = figuresUnder(cohorts, calibrated->protocol);
+    }
+    return judged;
+}
+
+void printMain(const std::vector<Judged>& all, double budget)
+{
+    std::printf("### Budget %g\n\n| model, entries | alert in plain | call now | infection | ... 72 h | haematoma | ... 24 h | slow recovery "
+                "| puckering | silent in 72 h |\n|---|---|---|---|---|---|---|---|---|---|\n", budget);
+    for (const Judged& judged : all) {
+        const auto found = judged.byBudget.find(budget);
+        if (found == judged.byBudget.end())
+            continue;
+        const auto& f = found->second;
+        const auto& plain = f.at("plain");
+        std::printf("| %s | %s | %s |", judged.name.c_str(), text(plain.flagged, plain.courses).c_str(),
+                    text(plain.callNow, plain.courses).c_str());
+        for (const auto& [kind, part] : {std::pair{"infection", &KindFigures::flagged},
+                                         {"infection", &KindFigures::withinThreeDays},
+                                         {"haematoma", &KindFigures::flagged},
+                                         {"haematoma", &KindFigures::withinDay},
+                                         {"slow-recovery", &KindFigures::flagged},
+                                         {"puckering", &KindFigures::flagged},
+                                         {"silent", &KindFigures::withinThreeDays}})
+            std::printf(" %s |", text(f.at(kind).*part, f.at(kind).courses).c_str());
         std::printf("\n");
-        for (std::size_t i = 0; i < cohorts.size(); ++i) {
-            const auto figures = figuresOf(verdictsOn(cohorts[i], calibrated->protocol));
-            if (allKinds[i] == Kind::plain) {
-                printPlain(figures.front());
+    }
+    std::printf("\n");
+}
+
+void printStrict(const std::vector<Judged>& all)
+{
+    std::printf("### Strict, budget 10: courses with an alert before the onset left out of both numbers\n\n"
+                "| model, entries | before onset: infection | found | 72 h | before onset: haematoma | found | 24 h | before onset: slow "
+                "| found |\n|---|---|---|---|---|---|---|---|---|\n");
+    for (const Judged& judged : all) {
+        const auto& f = judged.byBudget.at(10);
+        std::printf("| %s |", judged.name.c_str());
+        for (const auto& [kind, part] : {std::pair{"infection", &KindFigures::strictWithinThreeDays},
+                                         {"haematoma", &KindFigures::strictWithinDay},
+                                         {"slow-recovery", &KindFigures::strictFlagged}}) {
+            const KindFigures& row = f.at(kind);
+            const long left = row.courses - row.beforeOnset;
+            std::printf(" %s | %s |", text(row.beforeOnset, row.courses).c_str(), text(row.strictFlagged, left).c_str());
+            if (part != &KindFigures::strictFlagged)
+                std::printf(" %s |", text(row.*part, left).c_str());
+        }
+        std::printf("\n");
+    }
+    std::printf("\n");
+}
+
+void printBeside(const std::vector<Judged>& all)
+{
+    std::printf("### Beside the alerts, budget 10\n\n| model, entries | held out | by rules in points alone | findings per 100 plain courses "
+                "| note for the review in plain | silent list in plain | wrote within 24 h of a haematoma | wrote from day 14 on (puckering) "
+                "| shares: fills, worsens, slow overall |\n|---|---|---|---|---|---|---|---|---|\n");
+    for (const Judged& judged : all) {
+        const KindFigures& plain = judged.byBudget.at(10).at("plain");
+        const Calibration& done = judged.calibrations.at(10);
+        const auto shareOf = [&](triggers::Statistic s) { return done.statisticRate[static_cast<std::size_t>(s)]; };
+        std::printf("| %s | %.3f | %.3f | %.1f | %s | %s | %.3f | %.3f | %.3f, %.3f, %.3f |\n", judged.name.c_str(), done.heldOutRate,
+                    done.ruleRate, 100.0 * static_cast<double>(plain.alerts) / static_cast<double>(plain.courses),
+                    text(plain.reviewNotes, plain.courses).c_str(), text(plain.silent, plain.courses).c_str(),
+                    judged.wroteInDay, judged.wroteLate, shareOf(triggers::Statistic::oneSideFills),
+                    shareOf(triggers::Statistic::oneSideWorsens), shareOf(triggers::Statistic::slowOverall));
+    }
+    std::printf("\n");
+}
+
+double rate(const KindFigures& row, long KindFigures::*part)
+{
+    return static_cast<double>(row.*part) / static_cast<double>(row.courses);
+}
+
+/// The worst rhythm of each model at each budget: table, and one curve for each column.
+std::vector<Curve> printTradeOff(const std::vector<Judged>& all)
+{
+    struct Column {
+        const char* name;
+        const char* kind;
+        long KindFigures::*part;
+        bool twiceOnly;
+    };
+    constexpr std::array columns{Column{"infection, 72 h", "infection", &KindFigures::withinThreeDays, false},
+                                 Column{"haematoma", "haematoma", &KindFigures::flagged, false},
+                                 Column{"haematoma, 24 h, two entries a day", "haematoma", &KindFigures::withinDay, true},
+                                 Column{"slow recovery", "slow-recovery", &KindFigures::flagged, false}};
+    std::printf("### Trade-off: the worst rhythm of each model\n\n| model | budget | highest alert rate in plain |");
+    for (const Column& column : columns)
+        std::printf(" %s |", column.name);
+    std::printf("\n|---|---|---|---|---|---|---|\n");
+    std::vector<Curve> curves;
+    for (const Model model : models) {
+        std::array<Curve, columns.size()> made{};
+        for (std::size_t i = 0; i < columns.size(); ++i)
+            made[i].name = std::string(columns[i].name) + " (" + nameOf(model) + ")";
+        for (const double budget : budgets) {
+            double alert = 0;
+            std::array<double, columns.size()> lowest{};
+            lowest.fill(1);
+            bool any = false;
+            for (const Judged& judged : all) {
+                const auto found = judged.byBudget.find(budget);
+                if (!judged.name.starts_with(nameOf(model)) || found == judged.byBudget.end())
+                    continue;
+                any = true;
+                alert = std::max(alert, rate(found->second.at("plain"), &KindFigures::flagged));
+                for (std::size_t i = 0; i < columns.size(); ++i)
+                    if (!columns[i].twiceOnly || judged.rhythm == Rhythm::twice || judged.rhythm == Rhythm::plan)
+                        lowest[i] = std::min(lowest[i], rate(found->second.at(columns[i].kind), columns[i].part));
+            }
+            if (!any) {
+                std::printf("| %s | %g | the rules in points alone spend it | | | | |\n", nameOf(model), budget);
                 continue;
             }
-            printKind(figures.front());
-            if (budget == budgets.front())
-                printCeiling(cohorts[i]);
+            std::printf("| %s | %g | %.3f |", nameOf(model), budget, alert);
+            for (std::size_t i = 0; i < columns.size(); ++i) {
+                std::printf(" %.3f |", lowest[i]);
+                made[i].points.emplace_back(budget, lowest[i]);
+            }
+            std::printf("\n");
         }
+        curves.insert(curves.end(), made.begin(), made.end());
     }
+    std::printf("\n");
+    return curves;
+}
+
+void printTransferRow(const char* calibratedOn, Model judged, const Cohorts& cohorts, const Result<Calibration>& calibrated)
+{
+    if (!calibrated) {
+        std::printf("| %s | %s | %s |\n", nameOf(judged), calibratedOn, calibrated.error().detail.c_str());
+        return;
+    }
+    const auto f = figuresUnder(cohorts, calibrated->protocol);
+    const auto column = [&](const char* kind, long KindFigures::*part) { return text(f.at(kind).*part, f.at(kind).courses); };
+    std::printf("| %s | %s | %s | %s | %s | %s |\n", nameOf(judged), calibratedOn, column("plain", &KindFigures::flagged).c_str(),
+                column("infection", &KindFigures::withinThreeDays).c_str(), column("haematoma", &KindFigures::flagged).c_str(),
+                column("slow-recovery", &KindFigures::flagged).c_str());
+}
+
+/// Calibrated where courses are of another kind, and what some of one's own do about it.
+void printTransfer(const Sizes& sizes)
+{
+    std::printf("### Calibrated elsewhere, budget 10, entries mixed\n\n| judged | calibrated on | alert in plain | infection, 72 h | haematoma "
+                "| slow recovery |\n|---|---|---|---|---|---|\n");
+    for (const Model judged : models) {
+        const Model other = judged == Model::decay ? Model::steps : Model::decay;
+        const Cohorts cohorts = freshCohorts({judged, Rhythm::mixed, judgementSeed}, sizes);
+        const auto own = cohort({judged, Rhythm::mixed, calibrationSeed}, Kind::plain, sizes.calibration);
+        auto both = cohort({other, Rhythm::mixed, calibrationSeed}, Kind::plain, sizes.calibration);
+        const auto elsewhere = calibrate(both, triggers::defaultProtocol(), {});
+        printTransferRow("the other model", judged, cohorts, elsewhere);
+        for (const int count : {100, 300}) {
+            if (!elsewhere)
+                break;
+            const std::string name = "the other, then " + std::to_string(count) + " of its own";
+            printTransferRow(name.c_str(), judged, cohorts,
+                             calibrate(std::span(own).first(static_cast<std::size_t>(count)), elsewhere->protocol, {}));
+        }
+        both.insert(both.end(), own.begin(), own.end());
+        printTransferRow("both together", judged, cohorts, calibrate(both, triggers::defaultProtocol(), {}));
+    }
+    std::printf("\n");
 }
 
 /// Forecasts made on day 10 from what was written until then, against what was written on the day.
@@ -170,7 +316,7 @@ void forecasts(Model model, const Sizes& sizes)
                                       triggers::defaultProtocol(), settings);
     if (!calibrated)
         return;
-    std::printf("\n== forecasts on day 10, model %s\n", nameOf(model));
+    std::printf("Forecasts on day 10, model %s:", nameOf(model));
     for (const int target : {14, 21}) {
         long made = 0;
         long above = 0;
@@ -195,30 +341,46 @@ void forecasts(Model model, const Sizes& sizes)
                 below += points < curve.forecast->low;
             }
         }
-        std::printf("  for day %d: within %s  above %s\n", target, text(made - above - below, made).c_str(),
+        std::printf(" day %d within %s, above %s;", target, text(made - above - below, made).c_str(),
                     text(above, made).c_str());
     }
+    std::printf("\n");
 }
 
 }  // namespace
 
 int main(int argc, char** argv)
 {
-    bool quick = false;
-    std::string only;
-    for (int i = 1; i < argc; ++i)
-        (std::strcmp(argv[i], "--quick") == 0 ? static_cast<void>(quick = true) : static_cast<void>(only = argv[i]));
-    const Sizes sizes = quick ? Sizes{800, 800, 200} : Sizes{};
-    for (const Model model : {Model::decay, Model::steps}) {
-        for (const Rhythm rhythm : {Rhythm::mixed, Rhythm::daily, Rhythm::twice, Rhythm::plan})
-            if (only.empty() || only == nameOf(rhythm))
-                run({model, rhythm, model}, {10, 5, 2.5, 20}, sizes);
-        forecasts(model, sizes);
+    Sizes sizes;
+    const char* picture = nullptr;
+    for (int i = 1; i < argc; ++i) {
+        if (std::strcmp(argv[i], "--quick") == 0) {
+            sizes = {800, 800, 200};
+        } else if (std::strcmp(argv[i], "--seeds") == 0 && i + 2 < argc) {
+            calibrationSeed = std::strtoull(argv[++i], nullptr, 10);
+            judgementSeed = std::strtoull(argv[++i], nullptr, 10);
+        } else if (std::strcmp(argv[i], "--picture") == 0 && i + 1 < argc) {
+            picture = argv[++i];
+        } else {
+            std::fprintf(stderr, "detection_bench [--quick] [--seeds CALIBRATION JUDGEMENT] [--picture FILE.svg]\n");
+            return 2;
+        }
     }
-    if (!only.empty())
-        return 0;
-    // Calibrated where the courses are of another kind: what happens when the model is wrong.
-    run({Model::steps, Rhythm::mixed, Model::decay}, {10}, sizes);
-    run({Model::decay, Rhythm::mixed, Model::steps}, {10}, sizes);
+    std::vector<Judged> all;
+    for (const Model model : models)
+        for (const Rhythm rhythm : rhythms)
+            all.push_back(judgeAll(model, rhythm, sizes));
+    printMain(all, 10);
+    printMain(all, 5);
+    printStrict(all);
+    const std::vector<Curve> curves = printTradeOff(all);
+    printBeside(all);
+    printTransfer(sizes);
+    for (const Model model : models)
+        forecasts(model, sizes);
+    if (picture && !(std::ofstream(picture) << bench::tradeOffPicture(curves))) {
+        std::fprintf(stderr, "%s: cannot be written\n", picture);
+        return 1;
+    }
     return 0;
 }

@@ -128,7 +128,8 @@ TEST_CASE("a protocol of the first form keeps the very bytes that were signed", 
 TEST_CASE("what carries a protocol goes by the form of the protocol", "[records][protocol]")
 {
     for (const Body& body : test::sampleBodies()) {
-        const bool carries = kindOf(body) == Kind::courseOpened || kindOf(body) == Kind::protocolSigned;
+        const bool carries = kindOf(body) == Kind::courseOpened || kindOf(body) == Kind::protocolSigned
+                             || kindOf(body) == Kind::bandLearned;
         CHECK(encode(body)[0] == (carries ? 2 : 1));
     }
     const Body old = ProtocolSigned{ofFirstForm(), bytes::Bytes(64, 6), test::sampleEntry().at};
