@@ -2,6 +2,7 @@
 
 #include "app/desk/model/words.h"
 
+#include <QCoreApplication>
 #include <QEvent>
 #include <QGuiApplication>
 #include <QImage>
@@ -35,6 +36,9 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
             Q_EMIT m_hub.changed();
         }
     });
+    // Items of a list outlive their page as deferred deletions that nobody would carry out any more at
+    // the end of the program; charts among them still need the event loop.
+    connect(&m_engine, &QObject::destroyed, [] { QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); });
     m_minute.start(std::chrono::minutes(1));
     m_hub.every(m_setup.syncEvery);
     applyLanguage();
