@@ -4,6 +4,8 @@
 
 #include <sqlite3.h>
 
+#include <sstream>
+
 namespace ebbline::store {
 
 namespace {
@@ -106,8 +108,11 @@ std::vector<Database::Damage> Database::damage()
     if (code != SQLITE_DONE)
         add(Damage::Where::page, "the check ended with code " + std::to_string(code));
     code = forEachRow(connection, "PRAGMA integrity_check", [&](sqlite3_stmt* row) {
-        if (const std::string text = textOf(row, 0); text != "ok")
-            add(Damage::Where::structure, text);
+        // One row may hold several lines, and one that only names the database.
+        std::istringstream lines(textOf(row, 0));
+        for (std::string line; std::getline(lines, line);)
+            if (line != "ok" && !line.starts_with("*** in database"))
+                add(Damage::Where::structure, line);
     });
     if (code != SQLITE_DONE)
         add(Damage::Where::structure, "the check ended with code " + std::to_string(code));

@@ -2,8 +2,6 @@
 
 #include "core/vault/attempt_guard.h"
 
-#include <algorithm>
-
 namespace ebbline::vault {
 
 namespace {
@@ -19,15 +17,17 @@ Result<Opened> ask(const std::filesystem::path& folder, const Offered& offered)
     auto generations = KeySlots::generations(folder);
     if (!generations)
         return fail(generations.error());
-    std::ranges::stable_partition(*generations, &KeySlots::isSound);
     std::optional<Error> answer;
-    for (KeySlots& slots : *generations) {
-        Result<crypto::Secret> dataKey = slots.unlock(kindOf(slots, offered), offered.secret);
-        if (dataKey)
-            return Opened{std::move(slots), std::move(*dataKey)};
-        if (!answer)
-            answer = dataKey.error();
-    }
+    for (const bool sound : {true, false})
+        for (KeySlots& slots : *generations) {
+            if (slots.isSound() != sound)
+                continue;
+            Result<crypto::Secret> dataKey = slots.unlock(kindOf(slots, offered), offered.secret);
+            if (dataKey)
+                return Opened{std::move(slots), std::move(*dataKey)};
+            if (!answer)
+                answer = dataKey.error();
+        }
     return fail(answer.value_or(Error{Reason::damaged, "key slots: none can be read"}));
 }
 

@@ -58,3 +58,12 @@ TEST_CASE("hex and base32 read back what they wrote", "[bytes][property]")
     CHECK(rc::check("hex", [](const Bytes& input) { RC_ASSERT(fromHex(toHex(input)).value() == input); }));
     CHECK(rc::check("base32", [](const Bytes& input) { RC_ASSERT(fromBase32(toBase32(input)).value() == input); }));
 }
+
+TEST_CASE("a typed code loses what people add and gains what they confuse", "[bytes]")
+{
+    CHECK(inGroups("ABCDEFGHIJ") == "ABCD-EFGH-IJ");
+    CHECK(inGroups("ABCD") == "ABCD");
+    CHECK(inGroups("").empty());
+    CHECK(fromTyped(" ab-c0\t1\r\n8 ", 20) == "abcOIB");
+    CHECK(fromTyped("ABCDEFGH", 4) == "ABCDE");
+}

@@ -185,3 +185,20 @@ TEST_CASE("a sealed box opens for its owner only, and padding comes off as it we
     CHECK_FALSE(unpad(Bytes(16, 0)));
     CHECK_FALSE(unpad({}));
 }
+
+TEST_CASE("a hash in pieces is the hash of the whole", "[crypto]")
+{
+    REQUIRE(initialise());
+    Bytes message(100'000);
+    randomFill(message);
+    Hash256 pieces;
+    std::size_t at = 0;
+    for (const std::size_t size : {0U, 1U, 127U, 128U, 129U, 50'000U}) {
+        pieces.add(View(message).subspan(at, size));
+        at += size;
+    }
+    pieces.add(View(message).subspan(at));
+
+    CHECK(pieces.take() == hash256(message));
+    CHECK(Hash256().take() == hash256({}));
+}

@@ -255,3 +255,71 @@ TEST_CASE("bad statements and surplus values are errors, not crashes", "[store][
     REQUIRE_FALSE(stepped);
     CHECK(stepped.error().reason == Reason::invalidState);
 }
+
+TEST_CASE("a newer file is refused before anything is written to it", "[store][errors]")
+{
+    const Folder folder;
+    const auto key = crypto::Secret::random();
+    { Database database = opened(folder.file(), key, second); }
+    const std::string before = contents(folder.file());
+
+    const auto refused = Database::open(folder.file(), key, first);
+
+    REQUIRE_FALSE(refused);
+    CHECK(refused.error().reason == Reason::unsupported);
+    CHECK(contents(folder.file()) == before);
+}
+
+TEST_CASE("looking makes, migrates and changes nothing", "[store]")
+{
+    const Folder folder;
+    const auto key = crypto::Secret::random();
+    CHECK(Database::inspect(folder.file(), key).error().reason == Reason::notFound);
+    CHECK_FALSE(std::filesystem::exists(folder.file()));
+    { Database database = opened(folder.file(), key); }
+    const std::string before = contents(folder.file());
+    {
+        auto looking = Database::inspect(folder.file(), key);
+        REQUIRE(looking);
+        CHECK(looking->version() == 1);
+        CHECK(count(*looking) == 0);
+        CHECK_FALSE(looking->run("INSERT INTO note (text) VALUES ('x')"));
+    }
+    CHECK(contents(folder.file()) == before);
+}
+
+TEST_CASE("the digest follows the rows, not the layout of the file", "[store]")
+{
+    const Folder folder;
+    Database one = opened(folder.file("one.db"), crypto::Secret::random());
+    Database two = opened(folder.file("two.db"), crypto::Secret::random());
+    REQUIRE(write(one, "a"));
+    REQUIRE(write(two, std::string(9000, 'b')));
+    CHECK(one.digest().value() != two.digest().value());
+    REQUIRE(two.run("UPDATE note SET text = 'a'; VACUUM"));
+
+    CHECK(one.digest().value() == two.digest().value());
+    REQUIRE(two.run("UPDATE note SET text = 'A'"));
+    CHECK(one.digest().value() != two.digest().value());
+    REQUIRE(two.run("UPDATE note SET text = 'a'; CREATE TABLE another (x INTEGER)"));
+    CHECK(one.digest().value() != two.digest().value());
+}
+
+TEST_CASE("a copy is of one moment although another program writes", "[store]")
+{
+    const Folder folder;
+    const auto key = crypto::Secret::random();
+    Database writer = opened(folder.file(), key);
+    for (int i = 0; i < 50; ++i)
+        REQUIRE(write(writer, std::string(500, 'y')));
+    auto reader = Database::inspect(folder.file(), key);
+    REQUIRE(reader);
+    REQUIRE(write(writer, "in the log, not in the file yet"));
+
+    const auto digest = reader->copyTo(folder.file("copy.db"), key);
+
+    REQUIRE(digest);
+    CHECK(*digest == writer.digest().value());
+    CHECK(write(writer, "later"));
+    CHECK(*digest != writer.digest().value());
+}
