@@ -33,7 +33,7 @@ PageFrame {
 
         source: ["TreatmentPatient.qml", "TreatmentThreads.qml", "TreatmentAnaesthetic.qml", "TreatmentCare.qml"][root.editor.step]
         Layout.fillWidth: true
-        Layout.preferredHeight: item ? item.implicitHeight : 0
+        Layout.preferredHeight: (step.item as Item)?.implicitHeight ?? 0
 
         Binding {
             target: step.item
