@@ -76,7 +76,7 @@ Rectangle {
             id: day
 
             width: daySize.advanceWidth + 2
-            height: nameSize.height * 1.2
+            height: Math.max(nameSize.height * 1.2, day.implicitHeight)
             text: root.row.day
             color: root.words
             verticalAlignment: Text.AlignVCenter

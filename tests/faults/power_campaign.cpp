@@ -83,7 +83,7 @@ int main(int argc, char** argv)
     std::printf("  %-42s %llu\n", "kept", plain(loss.kept));
     std::printf("  %-42s %llu\n", "deleted files that came back", plain(loss.revived));
     std::printf("  %-42s %llu\n", "vaults", plain(vaults));
-    // How much lies unsynced at a cut depends on the build of SQLite; Debian 13's leaves less than Debian 12's.
+    // How much lies unsynced at a cut varies with keys, file system and build of SQLite: 199 to 260 for 250 cuts.
     const bool met = loss.dropped * 2 >= wanted && loss.torn * 4 >= wanted && acknowledged >= wanted && refused * 4 >= wanted
                      && whileOpening > 0;
     if (!met)
