@@ -1185,6 +1185,86 @@
                 <numerusform>بعد %Ln يوم</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Level, all symptoms together</source>
+            <translation>المستوى، كل الأعراض معًا</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side fills in the first days</source>
+            <translation>تباعد الجانبين: أحدهما يمتلئ في الأيام الأولى</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side worsens</source>
+            <translation>تباعد الجانبين: أحدهما يسوء</translation>
+        </message>
+        <message>
+            <source>Slow recovery, all symptoms together</source>
+            <translation>تعافٍ بطيء، كل الأعراض معًا</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: unchanged for a week</source>
+            <translation>انكماش باقٍ: لم يتغيّر منذ أسبوع</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: keeps most of its first days</source>
+            <translation>انكماش باقٍ: يحتفظ بمعظم ما كان في الأيام الأولى</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: still deep</source>
+            <translation>انكماش باقٍ: ما زال عميقًا</translation>
+        </message>
+        <message>
+            <source>Silence after a high entry</source>
+            <translation>الصمت بعد إدخال مرتفع</translation>
+        </message>
+        <message>
+            <source>when the last entry was above the usual range</source>
+            <translation>إذا كان آخر إدخال فوق المجال المعتاد</translation>
+        </message>
+        <message numerus="yes">
+            <source>up to day %1, at least %Ln point(s) between the sides over pain, swelling, bruising and tightness</source>
+            <translation>
+                <numerusform>حتى اليوم %1، %Ln نقطة على الأقل بين الجانبين في الألم والتورّم والكدمات والشدّ</numerusform>
+                <numerusform>حتى اليوم %1، نقطة واحدة على الأقل بين الجانبين في الألم والتورّم والكدمات والشدّ</numerusform>
+                <numerusform>حتى اليوم %1، نقطتان على الأقل بين الجانبين في الألم والتورّم والكدمات والشدّ</numerusform>
+                <numerusform>حتى اليوم %1، %Ln نقاط على الأقل بين الجانبين في الألم والتورّم والكدمات والشدّ</numerusform>
+                <numerusform>حتى اليوم %1، %Ln نقطة على الأقل بين الجانبين في الألم والتورّم والكدمات والشدّ</numerusform>
+                <numerusform>حتى اليوم %1، %Ln نقطة على الأقل بين الجانبين في الألم والتورّم والكدمات والشدّ</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s) between the sides over pain, swelling and tightness</source>
+            <translation>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل بين الجانبين في الألم والتورّم والشدّ</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، نقطة واحدة على الأقل بين الجانبين في الألم والتورّم والشدّ</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، نقطتان على الأقل بين الجانبين في الألم والتورّم والشدّ</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقاط على الأقل بين الجانبين في الألم والتورّم والشدّ</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل بين الجانبين في الألم والتورّم والشدّ</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل بين الجانبين في الألم والتورّم والشدّ</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) over the last three days</source>
+            <translation>
+                <numerusform>%Ln نقطة على الأقل خلال الأيام الثلاثة الأخيرة</numerusform>
+                <numerusform>نقطة واحدة على الأقل خلال الأيام الثلاثة الأخيرة</numerusform>
+                <numerusform>نقطتان على الأقل خلال الأيام الثلاثة الأخيرة</numerusform>
+                <numerusform>%Ln نقاط على الأقل خلال الأيام الثلاثة الأخيرة</numerusform>
+                <numerusform>%Ln نقطة على الأقل خلال الأيام الثلاثة الأخيرة</numerusform>
+                <numerusform>%Ln نقطة على الأقل خلال الأيام الثلاثة الأخيرة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s), after a peak of %2 or more</source>
+            <translation>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل، بعد ذروة بلغت %2 أو أكثر</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، نقطة واحدة على الأقل، بعد ذروة بلغت %2 أو أكثر</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، نقطتان على الأقل، بعد ذروة بلغت %2 أو أكثر</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقاط على الأقل، بعد ذروة بلغت %2 أو أكثر</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل، بعد ذروة بلغت %2 أو أكثر</numerusform>
+                <numerusform>من اليوم %1 فصاعدًا، %Ln نقطة على الأقل، بعد ذروة بلغت %2 أو أكثر</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ProtocolsPage</name>

@@ -1137,6 +1137,70 @@
                 <numerusform>nach %Ln Tagen</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Level, all symptoms together</source>
+            <translation>Höhe, alle Symptome zusammen</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side fills in the first days</source>
+            <translation>Seitenunterschied: eine Seite füllt sich in den ersten Tagen</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side worsens</source>
+            <translation>Seitenunterschied: eine Seite wird schlechter</translation>
+        </message>
+        <message>
+            <source>Slow recovery, all symptoms together</source>
+            <translation>Langsame Erholung, alle Symptome zusammen</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: unchanged for a week</source>
+            <translation>Bleibende Einziehung: seit einer Woche unverändert</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: keeps most of its first days</source>
+            <translation>Bleibende Einziehung: behält das meiste der ersten Tage</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: still deep</source>
+            <translation>Bleibende Einziehung: noch immer tief</translation>
+        </message>
+        <message>
+            <source>Silence after a high entry</source>
+            <translation>Schweigen nach einem hohen Eintrag</translation>
+        </message>
+        <message>
+            <source>when the last entry was above the usual range</source>
+            <translation>wenn der letzte Eintrag über dem Üblichen lag</translation>
+        </message>
+        <message numerus="yes">
+            <source>up to day %1, at least %Ln point(s) between the sides over pain, swelling, bruising and tightness</source>
+            <translation>
+                <numerusform>bis Tag %1, mindestens %Ln Punkt zwischen den Seiten über Schmerz, Schwellung, Bluterguss und Spannung</numerusform>
+                <numerusform>bis Tag %1, mindestens %Ln Punkte zwischen den Seiten über Schmerz, Schwellung, Bluterguss und Spannung</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s) between the sides over pain, swelling and tightness</source>
+            <translation>
+                <numerusform>ab Tag %1, mindestens %Ln Punkt zwischen den Seiten über Schmerz, Schwellung und Spannung</numerusform>
+                <numerusform>ab Tag %1, mindestens %Ln Punkte zwischen den Seiten über Schmerz, Schwellung und Spannung</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) over the last three days</source>
+            <translation>
+                <numerusform>mindestens %Ln Punkt über die letzten drei Tage</numerusform>
+                <numerusform>mindestens %Ln Punkte über die letzten drei Tage</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s), after a peak of %2 or more</source>
+            <translation>
+                <numerusform>ab Tag %1, mindestens %Ln Punkt, nach einem Höchstwert von %2 oder mehr</numerusform>
+                <numerusform>ab Tag %1, mindestens %Ln Punkte, nach einem Höchstwert von %2 oder mehr</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ProtocolsPage</name>

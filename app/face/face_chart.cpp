@@ -213,6 +213,9 @@ void FaceChart::paint(QPainter* painter)
 void FaceChart::mousePressEvent(QMouseEvent* event)
 {
     forceActiveFocus(Qt::MouseFocusReason);
+    // A thread drawn with finger or pen must not scroll the page under it.
+    setKeepMouseGrab(true);
+    setKeepTouchGrab(true);
     m_pressed = toFrame(event->position());
     m_current = m_pressed;
     m_gesture = Gesture::drawing;

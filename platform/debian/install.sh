@@ -109,8 +109,19 @@ if [ "$VERSION_ID" = 12 ] && ! grep -rqs "bookworm-backports" /etc/apt/sources.l
         | "${as_root[@]}" tee /etc/apt/sources.list.d/bookworm-backports.sources >/dev/null
 fi
 
-say "installing ${#missing[@]} packages: ${missing[*]}"
-"${as_root[@]}" apt-get update -q || say "apt-get update reported a problem; trying with the lists at hand"
+# On a terminal apt shows its own progress; elsewhere its many lines go to a file, shown if it fails.
+log=$(mktemp)
+trap 'rm -f "$log"' EXIT
+apt() {
+    if [ -t 1 ]; then
+        "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -q "$@"
+    else
+        "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get -q "$@" >"$log" 2>&1 || { tail -n 40 "$log" >&2; return 1; }
+    fi
+}
+
+say "installing ${#missing[@]} packages and what they need: ${missing[*]}"
+apt update || say "apt-get update reported a problem; trying with the lists at hand"
 wanted=()
 for package in "${missing[@]}"; do
     if [ "$VERSION_ID" = 12 ] && [[ $from_backports == *" $package "* ]]; then
@@ -120,6 +131,6 @@ for package in "${missing[@]}"; do
         wanted+=("$package")
     fi
 done
-"${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q --no-install-recommends "${wanted[@]}" \
+apt install -y --no-install-recommends "${wanted[@]}" \
     || fail "apt-get could not install the packages. Read its message above; the network or the mirror is the usual cause."
 say "installed"

@@ -98,12 +98,17 @@ deskapp::CourierMaker DemoClinic::hub()
 
 void DemoClinic::bringPhone(app::DeskProgram& program)
 {
+    bringPhone(program, program.pairing()->typedCode());
+}
+
+void DemoClinic::bringPhone(app::DeskProgram& program, const QString& code)
+{
     Loopback courier(*m_service, m_clock);
     auto phone = patient::Diary::create(folder().parent_path() / ("phone" + std::to_string(++m_phonesBrought)),
                                         bytes::viewOf(passphrase), quickly, m_clock, m_zone);
     need(phone ? Done{} : Done(fail(phone.error())));
     patient::Joining joining(*phone, m_clock);
-    need(joining.start(program.pairing()->typedCode().toStdString(), "127.0.0.1:1"));
+    need(joining.start(code.toStdString(), "127.0.0.1:1"));
     for (int i = 0; i < 4; ++i) {
         joining.poll(courier, [] {});
         program.pairing()->poll();

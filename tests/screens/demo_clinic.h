@@ -30,6 +30,8 @@ public:
     deskapp::CourierMaker hub();
     /// A phone reads the code on the screen of the program, up to the six digits.
     void bringPhone(app::DeskProgram& program);
+    /// The same with a code that was seen earlier.
+    void bringPhone(app::DeskProgram& program, const QString& code);
     recovery::CourseId course(const std::string& patient) const { return m_courses.at(patient); }
 
 private:

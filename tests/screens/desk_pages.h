@@ -71,6 +71,13 @@ inline QList<DeskPage> deskPages()
          }},
         {QStringLiteral("pairing_code"), [](auto& program, auto&) { program.pairing()->start(); }},
         {QStringLiteral("pairing_compare"), [](auto& program, auto& clinic) { clinic.bringPhone(program); }},
+        {QStringLiteral("pairing_used_twice"), [](auto& program, auto& clinic) {
+             program.pairing()->again();
+             program.pairing()->start();
+             const auto code = program.pairing()->typedCode();
+             clinic.bringPhone(program, code);
+             clinic.bringPhone(program, code);
+         }},
         {QStringLiteral("pairing_expired"), [](auto& program, auto& clinic) {
              program.pairing()->again();
              program.pairing()->start();

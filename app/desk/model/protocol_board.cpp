@@ -95,20 +95,44 @@ ProtocolLine lineOf(const aftercare::Instruction& instruction)
 QList<ProtocolLine> rulesOf(const triggers::Thresholds& thresholds)
 {
     const auto day = [](int number) { return charts::digits(number); };
+    const auto threshold = [](double value) { return Protocols::tr("threshold %1").arg(two(value)); };
     return {
-        {Protocols::tr("Level: above the usual range"), Protocols::tr("threshold %1").arg(two(thresholds.level)),
+        {Protocols::tr("Level: above the usual range"), threshold(thresholds.level),
          Protocols::tr("at least %Ln point(s)", nullptr, thresholds.levelGuard)},
-        {Protocols::tr("Rebound: rising again"), Protocols::tr("threshold %1").arg(two(thresholds.rebound)),
+        {Protocols::tr("Level, all symptoms together"), threshold(thresholds.levelOverall),
+         Protocols::tr("at least %Ln point(s)", nullptr, thresholds.levelGuard)},
+        {Protocols::tr("Rebound: rising again"), threshold(thresholds.rebound),
          Protocols::tr("at least %Ln point(s) above the lowest, from day %1 on", nullptr, thresholds.reboundGuard)
              .arg(day(thresholds.reboundFirstDay))},
-        {Protocols::tr("Side divergence: one side much worse"), Protocols::tr("threshold %1").arg(two(thresholds.sideDivergence)),
+        {Protocols::tr("Side divergence: one side much worse"), threshold(thresholds.sideDivergence),
          Protocols::tr("at least %Ln point(s) between the sides", nullptr, thresholds.sideGuard)},
-        {Protocols::tr("Slow recovery: slow to settle"), Protocols::tr("threshold %1").arg(two(thresholds.slowRecovery)),
+        {Protocols::tr("Side divergence: one side fills in the first days"), threshold(thresholds.oneSideFills),
+         Protocols::tr("up to day %1, at least %Ln point(s) between the sides over pain, swelling, bruising and tightness",
+                       nullptr, thresholds.fillingGuard)
+             .arg(day(thresholds.fillingLastDay))},
+        {Protocols::tr("Side divergence: one side worsens"), threshold(thresholds.oneSideWorsens),
+         Protocols::tr("from day %1 on, at least %Ln point(s) between the sides over pain, swelling and tightness", nullptr,
+                       thresholds.worseningGuard)
+             .arg(day(thresholds.reboundFirstDay))},
+        {Protocols::tr("Slow recovery: slow to settle"), threshold(thresholds.slowRecovery),
+         Protocols::tr("from day %1 on, at least %Ln point(s), after a peak of %2 or more", nullptr, thresholds.slowGuard)
+             .arg(day(thresholds.slowFirstDay), day(thresholds.slowPeakGuard))},
+        {Protocols::tr("Slow recovery, all symptoms together"), threshold(thresholds.slowOverall),
          Protocols::tr("from day %1 on, at least %Ln point(s)", nullptr, thresholds.slowGuard).arg(day(thresholds.slowFirstDay))},
         {Protocols::tr("Persistent puckering: does not smooth out"), Protocols::tr("from day %1 on").arg(day(thresholds.puckeringDay)),
          Protocols::tr("at least %Ln point(s)", nullptr, thresholds.puckeringGuard)},
+        {Protocols::tr("Persistent puckering: unchanged for a week"),
+         Protocols::tr("from day %1 on").arg(day(thresholds.puckeringStuckDay)),
+         Protocols::tr("at least %Ln point(s)", nullptr, thresholds.puckeringStuckGuard)},
+        {Protocols::tr("Persistent puckering: keeps most of its first days"),
+         Protocols::tr("from day %1 on").arg(day(thresholds.puckeringKeptDay)),
+         Protocols::tr("at least %Ln point(s) over the last three days", nullptr, thresholds.puckeringTogether)},
+        {Protocols::tr("Persistent puckering: still deep"), Protocols::tr("from day %1 on").arg(day(thresholds.puckeringLateDay)),
+         Protocols::tr("at least %Ln point(s) over the last three days", nullptr, thresholds.puckeringTogether)},
         {Protocols::tr("Silence: nothing heard"), Protocols::tr("after %Ln day(s)", nullptr, thresholds.silentDays),
          Protocols::tr("shown apart, never as fine")},
+        {Protocols::tr("Silence after a high entry"), Protocols::tr("after %Ln day(s)", nullptr, thresholds.silentDaysWhenHigh),
+         Protocols::tr("when the last entry was above the usual range")},
     };
 }
 

@@ -32,6 +32,7 @@ struct Room {
     patient::Diary phone = *patient::Diary::create(clinic.folder().parent_path() / "phone", test::passphrase, test::cheap,
                                                    clinic.clock(), clinic.zone());
     patient::Joining joining{phone, clinic.clock()};
+    QString photographed;  ///< the code as somebody else may have seen it
 
     Room()
     {
@@ -46,6 +47,7 @@ struct Room {
     {
         board().start();
         REQUIRE(board().isCodeShown());
+        photographed = board().typedCode();
         REQUIRE(joining.start(board().typedCode().toStdString(), "127.0.0.1:1"));
         for (int i = 0; i < 4; ++i) {
             joining.poll(courier, [] {});
@@ -97,6 +99,33 @@ TEST_CASE("digits that differ link nothing", "[desk][pairing]")
 
     CHECK(room.board().isChoosing());
     CHECK_FALSE(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+}
+
+TEST_CASE("a code that two phones used raises an alarm and links neither", "[desk][pairing]")
+{
+    Room room;
+    room.meet();
+    REQUIRE(room.board().isComparing());
+    auto stranger = *patient::Diary::create(room.clinic.folder().parent_path() / "stranger", test::passphrase, test::cheap,
+                                            room.clinic.clock(), room.clinic.zone());
+    patient::Joining second{stranger, room.clinic.clock()};
+    // A photograph of the code is as good as the code; what it buys is an alarm.
+    REQUIRE(second.start(room.photographed.toStdString(), "127.0.0.1:1"));
+    second.poll(room.courier, [] {});
+    room.board().poll();
+
+    CHECK(room.board().isAlarming());
+    CHECK(room.board().isEnded());
+    CHECK(room.board().title() == QLatin1String("Stop: this code was used twice"));
+    CHECK(room.board().text().contains(QLatin1String("Nothing was linked")));
+
+    room.board().confirm();
+
+    CHECK_FALSE(room.board().isLinked());
+    CHECK_FALSE(room.program->workplace().desk().course(room.clinic.course("Petra Halden"))->summary.linked);
+    room.board().again();
+    CHECK(room.board().isChoosing());
+    CHECK_FALSE(room.board().isAlarming());
 }
 
 TEST_CASE("a code that ran out says so and links nothing", "[desk][pairing]")

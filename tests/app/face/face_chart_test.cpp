@@ -4,6 +4,9 @@
 #include <catch2/catch_test_macros.hpp>
 
 #include <QGuiApplication>
+#include <QPointingDevice>
+#include <QQmlComponent>
+#include <QQmlEngine>
 #include <QQuickWindow>
 #include <QSignalSpy>
 #include <QTest>
@@ -61,6 +64,44 @@ TEST_CASE("pressing at the entry point and letting go at the end draws a thread"
     REQUIRE(drawn.count() == 1);
     CHECK(drawn[0][0].toPointF() == QPointF(290, 170));
     CHECK(drawn[0][1].toPointF() == QPointF(250, 260));
+}
+
+TEST_CASE("a thread drawn with a finger, or with a mouse, does not scroll the page that holds the chart", "[face][chart][touch]")
+{
+    QQmlEngine engine;
+    QQmlComponent component(&engine);
+    component.setData("import QtQuick\nFlickable { width: 400; height: 300; contentHeight: 900 }", QUrl());
+    const std::unique_ptr<QObject> made(component.create());
+    auto* page = qobject_cast<QQuickItem*>(made.get());
+    REQUIRE(page != nullptr);
+    Stage stage;
+    page->setParentItem(stage.window.contentItem());
+    stage.chart.setParentItem(page->property("contentItem").value<QQuickItem*>());
+    QSignalSpy drawn(&stage.chart, &FaceChart::drawn);
+
+    SECTION("by finger")
+    {
+        static QPointingDevice* const screen = QTest::createTouchDevice();
+        QTest::touchEvent(&stage.window, screen).press(1, QPoint(290, 270));
+        for (int y = 260; y > 90; y -= 10) {
+            QTest::touchEvent(&stage.window, screen).move(1, QPoint(270, y));
+        }
+        QTest::touchEvent(&stage.window, screen).release(1, QPoint(270, 90));
+    }
+    SECTION("by mouse")
+    {
+        QTest::mousePress(&stage.window, Qt::LeftButton, {}, {290, 270});
+        for (int y = 260; y > 90; y -= 10) {
+            QTest::mouseMove(&stage.window, {270, y});
+        }
+        QTest::mouseRelease(&stage.window, Qt::LeftButton, {}, {270, 90});
+    }
+
+    CHECK(page->property("contentY").toReal() == 0);
+    REQUIRE(drawn.count() == 1);
+    CHECK(drawn[0][0].toPointF() == QPointF(290, 270));
+    CHECK(drawn[0][1].toPointF() == QPointF(270, 90));
+    stage.chart.setParentItem(nullptr);
 }
 
 TEST_CASE("a click draws nothing: it chooses the thread under it, or none", "[face][chart]")
