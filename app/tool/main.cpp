@@ -18,6 +18,8 @@ int main(int argc, char** argv)
     tool::addVerify(app, run);
     tool::addBackup(app, run);
     tool::addRestore(app, run);
+    tool::addExport(app, run);
+    tool::addReadBundle(app, run);
 #ifdef EBBLINE_WITH_STORY
     tool::addStory(app, run);
 #endif

@@ -1,0 +1,159 @@
+// ebbline export, read-bundle: a course as a FHIR bundle, and back into open tables.
+
+#include "app/tool/course_tables.h"
+#include "app/tool/secret_input.h"
+#include "app/tool/subcommand.h"
+#include "app/tool/vault_words.h"
+
+#include "core/bytes/text.h"
+#include "core/clock/iso8601.h"
+#include "core/exchange/fhir_bundle.h"
+#include "core/exchange/tables.h"
+#include "core/vault/vault.h"
+
+#include <iostream>
+#include <memory>
+
+namespace ebbline::tool {
+
+namespace {
+
+struct Options {
+    std::string folder;
+    std::string course;
+    std::string out;
+    std::string bundle;
+    std::string scores;
+    std::string signs;
+    bool named = false;
+    bool recoveryCode = false;
+};
+
+int refuse(const char* command, const Error& error)
+{
+    std::cerr << "ebbline " << command << ": " << sentence(error) << '\n';
+    return error.reason == Reason::storageFailed ? failed : badInput;
+}
+
+Result<vault::Vault> unlocked(const Options& options, const clock::Clock& clock)
+{
+    if (const Done ready = crypto::initialise(); !ready)
+        return fail(ready.error());
+    SecretLine line;
+    if (const Done read = line.read(options.recoveryCode ? "Recovery code" : "Passphrase"); !read)
+        return fail(read.error());
+    if (!options.recoveryCode)
+        return vault::Vault::unlock(options.folder, bytes::viewOf(line.text()), clock);
+    const auto code = vault::RecoveryCode::fromText(line.text());
+    if (!code)
+        return fail(code.error());
+    return vault::Vault::unlock(options.folder, vault::Offered::recoveryCode(*code), clock);
+}
+
+/// The courses of the vault, a line each, without names.
+int list(const journal::State& state)
+{
+    for (const auto& [id, course] : state.courses) {
+        const auto record = exchange::recordOf(id, course);
+        std::cout << bytes::toHex(id.view()) << "  "
+                  << (record ? clock::toIso8601(record->treated) : std::string("not treated yet")) << "  " << course.entries.size()
+                  << " entries\n";
+    }
+    return fine;
+}
+
+int exportCourse(const Options& options)
+{
+    const clock::SystemClock clock;
+    const auto vault = unlocked(options, clock);
+    if (!vault)
+        return refuse("export", vault.error());
+    const journal::State& state = vault->state();
+    if (options.course.empty())
+        return list(state);
+    const auto number = bytes::fromHex(options.course);
+    if (!number || number->size() != 16)
+        return refuse("export", {Reason::malformed, "a course is named by 32 hexadecimal digits; without --course they are listed"});
+    const auto found = state.courses.find(recovery::CourseId::from(*number));
+    if (found == state.courses.end())
+        return refuse("export", {Reason::notFound, "this vault has no such course; without --course they are listed"});
+    const auto record = exchange::recordOf(found->first, found->second);
+    if (!record)
+        return refuse("export", record.error());
+    const clock::Moment now{clock.readings().wall, {}, {}};
+    exchange::BundleOptions how{.patientName = "", .written = now, .program = "ebbline " EBBLINE_VERSION};
+    if (options.named && record->treatment) {
+        if (const auto patient = state.patients.find(record->treatment->patient); patient != state.patients.end())
+            how.patientName = patient->second.name;
+    }
+    const std::string bundle = exchange::writeBundle(*record, triage::findingsOf(found->second, now), how);
+    if (const Done written = writeFile(options.out, bundle); !written)
+        return refuse("export", written.error());
+    std::cout << options.out << ": " << record->entries.size() << " entries, " << bundle.size() << " bytes, "
+              << (how.patientName.empty() ? "without a name" : "with the patient's name") << "; it is not encrypted\n";
+    return fine;
+}
+
+int readBundle(const Options& options)
+{
+    const auto text = readFile(options.bundle);
+    if (!text)
+        return refuse("read-bundle", text.error());
+    const auto record = exchange::readBundle(*text);
+    if (!record)
+        return refuse("read-bundle", record.error());
+    const std::string course = bytes::toHex(record->course.view());
+    std::vector<exchange::ScoreRow> scores;
+    std::vector<exchange::SignRow> signs;
+    clock::Moment treated = record->treated;
+    treated.zone.clear();
+    for (const recovery::Entry& entry : record->entries) {
+        clock::Moment at = entry.at;
+        at.zone.clear();
+        for (const auto& [stream, score] : entry.scores)
+            scores.push_back({course, treated, at, stream.symptom, stream.side, score});
+        for (const recovery::Sign sign : entry.present)
+            signs.push_back({course, treated, at, sign, true});
+        for (const recovery::Sign sign : entry.absent)
+            signs.push_back({course, treated, at, sign, false});
+    }
+    if (const Done written = writeFile(options.scores, exchange::writeScores(scores)); !written)
+        return refuse("read-bundle", written.error());
+    if (!options.signs.empty()) {
+        if (const Done written = writeFile(options.signs, exchange::writeSigns(signs)); !written)
+            return refuse("read-bundle", written.error());
+    }
+    std::cout << "course " << course << ": " << scores.size() << " scores, " << signs.size() << " answers to warning signs\n";
+    return fine;
+}
+
+}  // namespace
+
+void addExport(CLI::App& app, std::function<int()>& run)
+{
+    const auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("export", "Write a course of a vault as a FHIR R4 bundle, or list the courses");
+    command->footer("The passphrase is asked for without echo, or read from the first line of standard input. The file is not encrypted.\n"
+                    "Example: ebbline export ~/.local/share/ebbline-desk/vault --course 0f3c... --out course.json");
+    command->add_option("folder", options->folder, "Folder of the vault")->required();
+    auto* course = command->add_option("--course", options->course, "Number of the course; without it the courses are listed");
+    auto* out = command->add_option("--out", options->out, "The file to write");
+    course->needs(out);
+    out->needs(course);
+    command->add_flag("--named", options->named, "With the patient's name; without it she is a number");
+    command->add_flag("--recovery-code", options->recoveryCode, "Ask for the printed recovery code instead");
+    command->callback([options, &run] { run = [options] { return exportCourse(*options); }; });
+}
+
+void addReadBundle(CLI::App& app, std::function<int()>& run)
+{
+    const auto options = std::make_shared<Options>();
+    auto* command = app.add_subcommand("read-bundle", "Turn a FHIR bundle that Ebbline wrote into tables of scores and signs");
+    command->footer("Example: ebbline read-bundle course.json --out-scores scores.csv --out-signs signs.csv");
+    command->add_option("file", options->bundle, "The bundle")->required();
+    command->add_option("--out-scores", options->scores, "Table of scores to write")->required();
+    command->add_option("--out-signs", options->signs, "Table of answers to warning signs to write");
+    command->callback([options, &run] { run = [options] { return readBundle(*options); }; });
+}
+
+}  // namespace ebbline::tool

@@ -1,0 +1,41 @@
+#pragma once
+/// \file
+/// The pieces that a bundle's writer and reader share; inside of core/exchange only.
+
+#include "core/exchange/fhir_bundle.h"
+
+#include <nlohmann/json.hpp>
+
+namespace ebbline::exchange::fhir {
+
+using Json = nlohmann::ordered_json;
+
+inline constexpr std::string_view loinc = "http://loinc.org";
+inline constexpr std::string_view ucum = "http://unitsofmeasure.org";
+inline constexpr std::string_view zoneExtension = "http://hl7.org/fhir/StructureDefinition/tz-code";
+
+/// `urn:ebbline:` and a name.
+std::string ours(std::string_view name);
+
+/// An id as FHIR wants it in `fullUrl`: urn:uuid:8-4-4-4-12 hexadecimal digits.
+std::string urlOf(bytes::View id);
+/// \returns Reason::malformed.
+Result<bytes::Array<16>> idFromUrl(const std::string& url);
+
+/// `resource[name]` and, if the zone is known, the extension beside it.
+void putMoment(Json& resource, const std::string& name, const clock::Moment& moment);
+/// \returns Reason::malformed, naming the element.
+Result<clock::Moment> takeMoment(const Json& resource, const std::string& name);
+
+Json codeable(std::string_view system, std::string_view code, std::string_view text);
+Json reference(std::string_view url);
+
+/// An extension of ours with one value: key is valueInteger, valueDecimal, valueString, valueBoolean.
+Json extension(std::string_view name, const std::string& key, Json value);
+/// The value of an extension of ours; null if it is not there.
+const Json* extensionOf(const Json& resource, std::string_view name, const std::string& key);
+
+/// The parser recurses; a document of brackets alone must not exhaust the stack.
+bool tooDeep(std::string_view json);
+
+}  // namespace ebbline::exchange::fhir

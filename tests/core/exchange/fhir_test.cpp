@@ -1,0 +1,232 @@
+// A course as a FHIR bundle: everything comes back, nothing is named that need not be, and what
+// is not ours or not sound is refused.
+#include "tests/core/records/sample_bodies.h"
+
+#include "core/exchange/fhir_bundle.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <nlohmann/json.hpp>
+#include <rapidcheck.h>
+
+using namespace ebbline;
+using exchange::CourseRecord;
+using Json = nlohmann::json;
+
+namespace {
+
+CourseRecord sample()
+{
+    CourseRecord record;
+    record.course = test::sampleCourse;
+    record.treatment = test::sampleTreatment();
+    record.treated = record.treatment->at;
+    record.baseline = record.treatment->baseline;
+    record.entries = {test::sampleEntry(9), test::sampleEntry(10)};
+    for (const records::Body& body : test::sampleBodies()) {
+        if (const auto* answer = std::get_if<records::ReminderAnswered>(&body))
+            record.answers = {*answer};
+        if (const auto* message = std::get_if<records::MessageWritten>(&body))
+            record.messages = {*message};
+        if (const auto* visit = std::get_if<records::FollowUpRecorded>(&body))
+            record.followUp = *visit;
+    }
+    return record;
+}
+
+std::string written(const CourseRecord& record)
+{
+    return exchange::writeBundle(record, {}, {.patientName = "", .written = record.treated, .program = "test"});
+}
+
+std::vector<Json> resources(const std::string& bundle, const std::string& type)
+{
+    std::vector<Json> found;
+    const Json whole = Json::parse(bundle);
+    for (const Json& entry : whole["entry"]) {
+        if (entry["resource"]["resourceType"] == type)
+            found.push_back(entry["resource"]);
+    }
+    return found;
+}
+
+/// The whole bundle with one element changed by `change`.
+template <typename Change>
+Result<CourseRecord> changed(const std::string& type, Change change)
+{
+    Json bundle = Json::parse(written(sample()));
+    for (Json& entry : bundle["entry"]) {
+        if (entry["resource"]["resourceType"] == type)
+            change(entry["resource"]);
+    }
+    return exchange::readBundle(bundle.dump());
+}
+
+}  // namespace
+
+TEST_CASE("a course comes back from its bundle as it was", "[exchange][fhir]")
+{
+    const CourseRecord record = sample();
+    const auto back = exchange::readBundle(written(record));
+    REQUIRE(back);
+    CHECK(back->treatment == record.treatment);
+    CHECK(back->entries == record.entries);
+    CHECK(back->answers == record.answers);
+    CHECK(back->messages == record.messages);
+    CHECK(back->followUp == record.followUp);
+    CHECK(*back == record);
+    CHECK(written(*back) == written(record));
+}
+
+TEST_CASE("a phone's course, which has no record of the treatment, comes back as well", "[exchange][fhir]")
+{
+    CourseRecord record = sample();
+    record.treatment.reset();
+    record.followUp.reset();
+    CHECK(exchange::readBundle(written(record)).value() == record);
+}
+
+TEST_CASE("scores, signs, temperatures and notes of any entry come back", "[exchange][fhir][property]")
+{
+    const bool held = rc::check([] {
+        CourseRecord record = sample();
+        recovery::Entry entry = test::sampleEntry(11);
+        entry.scores.clear();
+        entry.present.clear();
+        entry.absent.clear();
+        for (const auto symptom : recovery::allSymptoms) {
+            for (const auto side : recovery::bothSides) {
+                if (*rc::gen::arbitrary<bool>())
+                    entry.scores.insert_or_assign({symptom, side}, recovery::Score::of(*rc::gen::inRange(0, 11)).value());
+            }
+        }
+        for (const auto sign : recovery::allSigns) {
+            const int answer = *rc::gen::inRange(0, 3);
+            if (answer == 1)
+                entry.present.insert(sign);
+            if (answer == 2)
+                entry.absent.insert(sign);
+        }
+        entry.temperature.reset();
+        if (*rc::gen::arbitrary<bool>())
+            entry.temperature = recovery::Temperature::celsius(*rc::gen::inRange(300, 450) / 10.0).value();
+        entry.note = *rc::gen::element<std::string>("", "[[[[ \"{", "Schwellung links\nseit heute", "أفضل اليوم", std::string(300, '['));
+        record.entries = {entry};
+        RC_ASSERT(exchange::readBundle(written(record)).value() == record);
+    });
+    CHECK(held);
+}
+
+TEST_CASE("pain and temperature carry published codes, everything else our own", "[exchange][fhir]")
+{
+    // LOINC 72514-3 and 8310-5 with UCUM `Cel`, as published implementation guides of FHIR R4 use them
+    // (vital signs profile, HL7 FHIR 4.0.1, observation-vitalsigns).
+    for (const Json& observation : resources(written(sample()), "Observation")) {
+        const Json& coding = observation["code"]["coding"][0];
+        if (coding["system"] == "http://loinc.org")
+            CHECK((coding["code"] == "72514-3" || coding["code"] == "8310-5"));
+        else
+            CHECK(coding["system"].get<std::string>().starts_with("urn:ebbline:"));
+        if (coding["code"] == "8310-5")
+            CHECK(observation["valueQuantity"]["code"] == "Cel");
+    }
+    CHECK_FALSE(resources(written(sample()), "Observation").empty());
+}
+
+TEST_CASE("a patient is a pseudonym unless her name is asked for", "[exchange][fhir][privacy]")
+{
+    CHECK_FALSE(resources(written(sample()), "Patient").at(0).contains("name"));
+    const CourseRecord record = sample();
+    const auto named = exchange::writeBundle(record, {}, {.patientName = "Vera Lind", .written = record.treated, .program = ""});
+    CHECK(resources(named, "Patient").at(0)["name"][0]["text"] == "Vera Lind");
+}
+
+TEST_CASE("every thread carries its lot and expiry, every entry its moment with the offset", "[exchange][fhir]")
+{
+    const CourseRecord record = sample();
+    const auto devices = resources(written(record), "Device");
+    REQUIRE(devices.size() == record.treatment->placements.size());
+    for (std::size_t i = 0; i < devices.size(); ++i)
+        CHECK(devices[i]["lotNumber"] == record.treatment->placements[i].lot);
+    for (const Json& response : resources(written(record), "QuestionnaireResponse"))
+        CHECK(response["authored"].get<std::string>().find_last_of("+-") > 10);
+}
+
+TEST_CASE("every reference points at something in the bundle", "[exchange][fhir]")
+{
+    const Json bundle = Json::parse(written(sample()));
+    std::set<std::string> there;
+    for (const Json& entry : bundle["entry"])
+        CHECK(there.insert(entry["fullUrl"]).second);
+    std::size_t seen = 0;
+    const std::function<void(const Json&)> walk = [&](const Json& value) {
+        if (value.is_object() && value.contains("reference")) {
+            ++seen;
+            CHECK(there.contains(value["reference"].get<std::string>()));
+        }
+        if (value.is_structured()) {
+            for (const auto& child : value)
+                walk(child);
+        }
+    };
+    walk(bundle);
+    CHECK(seen > 10);
+}
+
+TEST_CASE("what is not a bundle of ours is refused and says why", "[exchange][fhir][errors]")
+{
+    const auto reasonOf = [](const auto& result) {
+        REQUIRE_FALSE(result);
+        return result.error().reason;
+    };
+    CHECK(reasonOf(exchange::readBundle("")) == Reason::malformed);
+    CHECK(reasonOf(exchange::readBundle("[]")) == Reason::malformed);
+    CHECK(reasonOf(exchange::readBundle(R"({"resourceType":"Patient"})")) == Reason::malformed);
+    CHECK(reasonOf(exchange::readBundle(std::string(100'000, '['))) == Reason::malformed);
+    CHECK(reasonOf(exchange::readBundle(std::string(exchange::maximumBundleBytes + 1, ' '))) == Reason::tooLarge);
+    CHECK(reasonOf(changed("Procedure", [](Json& r) { r.erase("performedDateTime"); })) == Reason::malformed);
+    CHECK(reasonOf(changed("Procedure", [](Json& r) { r["performedDateTime"] = "yesterday"; })) == Reason::malformed);
+    CHECK(reasonOf(changed("Procedure", [](Json& r) { r["focalDevice"][0]["manipulated"]["reference"] = "urn:uuid:0"; }))
+          == Reason::malformed);
+    CHECK(reasonOf(changed("Device", [](Json& r) { r["extension"].erase(0); })) == Reason::malformed);
+    CHECK(reasonOf(changed("Device", [](Json& r) { r["extension"][1]["valueInteger"] = 77; })) == Reason::outOfRange);
+    CHECK(reasonOf(changed("Device", [](Json& r) { r["property"][0]["valueQuantity"][0]["value"] = 9000; })) == Reason::outOfRange);
+    CHECK(reasonOf(changed("QuestionnaireResponse", [](Json& r) { r["item"][0]["answer"][0]["valueInteger"] = 11; }))
+          == Reason::outOfRange);
+    CHECK(reasonOf(changed("QuestionnaireResponse", [](Json& r) { r["item"][0]["answer"][0]["valueInteger"] = 2.5; }))
+          == Reason::malformed);
+    CHECK(reasonOf(changed("QuestionnaireResponse", [](Json& r) { r["item"][0]["linkId"] = "score.pain"; })) == Reason::malformed);
+    CHECK_FALSE(changed("QuestionnaireResponse", [](Json& r) { r["item"][0]["linkId"] = "score.hunger.left"; }));
+    CHECK(reasonOf(changed("QuestionnaireResponse", [](Json& r) { r.erase("extension"); })) == Reason::malformed);
+    CHECK(reasonOf(changed("Task", [](Json& r) { r["status"] = "perhaps"; })) == Reason::malformed);
+    CHECK(reasonOf(changed("Communication", [](Json& r) { r["payload"] = "words"; })) == Reason::malformed);
+}
+
+TEST_CASE("a resource of somebody else's is passed over", "[exchange][fhir]")
+{
+    Json bundle = Json::parse(written(sample()));
+    bundle["entry"].push_back({{"fullUrl", "urn:uuid:00000000-0000-0000-0000-000000000001"},
+                               {"resource", {{"resourceType", "Immunization"}, {"status", "completed"}}}});
+    CHECK(exchange::readBundle(bundle.dump()).value() == sample());
+}
+
+TEST_CASE("no bytes make the reader of bundles misbehave", "[exchange][fhir][property]")
+{
+    const std::string whole = written(sample());
+    const bool held = rc::check([&whole] {
+        std::string damaged = whole;
+        const int changes = *rc::gen::inRange(1, 8);
+        for (int i = 0; i < changes; ++i)
+            damaged[*rc::gen::inRange<std::size_t>(0, damaged.size())] = *rc::gen::arbitrary<char>();
+        if (*rc::gen::arbitrary<bool>())
+            damaged.resize(*rc::gen::inRange<std::size_t>(0, damaged.size()));
+        const auto read = exchange::readBundle(damaged);
+        // Whatever was read keeps the bounds that everything of ours keeps.
+        if (read) {
+            for (const recovery::Entry& entry : read->entries)
+                RC_ASSERT(recovery::check(entry).has_value());
+        } else {
+            RC_ASSERT(!read.error().detail.empty());
+        }
+    });
+    CHECK(held);
+}
