@@ -99,6 +99,34 @@
                 <numerusform>after %Ln days</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>up to day %1, at least %Ln point(s) between the sides over pain, swelling, bruising and tightness</source>
+            <translation>
+                <numerusform>up to day %1, at least %Ln point between the sides over pain, swelling, bruising and tightness</numerusform>
+                <numerusform>up to day %1, at least %Ln points between the sides over pain, swelling, bruising and tightness</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s) between the sides over pain, swelling and tightness</source>
+            <translation>
+                <numerusform>from day %1 on, at least %Ln point between the sides over pain, swelling and tightness</numerusform>
+                <numerusform>from day %1 on, at least %Ln points between the sides over pain, swelling and tightness</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) over the last three days</source>
+            <translation>
+                <numerusform>at least %Ln point over the last three days</numerusform>
+                <numerusform>at least %Ln points over the last three days</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s), after a peak of %2 or more</source>
+            <translation>
+                <numerusform>from day %1 on, at least %Ln point, after a peak of %2 or more</numerusform>
+                <numerusform>from day %1 on, at least %Ln points, after a peak of %2 or more</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
