@@ -1,0 +1,58 @@
+# cmake -DEBBLINE=<program> -DFIXTURE=<vault> -DWORK=<folder> -P run_export_commands.cmake
+#
+# export and read-bundle through the real program: list, write, read back, judge, and wrong input.
+cmake_minimum_required(VERSION 3.25)
+file(REMOVE_RECURSE ${WORK})
+file(MAKE_DIRECTORY ${WORK})
+file(COPY ${FIXTURE}/ DESTINATION ${WORK}/vault)
+file(WRITE ${WORK}/words "three calm herons wade\n")
+file(WRITE ${WORK}/wrong "three calm herons swim\n")
+
+# ebbline(exit-code file-for-stdin arguments...)
+function(ebbline wanted words)
+    execute_process(COMMAND ${EBBLINE} ${ARGN} INPUT_FILE ${WORK}/${words} WORKING_DIRECTORY ${WORK}
+        RESULT_VARIABLE code OUTPUT_VARIABLE out ERROR_VARIABLE err)
+    if(NOT code EQUAL ${wanted})
+        message(FATAL_ERROR "ebbline ${ARGN}: exit ${code}, wanted ${wanted}\n${out}${err}")
+    endif()
+    set(out "${out}" PARENT_SCOPE)
+    set(err "${err}" PARENT_SCOPE)
+endfunction()
+
+ebbline(0 words export vault)
+if(NOT out MATCHES "([0-9a-f]+)  [0-9T:+-]+  ([0-9]+) entries")
+    message(FATAL_ERROR "no course is listed:\n${out}")
+endif()
+set(course ${CMAKE_MATCH_1})
+set(entries ${CMAKE_MATCH_2})
+ebbline(0 words export vault --course ${course} --out course.json)
+file(READ ${WORK}/course.json bundle)
+string(JSON kind GET "${bundle}" resourceType)
+string(JSON resources LENGTH "${bundle}" entry)
+if(NOT kind STREQUAL "Bundle" OR resources LESS entries)
+    message(FATAL_ERROR "${kind} of ${resources} resources for ${entries} entries")
+endif()
+
+# Back as tables, which the tool judges.
+ebbline(0 words read-bundle course.json --out-scores scores.csv --out-signs signs.csv)
+ebbline(0 words assess --scores scores.csv --signs signs.csv --out findings.csv)
+file(STRINGS ${WORK}/scores.csv rows)
+list(LENGTH rows count)
+if(count LESS 2)
+    message(FATAL_ERROR "no scores came back")
+endif()
+
+# Wrong input: named, exit 2, nothing written.
+ebbline(2 wrong export vault --course ${course} --out none.json)
+ebbline(2 words export vault --course 00 --out none.json)
+ebbline(2 words export vault --course 00000000000000000000000000000000 --out none.json)
+ebbline(2 words export vault --course ${course})
+ebbline(2 words export nowhere)
+ebbline(2 words read-bundle scores.csv --out-scores none.csv)
+ebbline(2 words read-bundle nowhere.json --out-scores none.csv)
+string(REPLACE "valueInteger\": " "valueInteger\": 9" broken "${bundle}")
+file(WRITE ${WORK}/broken.json "${broken}")
+ebbline(2 words read-bundle broken.json --out-scores none.csv)
+if(EXISTS ${WORK}/none.json OR EXISTS ${WORK}/none.csv)
+    message(FATAL_ERROR "wrong input left a file behind")
+endif()
