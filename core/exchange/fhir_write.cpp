@@ -101,24 +101,24 @@ private:
 
     void procedure()
     {
-        Json procedure{{"resourceType", "Procedure"}, {"extension", Json::array()}, {"status", "completed"}};
+        // Kept apart until it is whole: a member that is added moves those that are there.
+        Json extensions = Json::array();
+        Json procedure{{"resourceType", "Procedure"}, {"status", "completed"}};
         procedure["code"] = codeable(ours("procedure"), "thread-lift", "Lift with absorbable threads");
         procedure["subject"] = reference(m_patient);
         putMoment(procedure, "performedDateTime", m_record.treated);
-        Json& extensions = procedure["extension"];
         for (const auto& [stream, score] : m_record.baseline)
             extensions.push_back(extension("baseline." + linkOf(stream), "valueInteger", score.points()));
         if (m_record.treatment)
-            recorded(*m_record.treatment, procedure);
-        if (extensions.empty())
-            procedure.erase("extension");
+            recorded(*m_record.treatment, procedure, extensions);
+        if (!extensions.empty())
+            procedure["extension"] = std::move(extensions);
         add(std::move(procedure), urlOf(m_record.course.view()) == m_patient ? nextUrl() : urlOf(m_record.course.view()));
     }
 
     /// The clinic's own record of what was done.
-    void recorded(const recovery::Treatment& treatment, Json& procedure)
+    void recorded(const recovery::Treatment& treatment, Json& procedure, Json& extensions)
     {
-        Json& extensions = procedure["extension"];
         const recovery::Anaesthetic& given = treatment.anaesthetic;
         extensions.push_back(extension("drug", "valueInteger", static_cast<int>(given.drug)));
         extensions.push_back(extension("percent", "valueDecimal", given.percent));
@@ -300,8 +300,7 @@ private:
 
     void followUp(const records::FollowUpRecorded& visit)
     {
-        Json made{{"resourceType", "Observation"}, {"extension", Json::array()}, {"status", "final"}};
-        Json& extensions = made["extension"];
+        Json extensions = Json::array();
         extensions.push_back(extension("change", "valueInteger", static_cast<int>(visit.change)));
         extensions.push_back(extension("uncomplicated", "valueBoolean", visit.uncomplicated));
         for (const auto& [name, text] : {std::pair{"management", &visit.management}, std::pair{"next-plan", &visit.nextPlan},
@@ -309,6 +308,7 @@ private:
             if (!text->empty())
                 extensions.push_back(extension(name, "valueString", *text));
         }
+        Json made{{"resourceType", "Observation"}, {"extension", std::move(extensions)}, {"status", "final"}};
         made["code"] = codeable(ours("follow-up"), "global-change", "Change since before the treatment, five named steps");
         made["subject"] = reference(m_patient);
         putMoment(made, "effectiveDateTime", visit.at);
