@@ -18,7 +18,7 @@ void ebbline::fuzz::tryInput(bytes::View input)
     }();
     mustHold(!pairing::openEnrolRequest(input, offer, epoch), "nobody knows the secret of an offer made a moment ago");
     // Sealed rightly, the fields inside are reached.
-    mustHold(!pairing::openEnrolRequest(crypto::seal(epoch.publicKey(), input), offer, epoch),
+    mustHold(!pairing::openEnrolRequest(crypto::sealTo(epoch.publicKey(), input), offer, epoch),
              "a sealed request needs the proof too");
     mustHold(!pairing::openPatientLink(input, root.publicKey()), "nobody signs for a root made a moment ago");
 }
