@@ -3,6 +3,7 @@
 
 #include "core/clock/iso8601.h"
 #include "core/envelope/envelope.h"
+#include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
 #include "core/mailbox/wire.h"
 #include "core/pairing/handshake.h"
@@ -116,6 +117,22 @@ int main(int argc, char** argv)
                         "a,2027-03-01T10:00:00+01:00,2027-03-01T19:00:00+01:00,swelling,left,4\r\n");
     seeds.add("tables", "course,treated_at,entered_at,sign,present\r\n"
                         "a,2027-03-01T10:00:00+01:00,2027-03-01T19:00:00+01:00,breathing,no\r\n");
+    exchange::CourseRecord record;
+    record.course = recovery::CourseId{crypto::randomArray<16>()};
+    record.treated = evening;
+    for (const records::Body& body : bodies()) {
+        if (const auto* message = std::get_if<records::MessageWritten>(&body))
+            record.messages = {*message};
+        if (const auto* visit = std::get_if<records::FollowUpRecorded>(&body))
+            record.followUp = *visit;
+    }
+    record.entries = {{recovery::EntryId{crypto::randomArray<16>()}, record.course, evening, evening,
+                       {{{recovery::Symptom::pain, recovery::Side::left}, *recovery::Score::of(4)}},
+                       {recovery::Sign::warmer},
+                       {recovery::Sign::vision},
+                       {},
+                       "a note"}};
+    seeds.add("bundle", exchange::writeBundle(record, {}, {.patientName = "", .written = evening, .program = "seed"}));
     seeds.add("tables", "course,kind,onset_at,side\r\na,plain,,-\r\n");
     return 0;
 }
