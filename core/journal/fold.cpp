@@ -126,11 +126,11 @@ State fold(std::span<const Operation> operations)
 void Journal::add(Operation operation)
 {
     if (const auto known = m_known.find(operation.id); known != m_known.end()) {
-        if (known->second.second <= operation.stamp)
+        if (!replaces(operation, find(operation.id, known->second)))
             return;
         remove(operation.id);
     }
-    m_known.insert_or_assign(operation.id, std::pair{operation.course, operation.stamp});
+    m_known.insert_or_assign(operation.id, operation.course);
     ++m_state.operations;
 
     const recovery::CourseId course = operation.course;
@@ -179,9 +179,15 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     m_state.unreadable += shelf.unreadable;
 }
 
+const Operation& Journal::find(const OperationId& id, const recovery::CourseId& course) const
+{
+    const auto& operations = m_shelves.at(course).operations;
+    return *std::ranges::find(operations, id, &Operation::id);
+}
+
 void Journal::remove(const OperationId& id)
 {
-    const recovery::CourseId course = m_known.at(id).first;
+    const recovery::CourseId course = m_known.at(id);
     Shelf& shelf = m_shelves.at(course);
     std::erase_if(shelf.operations, [&](const Operation& operation) { return operation.id == id; });
     m_known.erase(id);

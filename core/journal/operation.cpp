@@ -66,4 +66,11 @@ bool before(const Operation& a, const Operation& b)
     return std::tie(a.stamp, a.id.device, a.id.number) < std::tie(b.stamp, b.id.device, b.id.number);
 }
 
+bool replaces(const Operation& fresh, const Operation& known)
+{
+    if (fresh.stamp != known.stamp)
+        return fresh.stamp < known.stamp;
+    return encode(fresh) < encode(known);
+}
+
 }  // namespace ebbline::journal

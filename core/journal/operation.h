@@ -39,4 +39,8 @@ Result<Operation> decode(bytes::View input);
 /// Order of the fold: stamp, then device, then number. Total, and the same on every device.
 bool before(const Operation& a, const Operation& b);
 
+/// Of two operations with one name, which no honest device writes, the same one counts everywhere: the
+/// earlier, and of two with one stamp the one whose bytes come first. True if it is `fresh`.
+bool replaces(const Operation& fresh, const Operation& known);
+
 }  // namespace ebbline::journal

@@ -63,7 +63,7 @@ State fold(std::span<const Operation> operations);
 /// one course touch that course alone, so a late arrival refolds its own course only.
 class Journal {
 public:
-    /// Operations already known are ignored. If one id comes with two stamps, the earlier counts,
+    /// Operations already known are ignored. If one id comes with two contents, replaces() decides,
     /// whichever arrives first.
     void add(Operation operation);
     const State& state() const { return m_state; }
@@ -79,9 +79,10 @@ private:
     };
     void refold(const recovery::CourseId& course, Shelf& shelf);
     void remove(const OperationId& id);
+    const Operation& find(const OperationId& id, const recovery::CourseId& course) const;
 
     std::map<recovery::CourseId, Shelf> m_shelves;
-    std::map<OperationId, std::pair<recovery::CourseId, clock::HybridTime>> m_known;
+    std::map<OperationId, recovery::CourseId> m_known;
     State m_state;
 };
 

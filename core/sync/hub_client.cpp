@@ -34,7 +34,9 @@ void HubClient::attempt(mailbox::Request request, Answer answer, bool again)
             std::int64_t seconds = 0;
             const std::string& said = response->hubTime;
             const auto [end, problem] = std::from_chars(said.data(), said.data() + said.size(), seconds);
-            if (problem == std::errc() && end == said.data() + said.size()) {
+            // A time that no hub can have would overflow ours.
+            constexpr std::int64_t year9999 = 253'402'300'799;
+            if (problem == std::errc() && end == said.data() + said.size() && seconds >= 0 && seconds <= year9999) {
                 self->m_offset = std::chrono::seconds(seconds)
                                  - std::chrono::floor<std::chrono::seconds>(self->m_clock.now().time_since_epoch());
                 self->attempt(request, answer, false);

@@ -2,7 +2,9 @@
 
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
+#include "core/mailbox/service.h"
 #include "core/sync/hub_client.h"
+#include "core/sync/inbox.h"
 #include "core/sync/messages.h"
 
 #include <memory>
@@ -10,6 +12,9 @@
 namespace ebbline::sync {
 
 namespace {
+
+/// An answer of at least this size was cut off by the hub's bound: there may be more.
+constexpr std::size_t fullAnswer = mailbox::maximumAnswer / 2;
 
 std::string mailboxPath(const envelope::MailboxId& mailbox)
 {
@@ -28,7 +33,7 @@ public:
     void start()
     {
         // A clinic with many courses asks once where there is something new.
-        if (m_vault.owner() == vault::Vault::Owner::clinic && m_links.size() > 1) {
+        if (isClinic() && m_links.size() > 1) {
             const auto self = shared_from_this();
             m_hub->signedRequest({"GET", "/v1/news", {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
                 if (!response)
@@ -42,67 +47,92 @@ public:
     }
 
 private:
+    bool isClinic() const { return m_vault.owner() == vault::Vault::Owner::clinic; }
+    clock::Instant now() const { return m_vault.clock().now(); }
+
     void keepNews(const bytes::Bytes& body)
     {
         bytes::Reader reader(body);
         std::vector<envelope::MailboxId> news;
         while (reader.left() >= 16)
             news.push_back(reader.id<envelope::MailboxTag>());
+        m_report.garbled += reader.atEnd() ? 0 : 1;
         std::erase_if(m_links, [&](const vault::Link& link) {
             const bool fresh = std::find(news.begin(), news.end(), link.mailbox) != news.end();
             const auto unsealed = m_vault.unsealed(link.mailbox);
             const auto outgoing = m_vault.outgoing(link.mailbox);
-            return !fresh && unsealed && unsealed->empty() && outgoing && outgoing->empty();
+            return !fresh && unsealed && unsealed->empty() && outgoing && outgoing->empty() && !heartbeatIsDue(link);
         });
+    }
+
+    /// The phone gives one whenever it is used; a clinic answers a phone that was heard since.
+    bool heartbeatIsDue(const vault::Link& link) const
+    {
+        const auto standing = m_vault.standing(link.mailbox);
+        if (!standing || !standing->spokeAt || !isOver(*standing->spokeAt, heartbeatEvery, now()))
+            return false;
+        return !isClinic() || (standing->heardAt && *standing->heardAt > *standing->spokeAt);
     }
 
     void next()
     {
         if (m_place == m_links.size())
             return finish();
-        m_received = false;
-        if (const Done sealed = seal(envelope::Kind::operations); !sealed)
+        m_acknowledged = false;
+        if (const Done sealed = sealOperations(); !sealed)
             return finish(sealed.error());
+        if (heartbeatIsDue(link()))
+            if (const Done sealed = sealHeld(envelope::Kind::heartbeat, peer()); !sealed)
+                return finish(sealed.error());
         offer();
     }
 
     const vault::Link& link() const { return m_links[m_place]; }
+    envelope::DeviceId peer() const { return envelope::deviceIdOf(link().peerSigning); }
 
     /// Puts what waits into envelopes, durably, before anything is sent.
-    Done seal(envelope::Kind kind, bytes::View message = {})
+    Done sealOperations()
     {
-        std::vector<journal::Operation> waiting;
-        if (kind == envelope::Kind::operations) {
-            auto unsealed = m_vault.unsealed(link().mailbox);
-            if (!unsealed)
-                return fail(unsealed.error());
-            waiting = std::move(*unsealed);
-            if (waiting.empty())
-                return {};
-        }
-        do {
+        auto waiting = m_vault.unsealed(link().mailbox);
+        if (!waiting)
+            return fail(waiting.error());
+        for (std::size_t from = 0; from < waiting->size();) {
             std::vector<journal::Operation> batch;
             std::vector<journal::OperationId> carried;
             std::size_t size = 0;
-            while (!waiting.empty() && (batch.empty() || size + waiting.front().body.size() < maximumBatch)) {
-                size += waiting.front().body.size() + 100;
-                carried.push_back(waiting.front().id);
-                batch.push_back(std::move(waiting.front()));
-                waiting.erase(waiting.begin());
+            for (; from < waiting->size() && batch.size() < mostInBatch; ++from) {
+                journal::Operation& operation = (*waiting)[from];
+                if (!batch.empty() && size + operation.body.size() >= maximumBatch)
+                    break;
+                size += operation.body.size() + 100;
+                carried.push_back(operation.id);
+                batch.push_back(std::move(operation));
             }
-            const Result<vault::Cursor> head = m_vault.ownHead(link().mailbox);
-            if (!head)
-                return fail(head.error());
-            const envelope::Header header{kind, link().mailbox, m_vault.device(), head->sequence + 1, head->hash, link().epoch};
-            const bytes::Bytes contents =
-                kind == envelope::Kind::operations ? packOperations(batch) : bytes::Bytes(message.begin(), message.end());
-            auto sealed = envelope::seal(header, m_vault.signingKey(), {link().peerBox}, contents);
-            if (!sealed)
-                return fail(sealed.error());
-            if (const Done stored = m_vault.storeSealed(link().mailbox, header.sequence, *sealed, carried); !stored)
-                return stored;
-        } while (!waiting.empty());
+            if (const Done sealed = seal(envelope::Kind::operations, packOperations(batch), carried); !sealed)
+                return sealed;
+        }
         return {};
+    }
+
+    /// What we hold of a device, as an acknowledgement or as a sign of life.
+    Done sealHeld(envelope::Kind kind, const envelope::DeviceId& of)
+    {
+        const Result<vault::Cursor> held = m_vault.peerHead(link().mailbox, of);
+        if (!held)
+            return fail(held.error());
+        return seal(kind, pack(Acknowledgement{of, *held, now()}), {});
+    }
+
+    Done seal(envelope::Kind kind, bytes::View contents, const std::vector<journal::OperationId>& carried)
+    {
+        const Result<vault::Cursor> head = m_vault.ownHead(link().mailbox);
+        if (!head)
+            return fail(head.error());
+        const envelope::Header header{kind, link().mailbox, m_vault.device(), head->sequence + 1, head->hash, link().epoch};
+        auto sealed = envelope::seal(header, m_vault.signingKey(), {link().peerBox}, contents);
+        if (!sealed)
+            return fail(sealed.error());
+        return m_vault.storeSealed(link().mailbox, header.sequence, *sealed, carried);
     }
 
     /// Offers the hub every envelope that it may not have, oldest first.
@@ -111,7 +141,9 @@ private:
         auto outgoing = m_vault.outgoing(link().mailbox);
         if (!outgoing)
             return finish(outgoing.error());
-        std::erase_if(*outgoing, [](const vault::Outgoing& each) { return each.atHub; });
+        std::erase_if(*outgoing, [&](const vault::Outgoing& each) {
+            return each.atHub && !isOver(each.offeredAt, offerAgainAfter, now());
+        });
         m_outgoing = std::move(*outgoing);
         offerNext(0);
     }
@@ -119,7 +151,7 @@ private:
     void offerNext(std::size_t place)
     {
         if (place == m_outgoing.size())
-            return m_received ? nextLink() : pull();
+            return m_acknowledged ? nextLink() : startPulling();
         const vault::Outgoing& waiting = m_outgoing[place];
         mailbox::Request request{"PUT", mailboxPath(waiting.mailbox) + "/" + bytes::toHex(m_vault.device().view()) + "/"
                                             + std::to_string(waiting.sequence),
@@ -127,7 +159,7 @@ private:
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self, place](const Result<mailbox::Response>& response) {
             if (!response)
-                return self->problemWithLink(response.error());
+                return self->offerFailed(response.error());
             const vault::Outgoing& sent = self->m_outgoing[place];
             if (const Done marked = self->m_vault.markAtHub(sent.mailbox, sent.sequence); !marked)
                 return self->finish(marked.error());
@@ -136,14 +168,29 @@ private:
         });
     }
 
+    /// A mailbox that takes nothing may still hold what says why, above all the peer's acknowledgement.
+    void offerFailed(const Error& error)
+    {
+        if (m_acknowledged || error.reason == Reason::unreachable || error.reason == Reason::tooSoon)
+            return problemWithLink(error);
+        if (!m_report.problem)
+            m_report.problem = error;
+        startPulling();
+    }
+
+    void startPulling()
+    {
+        m_inbox.emplace(m_vault, link(), m_report);
+        pull();
+    }
+
     void pull()
     {
-        const envelope::DeviceId peer = envelope::deviceIdOf(link().peerSigning);
-        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, peer);
+        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, peer());
         if (!head)
             return finish(head.error());
         mailbox::Request request{"GET", mailboxPath(link().mailbox),
-                                 "after=" + bytes::toHex(peer.view()) + ":" + std::to_string(head->sequence), {}, {}};
+                                 "after=" + bytes::toHex(peer().view()) + ":" + std::to_string(head->sequence), {}, {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>& response) {
             if (!response)
@@ -154,125 +201,34 @@ private:
 
     void take(const bytes::Bytes& body)
     {
-        bytes::Reader reader(body);
-        bool acknowledge = false;
-        while (reader.ok() && reader.left() > 0) {
-            const bytes::View envelope = reader.block(envelope::maximumEnvelope);
-            if (!reader.ok())
-                break;
-            const Result<bool> counted = takeOne(envelope);
-            if (!counted)
-                return finish(counted.error());
-            acknowledge = acknowledge || *counted;
-        }
-        if (!acknowledge)
-            return nextLink();
-        const envelope::DeviceId peer = envelope::deviceIdOf(link().peerSigning);
-        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, peer);
-        if (!head)
-            return finish(head.error());
-        const bytes::Bytes message = pack(Acknowledgement{peer, *head, m_vault.clock().now()});
-        if (const Done sealed = seal(envelope::Kind::acknowledgement, message); !sealed)
-            return finish(sealed.error());
-        m_received = true;
-        tellHub(peer, head->sequence);
+        const Result<std::size_t> fresh = m_inbox->take(body);
+        if (!fresh)
+            return finish(fresh.error());
+        // Each further question needs something new in the last answer, so a hub cannot keep us asking.
+        if (*fresh > 0 && body.size() >= fullAnswer)
+            return pull();
+        for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
+            if (const Done sealed = sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
+                return finish(sealed.error());
+        m_acknowledged = true;
+        m_tell.assign(m_inbox->advanced().begin(), m_inbox->advanced().end());
+        tellHub();
     }
 
     /// Lets the hub forget what we hold; nothing depends on it.
-    void tellHub(const envelope::DeviceId& peer, std::uint64_t sequence)
+    void tellHub()
     {
+        if (m_tell.empty())
+            return m_inbox->toAcknowledge().empty() ? nextLink() : offer();
+        const envelope::DeviceId of = m_tell.back();
+        m_tell.pop_back();
+        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, of);
+        if (!head)
+            return finish(head.error());
         mailbox::Request request{"POST", mailboxPath(link().mailbox) + "/ack", {},
-                                 bytes::Writer().raw(peer.view()).u64(sequence).bytes(), {}};
+                                 bytes::Writer().raw(of.view()).u64(head->sequence).bytes(), {}};
         const auto self = shared_from_this();
-        m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>&) { self->offer(); });
-    }
-
-    /// \returns whether the peer is to be told; an error only if our own disk failed.
-    Result<bool> takeOne(bytes::View sealed)
-    {
-        const auto keepAside = [&](const Error& why) -> Result<bool> {
-            ++m_report.quarantined;
-            if (const Done kept = m_vault.quarantine(link().mailbox, sealed, why); !kept)
-                return fail(kept.error());
-            return false;
-        };
-        const auto& recipient = m_vault.owner() == vault::Vault::Owner::clinic ? m_vault.clinicEpoch() : m_vault.boxKey();
-        const auto opened = envelope::open(sealed, link().peerSigning, recipient);
-        if (!opened)
-            return keepAside(opened.error());
-        if (opened->header.mailbox != link().mailbox)
-            return keepAside({Reason::forged, "envelope: of another mailbox"});
-
-        const Result<vault::Cursor> known = m_vault.peerHead(link().mailbox, opened->header.sender);
-        if (!known)
-            return fail(known.error());
-        const vault::Cursor& head = *known;
-        if (opened->header.sequence <= head.sequence) {
-            if (opened->header.sequence == head.sequence && envelope::hashOf(sealed) != head.hash) {
-                m_report.forkSeen = true;
-                return keepAside({Reason::outOfOrder, "envelope: another one with this number was accepted"});
-            }
-            return false;
-        }
-        if (opened->header.sequence != head.sequence + 1) {
-            m_report.gapSeen = true;
-            return keepAside({Reason::outOfOrder, "envelope: one before it is missing"});
-        }
-        if (opened->header.previous != head.hash) {
-            m_report.forkSeen = true;
-            return keepAside({Reason::outOfOrder, "envelope: it does not follow the one before"});
-        }
-        return accept(*opened, {opened->header.sequence, envelope::hashOf(sealed)}, keepAside);
-    }
-
-    template <typename KeepAside>
-    Result<bool> accept(const envelope::Opened& opened, const vault::Cursor& head, const KeepAside& keepAside)
-    {
-        ++m_report.envelopesReceived;
-        std::vector<journal::Operation> operations;
-        bool tell = false;
-        if (opened.header.kind == envelope::Kind::operations) {
-            auto unpacked = unpackOperations(opened.plaintext);
-            if (!unpacked)
-                return keepAside(unpacked.error());
-            for (const journal::Operation& operation : *unpacked)
-                if (!isAllowed(operation, opened.header.sender))
-                    return keepAside({Reason::forged, "operation: not the sender's to write"});
-            operations = std::move(*unpacked);
-            m_report.operationsReceived += operations.size();
-            tell = true;
-        } else if (opened.header.kind == envelope::Kind::acknowledgement) {
-            const auto acknowledgement = unpackAcknowledgement(opened.plaintext);
-            if (!acknowledgement)
-                return keepAside(acknowledgement.error());
-            const Result<vault::Cursor> own = m_vault.ownHead(link().mailbox);
-            if (!own)
-                return fail(own.error());
-            if (acknowledgement->of == m_vault.device() && acknowledgement->held.sequence <= own->sequence)
-                if (const Done noted = m_vault.acknowledged(link().mailbox, acknowledgement->held.sequence, acknowledgement->at);
-                    !noted)
-                    return fail(noted.error());
-        }
-        if (const Done accepted = m_vault.accept(link().mailbox, opened.header.sender, head, operations); !accepted)
-            return fail(accepted.error());
-        return tell;
-    }
-
-    /// A phone writes about its own course only, a clinic nothing in the patient's name.
-    bool isAllowed(const journal::Operation& operation, const envelope::DeviceId& sender) const
-    {
-        using records::Kind;
-        if (operation.id.device != sender || operation.audience != journal::Audience::patientAndClinic)
-            return false;
-        const auto kind = static_cast<Kind>(operation.kind);
-        const bool newer = operation.kind > static_cast<std::uint16_t>(records::newestKind);
-        if (m_vault.owner() == vault::Vault::Owner::clinic) {
-            const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered
-                                  || kind == Kind::warningShown || kind == Kind::messageWritten || kind == Kind::messageRead;
-            return (patients || newer) && operation.course == link().course;
-        }
-        return newer || kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::messageWritten
-               || kind == Kind::messageRead;
+        m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>&) { self->tellHub(); });
     }
 
     void problemWithLink(const Error& error)
@@ -295,7 +251,29 @@ private:
     {
         if (problem && !m_report.problem)
             m_report.problem = std::move(problem);
+        lookBack();
         m_done(m_report);
+    }
+
+    /// What a hub may withhold shows by time alone, whichever links this run came to.
+    void lookBack()
+    {
+        for (const vault::Link& link : m_vault.links()) {
+            const auto standing = m_vault.standing(link.mailbox);
+            if (!standing)
+                continue;
+            m_report.rolledBack = m_report.rolledBack || standing->rolledBack;
+            m_report.unproved += standing->unprovedSince && isOver(*standing->unprovedSince, longestSilence, now()) ? 1 : 0;
+            const auto last = standing->heardAt ? standing->heardAt : standing->spokeAt;
+            m_report.silent += last && !isClosed(link) && isOver(*last, longestSilence, now()) ? 1 : 0;
+        }
+    }
+
+    bool isClosed(const vault::Link& link) const
+    {
+        const auto& courses = m_vault.state().courses;
+        const auto course = courses.find(link.course);
+        return course != courses.end() && course->second.followUp.has_value();
     }
 
     vault::Vault& m_vault;
@@ -303,12 +281,19 @@ private:
     std::function<void(Report)> m_done;
     std::vector<vault::Link> m_links;
     std::size_t m_place = 0;
-    bool m_received = false;  ///< this link was pulled; only the acknowledgement is still to offer
+    bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
+    std::optional<Inbox> m_inbox;
+    std::vector<envelope::DeviceId> m_tell;
     std::vector<vault::Outgoing> m_outgoing;
     Report m_report;
 };
 
 }  // namespace
+
+bool isOver(clock::Instant since, std::chrono::milliseconds limit, clock::Instant now)
+{
+    return now - since > limit || since - now > limit;
+}
 
 void run(vault::Vault& vault, Courier& courier, std::function<void(Report)> done)
 {

@@ -9,19 +9,36 @@
 
 namespace ebbline::sync {
 
-/// What one run did and found; for the screens and the log.
+/// An envelope that the hub has taken is offered again while the peer has not acknowledged it: a hub may
+/// lose what it said it holds. Our own choice.
+inline constexpr std::chrono::hours offerAgainAfter{6};
+/// A sign of life goes out if nothing else did for so long. Our own choice: once a day, with room.
+inline constexpr std::chrono::hours heartbeatEvery{20};
+/// After so long without anything new from the peer, or without its acknowledgement, it shows. Our own
+/// choice: a day, and two hours for those who are late.
+inline constexpr std::chrono::hours longestSilence{26};
+
+/// What one run did and found; for the screens and the log. Vault::standing() says the same of one
+/// mailbox at any time.
 struct Report {
     std::size_t envelopesSent = 0;
     std::size_t envelopesReceived = 0;
     std::size_t operationsReceived = 0;
-    std::size_t quarantined = 0;
-    bool gapSeen = false;     ///< a message is missing: say so
-    bool forkSeen = false;    ///< two histories of one device: say so
+    std::size_t quarantined = 0;   ///< set apart in this run, each counted once
+    bool gapSeen = false;          ///< a message is missing: say so
+    bool forkSeen = false;         ///< two histories of one device: say so
+    bool rolledBack = false;       ///< the peer holds more of ours than this vault: it is an older copy, say so
+    std::size_t garbled = 0;       ///< answers of the hub that cannot be read to their end
+    std::size_t silent = 0;        ///< open courses from whose other end nothing new came for longer than longestSilence
+    std::size_t unproved = 0;      ///< links with operations unacknowledged for longer than longestSilence
     std::optional<Error> problem;  ///< the first thing that stopped it, e.g. Reason::unreachable
 };
 
 /// Runs once over all links of the vault, then calls `done`. Vault and courier outlive the run.
 void run(vault::Vault& vault, Courier& courier, std::function<void(Report)> done);
+
+/// True if `since` lies longer back than `limit`, or ahead of us because somebody set the clock.
+bool isOver(clock::Instant since, std::chrono::milliseconds limit, clock::Instant now);
 
 /// Full jitter back-off: 2 s doubled per failure up to 15 minutes; `random` in [0, 1).
 std::chrono::milliseconds backOff(int failures, double random);

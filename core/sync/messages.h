@@ -10,6 +10,7 @@ namespace ebbline::sync {
 
 inline constexpr std::size_t maximumBatch = 190 * 1024;   ///< bytes before compression
 inline constexpr std::size_t maximumUnpacked = 400 * 1024;
+inline constexpr std::size_t mostInBatch = 3000;          ///< operations; a reader takes 4000
 
 /// Operations as one compressed message.
 bytes::Bytes packOperations(const std::vector<journal::Operation>& operations);

@@ -32,6 +32,14 @@ struct Vault::Inside {
 
     Done insertOwn(const journal::Operation& operation, const bytes::Array<32>& chain,
                    const std::optional<envelope::MailboxId>& mailbox);
+    /// \returns whether the operation is new here, or stands in place of another one of its name.
+    Result<bool> insertForeign(const journal::Operation& operation);
+    /// Remembers an envelope that was sealed here or accepted, and that we spoke or heard; it waits in
+    /// quarantine no longer.
+    Done notePassed(const envelope::MailboxId& mailbox, const envelope::DeviceId& device, const Cursor& head);
+    /// Sets one column of a device's standing in a mailbox.
+    Done noteStanding(const envelope::MailboxId& mailbox, const envelope::DeviceId& device, std::string_view column,
+                      std::int64_t value);
 };
 
 inline constexpr const char* databaseFile = "vault.db";

@@ -2,7 +2,7 @@
 
 namespace ebbline::vault {
 
-const std::array<store::Migration, 2> vaultMigrations{
+const std::array<store::Migration, 3> vaultMigrations{
     R"sql(
     -- Keys and facts of this device.
     CREATE TABLE fact (name TEXT PRIMARY KEY, value BLOB NOT NULL) STRICT, WITHOUT ROWID;
@@ -77,6 +77,36 @@ const std::array<store::Migration, 2> vaultMigrations{
     INSERT INTO schema (version, brought) VALUES
         (1, 'journal, outbox, links, heads, acknowledgements, quarantine'),
         (2, 'table of versions');
+    )sql",
+    R"sql(
+    -- When the hub last took an envelope: it is offered again while the peer has not acknowledged it.
+    ALTER TABLE outgoing ADD COLUMN offered_at INTEGER NOT NULL DEFAULT 0;
+
+    -- The hash of every envelope that was sealed here or accepted, and when by our own clock: a second one
+    -- with its number, and an acknowledgement of another one, show.
+    CREATE TABLE passed (
+        mailbox BLOB NOT NULL,
+        device BLOB NOT NULL,
+        sequence INTEGER NOT NULL,
+        hash BLOB NOT NULL,
+        at INTEGER NOT NULL,
+        PRIMARY KEY (mailbox, device, sequence)
+    ) STRICT, WITHOUT ROWID;
+
+    -- How it stands with a device in a mailbox; our own device has a row of its own. `last_at`: when we last
+    -- sealed, or last accepted something new from the peer. `ahead`: the highest number seen before its turn.
+    CREATE TABLE standing (
+        mailbox BLOB NOT NULL,
+        device BLOB NOT NULL,
+        last_at INTEGER NOT NULL DEFAULT 0,
+        ahead INTEGER NOT NULL DEFAULT 0,
+        fork INTEGER NOT NULL DEFAULT 0,
+        rolled_back INTEGER NOT NULL DEFAULT 0,
+        refused INTEGER NOT NULL DEFAULT 0,
+        PRIMARY KEY (mailbox, device)
+    ) STRICT, WITHOUT ROWID;
+
+    INSERT INTO schema (version, brought) VALUES (3, 'offers again, hashes of what passed, standing of a mailbox');
     )sql"};
 
 }  // namespace ebbline::vault

@@ -9,7 +9,7 @@
 
 namespace ebbline::vault {
 
-extern const std::array<store::Migration, 2> vaultMigrations;
+extern const std::array<store::Migration, 3> vaultMigrations;
 
 /// From this version on the table `schema` names every version that the file went through.
 inline constexpr int versionTableSince = 2;

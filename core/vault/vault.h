@@ -31,6 +31,7 @@ struct Outgoing {
     std::uint64_t sequence;
     bytes::Bytes envelope;
     bool atHub = false;
+    clock::Instant offeredAt{};  ///< when the hub last took it, by our clock
 };
 
 struct Cursor {
@@ -42,6 +43,18 @@ struct Cursor {
 struct Delivered {
     std::uint64_t sequence = 0;
     clock::Instant at{};  ///< the time in the recipient's signed acknowledgement
+};
+
+/// How it stands with a mailbox. All of it is proved by signatures and timed by our own clock; nothing
+/// rests on what a hub says.
+struct Standing {
+    std::optional<clock::Instant> spokeAt;        ///< when we last sealed anything for it
+    std::optional<clock::Instant> heardAt;        ///< when something new of a peer was last accepted
+    std::optional<clock::Instant> unprovedSince;  ///< since when our oldest unacknowledged operations wait
+    bool gap = false;          ///< an envelope is missing before one that came
+    bool fork = false;         ///< a peer sealed two envelopes with one number
+    bool rolledBack = false;   ///< a peer holds more of ours than we know of: this vault is an older copy
+    std::size_t refused = 0;   ///< envelopes that were refused, whether they are kept or not
 };
 
 class Vault {
@@ -115,9 +128,20 @@ public:
     std::optional<clock::Instant> deliveredAt(const envelope::MailboxId& mailbox, std::uint64_t sequence) const;
     /// The sequence that carried an operation, 0 if none does yet.
     std::uint64_t carriedBy(const journal::OperationId& id) const;
-    /// Keeps an envelope that could not be accepted, with the reason; never dropped silently.
-    Done quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
+    /// Keeps an envelope that could not be accepted, with the reason, until it can be. Of a mailbox at most
+    /// mostQuarantined are kept, so that nobody fills the disk with garbage; all are counted.
+    /// \returns false if it was known already.
+    Result<bool> quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
+    static constexpr std::size_t mostQuarantined = 200;
     std::size_t quarantined(const envelope::MailboxId& mailbox) const;
+
+    Result<Standing> standing(const envelope::MailboxId& mailbox) const;
+    /// The hash of the envelope with this number, sealed here or accepted; empty if none is known.
+    Result<std::optional<envelope::Hash>> passed(const envelope::MailboxId& mailbox, const envelope::DeviceId& device,
+                                                 std::uint64_t sequence) const;
+    Done noteAhead(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer, std::uint64_t sequence);
+    Done noteFork(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer);
+    Done noteRolledBack(const envelope::MailboxId& mailbox);
 
     /// As inspect() (core/vault/inspection.h), over this open vault. \returns Reason::damaged with the first fault.
     Done verify();

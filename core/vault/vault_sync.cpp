@@ -1,34 +1,11 @@
 // The part of the vault that sync works with: links, outbox, envelopes on their way, cursors.
 
 #include "core/vault/inside.h"
+#include "core/vault/rows.h"
 
 namespace ebbline::vault {
 
 namespace {
-
-template <std::size_t N>
-bytes::Array<N> arrayOf(const bytes::Bytes& blob)
-{
-    bytes::Array<N> out{};
-    std::copy_n(blob.begin(), std::min(blob.size(), N), out.begin());
-    return out;
-}
-
-/// Runs a statement for each row; the first error ends it.
-Done forEachRow(Result<store::Statement>& statement, const std::function<Done(store::Statement&)>& take)
-{
-    if (!statement)
-        return fail(statement.error());
-    for (;;) {
-        const Result<bool> row = statement->step();
-        if (!row)
-            return fail(row.error());
-        if (!*row)
-            return {};
-        if (const Done taken = take(*statement); !taken)
-            return taken;
-    }
-}
 
 Done putHead(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device,
              const Cursor& head)
@@ -141,7 +118,10 @@ Done Vault::storeSealed(const envelope::MailboxId& mailbox, std::uint64_t sequen
                 !done)
                 return done;
         }
-        return putHead(inside.database, mailbox, inside.device, {sequence, envelope::hashOf(envelope)});
+        const Cursor head{sequence, envelope::hashOf(envelope)};
+        if (const Done noted = inside.notePassed(mailbox, inside.device, head); !noted)
+            return noted;
+        return putHead(inside.database, mailbox, inside.device, head);
     });
 }
 
@@ -149,11 +129,12 @@ Result<std::vector<Outgoing>> Vault::outgoing(const envelope::MailboxId& mailbox
 {
     std::vector<Outgoing> waiting;
     auto rows = m_inside->database.prepare(
-        "SELECT sequence, envelope, at_hub FROM outgoing WHERE mailbox = ?1 ORDER BY sequence");
+        "SELECT sequence, envelope, at_hub, offered_at FROM outgoing WHERE mailbox = ?1 ORDER BY sequence");
     if (rows)
         rows->bind(mailbox.view());
     const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
-        waiting.push_back({mailbox, static_cast<std::uint64_t>(row.integer(0)), row.blob(1), row.integer(2) != 0});
+        waiting.push_back({mailbox, static_cast<std::uint64_t>(row.integer(0)), row.blob(1), row.integer(2) != 0,
+                           instantOf(row.integer(3))});
         return {};
     });
     if (!read)
@@ -163,10 +144,14 @@ Result<std::vector<Outgoing>> Vault::outgoing(const envelope::MailboxId& mailbox
 
 Done Vault::markAtHub(const envelope::MailboxId& mailbox, std::uint64_t sequence)
 {
-    auto statement = m_inside->database.prepare("UPDATE outgoing SET at_hub = 1 WHERE mailbox = ?1 AND sequence = ?2");
+    auto statement = m_inside->database.prepare(
+        "UPDATE outgoing SET at_hub = 1, offered_at = ?3 WHERE mailbox = ?1 AND sequence = ?2");
     if (!statement)
         return fail(statement.error());
-    return statement->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).run();
+    return statement->bind(mailbox.view())
+        .bind(static_cast<std::int64_t>(sequence))
+        .bind(millisOf(m_inside->clock.now()))
+        .run();
 }
 
 Result<Cursor> Vault::ownHead(const envelope::MailboxId& mailbox) const
@@ -179,32 +164,56 @@ Result<Cursor> Vault::peerHead(const envelope::MailboxId& mailbox, const envelop
     return headOf(m_inside->database, mailbox, sender);
 }
 
+/// Of two operations with one name, from a device that broke its own rule, every vault keeps the same one:
+/// the earlier, and of two with one stamp the one whose bytes come first.
+Result<bool> Vault::Inside::insertForeign(const journal::Operation& operation)
+{
+    const bytes::Bytes encoded = journal::encode(operation);
+    auto known = database.prepare("SELECT bytes FROM operation WHERE device = ?1 AND number = ?2");
+    if (!known)
+        return fail(known.error());
+    const auto number = static_cast<std::int64_t>(operation.id.number);
+    const Result<bool> row = known->bind(operation.id.device.view()).bind(number).step();
+    if (!row)
+        return fail(row.error());
+    if (*row) {
+        const bytes::Bytes before = known->blob(0);
+        const auto other = journal::decode(before);
+        if (operation.id.device == device || before == encoded || (other && !journal::replaces(operation, *other)))
+            return false;
+    }
+    auto put = database.prepare("INSERT INTO operation (device, number, bytes) VALUES (?1, ?2, ?3)"
+                                " ON CONFLICT (device, number) DO UPDATE SET bytes = excluded.bytes");
+    if (!put)
+        return fail(put.error());
+    if (const Done done = put->bind(operation.id.device.view()).bind(number).bind(bytes::View(encoded)).run(); !done)
+        return fail(done.error());
+    return true;
+}
+
 Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
                    const std::vector<journal::Operation>& operations)
 {
     Inside& inside = *m_inside;
+    std::vector<const journal::Operation*> fresh;
     const Done stored = inside.database.transaction([&]() -> Done {
         for (const journal::Operation& operation : operations) {
-            auto insert = inside.database.prepare("INSERT OR IGNORE INTO operation (device, number, bytes) VALUES (?1, ?2, ?3)");
-            if (!insert)
-                return fail(insert.error());
-            if (const Done done = insert->bind(operation.id.device.view())
-                                      .bind(static_cast<std::int64_t>(operation.id.number))
-                                      .bind(bytes::View(journal::encode(operation)))
-                                      .run();
-                !done)
-                return done;
+            const Result<bool> inserted = inside.insertForeign(operation);
+            if (!inserted)
+                return fail(inserted.error());
+            if (*inserted)
+                fresh.push_back(&operation);
         }
+        if (const Done noted = inside.notePassed(mailbox, sender, head); !noted)
+            return noted;
         return putHead(inside.database, mailbox, sender, head);
     });
     if (!stored)
         return stored;
     const clock::Instant now = inside.clock.now();
-    for (const journal::Operation& operation : operations) {
-        if (inside.journal.knows(operation.id))
-            continue;
-        inside.hybrid.observe(operation.stamp, now);
-        inside.journal.add(operation);
+    for (const journal::Operation* operation : fresh) {
+        inside.hybrid.observe(operation->stamp, now);
+        inside.journal.add(*operation);
     }
     return {};
 }
@@ -218,7 +227,7 @@ Done Vault::acknowledged(const envelope::MailboxId& mailbox, std::uint64_t seque
             return fail(put.error());
         if (const Done done = put->bind(mailbox.view())
                                   .bind(static_cast<std::int64_t>(sequence))
-                                  .bind(std::int64_t{at.time_since_epoch().count()})
+                                  .bind(millisOf(at))
                                   .run();
             !done)
             return done;
@@ -261,29 +270,6 @@ std::uint64_t Vault::carriedBy(const journal::OperationId& id) const
         return 0;
     const Result<bool> row = statement->bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).step();
     return row && *row ? static_cast<std::uint64_t>(statement->integer(0)) : 0;
-}
-
-Done Vault::quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why)
-{
-    auto statement = m_inside->database.prepare(
-        "INSERT OR IGNORE INTO quarantine (mailbox, hash, envelope, reason, detail) VALUES (?1, ?2, ?3, ?4, ?5)");
-    if (!statement)
-        return fail(statement.error());
-    return statement->bind(mailbox.view())
-        .bind(bytes::View(envelope::hashOf(envelope)))
-        .bind(envelope)
-        .bind(static_cast<std::int64_t>(why.reason))
-        .bind(std::string_view(why.detail))
-        .run();
-}
-
-std::size_t Vault::quarantined(const envelope::MailboxId& mailbox) const
-{
-    auto statement = m_inside->database.prepare("SELECT count(*) FROM quarantine WHERE mailbox = ?1");
-    if (!statement)
-        return 0;
-    const Result<bool> row = statement->bind(mailbox.view()).step();
-    return row && *row ? static_cast<std::size_t>(statement->integer(0)) : 0;
 }
 
 }  // namespace ebbline::vault

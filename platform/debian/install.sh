@@ -40,7 +40,7 @@ packages=(
     libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev tzdata
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils python3 dbus file binutils appstream desktop-file-utils)
+    packages+=(catch2 librapidcheck-dev poppler-utils python3 dbus file binutils appstream desktop-file-utils nodejs)
 fi
 case $VERSION_ID in
     12) packages+=(libboost1.81-dev libzxingcore-dev)

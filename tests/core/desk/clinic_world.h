@@ -30,6 +30,8 @@ public:
         received.insert(received.end(), request.body.begin(), request.body.end());
         if (offline)
             return answer(fail(Reason::unreachable, "no network"));
+        if (swallow && swallow(request))
+            return answer(mailbox::Response{200, {}, 0, {}});
         mailbox::Response response = m_service.handle(request, "127.0.0.1", m_clock.now());
         if (tamper)
             tamper(request, response);
@@ -40,6 +42,7 @@ public:
     int requests = 0;
     bytes::Bytes received;  ///< everything that the hub was given
     std::function<void(const mailbox::Request&, mailbox::Response&)> tamper;
+    std::function<bool(const mailbox::Request&)> swallow;  ///< the hub says that it took these, and keeps nothing
 
 private:
     mailbox::Service& m_service;

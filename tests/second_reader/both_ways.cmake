@@ -1,0 +1,11 @@
+# cmake -DNODE= -DREADER= -DCORE= -DFOLDER= -P both_ways.cmake
+function(must)
+    execute_process(COMMAND ${ARGN} RESULT_VARIABLE failed)
+    if(failed)
+        message(FATAL_ERROR "failed: ${ARGN}")
+    endif()
+endfunction()
+must(${CORE} write ${FOLDER}/of_core.json)
+must(${NODE} ${READER} read ${FOLDER}/of_core.json)
+must(${NODE} ${READER} write ${FOLDER}/of_second_reader.json)
+must(${CORE} read ${FOLDER}/of_second_reader.json)
