@@ -5,7 +5,8 @@
 #include "core/anaesthesia/dose.h"
 #include "core/curves/curve.h"
 #include "core/learning/past_course.h"
-#include "core/pairing/handshake.h"
+#include "core/pairing/statement.h"
+#include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
 #include "core/triage/queue.h"
 
@@ -41,6 +42,13 @@ struct CourseView {
     triggers::Protocol protocol;
     double remindersDone = 0;   ///< share of reminders due so far that were answered "done", 0..1
     std::size_t remindersDue = 0;
+};
+
+/// One of the clinic's desks, as its newest roster says.
+struct DeskView {
+    envelope::DeviceId device;
+    bool own = false;
+    bool owner = false;  ///< holds the clinic's root key
 };
 
 class Desk {
@@ -122,6 +130,18 @@ public:
 
     void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
 
+    /// Whether this desk may sign for the clinic: invite, open courses, enlist and revoke.
+    bool isOwner() const;
+    std::vector<DeskView> desks() const;  ///< this one alone before the first roster
+    /// A fresh key that patients seal to from the next sync on; what is sealed to earlier ones still opens.
+    /// \returns Reason::refused if this desk is no owner's.
+    Done beginEpoch();
+    /// A lost desk: no phone and no desk takes anything from it any more, and a fresh epoch begins that it cannot
+    /// read. What it held already is protected by its own vault alone, and the hub's operator has to be told to
+    /// end its credential (`ebbline-hub revoke-device`). A lost owner's desk holds the root key: then only a new clinic helps.
+    /// \returns Reason::refused if this desk is no owner's or it is this one; Reason::notFound.
+    Done revokeDesk(const envelope::DeviceId& device);
+
     clock::Moment now() const;
     vault::Vault& vault();
 
@@ -129,16 +149,21 @@ private:
     struct Inside;
     Done changeBand(bands::Choice choice);
     explicit Desk(std::unique_ptr<Inside> inside);
+    friend class Inviting;
     std::unique_ptr<Inside> m_inside;
 };
 
-/// Pairing as the desk lives it: one offer for one course.
+/// Pairing as the desk lives it: one offer for one course, or for another desk. A course that has a phone gets
+/// the new one in its place: the old one is told, and the new one is sent everything that the two shared.
 class Inviting {
 public:
     enum class Step : std::uint8_t { idle, publishing, shown, compare, linking, linked, usedTwice, expired, failed };
 
     Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
              const triggers::Protocol& protocol, const clock::Moment& followUp);
+    /// For another desk; an owner's holds the root key as well.
+    enum class NewDesk : std::uint8_t { plain, owner };
+    Inviting(Desk& desk, const clock::Clock& clock, NewDesk kind);
 
     /// Makes the offer and gives it to the hub.
     void start(sync::Courier& courier, std::function<void()> changed);
@@ -160,7 +185,11 @@ private:
     void publish(std::function<void()> changed);
     void takeEnrolment(const bytes::Bytes& body, std::function<void()> changed);
     void sendLink(std::function<void()> changed);
+    void announceDesk(std::function<void()> changed);
     Done linkHere();
+    Done linkPhone();
+    Done linkDesk();
+    Done replaceOldPhone();
 
     Desk& m_desk;
     const clock::Clock& m_clock;
@@ -168,6 +197,32 @@ private:
     std::optional<Error> m_problem;
     struct Inside;
     std::shared_ptr<Inside> m_inside;
+};
+
+/// A new, empty desk joins its colleagues' clinic by the code that an owner's desk shows.
+class Applying {
+public:
+    using Step = sync::Enrolling::Step;
+
+    Applying(Desk& desk, const clock::Clock& clock);
+    Applying(const Applying&) = delete;
+    Applying& operator=(const Applying&) = delete;
+
+    /// As patient::Joining::start(); a patient's code is refused.
+    Done start(std::string_view codeText, const std::string& hubForTypedCode = {}) { return m_enrolling.start(codeText, hubForTypedCode); }
+    std::string hub() const { return m_enrolling.hub(); }
+    bool tls() const { return m_enrolling.tls(); }
+    bytes::Array<32> hubKeyHash() const { return m_enrolling.hubKeyHash(); }
+    void poll(sync::Courier& courier, std::function<void()> changed) { m_enrolling.poll(courier, std::move(changed)); }
+    Step step() const { return m_enrolling.step(); }
+    std::string confirmationNumber() const { return m_enrolling.confirmationNumber(); }
+    const std::optional<Error>& problem() const { return m_enrolling.problem(); }
+
+private:
+    Done takeLink(const pairing::Offer& offer, bytes::View link);
+
+    Desk& m_desk;
+    sync::Enrolling m_enrolling;
 };
 
 }  // namespace ebbline::desk

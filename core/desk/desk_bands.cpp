@@ -126,6 +126,8 @@ Done Desk::changeBand(bands::Choice choice)
         return fail(Reason::invalidState, "band: nobody is named at the desk");
     if (choice.reason.empty())
         return fail(Reason::notEnough, "band: a change needs its reason");
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
     choice.by = m_inside->person;
     choice.at = m_inside->now();
     const journal::State& state = m_inside->vault.state();

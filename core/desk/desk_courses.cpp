@@ -174,6 +174,8 @@ Done Desk::openCourse(const recovery::CourseId& id, const triggers::Protocol& pr
     const auto described = clinic();
     if (!described)
         return fail(Reason::invalidState, "clinic: whom a patient may call is not set");
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
     const recovery::Treatment& treatment = found->treatment->treatment;
     const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
     return m_inside->append(records::CourseOpened{id, treatment.at, m_inside->person, described->contacts, followUp,

@@ -21,6 +21,12 @@ struct Desk::Inside {
     Done append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox = {});
     const journal::CourseState* course(const recovery::CourseId& id) const;
     std::optional<envelope::MailboxId> mailboxOf(const recovery::CourseId& id) const;
+    /// The newest roster, or the one that says what has been true so far: this desk alone.
+    pairing::Roster roster(bytes::Bytes* signedBytes = nullptr) const;
+    /// Signs and keeps the next one. `epochSecret`: of the epoch that it begins.
+    Done changeRoster(const std::function<Done(pairing::Roster&)>& change, const crypto::BoxKey* epochSecret = nullptr);
+    /// \returns Reason::refused without the root key.
+    Done needsRoot() const;
     CourseSummary summaryOf(const recovery::CourseId& id, const journal::CourseState& course) const;
 };
 

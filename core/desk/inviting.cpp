@@ -1,4 +1,4 @@
-#include "core/desk/desk.h"
+#include "core/desk/inside.h"
 
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
@@ -7,6 +7,7 @@
 namespace ebbline::desk {
 
 struct Inviting::Inside {
+    std::optional<NewDesk> newDesk;  ///< empty: a phone, for a course
     recovery::CourseId course;
     triggers::Protocol protocol;
     clock::Moment followUp;
@@ -17,8 +18,24 @@ struct Inviting::Inside {
     std::string number;
     envelope::MailboxId mailbox;
     std::shared_ptr<sync::HubClient> hub;
+    sync::Courier* courier = nullptr;
+    bool announced = false;
     bool asking = false;
 };
+
+namespace {
+
+/// A desk's key under the root's signature, as a hub wants it.
+mailbox::Request announcement(const vault::Vault& vault, const crypto::SigningPublicKey& desk)
+{
+    const auto& root = vault.clinicRoot();
+    const bytes::Bytes text =
+        bytes::Writer().raw(bytes::viewOf("EB-DESK-v1")).raw(root.publicKey().value).raw(desk.value).bytes();
+    return {"POST", "/v1/desks", {},
+            bytes::Writer().u8(1).raw(root.publicKey().value).raw(desk.value).raw(root.sign(text)).bytes(), {}};
+}
+
+}  // namespace
 
 Inviting::Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
                    const triggers::Protocol& protocol, const clock::Moment& followUp)
@@ -27,6 +44,12 @@ Inviting::Inviting(Desk& desk, const clock::Clock& clock, const recovery::Course
     m_inside->course = course;
     m_inside->protocol = protocol;
     m_inside->followUp = followUp;
+}
+
+Inviting::Inviting(Desk& desk, const clock::Clock& clock, NewDesk kind)
+    : m_desk(desk), m_clock(clock), m_inside(std::make_shared<Inside>())
+{
+    m_inside->newDesk = kind;
 }
 
 void Inviting::failWith(const Error& error)
@@ -53,6 +76,10 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
         failWith({Reason::invalidState, "hub: none is set"});
         return changed();
     }
+    if (const Done may = m_desk.m_inside->needsRoot(); !may) {
+        failWith(may.error());
+        return changed();
+    }
     vault::Vault& vault = m_desk.vault();
     Inside& inside = *m_inside;
     inside.hub = std::make_shared<sync::HubClient>(courier, vault.signingKey(), m_clock);
@@ -63,6 +90,8 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
         return changed();
     }
     inside.offer.tls = hub->tls;
+    inside.offer.purpose = inside.newDesk ? pairing::Purpose::desk : pairing::Purpose::phone;
+    inside.offer.epoch = vault.epochNumber();
     inside.offer.expires = std::chrono::floor<std::chrono::seconds>(m_clock.now()) + pairing::offerLifetime;
     inside.offer.id = crypto::randomArray<8>();
     inside.offer.secret = secrets->offerSecret;
@@ -73,14 +102,10 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
     m_step = Step::publishing;
 
     // The desk makes itself known first; the hub takes it as often as it comes.
-    const auto& root = vault.clinicRoot();
-    const auto& own = vault.signingKey().publicKey();
-    const bytes::Bytes text =
-        bytes::Writer().raw(bytes::viewOf("EB-DESK-v1")).raw(root.publicKey().value).raw(own.value).bytes();
-    const bytes::Bytes body =
-        bytes::Writer().u8(1).raw(root.publicKey().value).raw(own.value).raw(root.sign(text)).bytes();
+    const mailbox::Request known = announcement(vault, vault.signingKey().publicKey());
     const std::weak_ptr<Inside> alive = m_inside;
-    sync::HubClient::plainRequest(courier, {"POST", "/v1/desks", {}, body, {}},
+    inside.courier = &courier;
+    sync::HubClient::plainRequest(courier, known,
                                   [this, alive, changed = std::move(changed)](const auto& response) {
                                       if (alive.expired())
                                           return;
@@ -124,9 +149,10 @@ void Inviting::publish(std::function<void()> changed)
                               });
 }
 
-void Inviting::poll(sync::Courier&, std::function<void()> changed)
+void Inviting::poll(sync::Courier& courier, std::function<void()> changed)
 {
     Inside& inside = *m_inside;
+    inside.courier = &courier;
     if (inside.asking || !inside.hub)
         return;
     if (m_step == Step::linking)
@@ -194,8 +220,9 @@ void Inviting::takeEnrolment(const bytes::Bytes& body, std::function<void()> cha
         });
 }
 
-void Inviting::confirm(sync::Courier&, std::function<void()> changed)
+void Inviting::confirm(sync::Courier& courier, std::function<void()> changed)
 {
+    m_inside->courier = &courier;
     if (m_step != Step::compare)
         return;
     // Here first: if the hub cannot be told now, it is told at the next poll.
@@ -209,14 +236,27 @@ void Inviting::confirm(sync::Courier&, std::function<void()> changed)
 
 Done Inviting::linkHere()
 {
+    m_inside->mailbox = envelope::MailboxId{crypto::randomArray<16>()};
+    return m_inside->newDesk ? linkDesk() : linkPhone();
+}
+
+Done Inviting::linkPhone()
+{
     Inside& inside = *m_inside;
     vault::Vault& vault = m_desk.vault();
     const auto hub = m_desk.hub();
-    inside.mailbox = envelope::MailboxId{crypto::randomArray<16>()};
-    const Done stored = vault.putLink({inside.mailbox, inside.course, inside.request->signing, inside.request->box,
-                                       vault.clinicRoot().publicKey(), inside.offer.epoch,
-                                       hub ? hub->address() : std::string(), inside.offer.hubKeyHash});
-    if (!stored)
+    vault::Link link;
+    link.mailbox = inside.mailbox;
+    link.course = inside.course;
+    link.peerSigning = inside.request->signing;
+    link.peerBox = inside.request->box;
+    link.clinicRoot = vault.clinicRootKey();
+    link.epoch = inside.offer.epoch;
+    link.hub = hub ? hub->address() : std::string();
+    link.hubKeyHash = inside.offer.hubKeyHash;
+    if (const Done replaced = replaceOldPhone(); !replaced)
+        return replaced;
+    if (const Done stored = vault.putLink(link); !stored)
         return stored;
     const auto appended = vault.append({records::PatientLinked{inside.course, inside.mailbox, inside.request->signing.value,
                                                                inside.request->box.value}},
@@ -226,15 +266,97 @@ Done Inviting::linkHere()
     return m_desk.openCourse(inside.course, inside.protocol, inside.followUp);
 }
 
+/// The old phone is told, and its mailbox ends; the new one gets everything that both sides held.
+Done Inviting::replaceOldPhone()
+{
+    Inside& inside = *m_inside;
+    vault::Vault& vault = m_desk.vault();
+    bool any = false;
+    for (const vault::Link& old : vault.links()) {
+        if (old.course != inside.course || old.ended)
+            continue;
+        any = true;
+        const envelope::DeviceId phone = envelope::deviceIdOf(old.peerSigning);
+        std::uint64_t held = 0;
+        for (const journal::Operation& operation : vault.operations())
+            if (operation.id.device == phone)
+                held = std::max(held, operation.id.number);
+        const bytes::Bytes statement =
+            pairing::signStatement(pairing::PhoneReplaced{old.mailbox, phone, held, m_clock.now()}, vault.clinicRoot());
+        if (const Done left = vault.keep(sync::statementName(old.mailbox), statement); !left)
+            return left;
+        if (const Done ended = vault.endLink(old.mailbox); !ended)
+            return ended;
+    }
+    if (!any)
+        return {};
+    std::vector<journal::OperationId> history;
+    for (const journal::Operation& operation : vault.operations())
+        if (operation.course == inside.course && operation.audience == journal::Audience::patientAndClinic)
+            history.push_back(operation.id);
+    return vault.sendAgain(history, inside.mailbox);
+}
+
+Done Inviting::linkDesk()
+{
+    Inside& inside = *m_inside;
+    const auto hub = m_desk.hub();
+    const bool owner = *inside.newDesk == NewDesk::owner;
+    if (const Done kept = m_desk.vault().putChannel({inside.mailbox, inside.request->signing, inside.request->box,
+                                                     hub ? hub->address() : std::string(), 0, false});
+        !kept)
+        return kept;
+    return m_desk.m_inside->changeRoster([&](pairing::Roster& roster) -> Done {
+        if (roster.desks.size() == pairing::mostDesks)
+            return fail(Reason::storageFull, "desk: the clinic has as many as it may have");
+        roster.desks.push_back({inside.request->signing, inside.request->box, owner});
+        return {};
+    });
+}
+
+void Inviting::announceDesk(std::function<void()> changed)
+{
+    Inside& inside = *m_inside;
+    inside.asking = true;
+    const std::weak_ptr<Inside> alive = m_inside;
+    sync::HubClient::plainRequest(*inside.courier, announcement(m_desk.vault(), inside.request->signing),
+                                  [this, alive, changed = std::move(changed)](const auto& response) {
+                                      if (alive.expired())
+                                          return;
+                                      m_inside->asking = false;
+                                      if (response) {
+                                          m_inside->announced = true;
+                                          return sendLink(changed);
+                                      }
+                                      failWith(response.error());
+                                      changed();
+                                  });
+}
+
 void Inviting::sendLink(std::function<void()> changed)
 {
     Inside& inside = *m_inside;
     const vault::Vault& vault = m_desk.vault();
+    // The hub must know the new desk as a desk before it is let into a mailbox.
+    if (inside.newDesk && !inside.announced)
+        return announceDesk(std::move(changed));
     const auto clinic = m_desk.clinic();
-    // Sealed to the phone: the hub does not learn the clinic's name from it.
-    const bytes::Bytes link = crypto::sealTo(inside.request->box, pairing::signPatientLink({inside.mailbox, inside.request->signing, vault.signingKey().publicKey(),
-                                                        clinic ? clinic->contacts.clinicName : std::string()},
-                                                       vault.clinicRoot()));
+    bytes::Bytes signedLink;
+    if (inside.newDesk) {
+        const bool owner = *inside.newDesk == NewDesk::owner;
+        const bytes::View seed = vault.clinicRoot().seed();
+        signedLink = pairing::signDeskLink({inside.mailbox, inside.request->signing, vault.signingKey().publicKey(),
+                                            vault.boxKey().publicKey(), vault.epochNumber(), vault.clinicEpoch().clone(),
+                                            owner ? bytes::Bytes(seed.begin(), seed.end()) : bytes::Bytes()},
+                                           vault.clinicRoot());
+    } else {
+        signedLink = pairing::signPatientLink({inside.mailbox, inside.request->signing, vault.signingKey().publicKey(),
+                                               clinic ? clinic->contacts.clinicName : std::string()},
+                                              vault.clinicRoot());
+    }
+    // Sealed to the new device: the hub does not learn the clinic's name, or a desk's keys, from it.
+    const bytes::Bytes link = crypto::sealTo(inside.request->box, signedLink);
+    crypto::wipe(signedLink);
     const bytes::Bytes body =
         bytes::Writer().raw(inside.mailbox.view()).raw(inside.request->signing.value).block(link).bytes();
     inside.asking = true;

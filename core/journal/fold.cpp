@@ -40,8 +40,9 @@ private:
 
     void take(records::CourseOpened& body)
     {
-        const auto course = body.course;
-        m_state.courses[course].opened = std::move(body);
+        CourseState& course = m_state.courses[body.course];
+        course.opened = std::move(body);
+        course.openedAt = m_operation->entered;
     }
 
     /// A correction goes to the history of the entry that it replaces; one whose original has not

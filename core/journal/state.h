@@ -33,6 +33,7 @@ struct CourseState {
     std::optional<records::TreatmentRecorded> treatment;
     std::vector<Version<records::TreatmentRecorded>> treatmentVersions;
     std::optional<records::CourseOpened> opened;
+    clock::Moment openedAt;                             ///< when the clinic wrote that
     std::optional<records::PatientLinked> link;
     std::map<recovery::EntryId, EntryHistory> entries;
     std::map<recovery::EntryId, Opening> openings;      ///< first opening of each entry

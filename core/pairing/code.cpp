@@ -10,6 +10,7 @@ namespace {
 constexpr std::string_view prefix = "EBP1:";
 constexpr std::uint8_t version = 1;
 constexpr std::uint8_t flagPlainHttp = 1;
+constexpr std::uint8_t flagDesk = 2;
 constexpr std::size_t maximumHost = 63;
 constexpr std::size_t maximumQrText = 400;
 
@@ -32,7 +33,8 @@ bool isHost(std::string_view host)
 std::string toQrText(const Offer& offer)
 {
     bytes::Writer out;
-    out.u8(version).u8(offer.tls ? 0 : flagPlainHttp);
+    out.u8(version).u8(static_cast<std::uint8_t>((offer.tls ? 0 : flagPlainHttp)
+                                                 | (offer.purpose == Purpose::desk ? flagDesk : 0)));
     out.u32(static_cast<std::uint32_t>(
         std::chrono::floor<std::chrono::seconds>(offer.expires).time_since_epoch().count()));
     out.raw(offer.id).raw(offer.secret).raw(offer.clinicRoot.value).raw(offer.clinicEpoch.value);
@@ -57,10 +59,11 @@ Result<Offer> fromQrText(std::string_view text, clock::Instant now)
     if (reader.u8() != version)
         return fail(Reason::unsupported, "pairing code: made by a newer program");
     const std::uint8_t flags = reader.u8();
-    if ((flags & ~flagPlainHttp) != 0)
+    if ((flags & ~(flagPlainHttp | flagDesk)) != 0)
         return fail(Reason::unsupported, "pairing code: unknown flag");
     Offer offer;
     offer.tls = (flags & flagPlainHttp) == 0;
+    offer.purpose = (flags & flagDesk) == 0 ? Purpose::phone : Purpose::desk;
     offer.expires = clock::Instant{std::chrono::seconds{reader.u32()}};
     offer.id = reader.array<8>();
     offer.secret = reader.array<16>();

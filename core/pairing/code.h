@@ -14,9 +14,13 @@ namespace ebbline::pairing {
 using OfferId = bytes::Array<8>;
 inline constexpr std::chrono::minutes offerLifetime{10};
 
+/// Whom an offer is for; in the code, so that a phone refuses a desk's and a desk a phone's.
+enum class Purpose : std::uint8_t { phone = 0, desk = 1 };
+
 /// One invitation to pair, as the QR code carries it.
 struct Offer {
     bool tls = true;                       ///< flag bit 0 clear; plain HTTP is for one machine only
+    Purpose purpose = Purpose::phone;      ///< flag bit 1
     clock::Instant expires;                ///< whole seconds
     OfferId id{};
     bytes::Array<16> secret{};             ///< one-time

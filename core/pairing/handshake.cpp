@@ -112,4 +112,37 @@ Result<PatientLink> openPatientLink(bytes::View signedLink, const crypto::Signin
     return link;
 }
 
+bytes::Bytes signDeskLink(const DeskLink& link, const crypto::SigningKey& root)
+{
+    bytes::Writer body;
+    body.raw(bytes::viewOf("EBD1")).raw(link.mailbox.view()).raw(link.newDesk.value).raw(link.desk.value);
+    body.raw(link.box.value).u32(link.epoch).raw(link.epochKey.secret()).block(link.rootSeed);
+    const auto signature = root.sign(statementText(body.bytes()));
+    return std::move(body.raw(signature)).bytes();
+}
+
+Result<DeskLink> openDeskLink(bytes::View signedLink, const crypto::SigningPublicKey& root)
+{
+    if (signedLink.size() < 64)
+        return fail(Reason::malformed, "desk link: cut short");
+    const bytes::View body = signedLink.first(signedLink.size() - 64);
+    bytes::Reader tail(signedLink.last(64));
+    if (!crypto::verify(root, statementText(body), tail.array<64>()))
+        return fail(Reason::forged, "desk link: not signed by this clinic");
+    bytes::Reader reader(body);
+    const bytes::View mark = reader.take(4);
+    const auto mailbox = reader.id<envelope::MailboxTag>();
+    const crypto::SigningPublicKey newDesk{reader.array<32>()};
+    const crypto::SigningPublicKey desk{reader.array<32>()};
+    const crypto::BoxPublicKey box{reader.array<32>()};
+    const std::uint32_t epoch = reader.u32();
+    const bytes::View secret = reader.take(32);
+    const bytes::View seed = reader.block(32);
+    constexpr std::string_view wanted = "EBD1";
+    if (!reader.atEnd() || epoch == 0 || (!seed.empty() && seed.size() != 32)
+        || !std::equal(mark.begin(), mark.end(), wanted.begin(), wanted.end()))
+        return fail(Reason::malformed, "desk link: lengths do not add up");
+    return DeskLink{mailbox, newDesk, desk, box, epoch, crypto::BoxKey::fromSecret(secret), {seed.begin(), seed.end()}};
+}
+
 }  // namespace ebbline::pairing

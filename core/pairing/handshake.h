@@ -42,4 +42,18 @@ bytes::Bytes signPatientLink(const PatientLink& link, const crypto::SigningKey& 
 /// \returns Reason::forged, Reason::malformed.
 Result<PatientLink> openPatientLink(bytes::View signedLink, const crypto::SigningPublicKey& root);
 
+/// From an owner's desk to a new one, sealed to it: everything that makes it one of the clinic's.
+struct DeskLink {
+    envelope::MailboxId mailbox;      ///< of the channel between the two
+    crypto::SigningPublicKey newDesk;
+    crypto::SigningPublicKey desk;    ///< the owner's own
+    crypto::BoxPublicKey box;
+    std::uint32_t epoch = 1;
+    crypto::BoxKey epochKey;
+    bytes::Bytes rootSeed;            ///< empty, or 32 bytes: the new desk becomes an owner as well
+};
+bytes::Bytes signDeskLink(const DeskLink& link, const crypto::SigningKey& root);
+/// \returns Reason::forged, Reason::malformed.
+Result<DeskLink> openDeskLink(bytes::View signedLink, const crypto::SigningPublicKey& root);
+
 }  // namespace ebbline::pairing

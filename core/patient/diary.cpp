@@ -71,6 +71,12 @@ bool Diary::joined() const { return m_inside->course() != nullptr; }
 bool Diary::linked() const { return m_inside->mailbox().has_value(); }
 const records::CourseOpened& Diary::course() const { return *m_inside->course()->opened; }
 
+bool Diary::replaced() const
+{
+    const auto links = m_inside->vault.links();
+    return !links.empty() && links.front().ended;
+}
+
 std::optional<vault::Link> Diary::link() const
 {
     auto links = m_inside->vault.links();

@@ -4,7 +4,7 @@
 
 #include "core/aftercare/care_plan.h"
 #include "core/curves/curve.h"
-#include "core/pairing/handshake.h"
+#include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
 #include "core/triage/queue.h"
 
@@ -67,6 +67,8 @@ public:
 
     bool joined() const;  ///< a course has arrived
     bool linked() const;  ///< paired, the course may still be on its way
+    /// Another phone belongs to this course now: what is written here reaches nobody. Show it, with whom to call.
+    bool replaced() const;
     /// The way to the clinic; its hub is a base address, "https://host:port".
     std::optional<vault::Link> link() const;
     const records::CourseOpened& course() const;  ///< \pre joined()
@@ -121,41 +123,36 @@ private:
 /// Pairing as the phone lives it.
 class Joining {
 public:
-    enum class Step : std::uint8_t { idle, fetching, enrolling, waitingForClinic, compare, linked, failed };
+    using Step = sync::Enrolling::Step;
 
-    Joining(Diary& diary, const clock::Clock& clock) : m_diary(diary), m_clock(clock) {}
+    Joining(Diary& diary, const clock::Clock& clock);
+    Joining(const Joining&) = delete;
+    Joining& operator=(const Joining&) = delete;
 
-    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired,
-    /// Reason::unsupported at once; the rest shows in step(). For a typed code the caller names
+    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported, or
+    /// Reason::refused for the code of a desk, at once; the rest shows in step(). For a typed code the caller names
     /// the hub, because the code is too short to carry it.
-    Done start(std::string_view codeText, const std::string& hubForTypedCode = {});
+    Done start(std::string_view codeText, const std::string& hubForTypedCode = {}) { return m_enrolling.start(codeText, hubForTypedCode); }
 
     /// The hub named by the code, so that the caller can make a courier to it.
-    std::string hub() const;
-    bool tls() const;
-    bytes::Array<32> hubKeyHash() const;
+    std::string hub() const { return m_enrolling.hub(); }
+    bool tls() const { return m_enrolling.tls(); }
+    bytes::Array<32> hubKeyHash() const { return m_enrolling.hubKeyHash(); }
 
     /// Asks the hub once; call again every second or two until compare, linked or failed.
-    void poll(sync::Courier& courier, std::function<void()> changed);
+    void poll(sync::Courier& courier, std::function<void()> changed) { m_enrolling.poll(courier, std::move(changed)); }
 
-    Step step() const { return m_step; }
-    std::string confirmationNumber() const;  ///< six digits from compare on
-    std::string clinicName() const;
-    const std::optional<Error>& problem() const { return m_problem; }
+    Step step() const { return m_enrolling.step(); }
+    std::string confirmationNumber() const { return m_enrolling.confirmationNumber(); }  ///< six digits from compare on
+    std::string clinicName() const { return m_clinicName; }
+    const std::optional<Error>& problem() const { return m_enrolling.problem(); }
 
 private:
-    void failWith(const Error& error);
-    mailbox::Request enrolRequest();
-    void take(const bytes::Bytes& body);
-    void takeBundle(const bytes::Bytes& body);
-    void takeAnswer(const bytes::Bytes& body);
+    Done takeLink(const pairing::Offer& offer, bytes::View link);
 
     Diary& m_diary;
-    const clock::Clock& m_clock;
-    Step m_step = Step::idle;
-    std::optional<Error> m_problem;
-    struct Inside;
-    std::shared_ptr<Inside> m_inside;
+    std::string m_clinicName;
+    sync::Enrolling m_enrolling;
 };
 
 }  // namespace ebbline::patient

@@ -107,19 +107,25 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
 EntryState Diary::Inside::stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const
 {
     EntryState state;
-    const std::uint64_t carried = vault.carriedBy(history.versions.back().operation);
-    const auto box = mailbox();
-    if (!box || carried == 0)
-        return state;
-    const auto since = vault.deliveredAt(*box, carried);
-    if (!since)
-        return state;
-    state.place = EntryState::Place::withClinic;
-    state.since = since;
     const journal::CourseState* current = course();
+    const journal::OperationId& newest = history.versions.back().operation;
+    if (newest.device != vault.device()) {
+        // Of the phone that this one replaces: it came from the clinic, which had it when it opened the course here.
+        state.since = current->openedAt.at;
+    } else {
+        const std::uint64_t carried = vault.carriedBy(newest);
+        const auto box = mailbox();
+        if (!box || carried == 0)
+            return state;
+        state.since = vault.deliveredAt(*box, carried);
+    }
+    if (!state.since)
+        return state;
+    const clock::Instant since = *state.since;
+    state.place = EntryState::Place::withClinic;
     if (const auto opened = current->openings.find(id); opened != current->openings.end()) {
         // Whoever opened it saw the version that had arrived by then.
-        if (!history.amended() || opened->second.at.at >= *since) {
+        if (!history.amended() || opened->second.at.at >= since) {
             state.place = EntryState::Place::opened;
             state.openedBy = opened->second.by;
             state.openedAt = opened->second.at;

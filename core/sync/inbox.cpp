@@ -2,6 +2,7 @@
 
 #include "core/bytes/reader.h"
 #include "core/mailbox/service.h"
+#include "core/pairing/statement.h"
 #include "core/sync/messages.h"
 
 #include <algorithm>
@@ -15,11 +16,6 @@ namespace {
 constexpr std::size_t largestAnswer = mailbox::maximumAnswer + 64 * 1024;
 
 }  // namespace
-
-Inbox::Inbox(vault::Vault& vault, const vault::Link& link, Report& report)
-    : m_vault(vault), m_link(link), m_peer(envelope::deviceIdOf(link.peerSigning)), m_report(report)
-{
-}
 
 Result<std::size_t> Inbox::take(bytes::View body)
 {
@@ -54,57 +50,72 @@ Result<std::size_t> Inbox::take(bytes::View body)
     return m_accepted;
 }
 
-Done Inbox::keepAside(bytes::View sealed, const Error& why, bool tell)
+Done Inbox::keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell)
 {
-    const Result<bool> fresh = m_vault.quarantine(m_link.mailbox, sealed, why);
+    const Result<bool> fresh = m_vault.quarantine(m_post.mailbox, sealed, why);
     if (!fresh)
         return fail(fresh.error());
     m_report.quarantined += *fresh ? 1 : 0;
     if (tell && *fresh)
-        m_acknowledge.insert(m_peer);
+        m_acknowledge.insert(*tell);
     return {};
 }
 
 /// The sender is told what we hold, so that an older copy of its vault learns that it is one.
-Done Inbox::fork(bytes::View sealed, std::string_view why)
+Done Inbox::fork(bytes::View sealed, const envelope::DeviceId& sender, std::string_view why)
 {
     m_report.forkSeen = true;
-    if (const Done noted = m_vault.noteFork(m_link.mailbox, m_peer); !noted)
+    if (const Done noted = m_vault.noteFork(m_post.mailbox, sender); !noted)
         return noted;
-    return keepAside(sealed, {Reason::outOfOrder, std::string(why)}, true);
+    return keepAside(sealed, {Reason::outOfOrder, std::string(why)}, &sender);
+}
+
+const crypto::BoxKey& Inbox::recipient(std::uint32_t epoch) const
+{
+    if (m_post.channel || m_vault.owner() != vault::Vault::Owner::clinic)
+        return m_vault.boxKey();
+    const crypto::BoxKey* earlier = m_vault.epochKey(epoch);
+    return earlier ? *earlier : m_vault.clinicEpoch();
 }
 
 Done Inbox::takeOne(bytes::View sealed)
 {
-    const bool clinic = m_vault.owner() == vault::Vault::Owner::clinic;
-    const auto opened = envelope::open(sealed, m_link.peerSigning, clinic ? m_vault.clinicEpoch() : m_vault.boxKey());
+    const auto peeked = envelope::peek(sealed);
+    if (!peeked)
+        return keepAside(sealed, peeked.error());
+    if (m_post.colleagues.contains(peeked->sender))
+        return {};  // for the phone: we could not read it, and hear the same from the desk itself
+    const crypto::SigningPublicKey* sender = m_post.peer(peeked->sender);
+    if (!sender)
+        return keepAside(sealed, {Reason::forged, "envelope: of nobody who may write here"});
+    const auto opened = envelope::open(sealed, *sender, recipient(peeked->recipientEpoch));
     if (!opened)
         return keepAside(sealed, opened.error());
     const envelope::Header& header = opened->header;
-    if (header.mailbox != m_link.mailbox)
+    if (header.mailbox != m_post.mailbox)
         return keepAside(sealed, {Reason::forged, "envelope: of another mailbox"});
 
-    const Result<vault::Cursor> head = m_vault.peerHead(m_link.mailbox, header.sender);
+    const Result<vault::Cursor> head = m_vault.peerHead(m_post.mailbox, header.sender);
     if (!head)
         return fail(head.error());
     const envelope::Hash hash = envelope::hashOf(sealed);
     if (header.sequence <= head->sequence) {
-        const auto known = m_vault.passed(m_link.mailbox, header.sender, header.sequence);
+        const auto known = m_vault.passed(m_post.mailbox, header.sender, header.sequence);
         if (!known)
             return fail(known.error());
         const bool last = header.sequence == head->sequence;
         if ((*known && **known != hash) || (last && head->hash != hash))
-            return fork(sealed, "envelope: another one with this number was accepted");
+            return fork(sealed, header.sender, "envelope: another one with this number was accepted");
         return {};
     }
     if (header.sequence != head->sequence + 1) {
         m_report.gapSeen = true;
-        if (const Done noted = m_vault.noteAhead(m_link.mailbox, header.sender, header.sequence); !noted)
+        if (const Done noted = m_vault.noteAhead(m_post.mailbox, header.sender, header.sequence); !noted)
             return noted;
         return keepAside(sealed, {Reason::outOfOrder, "envelope: one before it is missing"});
     }
     if (header.previous != head->hash)
-        return fork(sealed, "envelope: it does not follow the one before");
+        return fork(sealed, header.sender, "envelope: it does not follow the one before");
     return accept(*opened, sealed);
 }
 
@@ -119,7 +130,16 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
         for (const journal::Operation& operation : *unpacked)
             if (!isAllowed(operation, opened.header.sender))
                 return keepAside(sealed, {Reason::forged, "operation: not the sender's to write"});
+        if (m_post.ended)
+            return keepAside(sealed, {Reason::refused, "operation: this phone was replaced"});
         operations = std::move(*unpacked);
+    } else if (opened.header.kind == envelope::Kind::statement) {
+        const auto refused = takeStatement(opened);
+        if (!refused)
+            return fail(refused.error());
+        if (*refused)
+            return keepAside(sealed, **refused);
+        m_acknowledge.insert(opened.header.sender);
     } else if (opened.header.kind == envelope::Kind::acknowledgement || opened.header.kind == envelope::Kind::heartbeat) {
         bool usable = false;
         if (const Done noted = acknowledged(opened, usable); !noted)
@@ -128,8 +148,11 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
             return keepAside(sealed, {Reason::malformed, "acknowledgement: it cannot be read"});
     }
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
-    if (const Done accepted = m_vault.accept(m_link.mailbox, opened.header.sender, head, operations); !accepted)
+    if (const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations); !accepted)
         return accepted;
+    if (m_post.channel)
+        if (const Done taken = takeLinks(operations); !taken)
+            return taken;
     ++m_accepted;
     m_report.operationsReceived += operations.size();
     m_advanced.insert(opened.header.sender);
@@ -146,35 +169,122 @@ Done Inbox::acknowledged(const envelope::Opened& opened, bool& usable)
     usable = said.has_value();
     if (!said || said->of != m_vault.device() || said->held.sequence == 0)
         return {};
-    const Result<vault::Cursor> own = m_vault.ownHead(m_link.mailbox);
+    const Result<vault::Cursor> own = m_vault.ownHead(m_post.mailbox);
     if (!own)
         return fail(own.error());
     bool ours = said->held.sequence <= own->sequence;
     if (ours) {
-        const auto known = m_vault.passed(m_link.mailbox, m_vault.device(), said->held.sequence);
+        const auto known = m_vault.passed(m_post.mailbox, m_vault.device(), said->held.sequence);
         if (!known)
             return fail(known.error());
         ours = !*known || **known == said->held.hash;
     }
     if (ours)
-        return m_vault.acknowledged(m_link.mailbox, said->held.sequence, said->at);
+        return m_vault.acknowledged(m_post.mailbox, said->held.sequence, said->at);
     m_report.rolledBack = true;
-    return m_vault.noteRolledBack(m_link.mailbox);
+    return m_vault.noteRolledBack(m_post.mailbox);
 }
 
-/// A phone writes about its own course only, a clinic nothing in the patient's name.
+Result<std::optional<Error>> Inbox::takeStatement(const envelope::Opened& opened)
+{
+    using Answer = std::optional<Error>;
+    auto statement = unpackStatement(opened.plaintext);
+    if (!statement)
+        return Answer(statement.error());
+    if (const auto* inner = std::get_if<SignedStatement>(&*statement))
+        return takeSigned(opened, inner->signedBytes);
+    // The rest is between desks.
+    if (!m_post.channel)
+        return Answer({Reason::forged, "statement: not for a phone"});
+    if (const auto* secret = std::get_if<EpochSecret>(&*statement)) {
+        if (m_vault.epochKey(secret->number) && secret->number <= m_vault.epochNumber())
+            return Answer();
+        const Done put = m_vault.putEpoch(secret->number, secret->key);
+        return put ? Result<Answer>(Answer()) : fail(put.error());
+    }
+    for (const vault::Vault::Head& head : std::get<Heads>(*statement))
+        if (const Done adopted = m_vault.adoptHead(head); !adopted)
+            return fail(adopted.error());
+    return Answer();
+}
+
+Result<std::optional<Error>> Inbox::takeSigned(const envelope::Opened& opened, bytes::View signedBytes)
+{
+    using Answer = std::optional<Error>;
+    const bool clinic = m_vault.owner() == vault::Vault::Owner::clinic;
+    if (clinic && !m_post.channel)
+        return Answer({Reason::forged, "statement: a phone has none to make"});
+    const auto statement = pairing::openStatement(signedBytes, m_post.root);
+    if (!statement)
+        return Answer(statement.error());
+    if (const auto* replaced = std::get_if<pairing::PhoneReplaced>(&*statement)) {
+        if (clinic || replaced->mailbox != m_post.mailbox || replaced->phone != m_vault.device())
+            return Answer({Reason::forged, "statement: it is about another phone"});
+        const Done ended = m_vault.endLink(m_post.mailbox);
+        return ended ? Result<Answer>(Answer()) : fail(ended.error());
+    }
+    const auto& roster = std::get<pairing::Roster>(*statement);
+    const auto put = m_vault.putRoster(m_post.root, {roster.number, roster.epoch, roster.epochKey, {signedBytes.begin(), signedBytes.end()}});
+    if (put)
+        return Answer();
+    if (put.error().reason != Reason::outOfOrder)
+        return fail(put.error());
+    m_report.forkSeen = true;
+    const Done noted = m_vault.noteFork(m_post.mailbox, opened.header.sender);
+    return noted ? Result<Answer>(Answer()) : fail(noted.error());
+}
+
+Done Inbox::takeLinks(const std::vector<journal::Operation>& operations)
+{
+    for (const journal::Operation& operation : operations) {
+        if (operation.kind != static_cast<std::uint16_t>(records::Kind::patientLinked))
+            continue;
+        const auto body = records::decode(records::Kind::patientLinked, operation.body);
+        if (!body)
+            continue;
+        const auto& made = std::get<records::PatientLinked>(*body);
+        bool known = false;
+        for (const vault::Link& link : m_vault.links()) {
+            known = known || link.mailbox == made.mailbox;
+            // The course has another phone now.
+            if (link.course == made.course && link.mailbox != made.mailbox && !link.ended)
+                if (const Done ended = m_vault.endLink(link.mailbox); !ended)
+                    return ended;
+        }
+        if (known)
+            continue;
+        vault::Link link;
+        link.mailbox = made.mailbox;
+        link.course = made.course;
+        link.peerSigning.value = made.signingKey;
+        link.peerBox.value = made.boxKey;
+        link.clinicRoot = m_post.root;
+        link.epoch = m_vault.epochNumber();
+        link.hub = m_post.hub;
+        if (const Done put = m_vault.putLink(link); !put)
+            return put;
+    }
+    return {};
+}
+
+/// A phone writes about its own course only, a clinic nothing in the name of this phone. A desk tells another
+/// whatever anybody wrote.
 bool Inbox::isAllowed(const journal::Operation& operation, const envelope::DeviceId& sender) const
 {
     using records::Kind;
-    if (operation.id.device != sender || operation.audience != journal::Audience::patientAndClinic)
+    if (m_post.channel)
+        return operation.id.device != m_vault.device();
+    if (operation.audience != journal::Audience::patientAndClinic)
         return false;
     const auto kind = static_cast<Kind>(operation.kind);
     const bool newer = operation.kind > static_cast<std::uint16_t>(records::newestKind);
-    if (m_vault.owner() == vault::Vault::Owner::clinic) {
-        const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered
-                              || kind == Kind::warningShown || kind == Kind::messageWritten || kind == Kind::messageRead;
-        return (patients || newer) && operation.course == m_link.course;
-    }
+    const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown
+                          || kind == Kind::messageWritten || kind == Kind::messageRead;
+    if (m_vault.owner() == vault::Vault::Owner::clinic)
+        return operation.id.device == sender && (patients || newer) && operation.course == m_post.course;
+    // The history of a phone that this one replaces comes from the clinic, whoever wrote it.
+    if (operation.id.device != sender)
+        return operation.id.device != m_vault.device() && (patients || kind == Kind::courseOpened || kind == Kind::entriesOpened);
     return newer || kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::messageWritten
            || kind == Kind::messageRead;
 }

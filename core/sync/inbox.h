@@ -3,16 +3,15 @@
 /// What comes out of one mailbox: verified, ordered, accepted or set apart; inside of core/sync only.
 
 #include "core/sync/link_sync.h"
-
-#include <set>
+#include "core/sync/post.h"
 
 namespace ebbline::sync {
 
-/// For one link, in one run. Errors are those of our own disk only: whatever a hub hands over is judged,
+/// For one mailbox, in one run. Errors are those of our own disk only: whatever a hub hands over is judged,
 /// counted in the report and never stops the run.
 class Inbox {
 public:
-    Inbox(vault::Vault& vault, const vault::Link& link, Report& report);
+    Inbox(vault::Vault& vault, const Post& post, Report& report) : m_vault(vault), m_post(post), m_report(report) {}
 
     /// Takes the body of an answer: envelopes with lengths, in any order. \returns how many were new.
     Result<std::size_t> take(bytes::View body);
@@ -24,15 +23,21 @@ public:
 
 private:
     Done takeOne(bytes::View sealed);
-    Done keepAside(bytes::View sealed, const Error& why, bool tell = false);
-    Done fork(bytes::View sealed, std::string_view why);
+    /// `tell`: a sender that is told what we hold, once for each envelope.
+    Done keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell = nullptr);
+    Done fork(bytes::View sealed, const envelope::DeviceId& sender, std::string_view why);
     Done accept(const envelope::Opened& opened, bytes::View sealed);
     Done acknowledged(const envelope::Opened& opened, bool& usable);
+    /// \returns an error for the envelope to be kept aside with; empty if the statement was taken.
+    Result<std::optional<Error>> takeStatement(const envelope::Opened& opened);
+    Result<std::optional<Error>> takeSigned(const envelope::Opened& opened, bytes::View signedBytes);
     bool isAllowed(const journal::Operation& operation, const envelope::DeviceId& sender) const;
+    /// A link that another desk made is ours as well.
+    Done takeLinks(const std::vector<journal::Operation>& operations);
+    const crypto::BoxKey& recipient(std::uint32_t epoch) const;
 
     vault::Vault& m_vault;
-    const vault::Link& m_link;
-    envelope::DeviceId m_peer;
+    const Post& m_post;
     Report& m_report;
     std::size_t m_accepted = 0;
     std::set<envelope::DeviceId> m_acknowledge;

@@ -5,7 +5,7 @@
 #include "core/mailbox/service.h"
 #include "core/sync/hub_client.h"
 #include "core/sync/inbox.h"
-#include "core/sync/messages.h"
+#include "core/sync/outbox.h"
 
 #include <memory>
 
@@ -15,6 +15,9 @@ namespace {
 
 /// An answer of at least this size was cut off by the hub's bound: there may be more.
 constexpr std::size_t fullAnswer = mailbox::maximumAnswer / 2;
+/// Nothing of this device is wanted.
+constexpr std::uint64_t beyondAll = 0x7fff'ffff'ffff'ffff;
+constexpr std::size_t longestQuestion = 2000;
 
 std::string mailboxPath(const envelope::MailboxId& mailbox)
 {
@@ -26,14 +29,14 @@ class Run : public std::enable_shared_from_this<Run> {
 public:
     Run(vault::Vault& vault, Courier& courier, std::function<void(Report)> done)
         : m_vault(vault), m_hub(std::make_shared<HubClient>(courier, vault.signingKey(), vault.clock())),
-          m_done(std::move(done)), m_links(vault.links())
+          m_done(std::move(done)), m_posts(postsOf(vault))
     {
     }
 
     void start()
     {
         // A clinic with many courses asks once where there is something new.
-        if (isClinic() && m_links.size() > 1) {
+        if (isClinic() && m_posts.size() > 1) {
             const auto self = shared_from_this();
             m_hub->signedRequest({"GET", "/v1/news", {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
                 if (!response)
@@ -57,88 +60,43 @@ private:
         while (reader.left() >= 16)
             news.push_back(reader.id<envelope::MailboxTag>());
         m_report.garbled += reader.atEnd() ? 0 : 1;
-        std::erase_if(m_links, [&](const vault::Link& link) {
-            const bool fresh = std::find(news.begin(), news.end(), link.mailbox) != news.end();
-            const auto unsealed = m_vault.unsealed(link.mailbox);
-            const auto outgoing = m_vault.outgoing(link.mailbox);
-            return !fresh && unsealed && unsealed->empty() && outgoing && outgoing->empty() && !heartbeatIsDue(link);
+        std::erase_if(m_posts, [&](const Post& post) {
+            const bool fresh = std::find(news.begin(), news.end(), post.mailbox) != news.end();
+            const auto outgoing = m_vault.outgoing(post.mailbox);
+            return !fresh && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post);
         });
     }
 
     /// The phone gives one whenever it is used; a clinic answers a phone that was heard since.
-    bool heartbeatIsDue(const vault::Link& link) const
+    bool heartbeatIsDue(const Post& post) const
     {
-        const auto standing = m_vault.standing(link.mailbox);
-        if (!standing || !standing->spokeAt || !isOver(*standing->spokeAt, heartbeatEvery, now()))
+        const auto standing = m_vault.standing(post.mailbox);
+        if (!standing || !standing->spokeAt || post.ended || !isOver(*standing->spokeAt, heartbeatEvery, now()))
             return false;
-        return !isClinic() || (standing->heardAt && *standing->heardAt > *standing->spokeAt);
+        return !isClinic() || post.channel || (standing->heardAt && *standing->heardAt > *standing->spokeAt);
     }
 
     void next()
     {
-        if (m_place == m_links.size())
+        if (m_place == m_posts.size())
             return finish();
         m_acknowledged = false;
-        if (const Done sealed = sealOperations(); !sealed)
+        Outbox outbox(m_vault, post());
+        if (const Done sealed = outbox.sealWaiting(); !sealed)
             return finish(sealed.error());
-        if (heartbeatIsDue(link()))
-            if (const Done sealed = sealHeld(envelope::Kind::heartbeat, peer()); !sealed)
-                return finish(sealed.error());
+        if (heartbeatIsDue(post()))
+            for (const crypto::SigningPublicKey& peer : post().peers)
+                if (const Done sealed = outbox.sealHeld(envelope::Kind::heartbeat, envelope::deviceIdOf(peer)); !sealed)
+                    return finish(sealed.error());
         offer();
     }
 
-    const vault::Link& link() const { return m_links[m_place]; }
-    envelope::DeviceId peer() const { return envelope::deviceIdOf(link().peerSigning); }
-
-    /// Puts what waits into envelopes, durably, before anything is sent.
-    Done sealOperations()
-    {
-        auto waiting = m_vault.unsealed(link().mailbox);
-        if (!waiting)
-            return fail(waiting.error());
-        for (std::size_t from = 0; from < waiting->size();) {
-            std::vector<journal::Operation> batch;
-            std::vector<journal::OperationId> carried;
-            std::size_t size = 0;
-            for (; from < waiting->size() && batch.size() < mostInBatch; ++from) {
-                journal::Operation& operation = (*waiting)[from];
-                if (!batch.empty() && size + operation.body.size() >= maximumBatch)
-                    break;
-                size += operation.body.size() + 100;
-                carried.push_back(operation.id);
-                batch.push_back(std::move(operation));
-            }
-            if (const Done sealed = seal(envelope::Kind::operations, packOperations(batch), carried); !sealed)
-                return sealed;
-        }
-        return {};
-    }
-
-    /// What we hold of a device, as an acknowledgement or as a sign of life.
-    Done sealHeld(envelope::Kind kind, const envelope::DeviceId& of)
-    {
-        const Result<vault::Cursor> held = m_vault.peerHead(link().mailbox, of);
-        if (!held)
-            return fail(held.error());
-        return seal(kind, pack(Acknowledgement{of, *held, now()}), {});
-    }
-
-    Done seal(envelope::Kind kind, bytes::View contents, const std::vector<journal::OperationId>& carried)
-    {
-        const Result<vault::Cursor> head = m_vault.ownHead(link().mailbox);
-        if (!head)
-            return fail(head.error());
-        const envelope::Header header{kind, link().mailbox, m_vault.device(), head->sequence + 1, head->hash, link().epoch};
-        auto sealed = envelope::seal(header, m_vault.signingKey(), {link().peerBox}, contents);
-        if (!sealed)
-            return fail(sealed.error());
-        return m_vault.storeSealed(link().mailbox, header.sequence, *sealed, carried);
-    }
+    const Post& post() const { return m_posts[m_place]; }
 
     /// Offers the hub every envelope that it may not have, oldest first.
     void offer()
     {
-        auto outgoing = m_vault.outgoing(link().mailbox);
+        auto outgoing = m_vault.outgoing(post().mailbox);
         if (!outgoing)
             return finish(outgoing.error());
         std::erase_if(*outgoing, [&](const vault::Outgoing& each) {
@@ -180,17 +138,27 @@ private:
 
     void startPulling()
     {
-        m_inbox.emplace(m_vault, link(), m_report);
+        m_inbox.emplace(m_vault, post(), m_report);
         pull();
     }
 
     void pull()
     {
-        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, peer());
-        if (!head)
-            return finish(head.error());
-        mailbox::Request request{"GET", mailboxPath(link().mailbox),
-                                 "after=" + bytes::toHex(peer().view()) + ":" + std::to_string(head->sequence), {}, {}};
+        std::string after;
+        const auto add = [&](const envelope::DeviceId& device, std::uint64_t sequence) {
+            after += (after.empty() ? "after=" : ",") + bytes::toHex(device.view()) + ":" + std::to_string(sequence);
+        };
+        for (const crypto::SigningPublicKey& peer : post().peers) {
+            const envelope::DeviceId device = envelope::deviceIdOf(peer);
+            const Result<vault::Cursor> head = m_vault.peerHead(post().mailbox, device);
+            if (!head)
+                return finish(head.error());
+            add(device, head->sequence);
+        }
+        for (const envelope::DeviceId& colleague : post().colleagues)
+            if (after.size() < longestQuestion)
+                add(colleague, beyondAll);
+        mailbox::Request request{"GET", mailboxPath(post().mailbox), after, {}, {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>& response) {
             if (!response)
@@ -208,7 +176,7 @@ private:
         if (*fresh > 0 && body.size() >= fullAnswer)
             return pull();
         for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
-            if (const Done sealed = sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
+            if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
                 return finish(sealed.error());
         m_acknowledged = true;
         m_tell.assign(m_inbox->advanced().begin(), m_inbox->advanced().end());
@@ -222,10 +190,10 @@ private:
             return m_inbox->toAcknowledge().empty() ? nextLink() : offer();
         const envelope::DeviceId of = m_tell.back();
         m_tell.pop_back();
-        const Result<vault::Cursor> head = m_vault.peerHead(link().mailbox, of);
+        const Result<vault::Cursor> head = m_vault.peerHead(post().mailbox, of);
         if (!head)
             return finish(head.error());
-        mailbox::Request request{"POST", mailboxPath(link().mailbox) + "/ack", {},
+        mailbox::Request request{"POST", mailboxPath(post().mailbox) + "/ack", {},
                                  bytes::Writer().raw(of.view()).u64(head->sequence).bytes(), {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>&) { self->tellHub(); });
@@ -259,6 +227,8 @@ private:
     void lookBack()
     {
         for (const vault::Link& link : m_vault.links()) {
+            if (link.ended)
+                continue;
             const auto standing = m_vault.standing(link.mailbox);
             if (!standing)
                 continue;
@@ -279,7 +249,7 @@ private:
     vault::Vault& m_vault;
     std::shared_ptr<HubClient> m_hub;
     std::function<void(Report)> m_done;
-    std::vector<vault::Link> m_links;
+    std::vector<Post> m_posts;
     std::size_t m_place = 0;
     bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
     std::optional<Inbox> m_inbox;

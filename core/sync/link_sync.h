@@ -37,6 +37,9 @@ struct Report {
 /// Runs once over all links of the vault, then calls `done`. Vault and courier outlive the run.
 void run(vault::Vault& vault, Courier& courier, std::function<void(Report)> done);
 
+/// Under this name a vault keeps a statement, signed by the clinic's root, that the next run sends to a mailbox.
+std::string statementName(const envelope::MailboxId& mailbox);
+
 /// True if `since` lies longer back than `limit`, or ahead of us because somebody set the clock.
 bool isOver(clock::Instant since, std::chrono::milliseconds limit, clock::Instant now);
 

@@ -84,4 +84,82 @@ Result<Acknowledgement> unpackAcknowledgement(bytes::View message)
     return acknowledgement;
 }
 
+namespace {
+
+enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3 };
+constexpr std::size_t maximumSigned = 8 * 1024;
+
+bytes::Writer begin(StatementForm form)
+{
+    bytes::Writer out;
+    out.u8(version).u8(static_cast<std::uint8_t>(form));
+    return out;
+}
+
+}  // namespace
+
+bytes::Bytes packSigned(bytes::View signedStatement)
+{
+    return std::move(begin(StatementForm::signedByRoot).block(signedStatement)).bytes();
+}
+
+bytes::Bytes pack(const EpochSecret& secret)
+{
+    return std::move(begin(StatementForm::epochSecret).u32(secret.number).raw(secret.key.secret())).bytes();
+}
+
+bytes::Bytes pack(const Heads& heads)
+{
+    bytes::Writer out = begin(StatementForm::heads);
+    const std::size_t count = std::min(heads.size(), mostHeads);
+    out.u16(static_cast<std::uint16_t>(count));
+    for (std::size_t i = 0; i < count; ++i)
+        out.raw(heads[i].mailbox.view()).raw(heads[i].device.view()).u64(heads[i].cursor.sequence).raw(heads[i].cursor.hash);
+    return std::move(out).bytes();
+}
+
+Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes::View message)
+{
+    using Any = std::variant<SignedStatement, EpochSecret, Heads>;
+    bytes::Reader reader(message);
+    const std::uint8_t used = reader.u8();
+    const auto form = static_cast<StatementForm>(reader.u8());
+    if (!reader.ok())
+        return fail(Reason::malformed, "statement: cut short");
+    if (used != version)
+        return fail(Reason::unsupported, "statement: packed by a newer program");
+    switch (form) {
+    case StatementForm::signedByRoot: {
+        const bytes::View inner = reader.block(maximumSigned);
+        if (!reader.atEnd())
+            break;
+        return Any(SignedStatement{{inner.begin(), inner.end()}});
+    }
+    case StatementForm::epochSecret: {
+        const std::uint32_t number = reader.u32();
+        const bytes::View secret = reader.take(32);
+        if (!reader.atEnd() || number == 0)
+            break;
+        return Any(EpochSecret{number, crypto::BoxKey::fromSecret(secret)});
+    }
+    case StatementForm::heads: {
+        Heads heads;
+        const std::size_t count = reader.u16();
+        for (std::size_t i = 0; i < count && i < mostHeads && reader.ok(); ++i) {
+            vault::Vault::Head head;
+            head.mailbox = reader.id<envelope::MailboxTag>();
+            head.device = reader.id<envelope::DeviceTag>();
+            head.cursor.sequence = reader.u64();
+            head.cursor.hash = reader.array<32>();
+            heads.push_back(head);
+        }
+        if (!reader.atEnd())
+            break;
+        return Any(std::move(heads));
+    }
+    default: return fail(Reason::unsupported, "statement: of a newer program");
+    }
+    return fail(Reason::malformed, "statement: lengths do not add up");
+}
+
 }  // namespace ebbline::sync

@@ -1,10 +1,12 @@
 #pragma once
 /// \file
-/// What stands inside an envelope: a batch of operations, or an acknowledgement.
+/// What stands inside an envelope: a batch of operations, an acknowledgement, or a statement.
 /// Formats: docs/formats/operations.md.
 
 #include "core/journal/operation.h"
 #include "core/vault/vault.h"
+
+#include <variant>
 
 namespace ebbline::sync {
 
@@ -31,5 +33,24 @@ struct Acknowledgement {
 
 bytes::Bytes pack(const Acknowledgement& acknowledgement);
 Result<Acknowledgement> unpackAcknowledgement(bytes::View message);
+
+/// From desk to desk: what opens what patients seal to this epoch.
+struct EpochSecret {
+    std::uint32_t number = 0;
+    crypto::BoxKey key;
+};
+/// A statement signed by the clinic's root (core/pairing/statement.h), as it is.
+struct SignedStatement {
+    bytes::Bytes signedBytes;
+};
+/// From desk to desk: how far each phone's chain goes at the sender.
+using Heads = std::vector<vault::Vault::Head>;
+inline constexpr std::size_t mostHeads = 2500;
+
+bytes::Bytes packSigned(bytes::View signedStatement);
+bytes::Bytes pack(const EpochSecret& secret);
+bytes::Bytes pack(const Heads& heads);  ///< the first mostHeads of them
+/// \returns Reason::malformed, Reason::unsupported.
+Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes::View message);
 
 }  // namespace ebbline::sync

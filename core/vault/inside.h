@@ -16,7 +16,8 @@ struct Vault::Inside {
     std::optional<crypto::SigningKey> signing;
     std::optional<crypto::BoxKey> box;
     std::optional<crypto::SigningKey> root;
-    std::optional<crypto::BoxKey> epoch;
+    std::optional<crypto::SigningPublicKey> rootKey;
+    std::map<std::uint32_t, crypto::BoxKey> epochs;
     clock::HybridClock hybrid;
     std::uint64_t lastNumber = 0;
     bytes::Array<32> lastChain{};
@@ -25,6 +26,8 @@ struct Vault::Inside {
     /// Everything above from the database.
     Done load();
     Done loadKeys();
+    Done loadClinicKeys();
+    Done storeEpoch(std::uint32_t number, const crypto::BoxKey& key);
     Done loadJournal();
 
     Done putFact(std::string_view name, bytes::View value);
@@ -34,6 +37,7 @@ struct Vault::Inside {
                    const std::optional<envelope::MailboxId>& mailbox);
     /// \returns whether the operation is new here, or stands in place of another one of its name.
     Result<bool> insertForeign(const journal::Operation& operation);
+    Done putEnvelope(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope);
     /// Remembers an envelope that was sealed here or accepted, and that we spoke or heard; it waits in
     /// quarantine no longer.
     Done notePassed(const envelope::MailboxId& mailbox, const envelope::DeviceId& device, const Cursor& head);

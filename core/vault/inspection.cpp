@@ -62,8 +62,11 @@ std::optional<envelope::DeviceId> ownDevice(store::Database& database, Faults& f
 {
     const auto owner = factOf(database, faults, "owner");
     std::vector<std::string_view> wanted{"signing", "box"};
-    if (owner && *owner == bytes::Bytes{static_cast<std::uint8_t>(Vault::Owner::clinic)})
-        wanted.insert(wanted.end(), {"root", "epoch"});
+    if (owner && *owner == bytes::Bytes{static_cast<std::uint8_t>(Vault::Owner::clinic)}) {
+        // A desk that joined another's clinic may hold only the public half of the root.
+        const bool joined = factOf(database, faults, "root-public").has_value();
+        wanted.insert(wanted.end(), {joined ? "root-public" : "root", "epoch"});
+    }
     std::optional<envelope::DeviceId> device;
     for (const std::string_view name : wanted) {
         auto key = factOf(database, faults, name);

@@ -4,6 +4,7 @@
 
 #include "core/clock/instant.h"
 #include "core/store/database.h"
+#include "core/vault/vault.h"
 
 namespace ebbline::vault {
 
@@ -32,6 +33,35 @@ inline Done forEachRow(Result<store::Statement>& statement, const std::function<
         if (const Done taken = take(*statement); !taken)
             return taken;
     }
+}
+
+inline Done putHead(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device,
+             const Cursor& head)
+{
+    auto statement = database.prepare("INSERT INTO head (mailbox, device, sequence, hash) VALUES (?1, ?2, ?3, ?4)"
+                                      " ON CONFLICT (mailbox, device) DO UPDATE SET sequence = excluded.sequence,"
+                                      " hash = excluded.hash");
+    if (!statement)
+        return fail(statement.error());
+    return statement->bind(mailbox.view())
+        .bind(device.view())
+        .bind(static_cast<std::int64_t>(head.sequence))
+        .bind(bytes::View(head.hash))
+        .run();
+}
+
+/// A head that cannot be read must not pass for one at the beginning: what follows it would fork.
+inline Result<Cursor> headOf(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device)
+{
+    auto statement = database.prepare("SELECT sequence, hash FROM head WHERE mailbox = ?1 AND device = ?2");
+    if (!statement)
+        return fail(statement.error());
+    const Result<bool> row = statement->bind(mailbox.view()).bind(device.view()).step();
+    if (!row)
+        return fail(row.error());
+    if (!*row)
+        return Cursor{};
+    return Cursor{static_cast<std::uint64_t>(statement->integer(0)), arrayOf<32>(statement->blob(1))};
 }
 
 }  // namespace ebbline::vault

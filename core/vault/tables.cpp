@@ -106,7 +106,32 @@ const std::array<store::Migration, 3> vaultMigrations{
         PRIMARY KEY (mailbox, device)
     ) STRICT, WITHOUT ROWID;
 
-    INSERT INTO schema (version, brought) VALUES (3, 'offers again, hashes of what passed, standing of a mailbox');
+    -- `ended`: another phone took the place of this one. `roster`: the newest that this phone was sent.
+    ALTER TABLE link ADD COLUMN ended INTEGER NOT NULL DEFAULT 0;
+    ALTER TABLE link ADD COLUMN roster INTEGER NOT NULL DEFAULT 0;
+
+    -- What a clinic says about itself, signed by its root: the newest of each.
+    CREATE TABLE roster (root BLOB PRIMARY KEY, number INTEGER NOT NULL, signed BLOB NOT NULL) STRICT, WITHOUT ROWID;
+
+    -- Clinic only: the secrets of its epochs, and its other desks with how far each was told.
+    CREATE TABLE epoch (number INTEGER PRIMARY KEY, secret BLOB NOT NULL) STRICT;
+    CREATE TABLE channel (
+        mailbox BLOB PRIMARY KEY,
+        signing BLOB NOT NULL,
+        box BLOB NOT NULL,
+        hub TEXT NOT NULL,
+        roster INTEGER NOT NULL DEFAULT 0,
+        ended INTEGER NOT NULL DEFAULT 0
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE channel_told (
+        mailbox BLOB NOT NULL,
+        device BLOB NOT NULL,
+        number INTEGER NOT NULL,
+        PRIMARY KEY (mailbox, device)
+    ) STRICT, WITHOUT ROWID;
+
+    INSERT INTO schema (version, brought) VALUES
+        (3, 'offers again, hashes of what passed, standing of a mailbox; rosters, epochs, other desks');
     )sql"};
 
 }  // namespace ebbline::vault

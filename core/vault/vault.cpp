@@ -188,17 +188,7 @@ Done Vault::Inside::loadKeys()
     device = envelope::deviceIdOf(signing->publicKey());
     crypto::wipe(*seed);
     crypto::wipe(*secret);
-    if (owner == Owner::clinic) {
-        auto rootSeed = fact("root");
-        auto epochSecret = fact("epoch");
-        if (!rootSeed || rootSeed->size() != 32 || !epochSecret || epochSecret->size() != 32)
-            return fail(Reason::damaged, "vault: the clinic's keys are missing");
-        root = crypto::SigningKey::fromSeed(*rootSeed);
-        epoch = crypto::BoxKey::fromSecret(*epochSecret);
-        crypto::wipe(*rootSeed);
-        crypto::wipe(*epochSecret);
-    }
-    return {};
+    return owner == Owner::clinic ? loadClinicKeys() : Done{};
 }
 
 Done Vault::Inside::loadJournal()
@@ -234,8 +224,6 @@ Vault::Owner Vault::owner() const { return m_inside->owner; }
 const envelope::DeviceId& Vault::device() const { return m_inside->device; }
 const crypto::SigningKey& Vault::signingKey() const { return *m_inside->signing; }
 const crypto::BoxKey& Vault::boxKey() const { return *m_inside->box; }
-const crypto::SigningKey& Vault::clinicRoot() const { return *m_inside->root; }
-const crypto::BoxKey& Vault::clinicEpoch() const { return *m_inside->epoch; }
 const clock::Clock& Vault::clock() const { return m_inside->clock; }
 const journal::State& Vault::state() const { return m_inside->journal.state(); }
 std::vector<journal::Operation> Vault::operations() const { return m_inside->journal.operations(); }

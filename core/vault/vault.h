@@ -23,6 +23,26 @@ struct Link {
     std::uint32_t epoch = 1;
     std::string hub;                       ///< base address, "https://host:port"
     bytes::Array<32> hubKeyHash{};         ///< SHA-256 of the hub's public key, zeros without TLS
+    bool ended = false;                    ///< another phone took this one's place
+    std::uint64_t roster = 0;              ///< desk: the newest roster that this phone was sent
+};
+
+/// The way from one desk of a clinic to another. Everything that one knows goes to the other.
+struct Channel {
+    envelope::MailboxId mailbox;
+    crypto::SigningPublicKey peerSigning;
+    crypto::BoxPublicKey peerBox;
+    std::string hub;
+    std::uint64_t roster = 0;  ///< the newest roster that the other was sent
+    bool ended = false;        ///< the other was revoked
+};
+
+/// A roster as sync has verified it (core/pairing/statement.h), with what the vault acts on.
+struct KeptRoster {
+    std::uint64_t number = 0;
+    std::uint32_t epoch = 0;
+    crypto::BoxPublicKey epochKey;
+    bytes::Bytes signedBytes;
 };
 
 /// An envelope of ours that the recipient has not acknowledged yet.
@@ -85,8 +105,13 @@ public:
     const envelope::DeviceId& device() const;
     const crypto::SigningKey& signingKey() const;
     const crypto::BoxKey& boxKey() const;
-    const crypto::SigningKey& clinicRoot() const;  ///< \pre owner() == clinic
-    const crypto::BoxKey& clinicEpoch() const;     ///< \pre owner() == clinic
+    bool holdsRoot() const;                        ///< a clinic's first desk, and those it shared the key with
+    const crypto::SigningKey& clinicRoot() const;  ///< \pre holdsRoot()
+    const crypto::SigningPublicKey& clinicRootKey() const;  ///< \pre owner() == clinic
+    const crypto::BoxKey& clinicEpoch() const;     ///< the newest. \pre owner() == clinic
+    std::uint32_t epochNumber() const;             ///< of clinicEpoch()
+    /// Of an earlier epoch, too: what was sealed to it still opens. Null if it is not known.
+    const crypto::BoxKey* epochKey(std::uint32_t number) const;
     const clock::Clock& clock() const;
 
     const journal::State& state() const;
@@ -142,6 +167,39 @@ public:
     Done noteAhead(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer, std::uint64_t sequence);
     Done noteFork(const envelope::MailboxId& mailbox, const envelope::DeviceId& peer);
     Done noteRolledBack(const envelope::MailboxId& mailbox);
+
+    // --- a clinic with several desks, and phones that are replaced ---
+    /// Keeps a roster if it is newer than the one that is kept; a patient's links seal to its epoch from then on.
+    /// `epochSecret`, at the desk that begins an epoch, is stored in the same transaction.
+    /// \returns whether it is newer; Reason::outOfOrder if another one has the same number.
+    Result<bool> putRoster(const crypto::SigningPublicKey& root, const KeptRoster& roster,
+                           const crypto::BoxKey* epochSecret = nullptr);
+    /// The signed bytes. \returns Reason::notFound before the first.
+    Result<bytes::Bytes> roster(const crypto::SigningPublicKey& root) const;
+    Done noteRosterSent(const envelope::MailboxId& mailbox, std::uint64_t number);
+    Done endLink(const envelope::MailboxId& mailbox);
+    Done putEpoch(std::uint32_t number, const crypto::BoxKey& key);
+    /// Makes this empty desk one of another clinic. `rootSeed` is empty unless the root key is shared with it.
+    /// \returns Reason::invalidState if it has patients or operations of its own.
+    Done joinClinic(const crypto::SigningPublicKey& root, bytes::View rootSeed);
+    Done putChannel(const Channel& channel);
+    std::vector<Channel> channels() const;
+    /// What the other end of a channel was not told yet, at most so many; of each device oldest first.
+    Result<std::vector<journal::Operation>> untold(const envelope::MailboxId& channel, std::size_t atMost) const;
+    /// As storeSealed(), and remembers what the other was told.
+    Done storeTold(const envelope::MailboxId& channel, std::uint64_t sequence, bytes::View envelope,
+                   const std::vector<journal::OperationId>& told);
+    /// How far each phone's chain goes here.
+    struct Head {
+        envelope::MailboxId mailbox;
+        envelope::DeviceId device;
+        Cursor cursor;
+    };
+    Result<std::vector<Head>> peerHeads() const;
+    /// Another desk holds a phone's chain up to here, and we hold what it carried: ours goes on from there.
+    Done adoptHead(const Head& head);
+    /// Sends operations to a mailbox again, whoever wrote them: the history for a phone that is new.
+    Done sendAgain(const std::vector<journal::OperationId>& operations, const envelope::MailboxId& mailbox);
 
     /// As inspect() (core/vault/inspection.h), over this open vault. \returns Reason::damaged with the first fault.
     Done verify();

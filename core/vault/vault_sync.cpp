@@ -5,46 +5,14 @@
 
 namespace ebbline::vault {
 
-namespace {
-
-Done putHead(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device,
-             const Cursor& head)
-{
-    auto statement = database.prepare("INSERT INTO head (mailbox, device, sequence, hash) VALUES (?1, ?2, ?3, ?4)"
-                                      " ON CONFLICT (mailbox, device) DO UPDATE SET sequence = excluded.sequence,"
-                                      " hash = excluded.hash");
-    if (!statement)
-        return fail(statement.error());
-    return statement->bind(mailbox.view())
-        .bind(device.view())
-        .bind(static_cast<std::int64_t>(head.sequence))
-        .bind(bytes::View(head.hash))
-        .run();
-}
-
-/// A head that cannot be read must not pass for one at the beginning: what follows it would fork.
-Result<Cursor> headOf(store::Database& database, const envelope::MailboxId& mailbox, const envelope::DeviceId& device)
-{
-    auto statement = database.prepare("SELECT sequence, hash FROM head WHERE mailbox = ?1 AND device = ?2");
-    if (!statement)
-        return fail(statement.error());
-    const Result<bool> row = statement->bind(mailbox.view()).bind(device.view()).step();
-    if (!row)
-        return fail(row.error());
-    if (!*row)
-        return Cursor{};
-    return Cursor{static_cast<std::uint64_t>(statement->integer(0)), arrayOf<32>(statement->blob(1))};
-}
-
-}  // namespace
-
 Done Vault::putLink(const Link& link)
 {
     auto statement = m_inside->database.prepare(
-        "INSERT INTO link (mailbox, course, peer_signing, peer_box, root, epoch, hub, hub_key)"
-        " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8) ON CONFLICT (mailbox) DO UPDATE SET course = excluded.course,"
+        "INSERT INTO link (mailbox, course, peer_signing, peer_box, root, epoch, hub, hub_key, ended, roster)"
+        " VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10) ON CONFLICT (mailbox) DO UPDATE SET course = excluded.course,"
         " peer_signing = excluded.peer_signing, peer_box = excluded.peer_box, root = excluded.root,"
-        " epoch = excluded.epoch, hub = excluded.hub, hub_key = excluded.hub_key");
+        " epoch = excluded.epoch, hub = excluded.hub, hub_key = excluded.hub_key, ended = excluded.ended,"
+        " roster = excluded.roster");
     if (!statement)
         return fail(statement.error());
     return statement->bind(link.mailbox.view())
@@ -55,6 +23,8 @@ Done Vault::putLink(const Link& link)
         .bind(static_cast<std::int64_t>(link.epoch))
         .bind(std::string_view(link.hub))
         .bind(bytes::View(link.hubKeyHash))
+        .bind(std::int64_t{link.ended ? 1 : 0})
+        .bind(static_cast<std::int64_t>(link.roster))
         .run();
 }
 
@@ -62,7 +32,7 @@ std::vector<Link> Vault::links() const
 {
     std::vector<Link> links;
     auto rows = m_inside->database.prepare(
-        "SELECT mailbox, course, peer_signing, peer_box, root, epoch, hub, hub_key FROM link ORDER BY mailbox");
+        "SELECT mailbox, course, peer_signing, peer_box, root, epoch, hub, hub_key, ended, roster FROM link ORDER BY mailbox");
     const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
         Link link;
         link.mailbox.value = arrayOf<16>(row.blob(0));
@@ -73,6 +43,8 @@ std::vector<Link> Vault::links() const
         link.epoch = static_cast<std::uint32_t>(row.integer(5));
         link.hub = row.text(6);
         link.hubKeyHash = arrayOf<32>(row.blob(7));
+        link.ended = row.integer(8) != 0;
+        link.roster = static_cast<std::uint64_t>(row.integer(9));
         links.push_back(std::move(link));
         return {};
     });
@@ -97,16 +69,24 @@ Result<std::vector<journal::Operation>> Vault::unsealed(const envelope::MailboxI
     return operations;
 }
 
+Done Vault::Inside::putEnvelope(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope)
+{
+    auto insert = database.prepare("INSERT INTO outgoing (mailbox, sequence, envelope) VALUES (?1, ?2, ?3)");
+    if (!insert)
+        return fail(insert.error());
+    if (const Done done = insert->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).bind(envelope).run(); !done)
+        return done;
+    const Cursor head{sequence, envelope::hashOf(envelope)};
+    if (const Done noted = notePassed(mailbox, device, head); !noted)
+        return noted;
+    return putHead(database, mailbox, device, head);
+}
+
 Done Vault::storeSealed(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope,
                         const std::vector<journal::OperationId>& carried)
 {
     Inside& inside = *m_inside;
     return inside.database.transaction([&]() -> Done {
-        auto insert = inside.database.prepare("INSERT INTO outgoing (mailbox, sequence, envelope) VALUES (?1, ?2, ?3)");
-        if (!insert)
-            return fail(insert.error());
-        if (const Done done = insert->bind(mailbox.view()).bind(static_cast<std::int64_t>(sequence)).bind(envelope).run(); !done)
-            return done;
         for (const journal::OperationId& id : carried) {
             auto mark = inside.database.prepare("UPDATE operation SET carried = ?1 WHERE device = ?2 AND number = ?3");
             if (!mark)
@@ -118,10 +98,7 @@ Done Vault::storeSealed(const envelope::MailboxId& mailbox, std::uint64_t sequen
                 !done)
                 return done;
         }
-        const Cursor head{sequence, envelope::hashOf(envelope)};
-        if (const Done noted = inside.notePassed(mailbox, inside.device, head); !noted)
-            return noted;
-        return putHead(inside.database, mailbox, inside.device, head);
+        return inside.putEnvelope(mailbox, sequence, envelope);
     });
 }
 

@@ -124,7 +124,7 @@ QString ClinicEditor::clinicKey() const
     if (!m_workplace.isOpen()) {
         return {};
     }
-    return QString::fromStdString(bytes::toHex(m_workplace.desk().vault().clinicRoot().publicKey().value));
+    return QString::fromStdString(bytes::toHex(m_workplace.desk().vault().clinicRootKey().value));
 }
 
 QString ClinicEditor::contactsText() const

@@ -1,0 +1,171 @@
+#include "core/sync/enrolling.h"
+
+#include "core/bytes/reader.h"
+#include "core/bytes/text.h"
+#include "core/sync/hub_client.h"
+
+namespace ebbline::sync {
+
+struct Enrolling::Inside {
+    Inside(const vault::Vault& own, const clock::Clock& source, pairing::Purpose why, TakeLink take)
+        : vault(own), clock(source), purpose(why), takeLink(std::move(take))
+    {
+    }
+
+    const vault::Vault& vault;
+    const clock::Clock& clock;
+    pairing::Purpose purpose;
+    TakeLink takeLink;
+    Step step = Step::idle;
+    std::optional<Error> problem;
+    std::optional<pairing::TypedCode> typed;
+    std::string hubForTyped;
+    std::optional<pairing::Offer> offer;
+    bytes::Bytes sealed;  ///< made once: a repeated attempt must be the same request
+    std::optional<bytes::Array<16>> nonce;
+    std::string number;
+    bool asking = false;
+
+    void failWith(const Error& error)
+    {
+        problem = error;
+        // Without a network nothing is lost: the next poll tries again.
+        if (error.reason != Reason::unreachable && error.reason != Reason::tooSoon)
+            step = Step::failed;
+    }
+
+    Done keepOffer(pairing::Offer&& read)
+    {
+        if (read.purpose != purpose)
+            return fail(Reason::refused, "pairing code: it is for a device of another kind");
+        offer = std::move(read);
+        step = Step::enrolling;
+        return {};
+    }
+
+    mailbox::Request enrolRequest()
+    {
+        if (sealed.empty())
+            sealed = pairing::sealEnrolRequest({offer->id, vault.signingKey().publicKey(), vault.boxKey().publicKey()},
+                                               offer->secret, vault.signingKey(), offer->clinicEpoch);
+        return {"POST", "/v1/offers/" + bytes::toHex(offer->id) + "/enrol", {},
+                bytes::Writer().raw(pairing::offerProof(offer->secret)).block(sealed).bytes(), {}};
+    }
+
+    void take(const bytes::Bytes& body)
+    {
+        problem.reset();
+        switch (step) {
+        case Step::fetching: return takeBundle(body);
+        case Step::enrolling: step = Step::waitingForClinic; return;
+        default: return takeAnswer(body);
+        }
+    }
+
+    void takeBundle(const bytes::Bytes& body)
+    {
+        bytes::Reader reader(body);
+        const bytes::View bundle = reader.block(512);
+        const auto tag = reader.array<32>();
+        const auto secrets = pairing::secretsOf(*typed);
+        if (!reader.atEnd() || !secrets || !crypto::equal(tag, pairing::bundleTag(*secrets, bundle)))
+            return failWith({Reason::forged, "bundle: it does not belong to this code"});
+        auto read = pairing::fromQrText(std::string(bundle.begin(), bundle.end()), clock.now());
+        if (!read)
+            return failWith(read.error());
+        read->secret = secrets->offerSecret;
+        if (const Done kept = keepOffer(std::move(*read)); !kept)
+            failWith(kept.error());
+    }
+
+    void takeAnswer(const bytes::Bytes& body)
+    {
+        bytes::Reader reader(body);
+        const bytes::View fresh = reader.block(16);
+        const bytes::View link = reader.block(1024);
+        if (!reader.atEnd() || (!fresh.empty() && fresh.size() != 16))
+            return failWith({Reason::malformed, "answer: lengths do not add up"});
+        if (!fresh.empty() && !nonce) {
+            nonce.emplace();
+            std::copy(fresh.begin(), fresh.end(), nonce->begin());
+            number = pairing::confirmationNumber(vault.signingKey().publicKey(), vault.boxKey().publicKey(), *nonce);
+            step = Step::compare;
+        }
+        if (link.empty() || !nonce)
+            return;
+        auto unsealed = crypto::openSealed(vault.boxKey(), link);
+        if (!unsealed)
+            return failWith(unsealed.error());
+        const Done taken = takeLink(*offer, *unsealed);
+        crypto::wipe(*unsealed);
+        if (!taken)
+            return failWith(taken.error());
+        step = Step::linked;
+    }
+};
+
+Enrolling::Enrolling(const vault::Vault& vault, const clock::Clock& clock, pairing::Purpose purpose, TakeLink takeLink)
+    : m_inside(std::make_shared<Inside>(vault, clock, purpose, std::move(takeLink)))
+{
+}
+
+Done Enrolling::start(std::string_view codeText, const std::string& hubForTypedCode)
+{
+    // What an earlier code still asks for comes back to nobody.
+    m_inside = std::make_shared<Inside>(m_inside->vault, m_inside->clock, m_inside->purpose, m_inside->takeLink);
+    if (codeText.starts_with("EBP1:")) {
+        auto offer = pairing::fromQrText(codeText, m_inside->clock.now());
+        return offer ? m_inside->keepOffer(std::move(*offer)) : Done(fail(offer.error()));
+    }
+    auto typed = pairing::typedCodeFromText(codeText);
+    if (!typed)
+        return fail(typed.error());
+    if (hubForTypedCode.empty())
+        return fail(Reason::malformed, "hub: a typed code needs its address");
+    m_inside->typed = *typed;
+    m_inside->hubForTyped = hubForTypedCode;
+    m_inside->step = Step::fetching;
+    return {};
+}
+
+std::string Enrolling::hub() const { return m_inside->offer ? m_inside->offer->hub : m_inside->hubForTyped; }
+bool Enrolling::tls() const { return !m_inside->offer || m_inside->offer->tls; }
+bytes::Array<32> Enrolling::hubKeyHash() const { return m_inside->offer ? m_inside->offer->hubKeyHash : bytes::Array<32>{}; }
+Enrolling::Step Enrolling::step() const { return m_inside->step; }
+std::string Enrolling::confirmationNumber() const { return m_inside->number; }
+const std::optional<Error>& Enrolling::problem() const { return m_inside->problem; }
+
+void Enrolling::poll(Courier& courier, std::function<void()> changed)
+{
+    if (m_inside->asking)
+        return;
+    mailbox::Request request;
+    switch (m_inside->step) {
+    case Step::fetching: request = {"GET", "/v1/bundles/" + bytes::toHex(m_inside->typed->locator), {}, {}, {}}; break;
+    case Step::enrolling: request = m_inside->enrolRequest(); break;
+    case Step::waitingForClinic:
+    case Step::compare: {
+        const auto proof = pairing::offerProof(m_inside->offer->secret);
+        request = {"POST", "/v1/offers/" + bytes::toHex(m_inside->offer->id) + "/answer", {}, {proof.begin(), proof.end()}, {}};
+        break;
+    }
+    default: return;
+    }
+    m_inside->asking = true;
+    const std::weak_ptr<Inside> alive = m_inside;
+    HubClient::plainRequest(courier, request, [alive, changed = std::move(changed)](const auto& response) {
+        const auto inside = alive.lock();
+        if (!inside)
+            return;
+        inside->asking = false;
+        if (!response)
+            inside->failWith(response.error().reason == Reason::refused
+                                 ? Error{Reason::expired, "offer: unknown to the hub, or over"}
+                                 : response.error());
+        else
+            inside->take(response->body);
+        changed();
+    });
+}
+
+}  // namespace ebbline::sync

@@ -1,0 +1,41 @@
+#pragma once
+/// \file
+/// The half of pairing that reads a code: a phone that joins a clinic, a desk that joins its colleagues'. What
+/// the signed link means to it is its own business.
+
+#include "core/pairing/handshake.h"
+#include "core/sync/courier.h"
+#include "core/vault/vault.h"
+
+namespace ebbline::sync {
+
+class Enrolling {
+public:
+    enum class Step : std::uint8_t { idle, fetching, enrolling, waitingForClinic, compare, linked, failed };
+    /// Takes the unsealed link of the offer; an error ends the enrolment.
+    using TakeLink = std::function<Done(const pairing::Offer& offer, bytes::View link)>;
+
+    /// A code of the other purpose is refused. \pre the vault outlives it
+    Enrolling(const vault::Vault& vault, const clock::Clock& clock, pairing::Purpose purpose, TakeLink takeLink);
+
+    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported at once, and
+    /// Reason::refused for a code of the other purpose. A typed code is too short to carry the hub: the caller names it.
+    Done start(std::string_view codeText, const std::string& hubForTypedCode = {});
+
+    std::string hub() const;
+    bool tls() const;
+    bytes::Array<32> hubKeyHash() const;
+
+    /// Asks the hub once; call again every second or two until compare, linked or failed.
+    void poll(Courier& courier, std::function<void()> changed);
+
+    Step step() const;
+    std::string confirmationNumber() const;  ///< six digits from compare on
+    const std::optional<Error>& problem() const;
+
+private:
+    struct Inside;
+    std::shared_ptr<Inside> m_inside;
+};
+
+}  // namespace ebbline::sync

@@ -1,0 +1,151 @@
+#include "core/sync/outbox.h"
+
+#include "core/bytes/text.h"
+#include "core/pairing/statement.h"
+#include "core/sync/link_sync.h"
+#include "core/sync/messages.h"
+
+namespace ebbline::sync {
+
+namespace {
+
+std::string headsName(const envelope::MailboxId& mailbox)
+{
+    return "heads-told/" + bytes::toHex(mailbox.view());
+}
+
+}  // namespace
+
+std::string statementName(const envelope::MailboxId& mailbox)
+{
+    return "statement/" + bytes::toHex(mailbox.view());
+}
+
+Done Outbox::seal(envelope::Kind kind, bytes::View contents, const std::vector<journal::OperationId>& carried)
+{
+    const Result<vault::Cursor> head = m_vault.ownHead(m_post.mailbox);
+    if (!head)
+        return fail(head.error());
+    const envelope::Header header{kind, m_post.mailbox, m_vault.device(), head->sequence + 1, head->hash, m_post.epoch};
+    auto sealed = envelope::seal(header, m_vault.signingKey(), {m_post.sealTo}, contents);
+    if (!sealed)
+        return fail(sealed.error());
+    return m_post.channel ? m_vault.storeTold(m_post.mailbox, header.sequence, *sealed, carried)
+                          : m_vault.storeSealed(m_post.mailbox, header.sequence, *sealed, carried);
+}
+
+Done Outbox::sealOperations(std::vector<journal::Operation> waiting)
+{
+    for (std::size_t from = 0; from < waiting.size();) {
+        std::vector<journal::Operation> batch;
+        std::vector<journal::OperationId> carried;
+        std::size_t size = 0;
+        for (; from < waiting.size() && batch.size() < mostInBatch; ++from) {
+            journal::Operation& operation = waiting[from];
+            if (!batch.empty() && size + operation.body.size() >= maximumBatch)
+                break;
+            size += operation.body.size() + 100;
+            carried.push_back(operation.id);
+            batch.push_back(std::move(operation));
+        }
+        if (const Done sealed = seal(envelope::Kind::operations, packOperations(batch), carried); !sealed)
+            return sealed;
+    }
+    return {};
+}
+
+/// One that somebody made for this mailbox (desk::Desk leaves it), signed already.
+Done Outbox::sealLeft()
+{
+    const auto left = m_vault.kept(statementName(m_post.mailbox));
+    if (!left)
+        return left.error().reason == Reason::notFound ? Done{} : Done(fail(left.error()));
+    if (const Done sealed = seal(envelope::Kind::statement, packSigned(*left)); !sealed)
+        return sealed;
+    return m_vault.keep(statementName(m_post.mailbox), {});
+}
+
+Done Outbox::sealWaiting()
+{
+    if (const Done sealed = sealLeft(); !sealed)
+        return sealed;
+    if (const Done sealed = sealRoster(); !sealed)
+        return sealed;
+    if (!m_post.channel) {
+        auto waiting = m_vault.unsealed(m_post.mailbox);
+        return waiting ? sealOperations(std::move(*waiting)) : Done(fail(waiting.error()));
+    }
+    for (;;) {
+        auto waiting = m_vault.untold(m_post.mailbox, mostInBatch);
+        if (!waiting)
+            return fail(waiting.error());
+        if (waiting->empty())
+            return sealHeads();
+        if (const Done sealed = sealOperations(std::move(*waiting)); !sealed)
+            return sealed;
+    }
+}
+
+bool Outbox::hasWaiting() const
+{
+    bytes::Bytes ignored;
+    const auto waiting = m_post.channel ? m_vault.untold(m_post.mailbox, 1) : m_vault.unsealed(m_post.mailbox);
+    return !waiting || !waiting->empty() || unsentRoster(ignored) || m_vault.kept(statementName(m_post.mailbox));
+}
+
+Done Outbox::sealHeld(envelope::Kind kind, const envelope::DeviceId& of)
+{
+    const Result<vault::Cursor> held = m_vault.peerHead(m_post.mailbox, of);
+    if (!held)
+        return fail(held.error());
+    return seal(kind, pack(Acknowledgement{of, *held, m_vault.clock().now()}));
+}
+
+std::optional<std::uint64_t> Outbox::unsentRoster(bytes::Bytes& signedBytes) const
+{
+    if (m_vault.owner() != vault::Vault::Owner::clinic || !m_vault.holdsRoot() || m_post.ended)
+        return std::nullopt;
+    auto kept = m_vault.roster(m_post.root);
+    if (!kept)
+        return std::nullopt;
+    const auto statement = pairing::openStatement(*kept, m_post.root);
+    const auto* roster = statement ? std::get_if<pairing::Roster>(&*statement) : nullptr;
+    if (!roster || roster->number <= m_post.rosterSent)
+        return std::nullopt;
+    signedBytes = std::move(*kept);
+    return roster->number;
+}
+
+/// Whoever holds the root tells everybody what the clinic is now; another desk gets the epoch's secret with it.
+Done Outbox::sealRoster()
+{
+    bytes::Bytes signedBytes;
+    const auto number = unsentRoster(signedBytes);
+    if (!number)
+        return {};
+    if (m_post.channel)
+        if (const Done sealed = seal(envelope::Kind::statement, pack(EpochSecret{m_vault.epochNumber(), m_vault.clinicEpoch().clone()})); !sealed)
+            return sealed;
+    if (const Done sealed = seal(envelope::Kind::statement, packSigned(signedBytes)); !sealed)
+        return sealed;
+    return m_vault.noteRosterSent(m_post.mailbox, *number);
+}
+
+/// After the operations that they stand for: how far each phone's chain goes here.
+Done Outbox::sealHeads()
+{
+    const auto heads = m_vault.peerHeads();
+    if (!heads)
+        return fail(heads.error());
+    if (heads->empty())
+        return {};
+    const bytes::Bytes message = pack(*heads);
+    const bytes::Array<32> now = crypto::hash256(message);
+    if (const auto told = m_vault.kept(headsName(m_post.mailbox)); told && std::ranges::equal(*told, now))
+        return {};
+    if (const Done sealed = seal(envelope::Kind::statement, message); !sealed)
+        return sealed;
+    return m_vault.keep(headsName(m_post.mailbox), now);
+}
+
+}  // namespace ebbline::sync

@@ -1,0 +1,33 @@
+#pragma once
+/// \file
+/// What goes into one mailbox: operations, acknowledgements, statements, each sealed and stored before anything
+/// is sent; inside of core/sync only.
+
+#include "core/sync/post.h"
+
+namespace ebbline::sync {
+
+class Outbox {
+public:
+    Outbox(vault::Vault& vault, const Post& post) : m_vault(vault), m_post(post) {}
+
+    /// Everything that waits; for another desk, everything that it does not know yet.
+    Done sealWaiting();
+    /// What we hold of a device, as an acknowledgement or as a sign of life.
+    Done sealHeld(envelope::Kind kind, const envelope::DeviceId& of);
+    /// Whether sealWaiting() would seal anything. Errors of the disk count as yes: the run will meet them.
+    bool hasWaiting() const;
+
+private:
+    Done sealOperations(std::vector<journal::Operation> waiting);
+    Done sealLeft();
+    Done sealRoster();
+    Done sealHeads();
+    Done seal(envelope::Kind kind, bytes::View contents, const std::vector<journal::OperationId>& carried = {});
+    std::optional<std::uint64_t> unsentRoster(bytes::Bytes& signedBytes) const;
+
+    vault::Vault& m_vault;
+    const Post& m_post;
+};
+
+}  // namespace ebbline::sync

@@ -1,0 +1,60 @@
+#include "core/sync/post.h"
+
+#include "core/pairing/statement.h"
+
+#include <algorithm>
+
+namespace ebbline::sync {
+
+namespace {
+
+std::optional<pairing::Roster> rosterOf(const vault::Vault& vault, const crypto::SigningPublicKey& root)
+{
+    const auto signedBytes = vault.roster(root);
+    if (!signedBytes)
+        return std::nullopt;
+    auto statement = pairing::openStatement(*signedBytes, root);
+    auto* roster = statement ? std::get_if<pairing::Roster>(&*statement) : nullptr;
+    return roster ? std::optional(std::move(*roster)) : std::nullopt;
+}
+
+}  // namespace
+
+const crypto::SigningPublicKey* Post::peer(const envelope::DeviceId& device) const
+{
+    const auto found = std::ranges::find(peers, device, envelope::deviceIdOf);
+    return found == peers.end() ? nullptr : &*found;
+}
+
+std::vector<Post> postsOf(const vault::Vault& vault)
+{
+    const bool clinic = vault.owner() == vault::Vault::Owner::clinic;
+    std::vector<Post> posts;
+    for (const vault::Link& link : vault.links()) {
+        Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, link.roster, link.hub, false, link.ended};
+        const auto roster = rosterOf(vault, link.clinicRoot);
+        if (clinic || !roster) {
+            post.peers.push_back(link.peerSigning);
+        } else {
+            for (const pairing::Roster::Desk& desk : roster->desks)
+                post.peers.push_back(desk.signing);
+        }
+        if (clinic && roster) {
+            for (const pairing::Roster::Desk& desk : roster->desks)
+                post.colleagues.insert(envelope::deviceIdOf(desk.signing));
+            post.colleagues.insert(roster->revoked.begin(), roster->revoked.end());
+            post.colleagues.erase(vault.device());
+        }
+        posts.push_back(std::move(post));
+    }
+    for (const vault::Channel& channel : vault.channels()) {
+        const auto roster = rosterOf(vault, vault.clinicRootKey());
+        if (channel.ended || (roster && roster->isRevoked(envelope::deviceIdOf(channel.peerSigning))))
+            continue;
+        posts.push_back({channel.mailbox, {}, vault.clinicRootKey(), channel.peerBox, 0, {channel.peerSigning}, {}, channel.roster,
+                         channel.hub, true, false});
+    }
+    return posts;
+}
+
+}  // namespace ebbline::sync

@@ -1,0 +1,30 @@
+#pragma once
+/// \file
+/// A mailbox as sync sees it, whether a phone's or between two desks; inside of core/sync only.
+
+#include "core/vault/vault.h"
+
+#include <set>
+
+namespace ebbline::sync {
+
+struct Post {
+    envelope::MailboxId mailbox;
+    recovery::CourseId course;
+    crypto::SigningPublicKey root;       ///< whose statements count here
+    crypto::BoxPublicKey sealTo;
+    std::uint32_t epoch = 1;
+    std::vector<crypto::SigningPublicKey> peers;  ///< who may write to us here
+    std::set<envelope::DeviceId> colleagues;      ///< other desks: what they write here is for the phone
+    std::uint64_t rosterSent = 0;
+    std::string hub;
+    bool channel = false;                ///< between desks
+    bool ended = false;                  ///< a phone that was replaced: its entries count no more
+
+    const crypto::SigningPublicKey* peer(const envelope::DeviceId& device) const;
+};
+
+/// Every mailbox of the vault that is still in use, phones before desks.
+std::vector<Post> postsOf(const vault::Vault& vault);
+
+}  // namespace ebbline::sync

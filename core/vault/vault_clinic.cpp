@@ -1,0 +1,280 @@
+// A clinic with several desks: its keys, its rosters, what one desk tells another, phones that are replaced.
+
+#include "core/vault/inside.h"
+#include "core/vault/rows.h"
+
+namespace ebbline::vault {
+
+Done Vault::Inside::loadClinicKeys()
+{
+    const Error missing{Reason::damaged, "vault: the clinic's keys are missing"};
+    auto rootSeed = fact("root");
+    const auto rootPublic = fact("root-public");
+    auto first = fact("epoch");
+    if ((!rootSeed && !rootPublic) || !first || first->size() != 32 || (rootSeed && rootSeed->size() != 32)
+        || (rootPublic && rootPublic->size() != 32))
+        return std::unexpected(missing);
+    root.reset();
+    if (rootSeed) {
+        root = crypto::SigningKey::fromSeed(*rootSeed);
+        rootKey = root->publicKey();
+        crypto::wipe(*rootSeed);
+    }
+    if (rootPublic)
+        rootKey = crypto::SigningPublicKey{arrayOf<32>(*rootPublic)};
+    if (root && root->publicKey() != *rootKey)
+        return std::unexpected(missing);
+    epochs.clear();
+    epochs.emplace(1, crypto::BoxKey::fromSecret(*first));
+    crypto::wipe(*first);
+    auto rows = database.prepare("SELECT number, secret FROM epoch ORDER BY number");
+    return forEachRow(rows, [&](store::Statement& row) -> Done {
+        bytes::Bytes secret = row.blob(1);
+        if (secret.size() != 32)
+            return std::unexpected(missing);
+        epochs.insert_or_assign(static_cast<std::uint32_t>(row.integer(0)), crypto::BoxKey::fromSecret(secret));
+        crypto::wipe(secret);
+        return {};
+    });
+}
+
+bool Vault::holdsRoot() const { return m_inside->root.has_value(); }
+const crypto::SigningKey& Vault::clinicRoot() const { return *m_inside->root; }
+const crypto::SigningPublicKey& Vault::clinicRootKey() const { return *m_inside->rootKey; }
+const crypto::BoxKey& Vault::clinicEpoch() const { return m_inside->epochs.rbegin()->second; }
+std::uint32_t Vault::epochNumber() const { return m_inside->epochs.empty() ? 0 : m_inside->epochs.rbegin()->first; }
+
+const crypto::BoxKey* Vault::epochKey(std::uint32_t number) const
+{
+    const auto found = m_inside->epochs.find(number);
+    return found == m_inside->epochs.end() ? nullptr : &found->second;
+}
+
+Done Vault::Inside::storeEpoch(std::uint32_t number, const crypto::BoxKey& key)
+{
+    auto put = database.prepare("INSERT INTO epoch (number, secret) VALUES (?1, ?2)"
+                                          " ON CONFLICT (number) DO UPDATE SET secret = excluded.secret");
+    if (!put)
+        return fail(put.error());
+    return put->bind(std::int64_t{number}).bind(key.secret()).run();
+}
+
+Done Vault::putEpoch(std::uint32_t number, const crypto::BoxKey& key)
+{
+    if (const Done stored = m_inside->storeEpoch(number, key); !stored)
+        return stored;
+    m_inside->epochs.insert_or_assign(number, key.clone());
+    return {};
+}
+
+Done Vault::joinClinic(const crypto::SigningPublicKey& root, bytes::View rootSeed)
+{
+    Inside& inside = *m_inside;
+    if (inside.owner != Owner::clinic || !inside.journal.operations().empty() || !links().empty())
+        return fail(Reason::invalidState, "desk: it has patients of its own");
+    const Done stored = inside.database.transaction([&]() -> Done {
+        auto forget = inside.database.prepare("DELETE FROM fact WHERE name = 'root'");
+        if (!forget)
+            return fail(forget.error());
+        if (const Done done = forget->run(); !done)
+            return done;
+        if (!rootSeed.empty())
+            if (const Done done = inside.putFact("root", rootSeed); !done)
+                return done;
+        return inside.putFact("root-public", root.value);
+    });
+    return stored ? inside.loadClinicKeys() : stored;
+}
+
+Result<bool> Vault::putRoster(const crypto::SigningPublicKey& root, const KeptRoster& roster, const crypto::BoxKey* epochSecret)
+{
+    Inside& inside = *m_inside;
+    bool newer = false;
+    const Done stored = inside.database.transaction([&]() -> Done {
+        auto known = inside.database.prepare("SELECT number, signed FROM roster WHERE root = ?1");
+        if (!known)
+            return fail(known.error());
+        const Result<bool> row = known->bind(bytes::View(root.value)).step();
+        if (!row)
+            return fail(row.error());
+        const auto number = static_cast<std::int64_t>(roster.number);
+        if (*row && known->integer(0) == number && known->blob(1) != roster.signedBytes)
+            return fail(Reason::outOfOrder, "roster: another one has the same number");
+        if (*row && known->integer(0) >= number)
+            return {};
+        newer = true;
+        auto put = inside.database.prepare("INSERT INTO roster (root, number, signed) VALUES (?1, ?2, ?3) ON CONFLICT (root)"
+                                           " DO UPDATE SET number = excluded.number, signed = excluded.signed");
+        if (!put)
+            return fail(put.error());
+        if (const Done done = put->bind(bytes::View(root.value)).bind(number).bind(bytes::View(roster.signedBytes)).run(); !done)
+            return done;
+        if (inside.owner == Owner::clinic)
+            return epochSecret ? inside.storeEpoch(roster.epoch, *epochSecret) : Done{};
+        auto seal = inside.database.prepare("UPDATE link SET epoch = ?1, peer_box = ?2 WHERE root = ?3 AND epoch < ?1");
+        if (!seal)
+            return fail(seal.error());
+        return seal->bind(std::int64_t{roster.epoch}).bind(bytes::View(roster.epochKey.value)).bind(bytes::View(root.value)).run();
+    });
+    if (!stored)
+        return fail(stored.error());
+    if (newer && epochSecret)
+        inside.epochs.insert_or_assign(roster.epoch, epochSecret->clone());
+    return newer;
+}
+
+Result<bytes::Bytes> Vault::roster(const crypto::SigningPublicKey& root) const
+{
+    auto statement = m_inside->database.prepare("SELECT signed FROM roster WHERE root = ?1");
+    if (!statement)
+        return fail(statement.error());
+    const Result<bool> row = statement->bind(bytes::View(root.value)).step();
+    if (!row)
+        return fail(row.error());
+    if (!*row)
+        return fail(Reason::notFound, "roster: none has come");
+    return statement->blob(0);
+}
+
+Done Vault::noteRosterSent(const envelope::MailboxId& mailbox, std::uint64_t number)
+{
+    for (const char* sql : {"UPDATE link SET roster = ?1 WHERE mailbox = ?2", "UPDATE channel SET roster = ?1 WHERE mailbox = ?2"}) {
+        auto note = m_inside->database.prepare(sql);
+        if (!note)
+            return fail(note.error());
+        if (const Done done = note->bind(static_cast<std::int64_t>(number)).bind(mailbox.view()).run(); !done)
+            return done;
+    }
+    return {};
+}
+
+Done Vault::endLink(const envelope::MailboxId& mailbox)
+{
+    auto end = m_inside->database.prepare("UPDATE link SET ended = 1 WHERE mailbox = ?1");
+    if (!end)
+        return fail(end.error());
+    return end->bind(mailbox.view()).run();
+}
+
+Done Vault::putChannel(const Channel& channel)
+{
+    auto put = m_inside->database.prepare(
+        "INSERT INTO channel (mailbox, signing, box, hub, roster, ended) VALUES (?1, ?2, ?3, ?4, ?5, ?6) ON CONFLICT (mailbox)"
+        " DO UPDATE SET signing = excluded.signing, box = excluded.box, hub = excluded.hub, roster = excluded.roster,"
+        " ended = excluded.ended");
+    if (!put)
+        return fail(put.error());
+    return put->bind(channel.mailbox.view())
+        .bind(bytes::View(channel.peerSigning.value))
+        .bind(bytes::View(channel.peerBox.value))
+        .bind(std::string_view(channel.hub))
+        .bind(static_cast<std::int64_t>(channel.roster))
+        .bind(std::int64_t{channel.ended ? 1 : 0})
+        .run();
+}
+
+std::vector<Channel> Vault::channels() const
+{
+    std::vector<Channel> channels;
+    auto rows = m_inside->database.prepare("SELECT mailbox, signing, box, hub, roster, ended FROM channel ORDER BY mailbox");
+    const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
+        channels.push_back({envelope::MailboxId{arrayOf<16>(row.blob(0))}, {arrayOf<32>(row.blob(1))}, {arrayOf<32>(row.blob(2))},
+                            row.text(3), static_cast<std::uint64_t>(row.integer(4)), row.integer(5) != 0});
+        return {};
+    });
+    return read ? channels : std::vector<Channel>{};
+}
+
+Result<std::vector<journal::Operation>> Vault::untold(const envelope::MailboxId& channel, std::size_t atMost) const
+{
+    // The other wrote its own operations itself.
+    std::vector<journal::Operation> operations;
+    auto rows = m_inside->database.prepare(
+        "SELECT o.bytes FROM operation o LEFT JOIN channel_told t ON t.mailbox = ?1 AND t.device = o.device"
+        " WHERE o.number > ifnull(t.number, 0) AND o.device <> ?2 ORDER BY o.device, o.number LIMIT ?3");
+    envelope::DeviceId other;
+    for (const Channel& each : channels())
+        if (each.mailbox == channel)
+            other = envelope::deviceIdOf(each.peerSigning);
+    if (rows)
+        rows->bind(channel.view()).bind(other.view()).bind(static_cast<std::int64_t>(atMost));
+    const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
+        auto operation = journal::decode(row.blob(0));
+        if (!operation)
+            return fail(Reason::damaged, "vault: an operation cannot be read");
+        operations.push_back(std::move(*operation));
+        return {};
+    });
+    if (!read)
+        return fail(read.error());
+    return operations;
+}
+
+Done Vault::storeTold(const envelope::MailboxId& channel, std::uint64_t sequence, bytes::View envelope,
+                      const std::vector<journal::OperationId>& told)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        for (const journal::OperationId& id : told) {
+            auto note = inside.database.prepare("INSERT INTO channel_told (mailbox, device, number) VALUES (?1, ?2, ?3)"
+                                                " ON CONFLICT (mailbox, device) DO UPDATE SET number = excluded.number");
+            if (!note)
+                return fail(note.error());
+            if (const Done done =
+                    note->bind(channel.view()).bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).run();
+                !done)
+                return done;
+        }
+        return inside.putEnvelope(channel, sequence, envelope);
+    });
+}
+
+Result<std::vector<Vault::Head>> Vault::peerHeads() const
+{
+    std::vector<Head> heads;
+    auto rows = m_inside->database.prepare("SELECT h.mailbox, h.device, h.sequence, h.hash FROM head h JOIN link l"
+                                           " ON l.mailbox = h.mailbox WHERE h.device <> ?1 ORDER BY h.mailbox, h.device");
+    if (rows)
+        rows->bind(m_inside->device.view());
+    const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
+        heads.push_back({envelope::MailboxId{arrayOf<16>(row.blob(0))}, envelope::DeviceId{arrayOf<16>(row.blob(1))},
+                         {static_cast<std::uint64_t>(row.integer(2)), arrayOf<32>(row.blob(3))}});
+        return {};
+    });
+    if (!read)
+        return fail(read.error());
+    return heads;
+}
+
+Done Vault::adoptHead(const Head& head)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        const Result<Cursor> known = headOf(inside.database, head.mailbox, head.device);
+        if (!known)
+            return fail(known.error());
+        if (head.device == inside.device || known->sequence >= head.cursor.sequence)
+            return {};
+        if (const Done noted = inside.notePassed(head.mailbox, head.device, head.cursor); !noted)
+            return noted;
+        return putHead(inside.database, head.mailbox, head.device, head.cursor);
+    });
+}
+
+Done Vault::sendAgain(const std::vector<journal::OperationId>& operations, const envelope::MailboxId& mailbox)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        for (const journal::OperationId& id : operations) {
+            auto mark = inside.database.prepare("UPDATE operation SET mailbox = ?1, carried = 0 WHERE device = ?2 AND number = ?3");
+            if (!mark)
+                return fail(mark.error());
+            if (const Done done = mark->bind(mailbox.view()).bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).run();
+                !done)
+                return done;
+        }
+        return {};
+    });
+}
+
+}  // namespace ebbline::vault

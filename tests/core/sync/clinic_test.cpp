@@ -1,0 +1,279 @@
+// A clinic with two desks, fresh epochs, a lost desk, and a phone that takes another's place.
+
+#include "tests/core/desk/clinic_world.h"
+
+using namespace ebbline;
+using namespace std::chrono_literals;
+using desk::Applying;
+using desk::Inviting;
+using patient::EntryState;
+
+namespace {
+
+sync::Report syncOf(desk::Desk& desk, sync::Courier& courier)
+{
+    sync::Report report;
+    desk.syncNow(courier, [&](const sync::Report& done) { report = done; });
+    return report;
+}
+
+struct TwoDesks {
+    test::ClinicWorld world;
+    recovery::CourseId course = world.treat();
+    patient::Diary& phone = world.join(course);
+    desk::Desk second = *desk::Desk::create(world.folder.path() / "second", test::passphrase, test::cheap, world.clock, world.zone);
+    Inviting::NewDesk kind = Inviting::NewDesk::plain;
+
+    void enlist()
+    {
+        second.setPerson("Dr. Jonas Feld");
+        Inviting inviting(world.desk, world.clock, kind);
+        inviting.start(world.courier, [] {});
+        REQUIRE(inviting.step() == Inviting::Step::shown);
+        Applying applying(second, world.clock);
+        REQUIRE(applying.start(inviting.typedCode(), "hub.example"));
+        for (int i = 0; i < 4; ++i) {
+            applying.poll(world.courier, [] {});
+            inviting.poll(world.courier, [] {});
+        }
+        REQUIRE(applying.step() == Applying::Step::compare);
+        CHECK(applying.confirmationNumber() == inviting.confirmationNumber());
+        inviting.confirm(world.courier, [] {});
+        applying.poll(world.courier, [] {});
+        REQUIRE(applying.step() == Applying::Step::linked);
+        CHECK(inviting.step() == Inviting::Step::linked);
+    }
+    void everybody(int rounds = 3)
+    {
+        for (int i = 0; i < rounds; ++i) {
+            world.syncPhone(phone);
+            world.syncDesk();
+            syncOf(second, world.courier);
+        }
+        world.syncPhone(phone);
+    }
+    std::string whole(desk::Desk& desk) { return journal::dump(desk.vault().state()); }
+    void record() { REQUIRE(phone.record(world.entryOf(phone, 3, 2))); }
+};
+
+}  // namespace
+
+TEST_CASE("a second desk learns everything, and both show the same bytes", "[sync][clinic]")
+{
+    TwoDesks clinic;
+    clinic.record();
+    clinic.everybody(1);
+    clinic.world.service.tidy(clinic.world.clock.now() + 24h * 9);  // the hub forgot what the first desk has
+    clinic.enlist();
+    CHECK(clinic.world.desk.desks().size() == 2);
+    CHECK(clinic.second.vault().clinicRootKey() == clinic.world.desk.vault().clinicRootKey());
+    CHECK_FALSE(clinic.second.isOwner());
+
+    clinic.everybody();
+    REQUIRE(clinic.second.courses().size() == 1);
+    CHECK(clinic.second.courses().front().patientName == "Ines Varga");
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+
+    // Each can act, and what one does the other and the phone see.
+    clinic.record();
+    clinic.everybody();
+    REQUIRE(clinic.second.openEntries(clinic.course));
+    REQUIRE(clinic.second.writeMessage(clinic.course, "We have seen it."));
+    clinic.everybody();
+    CHECK(clinic.phone.history().front().state.place == EntryState::Place::opened);
+    CHECK(clinic.phone.history().front().state.openedBy == "Dr. Jonas Feld");
+    CHECK(clinic.phone.messages().size() == 1);
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+    CHECK(clinic.world.desk.vault().verify());
+    CHECK(clinic.second.vault().verify());
+    const auto standing = clinic.second.vault().standing(clinic.phone.link()->mailbox);
+    CHECK_FALSE((standing->gap || standing->fork || standing->rolledBack));
+}
+
+TEST_CASE("the second desk alone acknowledges, and that counts as delivered", "[sync][clinic]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    clinic.record();
+    clinic.world.syncPhone(clinic.phone);
+    CHECK(syncOf(clinic.second, clinic.world.courier).operationsReceived == 1);
+    clinic.world.syncPhone(clinic.phone);
+    CHECK(clinic.phone.history().front().state.place == EntryState::Place::withClinic);
+}
+
+TEST_CASE("a desk without the root key may not sign for the clinic, an owner's may", "[sync][clinic]")
+{
+    TwoDesks clinic;
+    clinic.kind = GENERATE(Inviting::NewDesk::plain, Inviting::NewDesk::owner);
+    const bool owner = clinic.kind == Inviting::NewDesk::owner;
+    clinic.enlist();
+    clinic.everybody();
+    CHECK(clinic.second.isOwner() == owner);
+    CHECK(clinic.second.beginEpoch().has_value() == owner);
+    CHECK(clinic.second.signProtocol(triggers::defaultProtocol()).has_value() == owner);
+    Inviting inviting(clinic.second, clinic.world.clock, clinic.course, triggers::defaultProtocol(), clinic.world.inDays(21));
+    inviting.start(clinic.world.courier, [] {});
+    CHECK((inviting.step() == Inviting::Step::shown) == owner);
+}
+
+TEST_CASE("a fresh epoch reaches phone and desk, and both desks read what is sealed to it", "[sync][clinic]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    clinic.record();  // sealed to the first epoch, still on its way
+    clinic.world.syncPhone(clinic.phone);
+    REQUIRE(clinic.world.desk.beginEpoch());
+    clinic.everybody();
+    CHECK(clinic.phone.link()->epoch == 2);
+    CHECK(clinic.second.vault().epochNumber() == 2);
+    CHECK(clinic.phone.history().front().state.place == EntryState::Place::withClinic);
+    clinic.record();
+    clinic.everybody();
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+    CHECK(clinic.second.course(clinic.course)->state->entries.size() == 2);
+
+    // An older roster changes nothing; another one of the same number is a fork.
+    auto& vault = clinic.phone.vault();
+    const auto root = clinic.phone.link()->clinicRoot;
+    const auto newest = *vault.roster(root);
+    const auto other = crypto::BoxKey::generate().publicKey();
+    CHECK(vault.putRoster(root, {1, 1, other, {1, 2, 3}}) == false);
+    CHECK(vault.putRoster(root, {2, 2, other, {1, 2, 3}}).error().reason == Reason::outOfOrder);
+    CHECK(*vault.roster(root) == newest);
+    CHECK(clinic.phone.link()->epoch == 2);
+}
+
+TEST_CASE("a lost desk is cut off: it reads nothing new, and nobody takes anything from it", "[sync][clinic]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    const auto lost = clinic.second.vault().device();
+    REQUIRE(clinic.world.desk.revokeDesk(lost));
+    CHECK(clinic.world.desk.revokeDesk(lost).error().reason == Reason::notFound);
+    CHECK(clinic.world.desk.revokeDesk(clinic.world.desk.vault().device()).error().reason == Reason::refused);
+    CHECK(clinic.world.desk.desks().size() == 1);
+    clinic.world.syncDesk();
+    clinic.world.syncPhone(clinic.phone);
+    CHECK(clinic.phone.link()->epoch == 2);
+
+    // The hub's operator was not told yet: the lost desk still gets ciphertext, and still writes.
+    clinic.record();
+    clinic.world.syncPhone(clinic.phone);
+    const auto report = syncOf(clinic.second, clinic.world.courier);
+    CHECK(report.operationsReceived == 0);
+    CHECK(clinic.second.course(clinic.course)->state->entries.empty());
+    REQUIRE(clinic.second.writeMessage(clinic.course, "from whoever found it"));
+    syncOf(clinic.second, clinic.world.courier);
+    CHECK(clinic.world.syncPhone(clinic.phone).quarantined > 0);
+    CHECK(clinic.phone.messages().empty());
+    CHECK(clinic.world.syncDesk().problem == std::nullopt);
+    CHECK(clinic.world.desk.course(clinic.course)->state->messages.empty());
+    clinic.world.syncPhone(clinic.phone);
+    CHECK(clinic.phone.history().front().state.place == EntryState::Place::withClinic);
+
+    // Told, it ends the credential at once.
+    REQUIRE(clinic.world.store->revokeDevice(lost));
+    CHECK(syncOf(clinic.second, clinic.world.courier).problem->reason == Reason::refused);
+}
+
+TEST_CASE("a new phone takes the old one's place with the whole history", "[sync][clinic]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& old = world.join(course);
+    for (int i = 0; i < 3; ++i)
+        REQUIRE(old.record(world.entryOf(old, i, i)));
+    REQUIRE(world.desk.writeMessage(course, "How is it?"));
+    world.syncPhone(old);
+    world.syncDesk();
+    REQUIRE(world.desk.openEntries(course));
+    world.syncDesk();
+    world.syncPhone(old);
+    REQUIRE(old.record(world.entryOf(old, 9, 9)));  // never sent in time
+
+    patient::Diary& fresh = world.join(course);
+    CHECK(fresh.history().size() == 3);
+    for (const auto& view : fresh.history())
+        CHECK(view.state.place == EntryState::Place::opened);
+    CHECK(fresh.messages().size() == 1);
+    CHECK(fresh.vault().verify());
+
+    // The old one learns it, and what it still sends is kept aside, not taken.
+    CHECK_FALSE(old.replaced());
+    world.syncPhone(old);
+    CHECK(old.replaced());
+    CHECK(world.syncDesk().operationsReceived == 0);
+    CHECK(world.desk.course(course)->state->entries.size() == 3);
+    CHECK(world.desk.vault().quarantined(old.link()->mailbox) == 1);
+    CHECK_FALSE(fresh.replaced());
+
+    // Life goes on with the new one.
+    REQUIRE(fresh.record(world.entryOf(fresh, 2, 2)));
+    world.syncPhone(fresh);
+    world.syncDesk();
+    world.syncPhone(fresh);
+    CHECK(fresh.history().front().state.place == EntryState::Place::withClinic);
+    CHECK(world.desk.course(course)->state->entries.size() == 4);
+    CHECK(world.desk.vault().verify());
+}
+
+TEST_CASE("codes are for one kind of device only", "[sync][clinic][pairing]")
+{
+    TwoDesks clinic;
+    Inviting forDesk(clinic.world.desk, clinic.world.clock, Inviting::NewDesk::plain);
+    forDesk.start(clinic.world.courier, [] {});
+    Inviting forPhone(clinic.world.desk, clinic.world.clock, clinic.course, triggers::defaultProtocol(), clinic.world.inDays(21));
+    forPhone.start(clinic.world.courier, [] {});
+    patient::Diary& other = clinic.world.newPhone();
+    patient::Joining joining(other, clinic.world.clock);
+    Applying applying(clinic.second, clinic.world.clock);
+
+    CHECK(joining.start(forDesk.qrText()).error().reason == Reason::refused);
+    CHECK(applying.start(forPhone.qrText()).error().reason == Reason::refused);
+    REQUIRE(joining.start(forDesk.typedCode(), "hub.example"));
+    joining.poll(clinic.world.courier, [] {});
+    CHECK(joining.step() == patient::Joining::Step::failed);
+    CHECK(joining.problem()->reason == Reason::refused);
+
+    // Photographed, expired, mistyped: as for a phone.
+    Applying stolen(clinic.second, clinic.world.clock);
+    std::string mistyped = forDesk.typedCode();
+    mistyped[3] = mistyped[3] == 'A' ? 'B' : 'A';
+    CHECK(stolen.start(mistyped, "hub.example").error().reason == Reason::malformed);
+    REQUIRE(stolen.start(forDesk.qrText()));
+    desk::Desk third = *desk::Desk::create(clinic.world.folder.path() / "third", test::passphrase, test::cheap, clinic.world.clock,
+                                           clinic.world.zone);
+    Applying own(third, clinic.world.clock);
+    REQUIRE(own.start(forDesk.qrText()));
+    stolen.poll(clinic.world.courier, [] {});
+    own.poll(clinic.world.courier, [] {});
+    forDesk.poll(clinic.world.courier, [] {});
+    CHECK(own.problem()->reason == Reason::alreadyExists);
+    CHECK(forDesk.step() == Inviting::Step::usedTwice);
+    forDesk.confirm(clinic.world.courier, [] {});
+    CHECK(clinic.world.desk.desks().size() == 1);
+    clinic.world.clock.advance(11min);
+    CHECK(Applying(third, clinic.world.clock).start(forDesk.qrText()).error().reason == Reason::expired);
+}
+
+TEST_CASE("a desk with patients of its own joins no other clinic", "[sync][clinic]")
+{
+    TwoDesks clinic;
+    REQUIRE(clinic.second.registerPatient("Rosa Quint", "+00 555 0102", "en"));
+    Inviting inviting(clinic.world.desk, clinic.world.clock, Inviting::NewDesk::plain);
+    inviting.start(clinic.world.courier, [] {});
+    Applying applying(clinic.second, clinic.world.clock);
+    REQUIRE(applying.start(inviting.qrText()));
+    for (int i = 0; i < 4; ++i) {
+        applying.poll(clinic.world.courier, [] {});
+        inviting.poll(clinic.world.courier, [] {});
+    }
+    inviting.confirm(clinic.world.courier, [] {});
+    applying.poll(clinic.world.courier, [] {});
+    CHECK(applying.step() == Applying::Step::failed);
+    CHECK(applying.problem()->reason == Reason::invalidState);
+    CHECK(clinic.second.isOwner());  // of its own
+}
