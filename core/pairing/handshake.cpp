@@ -1,6 +1,7 @@
 #include "core/pairing/handshake.h"
 
 #include "core/bytes/reader.h"
+#include "core/pairing/statement.h"
 
 #include <cstdio>
 
@@ -18,13 +19,6 @@ bytes::Bytes transcript(const EnrolRequest& request)
         .raw(request.signing.value)
         .raw(request.box.value)
         .bytes();
-}
-
-/// What a statement's signature covers: a domain, a zero byte, and the hash of its body.
-bytes::Bytes statementText(bytes::View body)
-{
-    constexpr std::string_view domain("EB-STMT-v1\0", 11);
-    return bytes::Writer().raw(bytes::viewOf(domain)).raw(crypto::hash256(body)).bytes();
 }
 
 }  // namespace

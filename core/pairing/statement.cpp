@@ -13,12 +13,6 @@ constexpr std::string_view mark = "EBT1";
 constexpr std::size_t signatureSize = 64;
 enum class Kind : std::uint8_t { roster = 1, phoneReplaced = 2 };
 
-bytes::Bytes statementText(bytes::View body)
-{
-    constexpr std::string_view domain("EB-STMT-v1\0", 11);
-    return bytes::Writer().raw(bytes::viewOf(domain)).raw(crypto::hash256(body)).bytes();
-}
-
 void write(bytes::Writer& out, const Roster& roster)
 {
     out.u8(static_cast<std::uint8_t>(Kind::roster)).u64(roster.number).raw(roster.previous);
@@ -93,6 +87,12 @@ Result<Statement> readReplaced(bytes::Reader& reader)
 }
 
 }  // namespace
+
+bytes::Bytes statementText(bytes::View body)
+{
+    constexpr std::string_view domain("EB-STMT-v1\0", 11);
+    return bytes::Writer().raw(bytes::viewOf(domain)).raw(crypto::hash256(body)).bytes();
+}
 
 const Roster::Desk* Roster::find(const envelope::DeviceId& device) const
 {

@@ -46,6 +46,9 @@ struct PhoneReplaced {
 
 using Statement = std::variant<Roster, PhoneReplaced>;
 
+/// What a root's signature covers: a domain, a zero byte, and the hash of the body.
+bytes::Bytes statementText(bytes::View body);
+
 bytes::Bytes signStatement(const Statement& statement, const crypto::SigningKey& root);
 
 /// \returns Reason::forged if it is not signed by this root, Reason::unsupported for a kind of a newer

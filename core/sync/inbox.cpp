@@ -15,6 +15,11 @@ namespace {
 /// The hub's own bound counts envelopes without their lengths.
 constexpr std::size_t largestAnswer = mailbox::maximumAnswer + 64 * 1024;
 
+bool isAboutHeld(envelope::Kind kind)
+{
+    return kind == envelope::Kind::acknowledgement || kind == envelope::Kind::heartbeat;
+}
+
 }  // namespace
 
 Result<std::size_t> Inbox::take(bytes::View body)
@@ -44,10 +49,27 @@ Result<std::size_t> Inbox::take(bytes::View body)
             return a.header.has_value() && !b.header;
         return std::tie(a.header->sender, a.header->sequence) < std::tie(b.header->sender, b.header->sequence);
     });
-    for (const Piece& piece : pieces)
-        if (const Done taken = takeOne(piece.sealed); !taken)
+    // Whoever is new here may be in the roster that a known desk sends in the same answer.
+    const auto strangers = std::ranges::stable_partition(pieces, [this](const Piece& piece) { return isKnown(piece.header); });
+    for (auto piece = pieces.begin(); piece != pieces.end(); ++piece) {
+        if (piece == strangers.begin() && m_rosterTaken)
+            readRosterAgain();
+        if (const Done taken = takeOne(piece->sealed); !taken)
             return fail(taken.error());
+    }
     return m_accepted;
+}
+
+bool Inbox::isKnown(const std::optional<envelope::Header>& header) const
+{
+    return header && (m_post.peer(header->sender) || m_post.colleagues.contains(header->sender));
+}
+
+void Inbox::readRosterAgain()
+{
+    for (Post& post : postsOf(m_vault))
+        if (post.mailbox == m_post.mailbox)
+            m_post = std::move(post);
 }
 
 Done Inbox::keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell)
@@ -112,6 +134,10 @@ Done Inbox::takeOne(bytes::View sealed)
         m_report.gapSeen = true;
         if (const Done noted = m_vault.noteAhead(m_post.mailbox, header.sender, header.sequence); !noted)
             return noted;
+        // It is signed all the same: what it says of us may be how an older copy learns that it is one.
+        if (isAboutHeld(header.kind))
+            if (const auto ours = isOurs(*opened); !ours)
+                return fail(ours.error());
         return keepAside(sealed, {Reason::outOfOrder, "envelope: one before it is missing"});
     }
     if (header.previous != head->hash)
@@ -140,7 +166,7 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
         if (*refused)
             return keepAside(sealed, **refused);
         m_acknowledge.insert(opened.header.sender);
-    } else if (opened.header.kind == envelope::Kind::acknowledgement || opened.header.kind == envelope::Kind::heartbeat) {
+    } else if (isAboutHeld(opened.header.kind)) {
         bool usable = false;
         if (const Done noted = acknowledged(opened, usable); !noted)
             return noted;
@@ -150,9 +176,12 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
     if (const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations); !accepted)
         return accepted;
-    if (m_post.channel)
+    if (m_post.channel) {
         if (const Done taken = takeLinks(operations); !taken)
             return taken;
+        if (const Done noted = m_vault.noteTold(m_post.mailbox, operations); !noted)
+            return noted;
+    }
     ++m_accepted;
     m_report.operationsReceived += operations.size();
     m_advanced.insert(opened.header.sender);
@@ -161,28 +190,36 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     return {};
 }
 
-/// Releases what the peer holds. A peer that holds more than we ever sealed, or something else under one of
-/// our numbers, has seen a life of this device that this vault does not know.
+/// Whether an acknowledgement is about envelopes that we know. A peer that holds more than we ever sealed, or
+/// something else under one of our numbers, has seen a life of this device that this vault does not know.
+Result<bool> Inbox::isOurs(const envelope::Opened& opened)
+{
+    const auto said = unpackAcknowledgement(opened.plaintext);
+    if (!said || said->of != m_vault.device() || said->held.sequence == 0)
+        return false;
+    const Result<vault::Cursor> own = m_vault.ownHead(m_post.mailbox);
+    if (!own)
+        return fail(own.error());
+    const auto known = m_vault.passed(m_post.mailbox, m_vault.device(), said->held.sequence);
+    if (!known)
+        return fail(known.error());
+    if (said->held.sequence <= own->sequence && (!*known || **known == said->held.hash))
+        return true;
+    m_report.rolledBack = true;
+    const Done noted = m_vault.noteRolledBack(m_post.mailbox);
+    return noted ? Result<bool>(false) : fail(noted.error());
+}
+
 Done Inbox::acknowledged(const envelope::Opened& opened, bool& usable)
 {
     const auto said = unpackAcknowledgement(opened.plaintext);
     usable = said.has_value();
-    if (!said || said->of != m_vault.device() || said->held.sequence == 0)
+    if (!said)
         return {};
-    const Result<vault::Cursor> own = m_vault.ownHead(m_post.mailbox);
-    if (!own)
-        return fail(own.error());
-    bool ours = said->held.sequence <= own->sequence;
-    if (ours) {
-        const auto known = m_vault.passed(m_post.mailbox, m_vault.device(), said->held.sequence);
-        if (!known)
-            return fail(known.error());
-        ours = !*known || **known == said->held.hash;
-    }
-    if (ours)
-        return m_vault.acknowledged(m_post.mailbox, said->held.sequence, said->at);
-    m_report.rolledBack = true;
-    return m_vault.noteRolledBack(m_post.mailbox);
+    const Result<bool> ours = isOurs(opened);
+    if (!ours)
+        return fail(ours.error());
+    return *ours ? m_vault.acknowledged(m_post.mailbox, said->held.sequence, said->at) : Done{};
 }
 
 Result<std::optional<Error>> Inbox::takeStatement(const envelope::Opened& opened)
@@ -225,6 +262,7 @@ Result<std::optional<Error>> Inbox::takeSigned(const envelope::Opened& opened, b
     }
     const auto& roster = std::get<pairing::Roster>(*statement);
     const auto put = m_vault.putRoster(m_post.root, {roster.number, roster.epoch, roster.epochKey, {signedBytes.begin(), signedBytes.end()}});
+    m_rosterTaken = m_rosterTaken || (put && *put);
     if (put)
         return Answer();
     if (put.error().reason != Reason::outOfOrder)

@@ -11,7 +11,7 @@ namespace ebbline::sync {
 /// counted in the report and never stops the run.
 class Inbox {
 public:
-    Inbox(vault::Vault& vault, const Post& post, Report& report) : m_vault(vault), m_post(post), m_report(report) {}
+    Inbox(vault::Vault& vault, Post post, Report& report) : m_vault(vault), m_post(std::move(post)), m_report(report) {}
 
     /// Takes the body of an answer: envelopes with lengths, in any order. \returns how many were new.
     Result<std::size_t> take(bytes::View body);
@@ -23,11 +23,15 @@ public:
 
 private:
     Done takeOne(bytes::View sealed);
+    bool isKnown(const std::optional<envelope::Header>& header) const;
+    void readRosterAgain();
     /// `tell`: a sender that is told what we hold, once for each envelope.
     Done keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell = nullptr);
     Done fork(bytes::View sealed, const envelope::DeviceId& sender, std::string_view why);
     Done accept(const envelope::Opened& opened, bytes::View sealed);
+    /// Releases what the peer holds.
     Done acknowledged(const envelope::Opened& opened, bool& usable);
+    Result<bool> isOurs(const envelope::Opened& opened);
     /// \returns an error for the envelope to be kept aside with; empty if the statement was taken.
     Result<std::optional<Error>> takeStatement(const envelope::Opened& opened);
     Result<std::optional<Error>> takeSigned(const envelope::Opened& opened, bytes::View signedBytes);
@@ -37,7 +41,8 @@ private:
     const crypto::BoxKey& recipient(std::uint32_t epoch) const;
 
     vault::Vault& m_vault;
-    const Post& m_post;
+    Post m_post;
+    bool m_rosterTaken = false;
     Report& m_report;
     std::size_t m_accepted = 0;
     std::set<envelope::DeviceId> m_acknowledge;

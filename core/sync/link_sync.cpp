@@ -100,7 +100,7 @@ private:
         if (!outgoing)
             return finish(outgoing.error());
         std::erase_if(*outgoing, [&](const vault::Outgoing& each) {
-            return each.atHub && !isOver(each.offeredAt, offerAgainAfter, now());
+            return each.atHub && (post().ended || !isOver(each.offeredAt, offerAgainAfter, now()));
         });
         m_outgoing = std::move(*outgoing);
         offerNext(0);

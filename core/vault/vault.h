@@ -189,6 +189,8 @@ public:
     /// As storeSealed(), and remembers what the other was told.
     Done storeTold(const envelope::MailboxId& channel, std::uint64_t sequence, bytes::View envelope,
                    const std::vector<journal::OperationId>& told);
+    /// The other end of a channel told us these: it need not hear them.
+    Done noteTold(const envelope::MailboxId& channel, const std::vector<journal::Operation>& operations);
     /// How far each phone's chain goes here.
     struct Head {
         envelope::MailboxId mailbox;

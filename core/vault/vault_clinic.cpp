@@ -210,22 +210,35 @@ Result<std::vector<journal::Operation>> Vault::untold(const envelope::MailboxId&
     return operations;
 }
 
+Done Vault::Inside::noteTold(const envelope::MailboxId& channel, const journal::OperationId& id)
+{
+    auto note = database.prepare("INSERT INTO channel_told (mailbox, device, number) VALUES (?1, ?2, ?3)"
+                                 " ON CONFLICT (mailbox, device) DO UPDATE SET number = max(number, excluded.number)");
+    if (!note)
+        return fail(note.error());
+    return note->bind(channel.view()).bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).run();
+}
+
 Done Vault::storeTold(const envelope::MailboxId& channel, std::uint64_t sequence, bytes::View envelope,
                       const std::vector<journal::OperationId>& told)
 {
     Inside& inside = *m_inside;
     return inside.database.transaction([&]() -> Done {
-        for (const journal::OperationId& id : told) {
-            auto note = inside.database.prepare("INSERT INTO channel_told (mailbox, device, number) VALUES (?1, ?2, ?3)"
-                                                " ON CONFLICT (mailbox, device) DO UPDATE SET number = excluded.number");
-            if (!note)
-                return fail(note.error());
-            if (const Done done =
-                    note->bind(channel.view()).bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).run();
-                !done)
-                return done;
-        }
+        for (const journal::OperationId& id : told)
+            if (const Done noted = inside.noteTold(channel, id); !noted)
+                return noted;
         return inside.putEnvelope(channel, sequence, envelope);
+    });
+}
+
+Done Vault::noteTold(const envelope::MailboxId& channel, const std::vector<journal::Operation>& operations)
+{
+    Inside& inside = *m_inside;
+    return inside.database.transaction([&]() -> Done {
+        for (const journal::Operation& operation : operations)
+            if (const Done noted = inside.noteTold(channel, operation.id); !noted)
+                return noted;
+        return {};
     });
 }
 

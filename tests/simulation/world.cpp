@@ -144,7 +144,7 @@ void World::act(Device& device, const std::function<void()>& what)
 {
     if (!m_disk || random() % 1000 >= m_cuts)
         return what();
-    m_disk->arm(faults::Fault::powerCut, 1 + random() % 60);
+    m_disk->arm(faults::Fault::powerCut, 1 + random() % 25);
     what();
     if (m_disk->isOff())
         powerCut(device);
@@ -243,6 +243,9 @@ int World::heal(int atMost)
     for (const auto& device : devices)
         device->line->cut(false);
     settle();
+    // What was lost on the way is offered again only hours later: several quiet rounds, not one, are the end.
+    constexpr int quietEnough = 3;
+    int quiet = 0;
     std::string before;
     for (int round = 1; round <= atMost; ++round) {
         for (const auto& device : devices) {
@@ -252,7 +255,8 @@ int World::heal(int atMost)
         std::string now;
         for (const auto& device : devices)
             now += bytes::toHex(journal::digest(device->vault().state()));
-        if (now == before)
+        quiet = now == before ? quiet + 1 : 0;
+        if (quiet == quietEnough)
             return round;
         before = now;
         timeline.pass(std::chrono::hours(7));

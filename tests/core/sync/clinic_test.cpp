@@ -2,6 +2,8 @@
 
 #include "tests/core/desk/clinic_world.h"
 
+#include <catch2/generators/catch_generators.hpp>
+
 using namespace ebbline;
 using namespace std::chrono_literals;
 using desk::Applying;
@@ -207,10 +209,11 @@ TEST_CASE("a new phone takes the old one's place with the whole history", "[sync
     CHECK(old.replaced());
     CHECK(world.syncDesk().operationsReceived == 0);
     CHECK(world.desk.course(course)->state->entries.size() == 3);
-    CHECK(world.desk.vault().quarantined(old.link()->mailbox) == 1);
+    CHECK(world.desk.vault().quarantined(old.link()->mailbox) >= 1);
     CHECK_FALSE(fresh.replaced());
 
     // Life goes on with the new one.
+    world.clock.advance(1h);
     REQUIRE(fresh.record(world.entryOf(fresh, 2, 2)));
     world.syncPhone(fresh);
     world.syncDesk();

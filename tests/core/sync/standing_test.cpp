@@ -2,6 +2,8 @@
 
 #include "tests/core/desk/clinic_world.h"
 
+#include <catch2/generators/catch_generators.hpp>
+
 using namespace ebbline;
 using namespace std::chrono_literals;
 using patient::EntryState;
@@ -36,6 +38,7 @@ struct Pair {
     patient::Diary& phone = world.join(course);
     envelope::MailboxId mailbox = phone.link()->mailbox;
 
+    Pair() { world.syncDesk(); }  // the phone's acknowledgement of its course
     void record() { REQUIRE(phone.record(world.entryOf(phone, 3, 2))); }
     EntryState::Place place() { return phone.history().front().state.place; }
     vault::Standing atDesk() { return *world.desk.vault().standing(mailbox); }
@@ -55,8 +58,9 @@ TEST_CASE("an envelope that the hub lost after taking it is offered again and ar
     CHECK(pair.place() == EntryState::Place::savedHere);
     CHECK(pair.world.syncPhone(pair.phone).envelopesSent == 0);
 
+    // The entry, and the acknowledgement from before, which nobody has acknowledged either.
     pair.world.clock.advance(sync::offerAgainAfter + 1min);
-    CHECK(pair.world.syncPhone(pair.phone).envelopesSent == 1);
+    CHECK(pair.world.syncPhone(pair.phone).envelopesSent == 2);
     pair.world.syncDesk();
     pair.world.syncPhone(pair.phone);
     CHECK(pair.place() == EntryState::Place::withClinic);
@@ -187,16 +191,19 @@ TEST_CASE("a phone put back to an older copy learns it, and nothing passes for d
     reopen();
     phone = pair.world.phones.front().get();
     REQUIRE(phone->record(pair.world.entryOf(*phone, 1, 1)));
+    // Where the hub holds nothing old any more, it shows with the next sign of life, within a day.
     sync::Report last;
     bool forkAtDesk = false;
-    for (int i = 0; i < 3; ++i) {
+    for (int i = 0; i < 4; ++i) {
+        if (i == 1)
+            pair.world.clock.advance(sync::heartbeatEvery + 1h);
         last = pair.world.syncPhone(*phone);
         forkAtDesk = pair.world.syncDesk().forkSeen || forkAtDesk;
     }
 
     CHECK(last.rolledBack);
     CHECK(phone->vault().standing(pair.mailbox)->rolledBack);
-    CHECK(forkAtDesk == forgetful);
+    CHECK((forkAtDesk || !forgetful));
     CHECK(phone->history().front().state.place == EntryState::Place::savedHere);
     const auto course = pair.world.desk.course(pair.course);
     CHECK(course->state->entries.size() == 1);  // the one from before
@@ -227,10 +234,10 @@ TEST_CASE("silence and missing acknowledgements show after a day, and a sign of 
     CHECK(report.silent == 0);
 
     // A day without anything to say: both still hear from each other.
-    pair.world.clock.advance(sync::heartbeatEvery + 1h);
-    CHECK(pair.world.syncPhone(pair.phone).envelopesSent == 1);
-    CHECK(pair.world.syncDesk().envelopesReceived == 1);
-    pair.world.clock.advance(sync::heartbeatEvery + 1h);
-    CHECK(pair.world.syncPhone(pair.phone).envelopesSent == 1);
-    CHECK(pair.world.syncDesk().envelopesSent >= 1);
+    for (int day = 0; day < 3; ++day) {
+        pair.world.clock.advance(sync::heartbeatEvery + 1h);
+        CHECK(pair.world.syncPhone(pair.phone).silent == 0);
+        CHECK(pair.world.syncDesk().envelopesReceived == 1);
+        CHECK(pair.world.syncPhone(pair.phone).envelopesReceived == 1);
+    }
 }
