@@ -178,6 +178,14 @@ private:
         for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
             if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
                 return finish(sealed.error());
+        m_answers = !m_inbox->toAcknowledge().empty();
+        // A sign of life that came is answered by one, if nothing else says that we are here.
+        if (!m_answers && !m_inbox->advanced().empty() && heartbeatIsDue(post())) {
+            m_answers = true;
+            for (const envelope::DeviceId& sender : m_inbox->advanced())
+                if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::heartbeat, sender); !sealed)
+                    return finish(sealed.error());
+        }
         m_acknowledged = true;
         m_tell.assign(m_inbox->advanced().begin(), m_inbox->advanced().end());
         tellHub();
@@ -187,7 +195,7 @@ private:
     void tellHub()
     {
         if (m_tell.empty())
-            return m_inbox->toAcknowledge().empty() ? nextLink() : offer();
+            return m_answers ? offer() : nextLink();
         const envelope::DeviceId of = m_tell.back();
         m_tell.pop_back();
         const Result<vault::Cursor> head = m_vault.peerHead(post().mailbox, of);
@@ -252,6 +260,7 @@ private:
     std::vector<Post> m_posts;
     std::size_t m_place = 0;
     bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
+    bool m_answers = false;       ///< something was sealed in answer to what was pulled
     std::optional<Inbox> m_inbox;
     std::vector<envelope::DeviceId> m_tell;
     std::vector<vault::Outgoing> m_outgoing;
