@@ -49,7 +49,7 @@ journal::Operation operationOf(std::size_t device, std::uint64_t number, clock::
 
 struct Replica {
     journal::Journal journal;
-    clock::HybridClock clock;
+    clock::HybridClock hybrid = clock::HybridClock();
 };
 
 struct Model {
@@ -115,7 +115,7 @@ struct Model {
         std::uint64_t number = 1;
         for (std::size_t j = 0; j < i; ++j)
             number += writers[j] == writers[i] ? 1 : 0;
-        written[i] = operationOf(writers[i], number, here.clock.tick(wall(writers[i])), bodies[i]);
+        written[i] = operationOf(writers[i], number, here.hybrid.tick(wall(writers[i])), bodies[i]);
         here.journal.add(*written[i]);
         explore();
         written[i].reset();
@@ -127,7 +127,7 @@ struct Model {
     {
         const Replica before = replicas[to];
         ++minutes;
-        replicas[to].clock.observe(written[i]->stamp, wall(to));
+        replicas[to].hybrid.observe(written[i]->stamp, wall(to));
         replicas[to].journal.add(*written[i]);
         arrived[i][to] = true;
         explore();
