@@ -2,6 +2,7 @@
 
 #include "core/curves/daily.h"
 #include "core/statistics/distributions.h"
+#include "core/statistics/least_squares.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,7 +14,7 @@ namespace {
 
 constexpr int bandToDay = 21;
 constexpr int fewestForForecast = 3;
-constexpr int fewestForHalfLife = 4;
+constexpr std::size_t fewestForHalfLife = 4;
 constexpr int fewestForAsymmetry = 3;
 constexpr int resolvedPoints = 1;
 constexpr int fewestPointsForIndex = 4;   // statistics of a ratio near zero say nothing
@@ -60,25 +61,18 @@ Forecast forecastFor(int day, const statistics::LevelEstimate& z, const bands::B
 /// plus one half, up to the first zero: what follows a zero only says that it is gone.
 std::optional<double> halfLife(const Daily& daily, int peakDay)
 {
-    double n = 0, sumX = 0, sumY = 0, sumXX = 0, sumXY = 0;
+    std::vector<statistics::Point> points;
     for (const DayOfScores& day : daily.days) {
         if (day.day < peakDay)
             continue;
-        const double x = day.day - peakDay;
-        const double y = std::log(day.median + 0.5);
-        n += 1;
-        sumX += x;
-        sumY += y;
-        sumXX += x * x;
-        sumXY += x * y;
+        points.push_back({static_cast<double>(day.day - peakDay), std::log(day.median + 0.5)});
         if (day.median == 0)
             break;
     }
-    const double spread = n * sumXX - sumX * sumX;
-    if (n < fewestForHalfLife || spread <= 0)
+    if (points.size() < fewestForHalfLife)
         return std::nullopt;
-    const double slope = (n * sumXY - sumX * sumY) / spread;
-    return slope < -1e-9 ? std::optional(std::log(2.0) / -slope) : std::nullopt;
+    const Result<statistics::LineFit> line = statistics::leastSquares(points);
+    return line && line->slope < -1e-9 ? std::optional(std::log(2.0) / -line->slope) : std::nullopt;
 }
 
 /// Trapezoids between observed days.

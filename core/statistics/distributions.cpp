@@ -38,6 +38,44 @@ Result<double> betaQuantile(double p, double a, double b)
     }
 }
 
+Result<double> betaCdf(double x, double a, double b)
+{
+    if (!(x >= 0 && x <= 1) || !(a > 0) || !(b > 0) || !std::isfinite(a) || !std::isfinite(b))
+        return fail(Reason::outOfRange, "want 0 <= x <= 1, a > 0, b > 0");
+    try {
+        return boost::math::cdf(boost::math::beta_distribution<double>(a, b), x);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "beta: no finite answer");
+    }
+}
+
+Result<double> gammaCdf(double x, double shape)
+{
+    if (!(x >= 0) || !(shape > 0) || !std::isfinite(x) || !std::isfinite(shape))
+        return fail(Reason::outOfRange, "want x >= 0 and shape > 0");
+    try {
+        return boost::math::gamma_p(shape, x);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "gamma: no finite answer");
+    }
+}
+
+Result<double> binomialCdf(long events, long total, double p)
+{
+    if (events < 0 || events > total || !(p >= 0 && p <= 1))
+        return fail(Reason::outOfRange, "want 0 <= events <= total and 0 <= p <= 1");
+    if (events == total)
+        return 1.0;
+    return betaCdf(1 - p, static_cast<double>(total - events), static_cast<double>(events) + 1);
+}
+
+Result<double> studentTwoSided(double t, double degrees)
+{
+    if (!std::isfinite(t) || !(degrees > 0) || !std::isfinite(degrees))
+        return fail(Reason::outOfRange, "want a finite t and degrees > 0");
+    return betaCdf(degrees / (degrees + t * t), degrees / 2, 0.5);
+}
+
 Result<double> chiSquareUpper(double x, double degrees)
 {
     if (!(x >= 0) || !(degrees > 0) || !std::isfinite(x) || !std::isfinite(degrees))

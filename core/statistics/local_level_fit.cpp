@@ -1,9 +1,10 @@
 #include "core/statistics/local_level_fit.h"
 
-#include <boost/math/tools/minima.hpp>
+#include <Eigen/Core>
 
+#include <algorithm>
 #include <cmath>
-#include <cstdint>
+#include <limits>
 #include <numbers>
 #include <optional>
 
@@ -32,39 +33,82 @@ LocalLevelModel startedBy(const LocalLevelVariances& variances, double firstValu
     return {variances.observation, variances.drift, firstValue, variances.observation};
 }
 
-/// The likelihood for drift = ratio x observation variance, split so that the observation variance can
-/// be chosen afterwards.
-struct Profile {
-    double squares = 0;  ///< of the innovations over their relative variance
-    double logs = 0;     ///< of the relative variances
-    int terms = 0;
+/// The observations in order, each with the steps that passed since the one before it.
+struct Reading {
+    double value;
+    double elapsed;
 };
 
-Profile profileOf(double ratio, std::span<const std::vector<double>> steps)
+std::vector<Reading> readingsOf(std::span<const std::vector<double>> steps)
 {
-    Profile profile;
-    double mean = 0, variance = 0;
-    bool started = false;
-    for (const std::vector<double>& step : steps) {
-        if (started)
-            variance += ratio;
-        for (const double value : step) {
-            if (!started) {
-                mean = value;
-                variance = 1;
-                started = true;
-                continue;
-            }
-            const double total = variance + 1;
-            const double innovation = value - mean;
-            profile.squares += innovation * innovation / total;
-            profile.logs += std::log(total);
-            ++profile.terms;
-            mean += variance / total * innovation;
-            variance -= variance * variance / total;
+    std::vector<Reading> readings;
+    readings.reserve(steps.size());
+    std::size_t last = 0;
+    for (std::size_t t = 0; t < steps.size(); ++t)
+        for (const double value : steps[t]) {
+            readings.push_back({value, readings.empty() ? 0.0 : static_cast<double>(t - last)});
+            last = t;
+        }
+    return readings;
+}
+
+/// Ratios that are tried at once: the recursion waits for its own divisions, so that eight of them
+/// take hardly longer than one.
+constexpr Eigen::Index lanes = 8;
+using Lanes = Eigen::Array<double, lanes, 1>;
+
+/// The likelihood for drift = ratio x observation variance, split so that the observation variance can
+/// be chosen afterwards.
+struct Profiles {
+    Lanes squares = Lanes::Zero();  ///< of the innovations over their relative variance
+    Lanes logs = Lanes::Zero();     ///< of the relative variances
+    double terms = 0;
+
+    Lanes observation() const { return squares / terms; }
+    /// With the likeliest observation variance of each.
+    Lanes logLikelihood() const
+    {
+        return -0.5 * (terms * (2 * std::numbers::pi * observation()).log() + logs + terms);
+    }
+};
+
+Profiles profilesOf(const Lanes& ratios, std::span<const Reading> readings)
+{
+    constexpr double most = 1e150;  // logarithms are taken of products, before those grow too large
+    Profiles profiles;
+    Lanes mean = Lanes::Constant(readings.front().value);
+    Lanes variance = Lanes::Ones();
+    Lanes product = Lanes::Ones();
+    for (const Reading& reading : readings.subspan(1)) {
+        variance += reading.elapsed * ratios;
+        const Lanes total = variance + 1;
+        const Lanes precision = 1 / total;
+        const Lanes innovation = reading.value - mean;
+        const Lanes gain = variance * precision;
+        profiles.squares += innovation * innovation * precision;
+        mean += gain * innovation;
+        variance = gain;  // variance - variance^2 / (variance + 1)
+        product *= total;
+        if ((product > most).any()) {
+            profiles.logs += product.log();
+            product.setOnes();
         }
     }
-    return profile;
+    profiles.logs += product.log();
+    profiles.terms = static_cast<double>(readings.size() - 1);
+    return profiles;
+}
+
+struct Profile {
+    double squares;
+    double logs;
+    double terms;
+};
+
+Profile profileOf(double ratio, std::span<const Reading> readings)
+{
+    const Profiles profiles = profilesOf(Lanes::Constant(ratio), readings);
+    return {profiles.squares[0], profiles.logs[0], profiles.terms};
 }
 
 double logLikelihood(const Profile& profile, double observation)
@@ -81,52 +125,94 @@ Result<double> localLevelLogLikelihood(const LocalLevelVariances& variances, std
         return fail(model.error());
     if (const auto first = firstObserved(steps); !first)
         return fail(first.error());
-    const Profile profile = profileOf(variances.drift / variances.observation, steps);
-    if (profile.terms < 1)
+    const std::vector<Reading> readings = readingsOf(steps);
+    if (readings.size() < 2)
         return fail(Reason::notEnough, "want at least two observations");
-    return logLikelihood(profile, variances.observation);
+    return logLikelihood(profileOf(variances.drift / variances.observation, readings), variances.observation);
 }
+
+namespace {
+
+constexpr double lowest = -25, highest = 25;  // logarithm of drift over observation variance, looked through
+constexpr Eigen::Index places = 104;          // in so many places, a multiple of `lanes`
+constexpr double stepBetween = (highest - lowest) / (places - 1);
+constexpr double inner = (lanes - 1.0) / (lanes + 1.0);  // of a stretch, where its inner points end
+constexpr double closeEnough = 1e-3;          // from here on the likelihood is a parabola
+
+struct Best {
+    Eigen::Index place;
+    double logRatio;
+    double logLikelihood;
+};
+
+Lanes around(double centre, double reach)
+{
+    return Lanes::LinSpaced(centre - reach, centre + reach);
+}
+
+Lanes likelihoodsAt(const Lanes& logRatios, std::span<const Reading> readings)
+{
+    return profilesOf(logRatios.exp(), readings).logLikelihood();
+}
+
+Best likeliestPlace(std::span<const Reading> readings)
+{
+    Best best{0, lowest, -std::numeric_limits<double>::infinity()};
+    for (Eigen::Index from = 0; from < places; from += lanes) {
+        const double first = lowest + stepBetween * static_cast<double>(from);
+        const Lanes logRatios = Lanes::LinSpaced(first, first + stepBetween * (lanes - 1));
+        Eigen::Index place = 0;
+        if (const double value = likelihoodsAt(logRatios, readings).maxCoeff(&place); value > best.logLikelihood)
+            best = {from + place, logRatios[place], value};
+    }
+    return best;
+}
+
+/// Between the neighbours of the best place: closer and closer, then the top of a parabola, because so
+/// close to it the likelihoods differ by their rounding alone.
+double likeliestLogRatio(Best best, std::span<const Reading> readings)
+{
+    double reach = stepBetween;
+    for (; reach > closeEnough; reach *= 2.0 / (lanes + 1)) {
+        const Lanes logRatios = around(best.logRatio, inner * reach);
+        Eigen::Index place = 0;
+        if (const double value = likelihoodsAt(logRatios, readings).maxCoeff(&place); value > best.logLikelihood)
+            best = {0, logRatios[place], value};
+    }
+    const Lanes off = around(0, inner * reach);
+    const Lanes values = likelihoodsAt(best.logRatio + off, readings) - best.logLikelihood;
+    const Lanes bent = off.square() - off.square().mean();
+    const double slope = (off * values).sum() / off.square().sum();
+    const double bend = (bent * values).sum() / bent.square().sum();
+    return bend < 0 ? best.logRatio + std::clamp(-slope / (2 * bend), -reach, reach) : best.logRatio;
+}
+
+}  // namespace
 
 Result<LocalLevelFit> fitLocalLevel(std::span<const std::vector<double>> steps)
 {
     if (const auto first = firstObserved(steps); !first)
         return fail(first.error());
-    const Profile still = profileOf(0, steps);
-    if (still.terms < 3)
+    const std::vector<Reading> readings = readingsOf(steps);
+    if (readings.size() < 4)
         return fail(Reason::notEnough, "want at least four observations");
+    const Profile still = profileOf(0, readings);
     if (!std::isfinite(still.squares))
         return fail(Reason::notFinite, "observations: too far apart");
     if (!(still.squares > 0))
         return fail(Reason::notEnough, "all observations are equal");
 
-    const auto cost = [&](double logRatio) {
-        const Profile profile = profileOf(std::exp(logRatio), steps);
-        return -logLikelihood(profile, profile.squares / profile.terms);
-    };
-    constexpr double from = -25, to = 25;  // of the logarithm of drift over observation variance
-    constexpr int parts = 100;
-    constexpr double width = (to - from) / parts;
-    int best = 0;
-    double least = cost(from);
-    for (int i = 1; i <= parts; ++i)
-        if (const double here = cost(from + i * width); here < least) {
-            least = here;
-            best = i;
-        }
-    const double withoutDrift = -logLikelihood(still, still.squares / still.terms);
-    if (best == parts)
+    const Best best = likeliestPlace(readings);
+    const double without = still.squares / still.terms;
+    const double withoutDrift = logLikelihood(still, without);
+    if (best.place == places - 1)
         return fail(Reason::notEnough, "no noise is seen beside the drift");
-    if (best == 0 || withoutDrift <= least) {
-        const double observation = still.squares / still.terms;
-        return LocalLevelFit{{observation, 0}, -withoutDrift, false};
-    }
-    std::uintmax_t rounds = 200;
-    const auto [logRatio, value] = boost::math::tools::brent_find_minima(
-        cost, from + (best - 1) * width, from + (best + 1) * width, 50, rounds);
-    const double ratio = std::exp(logRatio);
-    const Profile profile = profileOf(ratio, steps);
+    if (best.place == 0 || withoutDrift >= best.logLikelihood)
+        return LocalLevelFit{{without, 0}, withoutDrift, false};
+    const double ratio = std::exp(likeliestLogRatio(best, readings));
+    const Profile profile = profileOf(ratio, readings);
     const double observation = profile.squares / profile.terms;
-    return LocalLevelFit{{observation, ratio * observation}, -value, true};
+    return LocalLevelFit{{observation, ratio * observation}, logLikelihood(profile, observation), true};
 }
 
 Result<LocalLevelFilter> filterFromNothing(const LocalLevelVariances& variances, std::span<const std::vector<double>> steps)
