@@ -31,4 +31,8 @@ take desk pairing_compare desk-linked
 take desk queue desk-queue
 take desk course desk-course
 take desk sheet desk-sheet
+take desk queue_call desk-call
+take desk handOver desk-handover
+take desk practice_comparison desk-practice
+take desk protocol_rehearsed desk-rehearsal
 say "the pictures in $pictures are those of the programs"

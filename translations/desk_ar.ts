@@ -286,6 +286,14 @@
             <source>Close: %1</source>
             <translation>إغلاق: %1</translation>
         </message>
+        <message>
+            <source>Export</source>
+            <translation>تصدير</translation>
+        </message>
+        <message>
+            <source>As a file, or for paper</source>
+            <translation>كملف أو على الورق</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -774,10 +782,6 @@
             <translation>التولّي: يرى الآخرون من يتولاها</translation>
         </message>
         <message>
-            <source>note that the patient was called</source>
-            <translation>تسجيل أنه جرى الاتصال بالمريض</translation>
-        </message>
-        <message>
             <source>close the most urgent finding, with an outcome</source>
             <translation>إغلاق أكثر الملاحظات استعجالًا مع نتيجة</translation>
         </message>
@@ -810,12 +814,28 @@
             <translation>الأسهم تحرّك المؤشر (مع Shift بخطوات صغيرة)، المسافة تضع نقطة الدخول والنهاية، Escape يبدأ من جديد، Delete يزيل الخيط المختار</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, /) are on</source>
-            <translation>المفاتيح المفردة (T، C، X، /) مفعّلة</translation>
-        </message>
-        <message>
             <source>Back to work</source>
             <translation>عودة إلى العمل</translation>
+        </message>
+        <message>
+            <source>call: number, what to ask, what was said</source>
+            <translation>اتصال: الرقم وما يُسأل وما قيل</translation>
+        </message>
+        <message>
+            <source>note that the visit was brought forward</source>
+            <translation>تدوين أن الموعد قُدّم</translation>
+        </message>
+        <message>
+            <source>next with entries that nobody opened</source>
+            <translation>التالية بتسجيلات لم يفتحها أحد</translation>
+        </message>
+        <message>
+            <source>hand over</source>
+            <translation>تسليم</translation>
+        </message>
+        <message>
+            <source>Single keys (T, C, X, F, N, H, /) are on</source>
+            <translation>المفاتيح المفردة (T, C, X, F, N, H, /) مفعّلة</translation>
         </message>
     </context>
     <context>
@@ -831,6 +851,14 @@
         <message>
             <source>Try again</source>
             <translation>حاول مجددًا</translation>
+        </message>
+        <message>
+            <source>Invented patients: nothing here is real, nothing is sent, and all of it is gone when you lock the desk.</source>
+            <translation>مريضات متخيَّلات: لا شيء هنا حقيقي، ولا يُرسل شيء، ويزول كله عند قفل المكتب.</translation>
+        </message>
+        <message>
+            <source>Leave the demo</source>
+            <translation>مغادرة العرض</translation>
         </message>
     </context>
     <context>
@@ -977,6 +1005,10 @@
         <message>
             <source>Thread %L1</source>
             <translation>الخيط %L1</translation>
+        </message>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>رمز العبوة: امسحه أو اكتبه بأقواسه</translation>
         </message>
     </context>
     <context>
@@ -1296,6 +1328,10 @@
             <source>Change the numbers</source>
             <translation>تغيير الأرقام</translation>
         </message>
+        <message>
+            <source>Change it</source>
+            <translation>تغييره</translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
@@ -1360,12 +1396,16 @@
             <translation>تولَّ</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>تم الاتصال</translation>
-        </message>
-        <message>
             <source>Close</source>
             <translation>إغلاق</translation>
+        </message>
+        <message>
+            <source>Take over</source>
+            <translation>تسلّم</translation>
+        </message>
+        <message>
+            <source>Call</source>
+            <translation>اتصال</translation>
         </message>
     </context>
     <context>
@@ -1381,6 +1421,14 @@
         <message>
             <source>Name or lot</source>
             <translation>الاسم أو التشغيلة</translation>
+        </message>
+        <message>
+            <source>Hand over</source>
+            <translation>تسليم</translation>
+        </message>
+        <message>
+            <source>A note for whoever takes over</source>
+            <translation>ملاحظة لمن يتسلّم</translation>
         </message>
     </context>
     <context>
@@ -1451,6 +1499,10 @@
             <source>Lock</source>
             <translation>قفل</translation>
         </message>
+        <message>
+            <source>Practice</source>
+            <translation>حصيلة العيادة</translation>
+        </message>
     </context>
     <context>
         <name>RailButton</name>
@@ -1506,8 +1558,8 @@
             <translation>حركة أقل</translation>
         </message>
         <message>
-            <source>Single keys in the queue: T takes, C notes a call, X closes, / searches</source>
-            <translation>مفاتيح مفردة في القائمة: T للتولّي، C لتسجيل اتصال، X للإغلاق، / للبحث</translation>
+            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
+            <translation>مفاتيح مفردة في القائمة: T تأخذ، C اتصال، X إغلاق، F تقديم الموعد، N التالية غير المفتوحة، H تسليم، / بحث</translation>
         </message>
     </context>
     <context>
@@ -2070,6 +2122,14 @@
             <source>Language</source>
             <translation>اللغة</translation>
         </message>
+        <message>
+            <source>Look around with invented patients</source>
+            <translation>جولة بمريضات متخيَّلات</translation>
+        </message>
+        <message>
+            <source>A clinic of its own that is gone when you lock it. The clinic's own vault stays shut.</source>
+            <translation>عيادة مستقلة تزول عند القفل. وتبقى خزنة العيادة مغلقة.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -2532,6 +2592,18 @@
             <source>Settings</source>
             <translation>الإعدادات</translation>
         </message>
+        <message>
+            <source>Practice</source>
+            <translation>حصيلة العيادة</translation>
+        </message>
+        <message>
+            <source>Change the protocol</source>
+            <translation>تغيير البروتوكول</translation>
+        </message>
+        <message>
+            <source>Hand-over</source>
+            <translation>التسليم</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -2652,6 +2724,14 @@
         <message>
             <source>No phone is linked: a message cannot be sent.</source>
             <translation>لا هاتف مربوط: لا يمكن إرسال رسالة.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
+            <translation>حُفظ باسم %1. الملف غير مشفّر: احفظه كما تحفظ سجل المريضة.</translation>
+        </message>
+        <message>
+            <source>Save the course</source>
+            <translation>حفظ المسار</translation>
         </message>
     </context>
     <context>
@@ -2944,10 +3024,6 @@
     <context>
         <name>ebbline::deskapp::QueueBoard</name>
         <message>
-            <source>Taken by %1</source>
-            <translation>تولاها %1</translation>
-        </message>
-        <message>
             <source>Nobody has taken it</source>
             <translation>لم يتولَّها أحد</translation>
         </message>
@@ -3099,6 +3175,46 @@
                 <numerusform>%Ln أخفاها البحث</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>أخذها %1، %2</translation>
+        </message>
+        <message>
+            <source>Untouched for %1</source>
+            <translation>لم يمسّها أحد منذ %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln مريضة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>مريضة واحدة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>مريضتان بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>%Ln مريضات بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>%Ln مريضة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
+                <numerusform>%Ln مريضة بلا من يتولاها أطول مما اتُّفق عليه.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>On call: %1</source>
+            <translation>المناوب: %1</translation>
+        </message>
+        <message>
+            <source>All</source>
+            <translation>الكل</translation>
+        </message>
+        <message>
+            <source>Nobody on it</source>
+            <translation>بلا متولٍّ</translation>
+        </message>
+        <message>
+            <source>Mine</source>
+            <translation>لي</translation>
+        </message>
+        <message>
+            <source>Not opened</source>
+            <translation>غير مفتوحة</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3176,6 +3292,32 @@
             <source>This thread was past its expiry on the day of the treatment.</source>
             <translation>كان هذا الخيط منتهي الصلاحية يوم المعالجة.</translation>
         </message>
+        <message>
+            <source>Planned: %1. Now: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>المخطط: %1. الآن: %2.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>خلاف الخطة: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>كما خُطط.</translation>
+        </message>
+        <message>
+            <source>The code names no lot and no expiry: type them below.</source>
+            <translation>الرمز لا يذكر تشغيلة ولا صلاحية: اكتبهما أدناه.</translation>
+        </message>
+        <message>
+            <source>This is no code of a pack that can be read. Nothing was taken from it: scan it again, or type lot and expiry below.</source>
+            <translation>ليس هذا رمز عبوة يمكن قراءته. لم يؤخذ منه شيء: امسحه ثانية، أو اكتب التشغيلة والصلاحية أدناه.</translation>
+        </message>
+        <message>
+            <source>Draw or choose a thread first.</source>
+            <translation>ارسم خيطًا أو اختره أولًا.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3227,6 +3369,1938 @@
         <message>
             <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
             <translation>المؤشر %1 عرضًا، %2 نزولًا: المسافة تضع نقطة الدخول.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Practice</name>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln مسار</numerusform>
+                <numerusform>مسار واحد</numerusform>
+                <numerusform>مساران</numerusform>
+                <numerusform>%Ln مسارات</numerusform>
+                <numerusform>%Ln مسارًا</numerusform>
+                <numerusform>%Ln مسار</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Per cent of courses</source>
+            <translation>بالمئة من المسارات</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>الأيام منذ العلاج</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
+            <translation>نسبة المسارات معروفة النتيجة. الحدود: ويلسون، ٩٥ ٪. المسارات بلا متابعة مستبعدة وتُعدّ على حدة.</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>المجموعة</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>مع مضاعفات</translation>
+        </message>
+        <message>
+            <source>Outcome known</source>
+            <translation>النتيجة معروفة</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>غير معروفة</translation>
+        </message>
+        <message>
+            <source>Share, 95 % limits</source>
+            <translation>النسبة، حدود ٩٥ ٪</translation>
+        </message>
+        <message>
+            <source>Treatments with a known outcome, one after the other</source>
+            <translation>علاجات معروفة النتيجة، الواحد تلو الآخر</translation>
+        </message>
+        <message>
+            <source>Running sum, no unit</source>
+            <translation>المجموع الجاري، بلا وحدة</translation>
+        </message>
+        <message>
+            <source>Look here from %1 on</source>
+            <translation>انظر هنا ابتداءً من %1</translation>
+        </message>
+        <message>
+            <source>strokes: complicated courses</source>
+            <translation>الخطوط القصيرة: مسارات مع مضاعفات</translation>
+        </message>
+        <message>
+            <source>Have complications become more frequent?</source>
+            <translation>هل صارت المضاعفات أكثر تكرارًا؟</translation>
+        </message>
+        <message>
+            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>مخطط CUSUM معدّل بحسب الخطر (شتاينر وآخرون، Biostatistics 2000): يراقب أرجحية أكبر %1 مرات من خطر قدره %2؛ ويبدأ من جديد بعد كل إشارة.</translation>
+        </message>
+        <message>
+            <source>Number</source>
+            <translation>الرقم</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>تاريخ العلاج</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>المريضة</translation>
+        </message>
+        <message>
+            <source>Running sum</source>
+            <translation>المجموع الجاري</translation>
+        </message>
+        <message>
+            <source>No course has a known outcome yet. Record follow-ups, and the line begins.</source>
+            <translation>لا مسار معروف النتيجة بعد. سجّل المتابعات فيبدأ الخط.</translation>
+        </message>
+        <message>
+            <source>yes, and a signal</source>
+            <translation>نعم، مع إشارة</translation>
+        </message>
+        <message numerus="yes">
+            <source>No signal in %Ln treatment(s).</source>
+            <translation>
+                <numerusform>لا إشارة في %Ln علاج.</numerusform>
+                <numerusform>لا إشارة في علاج واحد.</numerusform>
+                <numerusform>لا إشارة في علاجين.</numerusform>
+                <numerusform>لا إشارة في %Ln علاجات.</numerusform>
+                <numerusform>لا إشارة في %Ln علاجًا.</numerusform>
+                <numerusform>لا إشارة في %Ln علاج.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln signal(s): look at the courses before each.</source>
+            <translation>
+                <numerusform>%Ln إشارة: انظر المسارات التي سبقتها.</numerusform>
+                <numerusform>إشارة واحدة: انظر المسارات التي سبقتها.</numerusform>
+                <numerusform>إشارتان: انظر المسارات التي سبقتها.</numerusform>
+                <numerusform>%Ln إشارات: انظر المسارات التي سبقتها.</numerusform>
+                <numerusform>%Ln إشارة: انظر المسارات التي سبقتها.</numerusform>
+                <numerusform>%Ln إشارة: انظر المسارات التي سبقتها.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Now at %1 of %2.</source>
+            <comment>sum, limit</comment>
+            <translation>الآن عند %1 من %2.</translation>
+        </message>
+        <message>
+            <source>%1 more complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>%1 أكثر من المتوقع مع مضاعفات.</translation>
+        </message>
+        <message>
+            <source>%1 fewer complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>%1 أقل من المتوقع مع مضاعفات.</translation>
+        </message>
+        <message>
+            <source>By chance alone such a line signals in %1 of 100 practices; if the odds really doubled, in %2.</source>
+            <translation>بالمصادفة وحدها يعطي خط كهذا إشارة في %1 من ١٠٠ عيادة؛ وإن تضاعفت الأرجحية حقًا ففي %2.</translation>
+        </message>
+        <message>
+            <source>How often chance alone would signal is still being worked out.</source>
+            <translation>ما زال يُحسب كم مرة تعطي المصادفة وحدها إشارة.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not settled: %Ln course(s) have no known outcome, some from before the last one shown.</source>
+            <translation>
+                <numerusform>غير نهائي: %Ln مسار بلا نتيجة معروفة، وبعضها قبل آخر ما يُعرض.</numerusform>
+                <numerusform>غير نهائي: مسار واحد بلا نتيجة معروفة، وبعضها قبل آخر ما يُعرض.</numerusform>
+                <numerusform>غير نهائي: مساران بلا نتيجة معروفة، وبعضها قبل آخر ما يُعرض.</numerusform>
+                <numerusform>غير نهائي: %Ln مسارات بلا نتيجة معروفة، وبعضها قبل آخر ما يُعرض.</numerusform>
+                <numerusform>غير نهائي: %Ln مسارًا بلا نتيجة معروفة، وبعضها قبل آخر ما يُعرض.</numerusform>
+                <numerusform>غير نهائي: %Ln مسار بلا نتيجة معروفة، وبعضها قبل آخر ما يُعرض.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The risk is an assumption, the same for every patient: a signal asks for a look, it blames nobody.</source>
+            <translation>الخطر افتراض واحد لكل المريضات: الإشارة تطلب نظرة ولا تلوم أحدًا.</translation>
+        </message>
+        <message>
+            <source>What alerts cost, and which were worth it</source>
+            <translation>ما تكلفه التنبيهات، وأيها كان مجديًا</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر أسبوع واحد.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر أسبوعان.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسابيع.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوعًا.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Closed as</source>
+            <translation>أُغلق على أنه</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>التنبيهات</translation>
+        </message>
+        <message>
+            <source>Not closed before the follow-up</source>
+            <translation>لم يُغلق قبل المتابعة</translation>
+        </message>
+        <message>
+            <source>Still open</source>
+            <translation>ما زال مفتوحًا</translation>
+        </message>
+        <message>
+            <source>Apart: not heard from</source>
+            <translation>على حدة: لم يرد خبر</translation>
+        </message>
+        <message>
+            <source>No course with a linked phone yet.</source>
+            <translation>لا مسار بهاتف مرتبط بعد.</translation>
+        </message>
+        <message numerus="yes">
+            <source>No alert in %Ln course(s).</source>
+            <translation>
+                <numerusform>لا تنبيه في %Ln مسار.</numerusform>
+                <numerusform>لا تنبيه في مسار واحد.</numerusform>
+                <numerusform>لا تنبيه في مسارين.</numerusform>
+                <numerusform>لا تنبيه في %Ln مسارات.</numerusform>
+                <numerusform>لا تنبيه في %Ln مسارًا.</numerusform>
+                <numerusform>لا تنبيه في %Ln مسار.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 raised an alert, %2 alert(s) in all, about %3 a week lately.</source>
+            <comment>courses, number, number</comment>
+            <translation>أثار تنبيهًا %1، والتنبيهات كلها %2، ونحو %3 في الأسبوع مؤخرًا.</translation>
+        </message>
+        <message>
+            <source>Worth it, of those closed: %1.</source>
+            <translation>المجدي منها بين المغلقة: %1.</translation>
+        </message>
+        <message>
+            <source>An alert that led to reassurance is counted as not worth it here. The patient may see that otherwise.</source>
+            <translation>التنبيه الذي انتهى بطمأنة لا يُعدّ مجديًا هنا. وقد ترى المريضة غير ذلك.</translation>
+        </message>
+        <message>
+            <source>Worth it</source>
+            <translation>مجدٍ</translation>
+        </message>
+        <message>
+            <source>Per cent of closed alerts</source>
+            <translation>بالمئة من التنبيهات المغلقة</translation>
+        </message>
+        <message>
+            <source>What patients did of what they were asked</source>
+            <translation>ما فعلته المريضات مما طُلب منهن</translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>التسجيلات: أيام سألت فيها خطة العناية وكُتب شيء. التذكيرات: أُجيب عنها بكلمة «تم». الحدود: ويلسون، ٩٥ ٪؛ وتذكيرات المريضة الواحدة متشابهة، فالحدود أضيق مما ينبغي.</translation>
+        </message>
+        <message>
+            <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
+            <translation>التذكير بلا جواب ليس تذكيرًا ضائعًا: ربما فعلته دون أن تقول.</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>المطلوب</translation>
+        </message>
+        <message>
+            <source>Asked</source>
+            <translation>سُئل</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>تم</translation>
+        </message>
+        <message>
+            <source>Not done</source>
+            <translation>لم يتم</translation>
+        </message>
+        <message>
+            <source>Days with an entry</source>
+            <translation>أيام فيها تسجيل</translation>
+        </message>
+        <message>
+            <source>Per cent of times asked</source>
+            <translation>بالمئة من المرات</translation>
+        </message>
+        <message>
+            <source>%1 wrote on %2 of %3 days asked.</source>
+            <comment>courses, days, days</comment>
+            <translation>%1: كُتب في %2 من %3 من الأيام المطلوبة.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln known outcome(s), %1 are needed</source>
+            <translation>
+                <numerusform>لا يكفي للقول: %Ln نتيجة معروفة، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: نتيجة معروفة واحدة، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: نتيجتان معروفتان، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln نتائج معروفة، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln نتيجة معروفة، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln نتيجة معروفة، والمطلوب %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln course(s) had it, %1 are needed</source>
+            <translation>
+                <numerusform>لا يكفي للقول: %Ln مسار فيها ذلك، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: مسار واحد فيها ذلك، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: مساران فيها ذلك، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln مسارات فيها ذلك، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln مسارًا فيها ذلك، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln مسار فيها ذلك، والمطلوب %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: followed for %Ln day(s), %1 are needed</source>
+            <translation>
+                <numerusform>لا يكفي للقول: المتابعة %Ln يوم، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: المتابعة يوم واحد، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: المتابعة يومان، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: المتابعة %Ln أيام، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: المتابعة %Ln يومًا، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: المتابعة %Ln يوم، والمطلوب %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln group(s), %1 are needed</source>
+            <translation>
+                <numerusform>لا يكفي للقول: %Ln مجموعة، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: مجموعة واحدة، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: مجموعتان، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln مجموعات، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln مجموعة، والمطلوب %1</numerusform>
+                <numerusform>لا يكفي للقول: %Ln مجموعة، والمطلوب %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing varied</source>
+            <translation>لا يكفي للقول: لم يختلف شيء</translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing happened in either group</source>
+            <translation>لا يكفي للقول: لم يحدث شيء في أي من المجموعتين</translation>
+        </message>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <comment>share, its limits</comment>
+            <translation>%1 (من %2 إلى %3)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln course(s)</source>
+            <translation>
+                <numerusform>%1 من %Ln مسار</numerusform>
+                <numerusform>%1 من مسار واحد</numerusform>
+                <numerusform>%1 من مسارين</numerusform>
+                <numerusform>%1 من %Ln مسارات</numerusform>
+                <numerusform>%1 من %Ln مسارًا</numerusform>
+                <numerusform>%1 من %Ln مسار</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Where threads end</source>
+            <translation>أين تنتهي الخيوط</translation>
+        </message>
+        <message>
+            <source>Gauge</source>
+            <translation>القياس</translation>
+        </message>
+        <message>
+            <source>Epinephrine at the entry point</source>
+            <translation>الأدرينالين عند نقطة الدخول</translation>
+        </message>
+        <message>
+            <source>Face or neck</source>
+            <translation>الوجه أو الرقبة</translation>
+        </message>
+        <message>
+            <source>Not told</source>
+            <translation>غير مذكور</translation>
+        </message>
+        <message>
+            <source>Mixed</source>
+            <translation>مختلط</translation>
+        </message>
+        <message>
+            <source>%1 G</source>
+            <comment>gauge of needle or cannula</comment>
+            <translation>%1 G</translation>
+        </message>
+        <message>
+            <source>With epinephrine</source>
+            <translation>مع الأدرينالين</translation>
+        </message>
+        <message>
+            <source>Without epinephrine</source>
+            <translation>بلا أدرينالين</translation>
+        </message>
+        <message>
+            <source>Neck</source>
+            <translation>الرقبة</translation>
+        </message>
+        <message>
+            <source>Face</source>
+            <translation>الوجه</translation>
+        </message>
+        <message>
+            <source>Deep folds ask for threads past the moving zone, and deep folds recover otherwise.</source>
+            <translation>الطيات العميقة تحتاج خيوطًا بعد المنطقة المتحركة، وهي تتعافى على نحو آخر.</translation>
+        </message>
+        <message>
+            <source>Stronger threads need a lower gauge: what differs may be the thread.</source>
+            <translation>الخيوط الأقوى تحتاج قياسًا أغلظ: قد يكون الفرق من الخيط.</translation>
+        </message>
+        <message>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
+            <translation>الأدرينالين يخفي الكدمات المبكرة، ويُترك عند من تنزف أو قلبها ضعيف.</translation>
+        </message>
+        <message>
+            <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
+            <translation>الوجه والرقبة يتورمان ويهدآن على نحو مختلف بطبيعتهما: هذا يبيّن ما يُقال للمريضة، لا أيهما أفضل.</translation>
+        </message>
+        <message>
+            <source>Threads were chosen for the face: heavy faces get other threads than light ones.</source>
+            <translation>اختيرت الخيوط بحسب الوجه: الوجوه الثقيلة لها خيوط غير الخفيفة.</translation>
+        </message>
+        <message>
+            <source>%1 days (%2 to %3)</source>
+            <comment>mean, its limits</comment>
+            <translation>%1 أيام (من %2 إلى %3)</translation>
+        </message>
+        <message>
+            <source>not reached</source>
+            <translation>لم يُبلغ</translation>
+        </message>
+        <message>
+            <source>Courses that still have it, per cent</source>
+            <translation>المسارات التي ما زال فيها، بالمئة</translation>
+        </message>
+        <message>
+            <source>Complicated courses</source>
+            <translation>مسارات مع مضاعفات</translation>
+        </message>
+        <message>
+            <source>All courses</source>
+            <translation>كل المسارات</translation>
+        </message>
+        <message>
+            <source>%1 were complicated: %2.</source>
+            <comment>courses, share</comment>
+            <translation>مع مضاعفات: %1، أي %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) without a follow-up are not counted: they may be worse or better.</source>
+            <translation>
+                <numerusform>%Ln مسار بلا متابعة لا تُعدّ: قد تكون أسوأ أو أفضل.</numerusform>
+                <numerusform>مسار واحد بلا متابعة لا تُعدّ: قد تكون أسوأ أو أفضل.</numerusform>
+                <numerusform>مساران بلا متابعة لا تُعدّ: قد تكون أسوأ أو أفضل.</numerusform>
+                <numerusform>%Ln مسارات بلا متابعة لا تُعدّ: قد تكون أسوأ أو أفضل.</numerusform>
+                <numerusform>%Ln مسارًا بلا متابعة لا تُعدّ: قد تكون أسوأ أو أفضل.</numerusform>
+                <numerusform>%Ln مسار بلا متابعة لا تُعدّ: قد تكون أسوأ أو أفضل.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>By kind</source>
+            <translation>بحسب النوع</translation>
+        </message>
+        <message>
+            <source>Most often: %1.</source>
+            <translation>الأكثر: %1.</translation>
+        </message>
+        <message>
+            <source>A course with two kinds counts in both.</source>
+            <translation>المسار ذو النوعين يُعدّ في كليهما.</translation>
+        </message>
+        <message>
+            <source>No complication is on record yet. That is no proof that there is none: the limits above say how many there may be.</source>
+            <translation>لا مضاعفات مسجّلة بعد. وهذا لا يثبت عدم وجودها: الحدود أعلاه تقول كم قد يكون منها.</translation>
+        </message>
+        <message>
+            <source>By zone</source>
+            <translation>بحسب المنطقة</translation>
+        </message>
+        <message>
+            <source>A course counts in every zone that it has.</source>
+            <translation>يُعدّ المسار في كل منطقة له.</translation>
+        </message>
+        <message>
+            <source>Shares of zones do not add up: neighbouring zones share their patients.</source>
+            <translation>نسب المناطق لا تُجمع: المناطق المتجاورة تشترك في المريضات.</translation>
+        </message>
+        <message>
+            <source>How long symptoms last</source>
+            <translation>كم تدوم الأعراض</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
+            <translation>زال: درجة ١ أو أقل في يومين متتاليين ودامت؛ ويُحسب الجانب الأسوأ. المنحنيات: كابلان-ماير، والوسيط بحدود بروكماير وكراولي، ٩٥ ٪. متوسط الأيام حتى اليوم ٢٠ بحدود التوزيع الطبيعي.</translation>
+        </message>
+        <message>
+            <source>Who feels well may stop writing: then this looks slower than it is.</source>
+            <translation>من تشعر بتحسن قد تكف عن الكتابة: فيبدو الأمر أبطأ مما هو.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>العرَض</translation>
+        </message>
+        <message>
+            <source>Courses with it</source>
+            <translation>مسارات فيها العرَض</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>زال</translation>
+        </message>
+        <message>
+            <source>Median day, 95 % limits</source>
+            <translation>اليوم الوسيط، حدود ٩٥ ٪</translation>
+        </message>
+        <message>
+            <source>Days with it up to day 20</source>
+            <translation>أيام معه حتى اليوم ٢٠</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>symptom, days</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in which it went.</source>
+            <translation>لا يكفي للقول: لا عرَض له ما يكفي من المسارات التي زال فيها.</translation>
+        </message>
+        <message>
+            <source>Half were rid of it by day: %1.</source>
+            <translation>تخلّص منه النصف حتى اليوم: %1.</translation>
+        </message>
+        <message>
+            <source>Complications side by side</source>
+            <translation>المضاعفات جنبًا إلى جنب</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>النسب: ويلسون، ٩٥ ٪. الفرق: نيوكومب. الاختبار: فيشر، ثنائي الجانب. القدرة: مضبوطة لهذا الاختبار.</translation>
+        </message>
+        <message>
+            <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
+            <comment>group, group, difference, its limits</comment>
+            <translation>%1 ناقص %2: %3 نقاط من ١٠٠ (من %4 إلى %5).</translation>
+        </message>
+        <message>
+            <source>So many courses would find a doubling of %1 in %2 of 100 cases.</source>
+            <comment>share, number</comment>
+            <translation>هذا العدد من المسارات يكشف تضاعف %1 في %2 من ١٠٠ حالة.</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100 cases: %1 or more beside it.</source>
+            <translation>يُكشف في ٨٠ من ١٠٠ حالة: %1 أو أكثر في المقابل.</translation>
+        </message>
+        <message>
+            <source>No difference at all would be found in 80 of 100 cases.</source>
+            <translation>لا فرق مهما كبر يُكشف في ٨٠ من ١٠٠ حالة.</translation>
+        </message>
+        <message>
+            <source>Probability by chance alone: %1.</source>
+            <translation>الاحتمال بالمصادفة وحدها: %1.</translation>
+        </message>
+        <message>
+            <source>No test: all ended alike.</source>
+            <translation>لا اختبار: انتهت كلها على نحو واحد.</translation>
+        </message>
+        <message>
+            <source>Days with each symptom, difference</source>
+            <translation>أيام كل عرَض، الفرق</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
+            <translation>فرق متوسط الأيام حتى اليوم ٢٠ (متوسطات مقيّدة)، حدود التوزيع الطبيعي، ٩٥ ٪؛ اختبار لوغ-رانك.</translation>
+        </message>
+        <message>
+            <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
+            <translation>سبعة أعراض سبعة اختبارات: احتمال واحد دون ٠٫٠٥ بينها شائع وإن لم يختلف شيء.</translation>
+        </message>
+        <message>
+            <source>Difference, days</source>
+            <translation>الفرق، أيام</translation>
+        </message>
+        <message>
+            <source>By chance</source>
+            <translation>بالمصادفة</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100</source>
+            <translation>يُكشف في ٨٠ من ١٠٠</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 أيام</translation>
+        </message>
+        <message>
+            <source>Days: to the left %1 is shorter, to the right %2</source>
+            <comment>group, group</comment>
+            <translation>أيام: إلى اليسار %1 أقصر، وإلى اليمين %2</translation>
+        </message>
+        <message>
+            <source>Days with the symptom up to day 20, %1 less %2.</source>
+            <comment>group, group</comment>
+            <translation>أيام العرَض حتى اليوم ٢٠، %1 ناقص %2.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in both groups.</source>
+            <translation>لا يكفي للقول: لا عرَض له ما يكفي من المسارات في المجموعتين.</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>Threads</source>
+            <translation>الخيوط</translation>
+        </message>
+        <message>
+            <source>Past the moving zone</source>
+            <translation>بعد المنطقة المتحركة</translation>
+        </message>
+        <message>
+            <source>Short of the moving zone</source>
+            <translation>قبل المنطقة المتحركة</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PracticeBoard</name>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
+            <translation>لا يكفي للقول: المقارنة تحتاج مجموعتين، وكل المسارات في واحدة.</translation>
+        </message>
+        <message>
+            <source>Time to settle</source>
+            <translation>المدة</translation>
+        </message>
+        <message>
+            <source>Techniques</source>
+            <translation>التقنيات</translation>
+        </message>
+        <message>
+            <source>Over time</source>
+            <translation>عبر الزمن</translation>
+        </message>
+        <message>
+            <source>Adherence</source>
+            <translation>الالتزام</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>التشغيلات</translation>
+        </message>
+        <message>
+            <source>Usual range</source>
+            <translation>المجال المعتاد</translation>
+        </message>
+        <message>
+            <source>Reading the courses</source>
+            <translation>تُقرأ المسارات</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 · %Ln with a known outcome</source>
+            <translation>
+                <numerusform>%1 · %Ln معروفة النتيجة</numerusform>
+                <numerusform>%1 · واحد معروف النتيجة</numerusform>
+                <numerusform>%1 · اثنان معروفا النتيجة</numerusform>
+                <numerusform>%1 · %Ln معروفة النتيجة</numerusform>
+                <numerusform>%1 · %Ln معروفة النتيجة</numerusform>
+                <numerusform>%1 · %Ln معروفة النتيجة</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>group, courses</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Comparison, not proof: nobody drew by lot who got what.</source>
+            <translation>مقارنة لا برهان: لم يُقرع على من يأخذ ماذا.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted.</source>
+            <translation>حُفظ باسم %1. الملف غير مشفّر.</translation>
+        </message>
+        <message>
+            <source>Save the figure</source>
+            <translation>حفظ الشكل</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>المضاعفات</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>التنبيهات</translation>
+        </message>
+    </context>
+    <context>
+        <name>PracticePage</name>
+        <message>
+            <source>Practice</source>
+            <translation>حصيلة العيادة</translation>
+        </message>
+        <message>
+            <source>Working the figures out. The desk stays free meanwhile.</source>
+            <translation>تُحسب الأرقام. يبقى المكتب حرًّا أثناء ذلك.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FigureCard</name>
+        <message>
+            <source>How: %1</source>
+            <translation>الطريقة: %1</translation>
+        </message>
+        <message>
+            <source>Show the picture</source>
+            <translation>عرض الصورة</translation>
+        </message>
+        <message>
+            <source>Save as CSV</source>
+            <translation>حفظ بصيغة CSV</translation>
+        </message>
+        <message>
+            <source>Save as PNG</source>
+            <translation>حفظ بصيغة PNG</translation>
+        </message>
+        <message>
+            <source>Save as SVG</source>
+            <translation>حفظ بصيغة SVG</translation>
+        </message>
+        <message>
+            <source>Show as a table</source>
+            <translation>عرض كجدول</translation>
+        </message>
+    </context>
+    <context>
+        <name>ComparisonChoice</name>
+        <message>
+            <source>Compare by</source>
+            <translation>المقارنة بحسب</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <translation>الأولى</translation>
+        </message>
+        <message>
+            <source>Second</source>
+            <translation>الثانية</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::LotBoard</name>
+        <message>
+            <source>%1 complicated, %2 not known yet</source>
+            <translation>%1 مع مضاعفات، %2 غير معروفة بعد</translation>
+        </message>
+        <message>
+            <source>Lot %1 went to %2.</source>
+            <comment>lot, courses</comment>
+            <translation>التشغيلة %1 ذهبت إلى %2.</translation>
+        </message>
+        <message>
+            <source>Outcome not known</source>
+            <translation>النتيجة غير معروفة</translation>
+        </message>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>بلا مضاعفات</translation>
+        </message>
+        <message>
+            <source>Call list for lot %1</source>
+            <translation>قائمة اتصال للتشغيلة %1</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <comment>clinic, when</comment>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>الهاتف</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>التشغيلة كما كُتبت</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>النتيجة</translation>
+        </message>
+        <message>
+            <source>Called by, when</source>
+            <translation>من اتصل ومتى</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>حُفظ باسم %1. الملف غير مشفّر: احفظه كما تحفظ سجلات المريضات.</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>حفظ قائمة الاتصال</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>مع مضاعفات</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>المريضة</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>تاريخ العلاج</translation>
+        </message>
+    </context>
+    <context>
+        <name>LotPanel</name>
+        <message>
+            <source>Choose a lot to see everybody who received it. It is found however it was written. A lot is no cause: who received it may be fine.</source>
+            <translation>اختر تشغيلة لترى كل من تلقّاها. تُعرف بأي كتابة كانت. التشغيلة ليست سببًا: من تلقّاها قد تكون بخير.</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>التشغيلة</translation>
+        </message>
+        <message>
+            <source>No treatment on record has such a lot.</source>
+            <translation>لا علاج مسجّل بهذه التشغيلة.</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>المريضة</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>الهاتف</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>تاريخ العلاج</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>التشغيلة كما كُتبت</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>النتيجة</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>حفظ قائمة الاتصال</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::BandBoard</name>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach a new version.</source>
+            <translation>
+                <numerusform>يجوز أن تُستخلص نسخة جديدة من %Ln مسار.</numerusform>
+                <numerusform>يجوز أن تُستخلص نسخة جديدة من مسار واحد.</numerusform>
+                <numerusform>يجوز أن تُستخلص نسخة جديدة من مسارين.</numerusform>
+                <numerusform>يجوز أن تُستخلص نسخة جديدة من %Ln مسارات.</numerusform>
+                <numerusform>يجوز أن تُستخلص نسخة جديدة من %Ln مسارًا.</numerusform>
+                <numerusform>يجوز أن تُستخلص نسخة جديدة من %Ln مسار.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach. %1 are needed to check a version.</source>
+            <translation>
+                <numerusform>يجوز الاستخلاص من %Ln مسار. والمطلوب %1 لفحص نسخة.</numerusform>
+                <numerusform>يجوز الاستخلاص من مسار واحد. والمطلوب %1 لفحص نسخة.</numerusform>
+                <numerusform>يجوز الاستخلاص من مسارين. والمطلوب %1 لفحص نسخة.</numerusform>
+                <numerusform>يجوز الاستخلاص من %Ln مسارات. والمطلوب %1 لفحص نسخة.</numerusform>
+                <numerusform>يجوز الاستخلاص من %Ln مسارًا. والمطلوب %1 لفحص نسخة.</numerusform>
+                <numerusform>يجوز الاستخلاص من %Ln مسار. والمطلوب %1 لفحص نسخة.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Learned from %Ln course(s) by %1, %2</source>
+            <translation>
+                <numerusform>استُخلص من %Ln مسار بيد %1، %2</numerusform>
+                <numerusform>استُخلص من مسار واحد بيد %1، %2</numerusform>
+                <numerusform>استُخلص من مسارين بيد %1، %2</numerusform>
+                <numerusform>استُخلص من %Ln مسارات بيد %1، %2</numerusform>
+                <numerusform>استُخلص من %Ln مسارًا بيد %1، %2</numerusform>
+                <numerusform>استُخلص من %Ln مسار بيد %1، %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The range every clinic begins with: an assumption, no courses behind it</source>
+            <translation>المجال الذي تبدأ به كل عيادة: افتراض، لا مسارات وراءه</translation>
+        </message>
+        <message>
+            <source>%1 went back to %2, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>%1: العودة إلى %2، %3: %4</translation>
+        </message>
+        <message>
+            <source>%1 put %2 into use, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>%1: استعمال %2، %3: %4</translation>
+        </message>
+        <message>
+            <source>On courses it had not seen</source>
+            <translation>على مسارات لم يرها</translation>
+        </message>
+        <message>
+            <source>Above the 90th</source>
+            <translation>فوق التسعين</translation>
+        </message>
+        <message>
+            <source>Above the 97th</source>
+            <translation>فوق السابعة والتسعين</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: a version carries the name of who learned it.</source>
+            <translation>قل أولًا من على المكتب: النسخة تحمل اسم من استخلصها.</translation>
+        </message>
+        <message>
+            <source>Learned %1. Nothing has changed for any patient: look at its check, then use it or leave it.</source>
+            <translation>استُخلصت %1. لم يتغير شيء لأي مريضة: انظر فحصها ثم استعملها أو اتركها.</translation>
+        </message>
+        <message>
+            <source>Nothing has changed since the last version was learned.</source>
+            <translation>لم يتغير شيء منذ استخلاص آخر نسخة.</translation>
+        </message>
+        <message>
+            <source>Go back to %1</source>
+            <translation>العودة إلى %1</translation>
+        </message>
+        <message>
+            <source>Use %1</source>
+            <translation>استعمال %1</translation>
+        </message>
+        <message>
+            <source>%1 is in use. Courses that run keep the range they began with.</source>
+            <translation>%1 قيد الاستعمال. المسارات الجارية تحتفظ بمجالها.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>العرَض</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>المسارات</translation>
+        </message>
+    </context>
+    <context>
+        <name>Bands</name>
+        <message numerus="yes">
+            <source>%Ln course(s): the patient has not agreed that her course teaches</source>
+            <translation>
+                <numerusform>%Ln مسار: لم توافق المريضة على الاستخلاص</numerusform>
+                <numerusform>مسار واحد: لم توافق المريضة على الاستخلاص</numerusform>
+                <numerusform>مساران: لم توافق المريضة على الاستخلاص</numerusform>
+                <numerusform>%Ln مسارات: لم توافق المريضة على الاستخلاص</numerusform>
+                <numerusform>%Ln مسارًا: لم توافق المريضة على الاستخلاص</numerusform>
+                <numerusform>%Ln مسار: لم توافق المريضة على الاستخلاص</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): no follow-up yet, nobody knows how it ended</source>
+            <translation>
+                <numerusform>%Ln مسار: لا متابعة بعد ولا تُعرف النهاية</numerusform>
+                <numerusform>مسار واحد: لا متابعة بعد ولا تُعرف النهاية</numerusform>
+                <numerusform>مساران: لا متابعة بعد ولا تُعرف النهاية</numerusform>
+                <numerusform>%Ln مسارات: لا متابعة بعد ولا تُعرف النهاية</numerusform>
+                <numerusform>%Ln مسارًا: لا متابعة بعد ولا تُعرف النهاية</numerusform>
+                <numerusform>%Ln مسار: لا متابعة بعد ولا تُعرف النهاية</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): complicated</source>
+            <translation>
+                <numerusform>%Ln مسار: مع مضاعفات</numerusform>
+                <numerusform>مسار واحد: مع مضاعفات</numerusform>
+                <numerusform>مساران: مع مضاعفات</numerusform>
+                <numerusform>%Ln مسارات: مع مضاعفات</numerusform>
+                <numerusform>%Ln مسارًا: مع مضاعفات</numerusform>
+                <numerusform>%Ln مسار: مع مضاعفات</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): treated because of a finding</source>
+            <translation>
+                <numerusform>%Ln مسار: عولجت بسبب ملاحظة</numerusform>
+                <numerusform>مسار واحد: عولجت بسبب ملاحظة</numerusform>
+                <numerusform>مساران: عولجت بسبب ملاحظة</numerusform>
+                <numerusform>%Ln مسارات: عولجت بسبب ملاحظة</numerusform>
+                <numerusform>%Ln مسارًا: عولجت بسبب ملاحظة</numerusform>
+                <numerusform>%Ln مسار: عولجت بسبب ملاحظة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): too few days with an entry</source>
+            <translation>
+                <numerusform>%Ln مسار: أيام التسجيل قليلة</numerusform>
+                <numerusform>مسار واحد: أيام التسجيل قليلة</numerusform>
+                <numerusform>مساران: أيام التسجيل قليلة</numerusform>
+                <numerusform>%Ln مسارات: أيام التسجيل قليلة</numerusform>
+                <numerusform>%Ln مسارًا: أيام التسجيل قليلة</numerusform>
+                <numerusform>%Ln مسار: أيام التسجيل قليلة</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>not enough to say: nearly the assumption</source>
+            <translation>لا يكفي للقول: يكاد يكون الافتراض</translation>
+        </message>
+        <message>
+            <source>holds</source>
+            <translation>يصمد</translation>
+        </message>
+        <message>
+            <source>too narrow: false alerts</source>
+            <translation>ضيق جدًّا: تنبيهات كاذبة</translation>
+        </message>
+        <message>
+            <source>too wide: it would look late</source>
+            <translation>واسع جدًّا: ينظر متأخرًا</translation>
+        </message>
+        <message>
+            <source>%1, promised %2</source>
+            <comment>share seen, share promised</comment>
+            <translation>%1، والموعود %2</translation>
+        </message>
+        <message>
+            <source>It held on courses that it had not seen: %1 of readings lay above its 90th centile (%2 to %3).</source>
+            <translation>صمد على مسارات لم يرها: %1 من القراءات فوق المئين التسعين (من %2 إلى %3).</translation>
+        </message>
+        <message numerus="yes">
+            <source>Cannot be used: %Ln course(s) behind it, %1 are needed.</source>
+            <translation>
+                <numerusform>لا يُستعمل: وراءه %Ln مسار، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل: وراءه مسار واحد، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل: وراءه مساران، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل: وراءه %Ln مسارات، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل: وراءه %Ln مسارًا، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل: وراءه %Ln مسار، والمطلوب %1.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
+            <translation>لا يُستعمل: لم يصمد على مسارات لم يرها. الجدول يقول أين.</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandCard</name>
+        <message>
+            <source>%1, in use</source>
+            <translation>%1، قيد الاستعمال</translation>
+        </message>
+        <message>
+            <source>Go back to it</source>
+            <translation>العودة إليها</translation>
+        </message>
+        <message>
+            <source>Use it</source>
+            <translation>استعمالها</translation>
+        </message>
+        <message>
+            <source>Hide the check</source>
+            <translation>إخفاء الفحص</translation>
+        </message>
+        <message>
+            <source>Show the check</source>
+            <translation>عرض الفحص</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandPanel</name>
+        <message>
+            <source>In use</source>
+            <translation>قيد الاستعمال</translation>
+        </message>
+        <message>
+            <source>Learn a new one</source>
+            <translation>استخلاص مجال جديد</translation>
+        </message>
+        <message>
+            <source>Learning, and checking on courses left out. This takes a while; the desk stays free.</source>
+            <translation>يجري الاستخلاص والفحص على مسارات مستبعدة. يستغرق ذلك وقتًا؛ ويبقى المكتب حرًّا.</translation>
+        </message>
+        <message>
+            <source>Learn a version</source>
+            <translation>استخلاص نسخة</translation>
+        </message>
+        <message>
+            <source>Nothing comes into use by it.</source>
+            <translation>لا يُستعمل شيء بذلك.</translation>
+        </message>
+        <message>
+            <source>Versions</source>
+            <translation>النسخ</translation>
+        </message>
+        <message>
+            <source>Every protocol is signed anew with it. Courses that run keep theirs. The reason is kept with your name.</source>
+            <translation>يُوقَّع كل بروتوكول به من جديد. المسارات الجارية تحتفظ بما لها. ويُحفظ السبب مع اسمك.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReasonPanel</name>
+        <message>
+            <source>Reason</source>
+            <translation>السبب</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>تركه كما هو</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolEditPage</name>
+        <message>
+            <source>Change the protocol</source>
+            <translation>تغيير البروتوكول</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>تراجع</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>إعادة</translation>
+        </message>
+        <message>
+            <source>As in use</source>
+            <translation>كما هو مستعمل</translation>
+        </message>
+        <message>
+            <source>Drops every change; can be undone.</source>
+            <translation>يلغي كل تغيير؛ ويمكن التراجع عنه.</translation>
+        </message>
+        <message>
+            <source>Undo the signature</source>
+            <translation>التراجع عن التوقيع</translation>
+        </message>
+        <message>
+            <source>Signs what was in use before anew.</source>
+            <translation>يوقّع من جديد ما كان مستعملًا قبله.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanFields</name>
+        <message>
+            <source>From day</source>
+            <translation>من اليوم</translation>
+        </message>
+        <message>
+            <source>To day</source>
+            <translation>إلى اليوم</translation>
+        </message>
+        <message>
+            <source>Every how many days</source>
+            <translation>كل كم يوم</translation>
+        </message>
+        <message>
+            <source>Reminds at (empty: a rule to keep, nothing rings)</source>
+            <translation>يذكّر في (فارغ: قاعدة تُراعى ولا شيء يرن)</translation>
+        </message>
+        <message>
+            <source>The clinic's own words, added for the patient</source>
+            <translation>كلمات العيادة، تضاف للمريضة</translation>
+        </message>
+        <message>
+            <source>Rings in quiet hours too</source>
+            <translation>يرن في ساعات الهدوء أيضًا</translation>
+        </message>
+        <message>
+            <source>Take it out of the plan</source>
+            <translation>إخراجه من الخطة</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanLine</name>
+        <message>
+            <source>%1 (changed)</source>
+            <translation>%1 (مُغيَّر)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolEditor</name>
+        <message>
+            <source>was %1</source>
+            <translation>كان %1</translation>
+        </message>
+        <message>
+            <source>%1, version %2 in the making</source>
+            <translation>%1، النسخة %2 قيد الإعداد</translation>
+        </message>
+        <message>
+            <source>Care plan</source>
+            <translation>خطة العناية</translation>
+        </message>
+        <message>
+            <source>Rules</source>
+            <translation>القواعد</translation>
+        </message>
+        <message>
+            <source>Rehearse and sign</source>
+            <translation>التجربة والتوقيع</translation>
+        </message>
+        <message>
+            <source>Write times of day with a space between, for example 08:00 20:00.</source>
+            <translation>اكتب أوقات اليوم وبينها مسافة، مثلًا 08:00 20:00.</translation>
+        </message>
+        <message>
+            <source>What the patient sees on day %1</source>
+            <translation>ما تراه المريضة في اليوم %1</translation>
+        </message>
+        <message>
+            <source>An instruction of the clinic's own needs its words.</source>
+            <translation>تعليمة العيادة الخاصة تحتاج كلماتها.</translation>
+        </message>
+        <message>
+            <source>Too much: at most 40 instructions, 8 times a day and 400 characters of text.</source>
+            <translation>أكثر من اللازم: ٤٠ تعليمة على الأكثر، و٨ أوقات في اليوم، و٤٠٠ حرف.</translation>
+        </message>
+        <message>
+            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
+            <comment>number, number, number</comment>
+            <translation>من %1 مسارًا متخيَّلًا بلا مضاعفات ينبّه إلى %2؛ والمستعمل ينبّه إلى %3.</translation>
+        </message>
+        <message>
+            <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
+            <comment>number, number</comment>
+            <translation>بعدد المريضات الأخير: نحو %1 تنبيهات في الأسبوع، والآن %2.</translation>
+        </message>
+        <message>
+            <source>No past course to rehearse on: only invented courses speak.</source>
+            <translation>لا مسار سابق للتجربة عليه: تتكلم المسارات المتخيَّلة وحدها.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln past course(s) would have been flagged otherwise.</source>
+            <translation>
+                <numerusform>مسارات سابقة كان التنبيه إليها سيختلف: %Ln مسار.</numerusform>
+                <numerusform>مسارات سابقة كان التنبيه إليها سيختلف: مسار واحد.</numerusform>
+                <numerusform>مسارات سابقة كان التنبيه إليها سيختلف: مساران.</numerusform>
+                <numerusform>مسارات سابقة كان التنبيه إليها سيختلف: %Ln مسارات.</numerusform>
+                <numerusform>مسارات سابقة كان التنبيه إليها سيختلف: %Ln مسارًا.</numerusform>
+                <numerusform>مسارات سابقة كان التنبيه إليها سيختلف: %Ln مسار.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The protocol has been changed since: rehearse it again.</source>
+            <translation>تغيّر البروتوكول منذ ذلك: جرّبه مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>المسارات</translation>
+        </message>
+        <message>
+            <source>Flagged, in use</source>
+            <translation>نُبّه إليه، المستعمل</translation>
+        </message>
+        <message>
+            <source>Flagged, changed</source>
+            <translation>نُبّه إليه، المغيَّر</translation>
+        </message>
+        <message>
+            <source>Within a day, in use</source>
+            <translation>خلال يوم، المستعمل</translation>
+        </message>
+        <message>
+            <source>Within a day, changed</source>
+            <translation>خلال يوم، المغيَّر</translation>
+        </message>
+        <message>
+            <source>Invented: %1</source>
+            <translation>متخيَّل: %1</translation>
+        </message>
+        <message>
+            <source>Past: %1</source>
+            <translation>سابق: %1</translation>
+        </message>
+        <message>
+            <source>New: %1, %2</source>
+            <comment>instruction, when</comment>
+            <translation>جديد: %1، %2</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3 (was %4, %5)</source>
+            <comment>instruction, when, how, when, how</comment>
+            <translation>%1: %2، %3 (كان %4، %5)</translation>
+        </message>
+        <message>
+            <source>Taken out: %1</source>
+            <translation>أُخرج: %1</translation>
+        </message>
+        <message>
+            <source>Follow-up on day %1 (was %2)</source>
+            <translation>المتابعة في اليوم %1 (كانت %2)</translation>
+        </message>
+        <message>
+            <source>%1, %2: %3 (was %4)</source>
+            <comment>rule, what, number, number</comment>
+            <translation>%1، %2: %3 (كان %4)</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>لم يتغير شيء بعد.</translation>
+        </message>
+        <message>
+            <source>Rehearse it first: nothing goes live unseen.</source>
+            <translation>جرّبه أولًا: لا شيء يُستعمل دون أن يُرى.</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>قل من على المكتب.</translation>
+        </message>
+        <message>
+            <source>Version %1 is signed. It goes to phones that are linked from now on; courses that run keep theirs.</source>
+            <translation>وُقّعت النسخة %1. تذهب إلى الهواتف التي تُربط من الآن؛ والمسارات الجارية تحتفظ بما لها.</translation>
+        </message>
+        <message>
+            <source>What was in use before is in use again, as version %1.</source>
+            <translation>ما كان مستعملًا من قبل عاد مستعملًا، بالنسخة %1.</translation>
+        </message>
+        <message>
+            <source>Version %1, signed %2</source>
+            <translation>النسخة %1، وُقّعت %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolPlan</name>
+        <message>
+            <source>Follow-up</source>
+            <translation>المتابعة</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>اليوم</translation>
+        </message>
+        <message>
+            <source>Add an instruction</source>
+            <translation>إضافة تعليمة</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>اليوم</translation>
+        </message>
+        <message>
+            <source>All day</source>
+            <translation>طوال اليوم</translation>
+        </message>
+        <message>
+            <source>Nothing is asked on this day.</source>
+            <translation>لا شيء مطلوب في هذا اليوم.</translation>
+        </message>
+        <message>
+            <source>The diary says the same in the patient's language; the clinic's own words stand as they are written.</source>
+            <translation>تقول اليوميات الشيء نفسه بلغة المريضة؛ وتبقى كلمات العيادة كما كُتبت.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolRules</name>
+        <message>
+            <source>Warning signs, fever and severe pain are not here: no protocol can delay or soften them. The thresholds of the statistics are calibrated together with the usual range.</source>
+            <translation>علامات الخطر والحمى والألم الشديد ليست هنا: لا بروتوكول يؤخرها أو يخففها. وعتبات الإحصاء تُعاير مع المجال المعتاد.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolSigning</name>
+        <message>
+            <source>What is changed</source>
+            <translation>ما تغيّر</translation>
+        </message>
+        <message>
+            <source>Nothing yet.</source>
+            <translation>لا شيء بعد.</translation>
+        </message>
+        <message>
+            <source>Rehearsal</source>
+            <translation>التجربة</translation>
+        </message>
+        <message>
+            <source>Runs the rules over past courses and over invented ones whose truth is known. Nothing changes for anybody by it.</source>
+            <translation>يمرّر القواعد على مسارات سابقة وأخرى متخيَّلة حقيقتها معروفة. لا يتغير بذلك شيء لأحد.</translation>
+        </message>
+        <message>
+            <source>Rehearsing. The desk stays free meanwhile.</source>
+            <translation>تجري التجربة. يبقى المكتب حرًّا أثناء ذلك.</translation>
+        </message>
+        <message>
+            <source>Past courses, one by one</source>
+            <translation>المسارات السابقة، واحدًا واحدًا</translation>
+        </message>
+        <message>
+            <source>Rehearse again</source>
+            <translation>التجربة مرة أخرى</translation>
+        </message>
+        <message>
+            <source>Rehearse</source>
+            <translation>تجربة</translation>
+        </message>
+        <message>
+            <source>Sign it</source>
+            <translation>توقيعه</translation>
+        </message>
+        <message>
+            <source>It goes to phones that are linked from now on.</source>
+            <translation>يذهب إلى الهواتف التي تُربط من الآن.</translation>
+        </message>
+        <message>
+            <source>Signed before</source>
+            <translation>وُقّع سابقًا</translation>
+        </message>
+        <message>
+            <source>Take it up again</source>
+            <translation>استئنافه</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rehearsals</name>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>بلا مضاعفات</translation>
+        </message>
+        <message>
+            <source>Infection</source>
+            <translation>عدوى</translation>
+        </message>
+        <message>
+            <source>Haematoma</source>
+            <translation>ورم دموي</translation>
+        </message>
+        <message>
+            <source>Slow recovery</source>
+            <translation>تعافٍ بطيء</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>تجعد يبقى</translation>
+        </message>
+        <message>
+            <source>Falls silent</source>
+            <translation>يصمت</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>مع مضاعفات</translation>
+        </message>
+        <message>
+            <source>%1 of %2 (%3 to %4 in 100)</source>
+            <comment>flagged, courses, limits</comment>
+            <translation>%1 من %2 (من %3 إلى %4 في المئة)</translation>
+        </message>
+        <message>
+            <source>not flagged</source>
+            <translation>بلا تنبيه</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>day, finding</comment>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>RuleFields</name>
+        <message>
+            <source>Above the usual range</source>
+            <translation>فوق المجال المعتاد</translation>
+        </message>
+        <message>
+            <source>Rising again</source>
+            <translation>يرتفع من جديد</translation>
+        </message>
+        <message>
+            <source>One side much worse</source>
+            <translation>جانب أسوأ بكثير</translation>
+        </message>
+        <message>
+            <source>One side fills in the first days</source>
+            <translation>جانب يمتلئ في الأيام الأولى</translation>
+        </message>
+        <message>
+            <source>Slow to settle</source>
+            <translation>بطيء الهدوء</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>تجعد يبقى</translation>
+        </message>
+        <message>
+            <source>Nothing heard</source>
+            <translation>لم يرد خبر</translation>
+        </message>
+        <message>
+            <source>only from this score on</source>
+            <translation>من هذه الدرجة فقط</translation>
+        </message>
+        <message>
+            <source>only so far above the lowest so far</source>
+            <translation>بهذا القدر فوق أدنى ما كان فقط</translation>
+        </message>
+        <message>
+            <source>from this day on</source>
+            <translation>من هذا اليوم</translation>
+        </message>
+        <message>
+            <source>up to this day</source>
+            <translation>حتى هذا اليوم</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides</source>
+            <translation>بهذا الفرق بين الجانبين فقط</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides, symptoms added up</source>
+            <translation>بهذا الفرق بين الجانبين فقط، والأعراض مجموعة</translation>
+        </message>
+        <message>
+            <source>only after a peak of this score</source>
+            <translation>بعد ذروة بهذه الدرجة فقط</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: from this day on</source>
+            <translation>بلا تغير أسبوعًا: من هذا اليوم</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: only from this score on</source>
+            <translation>بلا تغير أسبوعًا: من هذه الدرجة فقط</translation>
+        </message>
+        <message>
+            <source>without an entry</source>
+            <translation>بلا تسجيل</translation>
+        </message>
+        <message>
+            <source>without an entry, after a high one</source>
+            <translation>بلا تسجيل، بعد تسجيل مرتفع</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>أيام</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>نقاط</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallPanel</name>
+        <message>
+            <source>What to ask</source>
+            <translation>ما يُسأل</translation>
+        </message>
+        <message>
+            <source>%L1. %2</source>
+            <translation>%L1. %2</translation>
+        </message>
+        <message>
+            <source>Note, or message to the patient</source>
+            <translation>ملاحظة، أو رسالة إلى المريضة</translation>
+        </message>
+        <message>
+            <source>Spoke with her</source>
+            <translation>تم الحديث معها</translation>
+        </message>
+        <message>
+            <source>Not reached</source>
+            <translation>لم يُردّ</translation>
+        </message>
+        <message>
+            <source>Visit brought forward</source>
+            <translation>قُدّم الموعد</translation>
+        </message>
+        <message>
+            <source>Send as a message</source>
+            <translation>إرسال كرسالة</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>ليس الآن</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallBoard</name>
+        <message>
+            <source>Call %1</source>
+            <comment>name</comment>
+            <translation>اتصال بـ %1</translation>
+        </message>
+        <message>
+            <source>No number on record</source>
+            <translation>لا رقم مسجّل</translation>
+        </message>
+        <message>
+            <source>%1 took it, %2. Ask before you call twice.</source>
+            <translation>أخذها %1، %2. اسأل قبل الاتصال مرتين.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallScript</name>
+        <message>
+            <source>Can you breathe, swallow your saliva and speak a whole sentence? If not: emergency number, now, and stay on the line.</source>
+            <translation>هل تستطيعين التنفس وبلع الريق وقول جملة كاملة؟ إن لم يكن: رقم الطوارئ الآن، وابقي على الخط.</translation>
+        </message>
+        <message>
+            <source>Is the swelling growing from hour to hour, or is the neck hard?</source>
+            <translation>هل يزداد التورم ساعة بعد ساعة، أو هل الرقبة قاسية؟</translation>
+        </message>
+        <message>
+            <source>Is somebody with you?</source>
+            <translation>هل معك أحد؟</translation>
+        </message>
+        <message>
+            <source>Do you see as before with each eye? If not: emergency number, now.</source>
+            <translation>هل ترين بكل عين كما من قبل؟ إن لم يكن: رقم الطوارئ الآن.</translation>
+        </message>
+        <message>
+            <source>Smile, close both eyes, lift your brows: is one side weaker? Since when?</source>
+            <translation>ابتسمي، أغمضي العينين، ارفعي الحاجبين: هل جانب أضعف؟ منذ متى؟</translation>
+        </message>
+        <message>
+            <source>Is one side growing? Compared with this morning: much more, a little, the same?</source>
+            <translation>هل يكبر جانب؟ مقارنة بالصباح: أكثر بكثير، قليلًا، أم كما هو؟</translation>
+        </message>
+        <message>
+            <source>Does it feel hard and tense, or soft?</source>
+            <translation>هل هو قاسٍ مشدود أم طري؟</translation>
+        </message>
+        <message>
+            <source>Do you take anything that thins the blood, or aspirin or ibuprofen?</source>
+            <translation>هل تتناولين مميعًا للدم أو أسبرينًا أو إيبوبروفين؟</translation>
+        </message>
+        <message>
+            <source>What is your temperature now? Did you have chills?</source>
+            <translation>كم حرارتك الآن؟ هل أصابتك قشعريرة؟</translation>
+        </message>
+        <message>
+            <source>Is an entry point red, warm, or is anything coming out of it?</source>
+            <translation>هل نقطة دخول حمراء أو دافئة أو يخرج منها شيء؟</translation>
+        </message>
+        <message>
+            <source>Is the red or the pain spreading?</source>
+            <translation>هل ينتشر الاحمرار أو الألم؟</translation>
+        </message>
+        <message>
+            <source>Pain from 0 to 10 now, and at its worst since yesterday?</source>
+            <translation>الألم من ٠ إلى ١٠ الآن، وفي أشده منذ أمس؟</translation>
+        </message>
+        <message>
+            <source>What have you taken against it, and did it help?</source>
+            <translation>ماذا تناولتِ له، وهل أفاد؟</translation>
+        </message>
+        <message>
+            <source>Is the skin there pale, blue, or does it feel cold?</source>
+            <translation>هل الجلد هناك شاحب أو أزرق أو بارد؟</translation>
+        </message>
+        <message>
+            <source>Can you see or feel an end of a thread? Do not pull or cut it.</source>
+            <translation>هل ترين أو تحسين طرف خيط؟ لا تسحبيه ولا تقصيه.</translation>
+        </message>
+        <message>
+            <source>Is the skin over it open, red or wet?</source>
+            <translation>هل الجلد فوقه مفتوح أو أحمر أو رطب؟</translation>
+        </message>
+        <message>
+            <source>Please send a photo from the diary, from the front and from that side.</source>
+            <translation>أرسلي من فضلك صورة من اليوميات، من الأمام ومن ذلك الجانب.</translation>
+        </message>
+        <message>
+            <source>Compared with yesterday: better, the same, worse?</source>
+            <translation>مقارنة بأمس: أفضل، كما هو، أسوأ؟</translation>
+        </message>
+        <message>
+            <source>Anything new: fever, one side worse, something coming out?</source>
+            <translation>هل من جديد: حمى، جانب أسوأ، شيء يخرج؟</translation>
+        </message>
+        <message>
+            <source>How are you? The diary has heard nothing for some days.</source>
+            <translation>كيف حالك؟ لم تسمع اليوميات شيئًا منذ أيام.</translation>
+        </message>
+        <message>
+            <source>Does the diary work, and is the phone online?</source>
+            <translation>هل تعمل اليوميات، وهل الهاتف متصل؟</translation>
+        </message>
+        <message>
+            <source>Fever, one side worse, anything coming out of an entry point?</source>
+            <translation>حمى، جانب أسوأ، شيء يخرج من نقطة دخول؟</translation>
+        </message>
+        <message>
+            <source>Last: what are you most worried about?</source>
+            <translation>أخيرًا: ما أكثر ما يقلقك؟</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HandOverBoard</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>التسليم</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>clinic, person, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>A word from who leaves</source>
+            <translation>كلمة ممن يغادر</translation>
+        </message>
+        <message>
+            <source>Who waits</source>
+            <translation>من ينتظر</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>درجة الاستعجال</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>المريضة</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>ماذا ولماذا</translation>
+        </message>
+        <message>
+            <source>Since</source>
+            <translation>منذ</translation>
+        </message>
+        <message>
+            <source>Who is on it</source>
+            <translation>من يتولاها</translation>
+        </message>
+        <message>
+            <source>What was done in the last day</source>
+            <translation>ما تم في اليوم الأخير</translation>
+        </message>
+        <message>
+            <source>nobody</source>
+            <translation>لا أحد</translation>
+        </message>
+        <message>
+            <source>Nobody waits for an answer.</source>
+            <translation>لا أحد ينتظر جوابًا.</translation>
+        </message>
+        <message>
+            <source>Nothing was noted.</source>
+            <translation>لم يُدوَّن شيء.</translation>
+        </message>
+        <message>
+            <source>%1 (%2, %3)</source>
+            <comment>note, person, when</comment>
+            <translation>%1 (%2، %3)</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>قل من على المكتب.</translation>
+        </message>
+        <message>
+            <source>Too long: shorten it.</source>
+            <translation>طويلة جدًّا: اختصرها.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>حُفظ باسم %1. الملف غير مشفّر: احفظه كما تحفظ سجلات المريضات.</translation>
+        </message>
+        <message>
+            <source>Save the hand-over</source>
+            <translation>حفظ التسليم</translation>
+        </message>
+        <message>
+            <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
+            <translation>نُسخ كنص. من يستعمل هذا الحاسوب يستطيع لصقه: الصقه سريعًا ثم انسخ شيئًا آخر.</translation>
+        </message>
+    </context>
+    <context>
+        <name>HandOverPage</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>التسليم</translation>
+        </message>
+        <message>
+            <source>Made from the queue of this moment.</source>
+            <translation>من قائمة هذه اللحظة.</translation>
+        </message>
+        <message>
+            <source>Copy as text</source>
+            <translation>نسخ كنص</translation>
+        </message>
+        <message>
+            <source>Save or print</source>
+            <translation>حفظ أو طباعة</translation>
+        </message>
+        <message>
+            <source>Take it down</source>
+            <translation>إزالتها</translation>
+        </message>
+        <message>
+            <source>A word for whoever takes over; it stays pinned over the queue until somebody takes it down</source>
+            <translation>كلمة لمن يتسلّم؛ تبقى فوق القائمة حتى يزيلها أحد</translation>
+        </message>
+        <message>
+            <source>Pin it</source>
+            <translation>تثبيتها</translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLook</name>
+        <message>
+            <source>You have not looked at this course before.</source>
+            <translation>لم تنظر في هذا المسار من قبل.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln تسجيل</numerusform>
+                <numerusform>تسجيل واحد</numerusform>
+                <numerusform>تسجيلان</numerusform>
+                <numerusform>%Ln تسجيلات</numerusform>
+                <numerusform>%Ln تسجيلًا</numerusform>
+                <numerusform>%Ln تسجيل</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln finding(s)</source>
+            <translation>
+                <numerusform>%Ln ملاحظة</numerusform>
+                <numerusform>ملاحظة واحدة</numerusform>
+                <numerusform>ملاحظتان</numerusform>
+                <numerusform>%Ln ملاحظات</numerusform>
+                <numerusform>%Ln ملاحظة</numerusform>
+                <numerusform>%Ln ملاحظة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s)</source>
+            <translation>
+                <numerusform>%Ln رسالة</numerusform>
+                <numerusform>رسالة واحدة</numerusform>
+                <numerusform>رسالتان</numerusform>
+                <numerusform>%Ln رسائل</numerusform>
+                <numerusform>%Ln رسالة</numerusform>
+                <numerusform>%Ln رسالة</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Nothing new since you last looked, %1.</source>
+            <translation>لا جديد منذ آخر نظرة لك، %1.</translation>
+        </message>
+        <message>
+            <source>New since you last looked, %1: %2.</source>
+            <comment>when, list</comment>
+            <translation>الجديد منذ آخر نظرة لك، %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1 %2 to %3</source>
+            <comment>stream, low, high</comment>
+            <translation>%1 من %2 إلى %3</translation>
+        </message>
+        <message>
+            <source>Too few entries for a forecast to the follow-up.</source>
+            <translation>تسجيلات أقل من أن تكفي لتوقّع حتى المتابعة.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1: every score 1 or below.</source>
+            <translation>المتوقع عند المتابعة، اليوم %1: كل درجة ١ أو أقل.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1, in 8 of 10 such courses: %2; everything else 1 or below.</source>
+            <comment>day, list</comment>
+            <translation>المتوقع عند المتابعة، اليوم %1، في ٨ من ١٠ مسارات كهذه: %2؛ وما عداها ١ أو أقل.</translation>
+        </message>
+        <message>
+            <source>Course</source>
+            <translation>المسار</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>patient, clinic, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>Treated %1, %2 now</source>
+            <translation>تاريخ العلاج %1، والآن %2</translation>
+        </message>
+        <message>
+            <source>Findings</source>
+            <translation>الملاحظات</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>درجة الاستعجال</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>ماذا ولماذا</translation>
+        </message>
+        <message>
+            <source>Raised</source>
+            <translation>ظهرت</translation>
+        </message>
+        <message>
+            <source>What was done</source>
+            <translation>ما تم</translation>
+        </message>
+        <message>
+            <source>Entries</source>
+            <translation>التسجيلات</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>اليوم</translation>
+        </message>
+        <message>
+            <source>Scores</source>
+            <translation>الدرجات</translation>
+        </message>
+        <message>
+            <source>Signs and words</source>
+            <translation>العلامات والكلمات</translation>
+        </message>
+        <message>
+            <source>Marks</source>
+            <translation>الإشارات</translation>
+        </message>
+        <message>
+            <source>Messages</source>
+            <translation>الرسائل</translation>
+        </message>
+        <message>
+            <source>None.</source>
+            <translation>لا شيء.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanBeside</name>
+        <message>
+            <source>The plan</source>
+            <translation>الخطة</translation>
+        </message>
+        <message>
+            <source>Make this the plan</source>
+            <translation>اجعل هذا هو الخطة</translation>
+        </message>
+        <message>
+            <source>Keep this as the plan</source>
+            <translation>احتفظ بهذا كخطة</translation>
+        </message>
+        <message>
+            <source>It stays as it is while you change what is done.</source>
+            <translation>تبقى كما هي بينما تغيّر ما يُنفّذ.</translation>
+        </message>
+        <message>
+            <source>Drop the plan</source>
+            <translation>إسقاط الخطة</translation>
         </message>
     </context>
 </TS>

@@ -274,6 +274,14 @@
             <source>Close: %1</source>
             <translation>Abschließen: %1</translation>
         </message>
+        <message>
+            <source>Export</source>
+            <translation>Ausgeben</translation>
+        </message>
+        <message>
+            <source>As a file, or for paper</source>
+            <translation>Als Datei oder auf Papier</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -754,10 +762,6 @@
             <translation>übernehmen: andere sehen, wer sich kümmert</translation>
         </message>
         <message>
-            <source>note that the patient was called</source>
-            <translation>vermerken, dass angerufen wurde</translation>
-        </message>
-        <message>
             <source>close the most urgent finding, with an outcome</source>
             <translation>den dringendsten Befund mit Ergebnis abschließen</translation>
         </message>
@@ -790,12 +794,28 @@
             <translation>Pfeile bewegen den Zeiger (mit Umschalt in kleinen Schritten), Leertaste setzt Einstich und Ende, Escape beginnt neu, Entf entfernt den gewählten Faden</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, /) are on</source>
-            <translation>Einzeltasten (T, C, X, /) sind an</translation>
-        </message>
-        <message>
             <source>Back to work</source>
             <translation>Zurück an die Arbeit</translation>
+        </message>
+        <message>
+            <source>call: number, what to ask, what was said</source>
+            <translation>anrufen: Nummer, was zu fragen ist, was gesagt wurde</translation>
+        </message>
+        <message>
+            <source>note that the visit was brought forward</source>
+            <translation>vermerken, dass der Termin vorgezogen wurde</translation>
+        </message>
+        <message>
+            <source>next with entries that nobody opened</source>
+            <translation>nächste mit Einträgen, die niemand öffnete</translation>
+        </message>
+        <message>
+            <source>hand over</source>
+            <translation>übergeben</translation>
+        </message>
+        <message>
+            <source>Single keys (T, C, X, F, N, H, /) are on</source>
+            <translation>Einzeltasten (T, C, X, F, N, H, /) sind an</translation>
         </message>
     </context>
     <context>
@@ -811,6 +831,14 @@
         <message>
             <source>Try again</source>
             <translation>Erneut versuchen</translation>
+        </message>
+        <message>
+            <source>Invented patients: nothing here is real, nothing is sent, and all of it is gone when you lock the desk.</source>
+            <translation>Erfundene Patientinnen: nichts hier ist echt, nichts wird gesendet, und alles ist weg, wenn Sie das Pult sperren.</translation>
+        </message>
+        <message>
+            <source>Leave the demo</source>
+            <translation>Vorführung verlassen</translation>
         </message>
     </context>
     <context>
@@ -957,6 +985,10 @@
         <message>
             <source>Thread %L1</source>
             <translation>Faden %L1</translation>
+        </message>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Code auf der Packung: scannen oder mit Klammern tippen</translation>
         </message>
     </context>
     <context>
@@ -1232,6 +1264,10 @@
             <source>Change the numbers</source>
             <translation>Nummern ändern</translation>
         </message>
+        <message>
+            <source>Change it</source>
+            <translation>Ändern</translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
@@ -1284,12 +1320,16 @@
             <translation>Übernehmen</translation>
         </message>
         <message>
-            <source>Called</source>
-            <translation>Angerufen</translation>
-        </message>
-        <message>
             <source>Close</source>
             <translation>Abschließen</translation>
+        </message>
+        <message>
+            <source>Take over</source>
+            <translation>Ablösen</translation>
+        </message>
+        <message>
+            <source>Call</source>
+            <translation>Anrufen</translation>
         </message>
     </context>
     <context>
@@ -1305,6 +1345,14 @@
         <message>
             <source>Name or lot</source>
             <translation>Name oder Charge</translation>
+        </message>
+        <message>
+            <source>Hand over</source>
+            <translation>Übergeben</translation>
+        </message>
+        <message>
+            <source>A note for whoever takes over</source>
+            <translation>Eine Notiz für die Ablösung</translation>
         </message>
     </context>
     <context>
@@ -1375,6 +1423,10 @@
             <source>Lock</source>
             <translation>Abschließen</translation>
         </message>
+        <message>
+            <source>Practice</source>
+            <translation>Praxis im Rückblick</translation>
+        </message>
     </context>
     <context>
         <name>RailButton</name>
@@ -1430,8 +1482,8 @@
             <translation>Weniger Bewegung</translation>
         </message>
         <message>
-            <source>Single keys in the queue: T takes, C notes a call, X closes, / searches</source>
-            <translation>Einzeltasten in der Warteliste: T übernimmt, C vermerkt einen Anruf, X schließt ab, / sucht</translation>
+            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
+            <translation>Einzeltasten in der Warteliste: T übernimmt, C ruft an, X schließt, F zieht den Termin vor, N nächste ungeöffnete, H übergibt, / sucht</translation>
         </message>
     </context>
     <context>
@@ -1970,6 +2022,14 @@
             <source>Language</source>
             <translation>Sprache</translation>
         </message>
+        <message>
+            <source>Look around with invented patients</source>
+            <translation>Mit erfundenen Patientinnen umsehen</translation>
+        </message>
+        <message>
+            <source>A clinic of its own that is gone when you lock it. The clinic's own vault stays shut.</source>
+            <translation>Eine Praxis für sich, die beim Sperren verschwindet. Der Tresor der Praxis bleibt zu.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -2432,6 +2492,18 @@
             <source>Settings</source>
             <translation>Einstellungen</translation>
         </message>
+        <message>
+            <source>Practice</source>
+            <translation>Praxis im Rückblick</translation>
+        </message>
+        <message>
+            <source>Change the protocol</source>
+            <translation>Protokoll ändern</translation>
+        </message>
+        <message>
+            <source>Hand-over</source>
+            <translation>Übergabe</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -2540,6 +2612,14 @@
         <message>
             <source>No phone is linked: a message cannot be sent.</source>
             <translation>Kein Telefon verbunden: Es kann keine Nachricht gesendet werden.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
+            <translation>Gespeichert als %1. Die Datei ist nicht verschlüsselt: verwahren Sie sie wie die Akte.</translation>
+        </message>
+        <message>
+            <source>Save the course</source>
+            <translation>Verlauf speichern</translation>
         </message>
     </context>
     <context>
@@ -2816,10 +2896,6 @@
     <context>
         <name>ebbline::deskapp::QueueBoard</name>
         <message>
-            <source>Taken by %1</source>
-            <translation>Übernommen von %1</translation>
-        </message>
-        <message>
             <source>Nobody has taken it</source>
             <translation>Niemand kümmert sich</translation>
         </message>
@@ -2939,6 +3015,42 @@
                 <numerusform>%Ln durch die Suche ausgeblendet</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Übernommen von %1, %2</translation>
+        </message>
+        <message>
+            <source>Untouched for %1</source>
+            <translation>Unberührt seit %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln wartet länger als vereinbart, und niemand ist daran.</numerusform>
+                <numerusform>%Ln warten länger als vereinbart, und niemand ist daran.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>On call: %1</source>
+            <translation>Bereitschaft: %1</translation>
+        </message>
+        <message>
+            <source>All</source>
+            <translation>Alle</translation>
+        </message>
+        <message>
+            <source>Nobody on it</source>
+            <translation>Niemand daran</translation>
+        </message>
+        <message>
+            <source>Mine</source>
+            <translation>Meine</translation>
+        </message>
+        <message>
+            <source>Not opened</source>
+            <translation>Ungeöffnet</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3016,6 +3128,32 @@
             <source>This thread was past its expiry on the day of the treatment.</source>
             <translation>Dieser Faden war am Tag der Behandlung abgelaufen.</translation>
         </message>
+        <message>
+            <source>Planned: %1. Now: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Geplant: %1. Jetzt: %2.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Anders als geplant: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Wie geplant.</translation>
+        </message>
+        <message>
+            <source>The code names no lot and no expiry: type them below.</source>
+            <translation>Der Code nennt weder Charge noch Verfall: tippen Sie beides unten.</translation>
+        </message>
+        <message>
+            <source>This is no code of a pack that can be read. Nothing was taken from it: scan it again, or type lot and expiry below.</source>
+            <translation>Das ist kein lesbarer Code einer Packung. Nichts wurde übernommen: noch einmal scannen, oder Charge und Verfall unten tippen.</translation>
+        </message>
+        <message>
+            <source>Draw or choose a thread first.</source>
+            <translation>Zeichnen oder wählen Sie zuerst einen Faden.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3059,6 +3197,1834 @@
         <message>
             <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
             <translation>Zeiger %1 quer, %2 hinunter: Leertaste setzt den Einstich.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Practice</name>
+        <message>
+            <source>Per cent of courses</source>
+            <translation>Prozent der Verläufe</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Tage seit der Behandlung</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Anteil der Verläufe mit bekanntem Ausgang. Grenzen: Wilson, 95 %. Verläufe ohne Nachschau sind ausgelassen und eigens gezählt.</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Gruppe</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Kompliziert</translation>
+        </message>
+        <message>
+            <source>Outcome known</source>
+            <translation>Ausgang bekannt</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Share, 95 % limits</source>
+            <translation>Anteil, Grenzen 95 %</translation>
+        </message>
+        <message>
+            <source>Treatments with a known outcome, one after the other</source>
+            <translation>Behandlungen mit bekanntem Ausgang, eine nach der anderen</translation>
+        </message>
+        <message>
+            <source>Running sum, no unit</source>
+            <translation>Laufende Summe, ohne Einheit</translation>
+        </message>
+        <message>
+            <source>Look here from %1 on</source>
+            <translation>Ab %1 hinschauen</translation>
+        </message>
+        <message>
+            <source>strokes: complicated courses</source>
+            <translation>Striche: komplizierte Verläufe</translation>
+        </message>
+        <message>
+            <source>Have complications become more frequent?</source>
+            <translation>Sind Komplikationen häufiger geworden?</translation>
+        </message>
+        <message>
+            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>Risikoadjustierter CUSUM (Steiner u. a., Biostatistics 2000): achtet auf %1-fache Chancen gegenüber einem Risiko von %2; beginnt nach einem Signal von vorn.</translation>
+        </message>
+        <message>
+            <source>Number</source>
+            <translation>Nummer</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patientin</translation>
+        </message>
+        <message>
+            <source>Running sum</source>
+            <translation>Laufende Summe</translation>
+        </message>
+        <message>
+            <source>No course has a known outcome yet. Record follow-ups, and the line begins.</source>
+            <translation>Noch kein Verlauf hat einen bekannten Ausgang. Tragen Sie Nachschauen ein, dann beginnt die Linie.</translation>
+        </message>
+        <message>
+            <source>yes, and a signal</source>
+            <translation>ja, und ein Signal</translation>
+        </message>
+        <message numerus="yes">
+            <source>No signal in %Ln treatment(s).</source>
+            <translation>
+                <numerusform>Kein Signal in %Ln Behandlung.</numerusform>
+                <numerusform>Kein Signal in %Ln Behandlungen.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln signal(s): look at the courses before each.</source>
+            <translation>
+                <numerusform>%Ln Signal: sehen Sie die Verläufe davor an.</numerusform>
+                <numerusform>%Ln Signale: sehen Sie die Verläufe jeweils davor an.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Now at %1 of %2.</source>
+            <comment>sum, limit</comment>
+            <translation>Jetzt bei %1 von %2.</translation>
+        </message>
+        <message>
+            <source>%1 more complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>%1 mehr kompliziert als erwartet.</translation>
+        </message>
+        <message>
+            <source>%1 fewer complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>%1 weniger kompliziert als erwartet.</translation>
+        </message>
+        <message>
+            <source>By chance alone such a line signals in %1 of 100 practices; if the odds really doubled, in %2.</source>
+            <translation>Allein durch Zufall meldet sich so eine Linie in %1 von 100 Praxen; bei wirklich verdoppelten Chancen in %2.</translation>
+        </message>
+        <message>
+            <source>How often chance alone would signal is still being worked out.</source>
+            <translation>Wie oft sich allein der Zufall meldet, wird noch berechnet.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not settled: %Ln course(s) have no known outcome, some from before the last one shown.</source>
+            <translation>
+                <numerusform>Nicht endgültig: %Ln Verlauf ohne bekannten Ausgang liegt vor dem letzten gezeigten.</numerusform>
+                <numerusform>Nicht endgültig: %Ln Verläufe ohne bekannten Ausgang, einige vor dem letzten gezeigten.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The risk is an assumption, the same for every patient: a signal asks for a look, it blames nobody.</source>
+            <translation>Das Risiko ist eine Annahme, für alle gleich: ein Signal bittet um einen Blick, es beschuldigt niemanden.</translation>
+        </message>
+        <message>
+            <source>What alerts cost, and which were worth it</source>
+            <translation>Was Meldungen kosten, und welche sich lohnten</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzte %Ln Woche.</numerusform>
+                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzten %Ln Wochen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Closed as</source>
+            <translation>Geschlossen als</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>Meldungen</translation>
+        </message>
+        <message>
+            <source>Not closed before the follow-up</source>
+            <translation>Vor der Nachschau nicht geschlossen</translation>
+        </message>
+        <message>
+            <source>Still open</source>
+            <translation>Noch offen</translation>
+        </message>
+        <message>
+            <source>Apart: not heard from</source>
+            <translation>Gesondert: nichts gehört</translation>
+        </message>
+        <message>
+            <source>No course with a linked phone yet.</source>
+            <translation>Noch kein Verlauf mit gekoppeltem Telefon.</translation>
+        </message>
+        <message numerus="yes">
+            <source>No alert in %Ln course(s).</source>
+            <translation>
+                <numerusform>Keine Meldung in %Ln Verlauf.</numerusform>
+                <numerusform>Keine Meldung in %Ln Verläufen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 raised an alert, %2 alert(s) in all, about %3 a week lately.</source>
+            <comment>courses, number, number</comment>
+            <translation>%1 mit Meldung, Meldungen insgesamt: %2, zuletzt etwa %3 je Woche.</translation>
+        </message>
+        <message>
+            <source>Worth it, of those closed: %1.</source>
+            <translation>Gelohnt, von den geschlossenen: %1.</translation>
+        </message>
+        <message>
+            <source>An alert that led to reassurance is counted as not worth it here. The patient may see that otherwise.</source>
+            <translation>Eine Meldung, nach der beruhigt wurde, zählt hier als nicht gelohnt. Die Patientin sieht das vielleicht anders.</translation>
+        </message>
+        <message>
+            <source>Worth it</source>
+            <translation>Gelohnt</translation>
+        </message>
+        <message>
+            <source>Per cent of closed alerts</source>
+            <translation>Prozent der geschlossenen Meldungen</translation>
+        </message>
+        <message>
+            <source>What patients did of what they were asked</source>
+            <translation>Was von dem Erbetenen getan wurde</translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Einträge: Tage, an denen der Pflegeplan fragte und etwas eingetragen wurde. Erinnerungen: mit „erledigt“ beantwortet. Grenzen: Wilson, 95 %; Erinnerungen derselben Person ähneln einander, daher sind sie zu eng.</translation>
+        </message>
+        <message>
+            <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
+            <translation>Eine unbeantwortete Erinnerung ist keine versäumte: vielleicht wurde es getan und nicht gesagt.</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>Erbeten</translation>
+        </message>
+        <message>
+            <source>Asked</source>
+            <translation>Gefragt</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Erledigt</translation>
+        </message>
+        <message>
+            <source>Not done</source>
+            <translation>Nicht erledigt</translation>
+        </message>
+        <message>
+            <source>Days with an entry</source>
+            <translation>Tage mit Eintrag</translation>
+        </message>
+        <message>
+            <source>Per cent of times asked</source>
+            <translation>Prozent der Fragen</translation>
+        </message>
+        <message>
+            <source>%1 wrote on %2 of %3 days asked.</source>
+            <comment>courses, days, days</comment>
+            <translation>%1: eingetragen an %2 von %3 erfragten Tagen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln known outcome(s), %1 are needed</source>
+            <translation>
+                <numerusform>Zu wenig für eine Aussage: %Ln bekannter Ausgang, %1 sind nötig</numerusform>
+                <numerusform>Zu wenig für eine Aussage: %Ln bekannte Ausgänge, %1 sind nötig</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln course(s) had it, %1 are needed</source>
+            <translation>
+                <numerusform>Zu wenig für eine Aussage: %Ln Verlauf damit, %1 sind nötig</numerusform>
+                <numerusform>Zu wenig für eine Aussage: %Ln Verläufe damit, %1 sind nötig</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: followed for %Ln day(s), %1 are needed</source>
+            <translation>
+                <numerusform>Zu wenig für eine Aussage: %Ln Tag verfolgt, %1 sind nötig</numerusform>
+                <numerusform>Zu wenig für eine Aussage: %Ln Tage verfolgt, %1 sind nötig</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln group(s), %1 are needed</source>
+            <translation>
+                <numerusform>Zu wenig für eine Aussage: %Ln Gruppe, %1 sind nötig</numerusform>
+                <numerusform>Zu wenig für eine Aussage: %Ln Gruppen, %1 sind nötig</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing varied</source>
+            <translation>Zu wenig für eine Aussage: nichts war verschieden</translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing happened in either group</source>
+            <translation>Zu wenig für eine Aussage: in keiner Gruppe geschah etwas</translation>
+        </message>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <comment>share, its limits</comment>
+            <translation>%1 (%2 bis %3)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln course(s)</source>
+            <translation>
+                <numerusform>%1 von %Ln Verlauf</numerusform>
+                <numerusform>%1 von %Ln Verläufen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Where threads end</source>
+            <translation>Wo Fäden enden</translation>
+        </message>
+        <message>
+            <source>Gauge</source>
+            <translation>Stärke</translation>
+        </message>
+        <message>
+            <source>Epinephrine at the entry point</source>
+            <translation>Adrenalin am Einstich</translation>
+        </message>
+        <message>
+            <source>Face or neck</source>
+            <translation>Gesicht oder Hals</translation>
+        </message>
+        <message>
+            <source>Not told</source>
+            <translation>Nicht angegeben</translation>
+        </message>
+        <message>
+            <source>Mixed</source>
+            <translation>Gemischt</translation>
+        </message>
+        <message>
+            <source>%1 G</source>
+            <comment>gauge of needle or cannula</comment>
+            <translation>%1 G</translation>
+        </message>
+        <message>
+            <source>With epinephrine</source>
+            <translation>Mit Adrenalin</translation>
+        </message>
+        <message>
+            <source>Without epinephrine</source>
+            <translation>Ohne Adrenalin</translation>
+        </message>
+        <message>
+            <source>Face</source>
+            <translation>Gesicht</translation>
+        </message>
+        <message>
+            <source>Deep folds ask for threads past the moving zone, and deep folds recover otherwise.</source>
+            <translation>Tiefe Falten verlangen Fäden jenseits der bewegten Zone, und tiefe Falten erholen sich anders.</translation>
+        </message>
+        <message>
+            <source>Stronger threads need a lower gauge: what differs may be the thread.</source>
+            <translation>Stärkere Fäden brauchen eine dickere Nadel: der Unterschied kann am Faden liegen.</translation>
+        </message>
+        <message>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
+            <translation>Adrenalin verdeckt frühe Blutergüsse und wird bei Blutungsneigung oder schwachem Herzen weggelassen.</translation>
+        </message>
+        <message>
+            <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
+            <translation>Gesicht und Hals schwellen von Natur verschieden: das zeigt, was zu sagen ist, nicht was besser ist.</translation>
+        </message>
+        <message>
+            <source>Threads were chosen for the face: heavy faces get other threads than light ones.</source>
+            <translation>Fäden wurden fürs Gesicht gewählt: schwere Gesichter bekommen andere als leichte.</translation>
+        </message>
+        <message>
+            <source>%1 days (%2 to %3)</source>
+            <comment>mean, its limits</comment>
+            <translation>%1 Tage (%2 bis %3)</translation>
+        </message>
+        <message>
+            <source>not reached</source>
+            <translation>nicht erreicht</translation>
+        </message>
+        <message>
+            <source>Courses that still have it, per cent</source>
+            <translation>Verläufe, die es noch haben, Prozent</translation>
+        </message>
+        <message>
+            <source>Complicated courses</source>
+            <translation>Komplizierte Verläufe</translation>
+        </message>
+        <message>
+            <source>All courses</source>
+            <translation>Alle Verläufe</translation>
+        </message>
+        <message>
+            <source>%1 were complicated: %2.</source>
+            <comment>courses, share</comment>
+            <translation>Kompliziert: %1, das sind %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) without a follow-up are not counted: they may be worse or better.</source>
+            <translation>
+                <numerusform>%Ln Verlauf ohne Nachschau zählt nicht mit: er kann schlechter oder besser sein.</numerusform>
+                <numerusform>%Ln Verläufe ohne Nachschau zählen nicht mit: sie können schlechter oder besser sein.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>By kind</source>
+            <translation>Nach Art</translation>
+        </message>
+        <message>
+            <source>Most often: %1.</source>
+            <translation>Am häufigsten: %1.</translation>
+        </message>
+        <message>
+            <source>A course with two kinds counts in both.</source>
+            <translation>Ein Verlauf mit zwei Arten zählt in beiden.</translation>
+        </message>
+        <message>
+            <source>No complication is on record yet. That is no proof that there is none: the limits above say how many there may be.</source>
+            <translation>Noch ist keine Komplikation verzeichnet. Das beweist nicht, dass es keine gibt: die Grenzen oben sagen, wie viele es sein können.</translation>
+        </message>
+        <message>
+            <source>By zone</source>
+            <translation>Nach Zone</translation>
+        </message>
+        <message>
+            <source>A course counts in every zone that it has.</source>
+            <translation>Ein Verlauf zählt in jeder Zone, die er hat.</translation>
+        </message>
+        <message>
+            <source>Shares of zones do not add up: neighbouring zones share their patients.</source>
+            <translation>Anteile der Zonen ergeben keine Summe: benachbarte Zonen teilen sich Patientinnen.</translation>
+        </message>
+        <message>
+            <source>How long symptoms last</source>
+            <translation>Wie lange Beschwerden dauern</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
+            <translation>Vorbei: ein Wert von 1 oder weniger an zwei Tagen hintereinander, der bleibt; die schlechtere Seite zählt. Kurven: Kaplan-Meier, Median mit Grenzen nach Brookmeyer und Crowley, 95 %. Mittlere Tage bis Tag 20, Grenzen nach der Normalverteilung.</translation>
+        </message>
+        <message>
+            <source>Who feels well may stop writing: then this looks slower than it is.</source>
+            <translation>Wem es gut geht, der schreibt vielleicht nicht mehr: dann wirkt es langsamer, als es ist.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>Beschwerde</translation>
+        </message>
+        <message>
+            <source>Courses with it</source>
+            <translation>Verläufe damit</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>Vorbei</translation>
+        </message>
+        <message>
+            <source>Median day, 95 % limits</source>
+            <translation>Mittlerer Tag (Median), Grenzen 95 %</translation>
+        </message>
+        <message>
+            <source>Days with it up to day 20</source>
+            <translation>Tage damit bis Tag 20</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>symptom, days</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in which it went.</source>
+            <translation>Zu wenig für eine Aussage: für keine Beschwerde gibt es genug Verläufe, in denen sie verging.</translation>
+        </message>
+        <message>
+            <source>Half were rid of it by day: %1.</source>
+            <translation>Bei der Hälfte vorbei bis Tag: %1.</translation>
+        </message>
+        <message>
+            <source>Complications side by side</source>
+            <translation>Komplikationen im Vergleich</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Anteile: Wilson, 95 %. Differenz: Newcombe. Test: Fisher, zweiseitig. Teststärke: exakt für diesen Test.</translation>
+        </message>
+        <message>
+            <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
+            <comment>group, group, difference, its limits</comment>
+            <translation>%1 minus %2: %3 Punkte von 100 (%4 bis %5).</translation>
+        </message>
+        <message>
+            <source>So many courses would find a doubling of %1 in %2 of 100 cases.</source>
+            <comment>share, number</comment>
+            <translation>So viele Verläufe fänden eine Verdopplung von %1 in %2 von 100 Fällen.</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100 cases: %1 or more beside it.</source>
+            <translation>In 80 von 100 Fällen gefunden: %1 oder mehr daneben.</translation>
+        </message>
+        <message>
+            <source>No difference at all would be found in 80 of 100 cases.</source>
+            <translation>Kein Unterschied würde in 80 von 100 Fällen gefunden.</translation>
+        </message>
+        <message>
+            <source>Probability by chance alone: %1.</source>
+            <translation>Wahrscheinlichkeit allein durch Zufall: %1.</translation>
+        </message>
+        <message>
+            <source>No test: all ended alike.</source>
+            <translation>Kein Test: alle endeten gleich.</translation>
+        </message>
+        <message>
+            <source>Days with each symptom, difference</source>
+            <translation>Tage mit jeder Beschwerde, Differenz</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
+            <translation>Differenz der mittleren Tage bis Tag 20 (beschränkte Mittelwerte), Grenzen nach der Normalverteilung, 95 %; Log-Rank-Test.</translation>
+        </message>
+        <message>
+            <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
+            <translation>Sieben Beschwerden sind sieben Tests: eine Wahrscheinlichkeit unter 0,05 darunter ist häufig, auch wenn nichts verschieden ist.</translation>
+        </message>
+        <message>
+            <source>Difference, days</source>
+            <translation>Differenz, Tage</translation>
+        </message>
+        <message>
+            <source>By chance</source>
+            <translation>Durch Zufall</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100</source>
+            <translation>In 80 von 100 gefunden</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 Tage</translation>
+        </message>
+        <message>
+            <source>Days: to the left %1 is shorter, to the right %2</source>
+            <comment>group, group</comment>
+            <translation>Tage: links ist %1 kürzer, rechts %2</translation>
+        </message>
+        <message>
+            <source>Days with the symptom up to day 20, %1 less %2.</source>
+            <comment>group, group</comment>
+            <translation>Tage mit der Beschwerde bis Tag 20, %1 minus %2.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in both groups.</source>
+            <translation>Zu wenig für eine Aussage: für keine Beschwerde gibt es in beiden Gruppen genug Verläufe.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln Verlauf</numerusform>
+                <numerusform>%Ln Verläufe</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Behandelt</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>Threads</source>
+            <translation>Fäden</translation>
+        </message>
+        <message>
+            <source>Past the moving zone</source>
+            <translation>Jenseits der bewegten Zone</translation>
+        </message>
+        <message>
+            <source>Short of the moving zone</source>
+            <translation>Vor der bewegten Zone</translation>
+        </message>
+        <message>
+            <source>Neck</source>
+            <translation>Hals</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PracticeBoard</name>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
+            <translation>Zu wenig für eine Aussage: ein Vergleich braucht zwei Gruppen, und alle Verläufe gehören zu einer.</translation>
+        </message>
+        <message>
+            <source>Time to settle</source>
+            <translation>Dauer</translation>
+        </message>
+        <message>
+            <source>Techniques</source>
+            <translation>Techniken</translation>
+        </message>
+        <message>
+            <source>Over time</source>
+            <translation>Im Lauf der Zeit</translation>
+        </message>
+        <message>
+            <source>Adherence</source>
+            <translation>Mitmachen</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>Chargen</translation>
+        </message>
+        <message>
+            <source>Usual range</source>
+            <translation>Üblicher Bereich</translation>
+        </message>
+        <message>
+            <source>Reading the courses</source>
+            <translation>Die Verläufe werden gelesen</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 · %Ln with a known outcome</source>
+            <translation>
+                <numerusform>%1 · davon %Ln mit bekanntem Ausgang</numerusform>
+                <numerusform>%1 · davon %Ln mit bekanntem Ausgang</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>group, courses</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Comparison, not proof: nobody drew by lot who got what.</source>
+            <translation>Vergleich, kein Beweis: niemand hat ausgelost, wer was bekam.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted.</source>
+            <translation>Gespeichert als %1. Die Datei ist nicht verschlüsselt.</translation>
+        </message>
+        <message>
+            <source>Save the figure</source>
+            <translation>Abbildung speichern</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>Komplikationen</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>Meldungen</translation>
+        </message>
+    </context>
+    <context>
+        <name>PracticePage</name>
+        <message>
+            <source>Practice</source>
+            <translation>Praxis im Rückblick</translation>
+        </message>
+        <message>
+            <source>Working the figures out. The desk stays free meanwhile.</source>
+            <translation>Die Zahlen werden berechnet. Das Pult bleibt dabei frei.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FigureCard</name>
+        <message>
+            <source>How: %1</source>
+            <translation>Wie: %1</translation>
+        </message>
+        <message>
+            <source>Show the picture</source>
+            <translation>Bild zeigen</translation>
+        </message>
+        <message>
+            <source>Save as CSV</source>
+            <translation>Als CSV speichern</translation>
+        </message>
+        <message>
+            <source>Save as PNG</source>
+            <translation>Als PNG speichern</translation>
+        </message>
+        <message>
+            <source>Save as SVG</source>
+            <translation>Als SVG speichern</translation>
+        </message>
+        <message>
+            <source>Show as a table</source>
+            <translation>Als Tabelle zeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ComparisonChoice</name>
+        <message>
+            <source>Compare by</source>
+            <translation>Vergleichen nach</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <translation>Erste</translation>
+        </message>
+        <message>
+            <source>Second</source>
+            <translation>Zweite</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::LotBoard</name>
+        <message>
+            <source>%1 complicated, %2 not known yet</source>
+            <translation>%1 kompliziert, %2 noch nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Lot %1 went to %2.</source>
+            <comment>lot, courses</comment>
+            <translation>Charge %1 ging an %2.</translation>
+        </message>
+        <message>
+            <source>Outcome not known</source>
+            <translation>Ausgang nicht bekannt</translation>
+        </message>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>Unkompliziert</translation>
+        </message>
+        <message>
+            <source>Call list for lot %1</source>
+            <translation>Rufliste für Charge %1</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <comment>clinic, when</comment>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>Telefon</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>Charge wie notiert</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>Ausgang</translation>
+        </message>
+        <message>
+            <source>Called by, when</source>
+            <translation>Angerufen von, wann</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Gespeichert als %1. Die Datei ist nicht verschlüsselt: verwahren Sie sie wie die Akten.</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>Rufliste speichern</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Kompliziert</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patientin</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Behandelt</translation>
+        </message>
+    </context>
+    <context>
+        <name>LotPanel</name>
+        <message>
+            <source>Choose a lot to see everybody who received it. It is found however it was written. A lot is no cause: who received it may be fine.</source>
+            <translation>Wählen Sie eine Charge, um alle zu sehen, die sie bekamen. Sie wird in jeder Schreibweise gefunden. Eine Charge ist keine Ursache: wer sie bekam, dem kann es gut gehen.</translation>
+        </message>
+        <message>
+            <source>No treatment on record has such a lot.</source>
+            <translation>Keine verzeichnete Behandlung hat so eine Charge.</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Charge</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patientin</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>Telefon</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Behandelt</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>Charge wie notiert</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>Ausgang</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>Rufliste speichern</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::BandBoard</name>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach a new version.</source>
+            <translation>
+                <numerusform>%Ln Verlauf darf eine neue Fassung lehren.</numerusform>
+                <numerusform>%Ln Verläufe dürfen eine neue Fassung lehren.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach. %1 are needed to check a version.</source>
+            <translation>
+                <numerusform>%Ln Verlauf darf lehren. %1 sind nötig, um eine Fassung zu prüfen.</numerusform>
+                <numerusform>%Ln Verläufe dürfen lehren. %1 sind nötig, um eine Fassung zu prüfen.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Learned from %Ln course(s) by %1, %2</source>
+            <translation>
+                <numerusform>Aus %Ln Verlauf gelernt von %1, %2</numerusform>
+                <numerusform>Aus %Ln Verläufen gelernt von %1, %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The range every clinic begins with: an assumption, no courses behind it</source>
+            <translation>Der Bereich, mit dem jede Praxis beginnt: eine Annahme, keine Verläufe dahinter</translation>
+        </message>
+        <message>
+            <source>%1 went back to %2, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>%1 ging zu %2 zurück, %3: %4</translation>
+        </message>
+        <message>
+            <source>%1 put %2 into use, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>%1 nahm %2 in Gebrauch, %3: %4</translation>
+        </message>
+        <message>
+            <source>On courses it had not seen</source>
+            <translation>An ungesehenen Verläufen</translation>
+        </message>
+        <message>
+            <source>Above the 90th</source>
+            <translation>Über dem 90.</translation>
+        </message>
+        <message>
+            <source>Above the 97th</source>
+            <translation>Über dem 97.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: a version carries the name of who learned it.</source>
+            <translation>Sagen Sie zuerst, wer am Pult ist: eine Fassung trägt den Namen dessen, der sie lernte.</translation>
+        </message>
+        <message>
+            <source>Learned %1. Nothing has changed for any patient: look at its check, then use it or leave it.</source>
+            <translation>%1 ist gelernt. Für niemanden hat sich etwas geändert: sehen Sie die Prüfung an, dann verwenden oder lassen Sie sie.</translation>
+        </message>
+        <message>
+            <source>Nothing has changed since the last version was learned.</source>
+            <translation>Seit der letzten Fassung hat sich nichts geändert.</translation>
+        </message>
+        <message>
+            <source>Go back to %1</source>
+            <translation>Zu %1 zurückkehren</translation>
+        </message>
+        <message>
+            <source>Use %1</source>
+            <translation>%1 verwenden</translation>
+        </message>
+        <message>
+            <source>%1 is in use. Courses that run keep the range they began with.</source>
+            <translation>%1 ist in Gebrauch. Laufende Verläufe behalten ihren Bereich.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>Beschwerde</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Verläufe</translation>
+        </message>
+    </context>
+    <context>
+        <name>Bands</name>
+        <message numerus="yes">
+            <source>%Ln course(s): the patient has not agreed that her course teaches</source>
+            <translation>
+                <numerusform>%Ln Verlauf: keine Zustimmung zum Lernen</numerusform>
+                <numerusform>%Ln Verläufe: keine Zustimmung zum Lernen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): no follow-up yet, nobody knows how it ended</source>
+            <translation>
+                <numerusform>%Ln Verlauf: noch keine Nachschau, der Ausgang ist unbekannt</numerusform>
+                <numerusform>%Ln Verläufe: noch keine Nachschau, der Ausgang ist unbekannt</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): complicated</source>
+            <translation>
+                <numerusform>%Ln Verlauf: kompliziert</numerusform>
+                <numerusform>%Ln Verläufe: kompliziert</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): treated because of a finding</source>
+            <translation>
+                <numerusform>%Ln Verlauf: wegen eines Befunds behandelt</numerusform>
+                <numerusform>%Ln Verläufe: wegen eines Befunds behandelt</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): too few days with an entry</source>
+            <translation>
+                <numerusform>%Ln Verlauf: zu wenige Tage mit Eintrag</numerusform>
+                <numerusform>%Ln Verläufe: zu wenige Tage mit Eintrag</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>not enough to say: nearly the assumption</source>
+            <translation>zu wenig für eine Aussage: fast die Annahme</translation>
+        </message>
+        <message>
+            <source>holds</source>
+            <translation>hält</translation>
+        </message>
+        <message>
+            <source>too narrow: false alerts</source>
+            <translation>zu eng: falsche Meldungen</translation>
+        </message>
+        <message>
+            <source>too wide: it would look late</source>
+            <translation>zu weit: es sähe spät hin</translation>
+        </message>
+        <message>
+            <source>%1, promised %2</source>
+            <comment>share seen, share promised</comment>
+            <translation>%1, versprochen %2</translation>
+        </message>
+        <message>
+            <source>It held on courses that it had not seen: %1 of readings lay above its 90th centile (%2 to %3).</source>
+            <translation>Er hielt an ungesehenen Verläufen: %1 der Werte lagen über seinem 90. Zentil (%2 bis %3).</translation>
+        </message>
+        <message numerus="yes">
+            <source>Cannot be used: %Ln course(s) behind it, %1 are needed.</source>
+            <translation>
+                <numerusform>Nicht verwendbar: %Ln Verlauf dahinter, %1 sind nötig.</numerusform>
+                <numerusform>Nicht verwendbar: %Ln Verläufe dahinter, %1 sind nötig.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
+            <translation>Nicht verwendbar: er hielt nicht an ungesehenen Verläufen. Die Tabelle sagt, wo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandCard</name>
+        <message>
+            <source>%1, in use</source>
+            <translation>%1, in Gebrauch</translation>
+        </message>
+        <message>
+            <source>Go back to it</source>
+            <translation>Zu ihr zurück</translation>
+        </message>
+        <message>
+            <source>Use it</source>
+            <translation>Verwenden</translation>
+        </message>
+        <message>
+            <source>Hide the check</source>
+            <translation>Prüfung verbergen</translation>
+        </message>
+        <message>
+            <source>Show the check</source>
+            <translation>Prüfung zeigen</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandPanel</name>
+        <message>
+            <source>In use</source>
+            <translation>In Gebrauch</translation>
+        </message>
+        <message>
+            <source>Learn a new one</source>
+            <translation>Einen neuen lernen</translation>
+        </message>
+        <message>
+            <source>Learning, and checking on courses left out. This takes a while; the desk stays free.</source>
+            <translation>Es wird gelernt und an ausgelassenen Verläufen geprüft. Das dauert eine Weile; das Pult bleibt frei.</translation>
+        </message>
+        <message>
+            <source>Learn a version</source>
+            <translation>Eine Fassung lernen</translation>
+        </message>
+        <message>
+            <source>Nothing comes into use by it.</source>
+            <translation>Dadurch kommt nichts in Gebrauch.</translation>
+        </message>
+        <message>
+            <source>Versions</source>
+            <translation>Fassungen</translation>
+        </message>
+        <message>
+            <source>Every protocol is signed anew with it. Courses that run keep theirs. The reason is kept with your name.</source>
+            <translation>Jedes Protokoll wird damit neu unterschrieben. Laufende Verläufe behalten ihres. Der Grund wird mit Ihrem Namen verwahrt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReasonPanel</name>
+        <message>
+            <source>Reason</source>
+            <translation>Grund</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>So lassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolEditPage</name>
+        <message>
+            <source>Change the protocol</source>
+            <translation>Protokoll ändern</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Wiederholen</translation>
+        </message>
+        <message>
+            <source>As in use</source>
+            <translation>Wie in Gebrauch</translation>
+        </message>
+        <message>
+            <source>Drops every change; can be undone.</source>
+            <translation>Verwirft jede Änderung; lässt sich rückgängig machen.</translation>
+        </message>
+        <message>
+            <source>Undo the signature</source>
+            <translation>Unterschrift zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Signs what was in use before anew.</source>
+            <translation>Unterschreibt neu, was vorher in Gebrauch war.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanFields</name>
+        <message>
+            <source>From day</source>
+            <translation>Ab Tag</translation>
+        </message>
+        <message>
+            <source>To day</source>
+            <translation>Bis Tag</translation>
+        </message>
+        <message>
+            <source>Every how many days</source>
+            <translation>Alle wie viele Tage</translation>
+        </message>
+        <message>
+            <source>Reminds at (empty: a rule to keep, nothing rings)</source>
+            <translation>Erinnert um (leer: eine Regel, nichts klingelt)</translation>
+        </message>
+        <message>
+            <source>The clinic's own words, added for the patient</source>
+            <translation>Eigene Worte der Praxis, für die Patientin ergänzt</translation>
+        </message>
+        <message>
+            <source>Rings in quiet hours too</source>
+            <translation>Klingelt auch in der Ruhezeit</translation>
+        </message>
+        <message>
+            <source>Take it out of the plan</source>
+            <translation>Aus dem Plan nehmen</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanLine</name>
+        <message>
+            <source>%1 (changed)</source>
+            <translation>%1 (geändert)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolEditor</name>
+        <message>
+            <source>was %1</source>
+            <translation>war %1</translation>
+        </message>
+        <message>
+            <source>%1, version %2 in the making</source>
+            <translation>%1, Fassung %2 in Arbeit</translation>
+        </message>
+        <message>
+            <source>Care plan</source>
+            <translation>Pflegeplan</translation>
+        </message>
+        <message>
+            <source>Rules</source>
+            <translation>Regeln</translation>
+        </message>
+        <message>
+            <source>Rehearse and sign</source>
+            <translation>Proben und unterschreiben</translation>
+        </message>
+        <message>
+            <source>Write times of day with a space between, for example 08:00 20:00.</source>
+            <translation>Schreiben Sie Uhrzeiten mit Leerzeichen dazwischen, etwa 08:00 20:00.</translation>
+        </message>
+        <message>
+            <source>What the patient sees on day %1</source>
+            <translation>Was die Patientin an Tag %1 sieht</translation>
+        </message>
+        <message>
+            <source>An instruction of the clinic's own needs its words.</source>
+            <translation>Eine eigene Anweisung der Praxis braucht ihre Worte.</translation>
+        </message>
+        <message>
+            <source>Too much: at most 40 instructions, 8 times a day and 400 characters of text.</source>
+            <translation>Zu viel: höchstens 40 Anweisungen, 8 Uhrzeiten am Tag und 400 Zeichen Text.</translation>
+        </message>
+        <message>
+            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
+            <comment>number, number, number</comment>
+            <translation>Von %1 erfundenen unkomplizierten Verläufen meldet es %2; das in Gebrauch meldet %3.</translation>
+        </message>
+        <message>
+            <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
+            <comment>number, number</comment>
+            <translation>Mit so vielen Patientinnen wie zuletzt: etwa %1 Meldungen je Woche, jetzt %2.</translation>
+        </message>
+        <message>
+            <source>No past course to rehearse on: only invented courses speak.</source>
+            <translation>Kein früherer Verlauf zum Proben: nur erfundene sprechen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln past course(s) would have been flagged otherwise.</source>
+            <translation>
+                <numerusform>%Ln früherer Verlauf wäre anders gemeldet worden.</numerusform>
+                <numerusform>%Ln frühere Verläufe wären anders gemeldet worden.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The protocol has been changed since: rehearse it again.</source>
+            <translation>Das Protokoll wurde seither geändert: proben Sie es noch einmal.</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Verläufe</translation>
+        </message>
+        <message>
+            <source>Flagged, in use</source>
+            <translation>Gemeldet, in Gebrauch</translation>
+        </message>
+        <message>
+            <source>Flagged, changed</source>
+            <translation>Gemeldet, geändert</translation>
+        </message>
+        <message>
+            <source>Within a day, in use</source>
+            <translation>Binnen eines Tages, in Gebrauch</translation>
+        </message>
+        <message>
+            <source>Within a day, changed</source>
+            <translation>Binnen eines Tages, geändert</translation>
+        </message>
+        <message>
+            <source>Invented: %1</source>
+            <translation>Erfunden: %1</translation>
+        </message>
+        <message>
+            <source>Past: %1</source>
+            <translation>Früher: %1</translation>
+        </message>
+        <message>
+            <source>New: %1, %2</source>
+            <comment>instruction, when</comment>
+            <translation>Neu: %1, %2</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3 (was %4, %5)</source>
+            <comment>instruction, when, how, when, how</comment>
+            <translation>%1: %2, %3 (war %4, %5)</translation>
+        </message>
+        <message>
+            <source>Taken out: %1</source>
+            <translation>Herausgenommen: %1</translation>
+        </message>
+        <message>
+            <source>Follow-up on day %1 (was %2)</source>
+            <translation>Nachschau an Tag %1 (war %2)</translation>
+        </message>
+        <message>
+            <source>%1, %2: %3 (was %4)</source>
+            <comment>rule, what, number, number</comment>
+            <translation>%1, %2: %3 (war %4)</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Noch ist nichts geändert.</translation>
+        </message>
+        <message>
+            <source>Rehearse it first: nothing goes live unseen.</source>
+            <translation>Proben Sie zuerst: nichts geht ungesehen in Betrieb.</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Sagen Sie, wer am Pult ist.</translation>
+        </message>
+        <message>
+            <source>Version %1 is signed. It goes to phones that are linked from now on; courses that run keep theirs.</source>
+            <translation>Fassung %1 ist unterschrieben. Sie geht auf Telefone, die ab jetzt gekoppelt werden; laufende Verläufe behalten ihre.</translation>
+        </message>
+        <message>
+            <source>What was in use before is in use again, as version %1.</source>
+            <translation>Was vorher in Gebrauch war, ist wieder in Gebrauch, als Fassung %1.</translation>
+        </message>
+        <message>
+            <source>Version %1, signed %2</source>
+            <translation>Fassung %1, unterschrieben %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolPlan</name>
+        <message>
+            <source>Follow-up</source>
+            <translation>Nachschau</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>Add an instruction</source>
+            <translation>Anweisung hinzufügen</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>All day</source>
+            <translation>Den ganzen Tag</translation>
+        </message>
+        <message>
+            <source>Nothing is asked on this day.</source>
+            <translation>An diesem Tag wird um nichts gebeten.</translation>
+        </message>
+        <message>
+            <source>The diary says the same in the patient's language; the clinic's own words stand as they are written.</source>
+            <translation>Das Tagebuch sagt dasselbe in der Sprache der Patientin; eigene Worte der Praxis stehen, wie sie geschrieben sind.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolRules</name>
+        <message>
+            <source>Warning signs, fever and severe pain are not here: no protocol can delay or soften them. The thresholds of the statistics are calibrated together with the usual range.</source>
+            <translation>Warnzeichen, Fieber und starker Schmerz stehen nicht hier: kein Protokoll kann sie verzögern oder abschwächen. Die Schwellen der Statistik werden zusammen mit dem üblichen Bereich kalibriert.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolSigning</name>
+        <message>
+            <source>What is changed</source>
+            <translation>Was geändert ist</translation>
+        </message>
+        <message>
+            <source>Nothing yet.</source>
+            <translation>Noch nichts.</translation>
+        </message>
+        <message>
+            <source>Rehearsal</source>
+            <translation>Probe</translation>
+        </message>
+        <message>
+            <source>Runs the rules over past courses and over invented ones whose truth is known. Nothing changes for anybody by it.</source>
+            <translation>Lässt die Regeln über frühere und über erfundene Verläufe laufen, deren Wahrheit bekannt ist. Dadurch ändert sich für niemanden etwas.</translation>
+        </message>
+        <message>
+            <source>Rehearsing. The desk stays free meanwhile.</source>
+            <translation>Es wird geprobt. Das Pult bleibt dabei frei.</translation>
+        </message>
+        <message>
+            <source>Past courses, one by one</source>
+            <translation>Frühere Verläufe, einer nach dem anderen</translation>
+        </message>
+        <message>
+            <source>Rehearse again</source>
+            <translation>Noch einmal proben</translation>
+        </message>
+        <message>
+            <source>Rehearse</source>
+            <translation>Proben</translation>
+        </message>
+        <message>
+            <source>Sign it</source>
+            <translation>Unterschreiben</translation>
+        </message>
+        <message>
+            <source>It goes to phones that are linked from now on.</source>
+            <translation>Es geht auf Telefone, die ab jetzt gekoppelt werden.</translation>
+        </message>
+        <message>
+            <source>Signed before</source>
+            <translation>Früher unterschrieben</translation>
+        </message>
+        <message>
+            <source>Take it up again</source>
+            <translation>Wieder aufnehmen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rehearsals</name>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>Unkompliziert</translation>
+        </message>
+        <message>
+            <source>Infection</source>
+            <translation>Infektion</translation>
+        </message>
+        <message>
+            <source>Haematoma</source>
+            <translation>Hämatom</translation>
+        </message>
+        <message>
+            <source>Slow recovery</source>
+            <translation>Langsame Erholung</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>Bleibende Einziehung</translation>
+        </message>
+        <message>
+            <source>Falls silent</source>
+            <translation>Verstummt</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Kompliziert</translation>
+        </message>
+        <message>
+            <source>%1 of %2 (%3 to %4 in 100)</source>
+            <comment>flagged, courses, limits</comment>
+            <translation>%1 von %2 (%3 bis %4 von 100)</translation>
+        </message>
+        <message>
+            <source>not flagged</source>
+            <translation>nicht gemeldet</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>day, finding</comment>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>RuleFields</name>
+        <message>
+            <source>Above the usual range</source>
+            <translation>Über dem üblichen Bereich</translation>
+        </message>
+        <message>
+            <source>Rising again</source>
+            <translation>Steigt wieder</translation>
+        </message>
+        <message>
+            <source>One side much worse</source>
+            <translation>Eine Seite viel schlechter</translation>
+        </message>
+        <message>
+            <source>One side fills in the first days</source>
+            <translation>Eine Seite füllt sich in den ersten Tagen</translation>
+        </message>
+        <message>
+            <source>Slow to settle</source>
+            <translation>Beruhigt sich langsam</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>Bleibende Einziehung</translation>
+        </message>
+        <message>
+            <source>Nothing heard</source>
+            <translation>Nichts gehört</translation>
+        </message>
+        <message>
+            <source>only from this score on</source>
+            <translation>erst ab diesem Wert</translation>
+        </message>
+        <message>
+            <source>only so far above the lowest so far</source>
+            <translation>erst so weit über dem bisher niedrigsten</translation>
+        </message>
+        <message>
+            <source>from this day on</source>
+            <translation>ab diesem Tag</translation>
+        </message>
+        <message>
+            <source>up to this day</source>
+            <translation>bis zu diesem Tag</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides</source>
+            <translation>erst bei so viel zwischen den Seiten</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides, symptoms added up</source>
+            <translation>erst bei so viel zwischen den Seiten, Beschwerden zusammengezählt</translation>
+        </message>
+        <message>
+            <source>only after a peak of this score</source>
+            <translation>erst nach einem Höchstwert dieser Höhe</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: from this day on</source>
+            <translation>eine Woche unverändert: ab diesem Tag</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: only from this score on</source>
+            <translation>eine Woche unverändert: erst ab diesem Wert</translation>
+        </message>
+        <message>
+            <source>without an entry</source>
+            <translation>ohne Eintrag</translation>
+        </message>
+        <message>
+            <source>without an entry, after a high one</source>
+            <translation>ohne Eintrag, nach einem hohen</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>Tage</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>Punkte</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallPanel</name>
+        <message>
+            <source>What to ask</source>
+            <translation>Was zu fragen ist</translation>
+        </message>
+        <message>
+            <source>%L1. %2</source>
+            <translation>%L1. %2</translation>
+        </message>
+        <message>
+            <source>Note, or message to the patient</source>
+            <translation>Notiz oder Nachricht an die Patientin</translation>
+        </message>
+        <message>
+            <source>Spoke with her</source>
+            <translation>Gesprochen</translation>
+        </message>
+        <message>
+            <source>Not reached</source>
+            <translation>Nicht erreicht</translation>
+        </message>
+        <message>
+            <source>Visit brought forward</source>
+            <translation>Termin vorgezogen</translation>
+        </message>
+        <message>
+            <source>Send as a message</source>
+            <translation>Als Nachricht senden</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>Jetzt nicht</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallBoard</name>
+        <message>
+            <source>Call %1</source>
+            <comment>name</comment>
+            <translation>%1 anrufen</translation>
+        </message>
+        <message>
+            <source>No number on record</source>
+            <translation>Keine Nummer verzeichnet</translation>
+        </message>
+        <message>
+            <source>%1 took it, %2. Ask before you call twice.</source>
+            <translation>%1 hat es übernommen, %2. Fragen Sie, bevor zweimal angerufen wird.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallScript</name>
+        <message>
+            <source>Can you breathe, swallow your saliva and speak a whole sentence? If not: emergency number, now, and stay on the line.</source>
+            <translation>Können Sie atmen, Speichel schlucken und einen ganzen Satz sprechen? Wenn nicht: Notruf, jetzt, und in der Leitung bleiben.</translation>
+        </message>
+        <message>
+            <source>Is the swelling growing from hour to hour, or is the neck hard?</source>
+            <translation>Wächst die Schwellung von Stunde zu Stunde, oder ist der Hals hart?</translation>
+        </message>
+        <message>
+            <source>Is somebody with you?</source>
+            <translation>Ist jemand bei Ihnen?</translation>
+        </message>
+        <message>
+            <source>Do you see as before with each eye? If not: emergency number, now.</source>
+            <translation>Sehen Sie mit jedem Auge wie vorher? Wenn nicht: Notruf, jetzt.</translation>
+        </message>
+        <message>
+            <source>Smile, close both eyes, lift your brows: is one side weaker? Since when?</source>
+            <translation>Lächeln, beide Augen schließen, Brauen heben: ist eine Seite schwächer? Seit wann?</translation>
+        </message>
+        <message>
+            <source>Is one side growing? Compared with this morning: much more, a little, the same?</source>
+            <translation>Wächst eine Seite? Gegenüber heute früh: viel mehr, etwas, gleich?</translation>
+        </message>
+        <message>
+            <source>Does it feel hard and tense, or soft?</source>
+            <translation>Fühlt es sich hart und gespannt an oder weich?</translation>
+        </message>
+        <message>
+            <source>Do you take anything that thins the blood, or aspirin or ibuprofen?</source>
+            <translation>Nehmen Sie Blutverdünner, Aspirin oder Ibuprofen?</translation>
+        </message>
+        <message>
+            <source>What is your temperature now? Did you have chills?</source>
+            <translation>Wie hoch ist die Temperatur jetzt? Hatten Sie Schüttelfrost?</translation>
+        </message>
+        <message>
+            <source>Is an entry point red, warm, or is anything coming out of it?</source>
+            <translation>Ist ein Einstich rot, warm, oder kommt etwas heraus?</translation>
+        </message>
+        <message>
+            <source>Is the red or the pain spreading?</source>
+            <translation>Breitet sich die Röte oder der Schmerz aus?</translation>
+        </message>
+        <message>
+            <source>Pain from 0 to 10 now, and at its worst since yesterday?</source>
+            <translation>Schmerz von 0 bis 10 jetzt, und am schlimmsten seit gestern?</translation>
+        </message>
+        <message>
+            <source>What have you taken against it, and did it help?</source>
+            <translation>Was haben Sie dagegen genommen, und half es?</translation>
+        </message>
+        <message>
+            <source>Is the skin there pale, blue, or does it feel cold?</source>
+            <translation>Ist die Haut dort blass, blau oder kalt?</translation>
+        </message>
+        <message>
+            <source>Can you see or feel an end of a thread? Do not pull or cut it.</source>
+            <translation>Sehen oder fühlen Sie ein Fadenende? Nicht ziehen, nicht schneiden.</translation>
+        </message>
+        <message>
+            <source>Is the skin over it open, red or wet?</source>
+            <translation>Ist die Haut darüber offen, rot oder nass?</translation>
+        </message>
+        <message>
+            <source>Please send a photo from the diary, from the front and from that side.</source>
+            <translation>Bitte senden Sie ein Foto aus dem Tagebuch, von vorn und von dieser Seite.</translation>
+        </message>
+        <message>
+            <source>Compared with yesterday: better, the same, worse?</source>
+            <translation>Gegenüber gestern: besser, gleich, schlechter?</translation>
+        </message>
+        <message>
+            <source>Anything new: fever, one side worse, something coming out?</source>
+            <translation>Etwas Neues: Fieber, eine Seite schlechter, kommt etwas heraus?</translation>
+        </message>
+        <message>
+            <source>How are you? The diary has heard nothing for some days.</source>
+            <translation>Wie geht es Ihnen? Das Tagebuch hat seit Tagen nichts gehört.</translation>
+        </message>
+        <message>
+            <source>Does the diary work, and is the phone online?</source>
+            <translation>Geht das Tagebuch, und ist das Telefon im Netz?</translation>
+        </message>
+        <message>
+            <source>Fever, one side worse, anything coming out of an entry point?</source>
+            <translation>Fieber, eine Seite schlechter, kommt etwas aus einem Einstich?</translation>
+        </message>
+        <message>
+            <source>Last: what are you most worried about?</source>
+            <translation>Zuletzt: was macht Ihnen am meisten Sorge?</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HandOverBoard</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>Übergabe</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>clinic, person, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>A word from who leaves</source>
+            <translation>Ein Wort von dem, der geht</translation>
+        </message>
+        <message>
+            <source>Who waits</source>
+            <translation>Wer wartet</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>Wie dringend</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patientin</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>Was und warum</translation>
+        </message>
+        <message>
+            <source>Since</source>
+            <translation>Seit</translation>
+        </message>
+        <message>
+            <source>Who is on it</source>
+            <translation>Wer daran ist</translation>
+        </message>
+        <message>
+            <source>What was done in the last day</source>
+            <translation>Was am letzten Tag getan wurde</translation>
+        </message>
+        <message>
+            <source>nobody</source>
+            <translation>niemand</translation>
+        </message>
+        <message>
+            <source>Nobody waits for an answer.</source>
+            <translation>Niemand wartet auf Antwort.</translation>
+        </message>
+        <message>
+            <source>Nothing was noted.</source>
+            <translation>Nichts wurde vermerkt.</translation>
+        </message>
+        <message>
+            <source>%1 (%2, %3)</source>
+            <comment>note, person, when</comment>
+            <translation>%1 (%2, %3)</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Sagen Sie, wer am Pult ist.</translation>
+        </message>
+        <message>
+            <source>Too long: shorten it.</source>
+            <translation>Zu lang: kürzen Sie es.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Gespeichert als %1. Die Datei ist nicht verschlüsselt: verwahren Sie sie wie die Akten.</translation>
+        </message>
+        <message>
+            <source>Save the hand-over</source>
+            <translation>Übergabe speichern</translation>
+        </message>
+        <message>
+            <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
+            <translation>Als Text kopiert. Wer diesen Rechner benutzt, kann ihn einfügen: fügen Sie ihn bald ein, dann kopieren Sie etwas anderes.</translation>
+        </message>
+    </context>
+    <context>
+        <name>HandOverPage</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>Übergabe</translation>
+        </message>
+        <message>
+            <source>Made from the queue of this moment.</source>
+            <translation>Aus der Warteliste dieses Augenblicks.</translation>
+        </message>
+        <message>
+            <source>Copy as text</source>
+            <translation>Als Text kopieren</translation>
+        </message>
+        <message>
+            <source>Save or print</source>
+            <translation>Speichern oder drucken</translation>
+        </message>
+        <message>
+            <source>Take it down</source>
+            <translation>Abnehmen</translation>
+        </message>
+        <message>
+            <source>A word for whoever takes over; it stays pinned over the queue until somebody takes it down</source>
+            <translation>Ein Wort für die Ablösung; es bleibt über der Warteliste, bis jemand es abnimmt</translation>
+        </message>
+        <message>
+            <source>Pin it</source>
+            <translation>Anheften</translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLook</name>
+        <message>
+            <source>You have not looked at this course before.</source>
+            <translation>Sie haben diesen Verlauf noch nicht angesehen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln Eintrag</numerusform>
+                <numerusform>%Ln Einträge</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln finding(s)</source>
+            <translation>
+                <numerusform>%Ln Befund</numerusform>
+                <numerusform>%Ln Befunde</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s)</source>
+            <translation>
+                <numerusform>%Ln Nachricht</numerusform>
+                <numerusform>%Ln Nachrichten</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Nothing new since you last looked, %1.</source>
+            <translation>Nichts Neues, seit Sie zuletzt hinsahen, %1.</translation>
+        </message>
+        <message>
+            <source>New since you last looked, %1: %2.</source>
+            <comment>when, list</comment>
+            <translation>Neu, seit Sie zuletzt hinsahen, %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1 %2 to %3</source>
+            <comment>stream, low, high</comment>
+            <translation>%1 %2 bis %3</translation>
+        </message>
+        <message>
+            <source>Too few entries for a forecast to the follow-up.</source>
+            <translation>Zu wenige Einträge für eine Vorhersage bis zur Nachschau.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1: every score 1 or below.</source>
+            <translation>Erwartet zur Nachschau, Tag %1: jeder Wert 1 oder weniger.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1, in 8 of 10 such courses: %2; everything else 1 or below.</source>
+            <comment>day, list</comment>
+            <translation>Erwartet zur Nachschau, Tag %1, in 8 von 10 solchen Verläufen: %2; alles andere 1 oder weniger.</translation>
+        </message>
+        <message>
+            <source>Course</source>
+            <translation>Verlauf</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>patient, clinic, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>Treated %1, %2 now</source>
+            <translation>Behandelt %1, jetzt %2</translation>
+        </message>
+        <message>
+            <source>Findings</source>
+            <translation>Befunde</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>Wie dringend</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>Was und warum</translation>
+        </message>
+        <message>
+            <source>Raised</source>
+            <translation>Aufgekommen</translation>
+        </message>
+        <message>
+            <source>What was done</source>
+            <translation>Was getan wurde</translation>
+        </message>
+        <message>
+            <source>Entries</source>
+            <translation>Einträge</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Tag</translation>
+        </message>
+        <message>
+            <source>Scores</source>
+            <translation>Werte</translation>
+        </message>
+        <message>
+            <source>Signs and words</source>
+            <translation>Zeichen und Worte</translation>
+        </message>
+        <message>
+            <source>Marks</source>
+            <translation>Vermerke</translation>
+        </message>
+        <message>
+            <source>Messages</source>
+            <translation>Nachrichten</translation>
+        </message>
+        <message>
+            <source>None.</source>
+            <translation>Keine.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanBeside</name>
+        <message>
+            <source>The plan</source>
+            <translation>Der Plan</translation>
+        </message>
+        <message>
+            <source>Make this the plan</source>
+            <translation>Dies zum Plan machen</translation>
+        </message>
+        <message>
+            <source>Keep this as the plan</source>
+            <translation>Als Plan behalten</translation>
+        </message>
+        <message>
+            <source>It stays as it is while you change what is done.</source>
+            <translation>Er bleibt, wie er ist, während Sie das Getane ändern.</translation>
+        </message>
+        <message>
+            <source>Drop the plan</source>
+            <translation>Plan verwerfen</translation>
         </message>
     </context>
 </TS>

@@ -318,6 +318,13 @@
                 <numerusform>%Ln hidden by the search</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln waits longer than agreed, and nobody is on it.</numerusform>
+                <numerusform>%Ln wait longer than agreed, and nobody is on them.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -333,6 +340,206 @@
             <translation>
                 <numerusform>Too short: at least %Ln character.</numerusform>
                 <numerusform>Too short: at least %Ln characters.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Practice</name>
+        <message numerus="yes">
+            <source>No signal in %Ln treatment(s).</source>
+            <translation>
+                <numerusform>No signal in %Ln treatment.</numerusform>
+                <numerusform>No signal in %Ln treatments.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln signal(s): look at the courses before each.</source>
+            <translation>
+                <numerusform>%Ln signal: look at the courses before it.</numerusform>
+                <numerusform>%Ln signals: look at the courses before each.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not settled: %Ln course(s) have no known outcome, some from before the last one shown.</source>
+            <translation>
+                <numerusform>Not settled: %Ln course has no known outcome, from before the last one shown.</numerusform>
+                <numerusform>Not settled: %Ln courses have no known outcome, some from before the last one shown.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week.</numerusform>
+                <numerusform>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln weeks.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>No alert in %Ln course(s).</source>
+            <translation>
+                <numerusform>No alert in %Ln course.</numerusform>
+                <numerusform>No alert in %Ln courses.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln known outcome(s), %1 are needed</source>
+            <translation>
+                <numerusform>Not enough to say: %Ln known outcome, %1 are needed</numerusform>
+                <numerusform>Not enough to say: %Ln known outcomes, %1 are needed</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln course(s) had it, %1 are needed</source>
+            <translation>
+                <numerusform>Not enough to say: %Ln course had it, %1 are needed</numerusform>
+                <numerusform>Not enough to say: %Ln courses had it, %1 are needed</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: followed for %Ln day(s), %1 are needed</source>
+            <translation>
+                <numerusform>Not enough to say: followed for %Ln day, %1 are needed</numerusform>
+                <numerusform>Not enough to say: followed for %Ln days, %1 are needed</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln group(s), %1 are needed</source>
+            <translation>
+                <numerusform>Not enough to say: %Ln group, %1 are needed</numerusform>
+                <numerusform>Not enough to say: %Ln groups, %1 are needed</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln course(s)</source>
+            <translation>
+                <numerusform>%1 of %Ln course</numerusform>
+                <numerusform>%1 of %Ln courses</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) without a follow-up are not counted: they may be worse or better.</source>
+            <translation>
+                <numerusform>%Ln course without a follow-up is not counted: it may be worse or better.</numerusform>
+                <numerusform>%Ln courses without a follow-up are not counted: they may be worse or better.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln course</numerusform>
+                <numerusform>%Ln courses</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PracticeBoard</name>
+        <message numerus="yes">
+            <source>%1 · %Ln with a known outcome</source>
+            <translation>
+                <numerusform>%1 · %Ln with a known outcome</numerusform>
+                <numerusform>%1 · %Ln with a known outcome</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::BandBoard</name>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach a new version.</source>
+            <translation>
+                <numerusform>%Ln course may teach a new version.</numerusform>
+                <numerusform>%Ln courses may teach a new version.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach. %1 are needed to check a version.</source>
+            <translation>
+                <numerusform>%Ln course may teach. %1 are needed to check a version.</numerusform>
+                <numerusform>%Ln courses may teach. %1 are needed to check a version.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Learned from %Ln course(s) by %1, %2</source>
+            <translation>
+                <numerusform>Learned from %Ln course by %1, %2</numerusform>
+                <numerusform>Learned from %Ln courses by %1, %2</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Bands</name>
+        <message numerus="yes">
+            <source>%Ln course(s): the patient has not agreed that her course teaches</source>
+            <translation>
+                <numerusform>%Ln course: the patient has not agreed that her course teaches</numerusform>
+                <numerusform>%Ln courses: the patient has not agreed that her course teaches</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): no follow-up yet, nobody knows how it ended</source>
+            <translation>
+                <numerusform>%Ln course: no follow-up yet, nobody knows how it ended</numerusform>
+                <numerusform>%Ln courses: no follow-up yet, nobody knows how they ended</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): complicated</source>
+            <translation>
+                <numerusform>%Ln course: complicated</numerusform>
+                <numerusform>%Ln courses: complicated</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): treated because of a finding</source>
+            <translation>
+                <numerusform>%Ln course: treated because of a finding</numerusform>
+                <numerusform>%Ln courses: treated because of a finding</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): too few days with an entry</source>
+            <translation>
+                <numerusform>%Ln course: too few days with an entry</numerusform>
+                <numerusform>%Ln courses: too few days with an entry</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Cannot be used: %Ln course(s) behind it, %1 are needed.</source>
+            <translation>
+                <numerusform>Cannot be used: %Ln course behind it, %1 are needed.</numerusform>
+                <numerusform>Cannot be used: %Ln courses behind it, %1 are needed.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolEditor</name>
+        <message numerus="yes">
+            <source>%Ln past course(s) would have been flagged otherwise.</source>
+            <translation>
+                <numerusform>%Ln past course would have been flagged otherwise.</numerusform>
+                <numerusform>%Ln past courses would have been flagged otherwise.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLook</name>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln entry</numerusform>
+                <numerusform>%Ln entries</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln finding(s)</source>
+            <translation>
+                <numerusform>%Ln finding</numerusform>
+                <numerusform>%Ln findings</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s)</source>
+            <translation>
+                <numerusform>%Ln message</numerusform>
+                <numerusform>%Ln messages</numerusform>
             </translation>
         </message>
     </context>

@@ -21,6 +21,12 @@ PageFrame {
             onClicked: root.program.openPairing(root.course.key)
         },
         ActButton {
+            text: qsTr("Export")
+            hint: qsTr("As a file, or for paper")
+            quiet: true
+            onClicked: root.course.saveAs()
+        },
+        ActButton {
             text: qsTr("Follow-up")
             onClicked: root.program.openFollowUp(root.course.key)
         },
@@ -34,6 +40,24 @@ PageFrame {
         text: root.course.facts + " · " + root.course.adherence
         soft: true
         small: true
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.course.news.length > 0
+        text: root.course.news
+        strong: true
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.course.forecast.length > 0
+        text: root.course.forecast
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.course.outcome.length > 0
+        text: root.course.outcome
+        strong: true
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     NewEntriesBar {

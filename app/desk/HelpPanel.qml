@@ -46,8 +46,9 @@ T.Popup {
             }
             Repeater {
                 model: [[qsTr("Up, Down"), qsTr("move in the queue")], [qsTr("Enter"), qsTr("open the course")],
-                        ["T", qsTr("take it: others see who is on it")], ["C", qsTr("note that the patient was called")],
-                        ["X", qsTr("close the most urgent finding, with an outcome")], ["/", qsTr("search")],
+                        ["T", qsTr("take it: others see who is on it")], ["C", qsTr("call: number, what to ask, what was said")],
+                        ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("note that the visit was brought forward")],
+                        ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")],
                         ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
                         ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],
                         [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread")]]
@@ -73,7 +74,7 @@ T.Popup {
                 }
             }
             TickBox {
-                text: qsTr("Single keys (T, C, X, /) are on")
+                text: qsTr("Single keys (T, C, X, F, N, H, /) are on")
                 checked: root.program.settings.singleKeys
                 onToggled: root.program.settings.singleKeys = checked
                 Layout.fillWidth: true

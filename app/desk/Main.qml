@@ -63,6 +63,12 @@ ApplicationWindow {
             Layout.fillHeight: true
 
             NoticeBar {
+                text: root.program.demo ? qsTr("Invented patients: nothing here is real, nothing is sent, and all of it is gone when you lock the desk.") : ""
+                actText: qsTr("Leave the demo")
+                onActed: root.program.lock()
+                Layout.fillWidth: true
+            }
+            NoticeBar {
                 text: root.program.notice
                 alarming: true
                 actText: qsTr("Understood")

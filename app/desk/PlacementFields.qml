@@ -27,6 +27,14 @@ ColumnLayout {
         Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
     }
+    LineField {
+        id: pack
+
+        label: qsTr("Code on the pack: scan it, or type it with its brackets")
+        problem: root.ready ? root.editor.packProblem : ""
+        onAccepted: if (root.editor.takePackCode(pack.field.text)) { pack.field.clear(); }
+        Layout.fillWidth: true
+    }
     GridLayout {
         columns: Math.max(1, Math.floor(root.room / (12 * Theme.textBody)))
         columnSpacing: Theme.gap

@@ -14,6 +14,13 @@ PageFrame {
 
     title: qsTr("Protocols")
     subtitle: qsTr("Care plan, rules and usual range go to the phone together, signed by the clinic, so that they work offline.")
+    actions: [
+        ActButton {
+            text: qsTr("Change it")
+            hint: root.board.title
+            onClicked: root.program.openProtocolEdit()
+        }
+    ]
 
     Column {
         spacing: Theme.gap

@@ -29,8 +29,8 @@ Flow {
     ActButton {
         id: take
 
-        text: root.row.isTaken ? qsTr("Taken") : qsTr("Take")
-        enabled: !root.row.isTaken
+        text: root.row.isMine ? qsTr("Taken") : root.row.isTaken ? qsTr("Take over") : qsTr("Take")
+        enabled: !root.row.isMine
         tone: root.tone
         quiet: root.row.urgency !== 1
         hint: root.row.name
@@ -39,7 +39,7 @@ Flow {
     ActButton {
         id: call
 
-        text: qsTr("Called")
+        text: qsTr("Call")
         tone: root.tone
         quiet: root.row.urgency !== 1
         hint: root.row.name

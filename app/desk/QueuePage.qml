@@ -28,19 +28,55 @@ PageFrame {
             onEdited: text => root.queue.search = text
             Layout.fillWidth: false
             Layout.preferredWidth: 16 * Theme.textBody
+        },
+        ActButton {
+            text: qsTr("Hand over")
+            hint: qsTr("A note for whoever takes over")
+            onClicked: root.program.openHandOver()
         }
     ]
 
     Shortcut { sequence: "T"; enabled: root.keysOn; onActivated: root.queue.take(root.queue.rows.keyAt(list.currentIndex)) }
-    Shortcut { sequence: "C"; enabled: root.keysOn; onActivated: root.queue.called(root.queue.rows.keyAt(list.currentIndex)) }
+    Shortcut { sequence: "C"; enabled: root.keysOn; onActivated: root.program.call.start(root.queue.rows.keyAt(list.currentIndex)) }
     Shortcut { sequence: "X"; enabled: root.keysOn; onActivated: root.queue.startClosing(root.queue.rows.keyAt(list.currentIndex)) }
+    Shortcut { sequence: "F"; enabled: root.keysOn; onActivated: root.queue.bringForward(root.queue.rows.keyAt(list.currentIndex)) }
+    Shortcut { sequence: "N"; enabled: root.keysOn; onActivated: list.currentIndex = Math.max(root.queue.nextUnopened(list.currentIndex), 0) }
+    Shortcut { sequence: "H"; enabled: root.keysOn; onActivated: root.program.openHandOver() }
     Shortcut { sequence: "/"; enabled: root.keysOn; onActivated: search.field.forceActiveFocus(Qt.ShortcutFocusReason) }
 
-    Choice {
-        options: root.queue.filters
-        current: root.queue.urgencyFilter
-        onChosen: index => root.queue.urgencyFilter = index
+    Words {
+        visible: root.queue.overdue.length > 0
+        text: root.queue.overdue
+        strong: true
+        color: Theme.callNow
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
+    }
+    Words {
+        visible: root.program.handOver.pinned.length > 0
+        text: root.program.handOver.pinned
+        Layout.fillWidth: true
+    }
+    GridLayout {
+        columns: root.bodyWidth > 74 * Theme.textBody ? 2 : 1
+        columnSpacing: Theme.gapLarge
+        rowSpacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        Choice {
+            options: root.queue.filters
+            current: root.queue.urgencyFilter
+            onChosen: index => root.queue.urgencyFilter = index
+            Layout.fillWidth: true
+            Layout.preferredWidth: 60
+        }
+        Choice {
+            options: root.queue.whoseFilters
+            current: root.queue.whose
+            onChosen: index => root.queue.whose = index
+            Layout.fillWidth: true
+            Layout.preferredWidth: 40
+        }
     }
     Item {
         Layout.fillWidth: true
@@ -79,7 +115,7 @@ PageFrame {
                 onPicked: list.currentIndex = index
                 onOpened: root.program.openCourse(row.key)
                 onTaken: root.queue.take(row.key)
-                onCalled: root.queue.called(row.key)
+                onCalled: root.program.call.start(row.key)
                 onClosing: root.queue.startClosing(row.key)
             }
         }
@@ -90,6 +126,9 @@ PageFrame {
             title: root.queue.emptyTitle
             text: root.queue.emptyText
         }
+    }
+    CallPanel {
+        call: root.program.call
     }
     UndoBar {
         text: root.queue.undoText

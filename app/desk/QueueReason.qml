@@ -36,6 +36,13 @@ ColumnLayout {
         Layout.topMargin: Theme.gapSmall
     }
     Words {
+        visible: root.row.overdue.length > 0
+        text: root.row.overdue
+        strong: true
+        color: root.emergency ? Theme.inkOnAlarm : Theme.callNow
+        Layout.fillWidth: true
+    }
+    Words {
         text: root.row.unopened.length > 0
               ? qsTr("%1 · %2 · %3").arg(root.row.taken).arg(root.row.lastEntry).arg(root.row.unopened)
               : qsTr("%1 · %2").arg(root.row.taken).arg(root.row.lastEntry)

@@ -54,7 +54,7 @@ Rectangle {
             }
             RailButton {
                 text: qsTr("Queue")
-                current: root.program.page === "queue"
+                current: ["queue", "handOver"].includes(root.program.page)
                 onClicked: root.program.openQueue()
             }
             RailButton {
@@ -68,8 +68,13 @@ Rectangle {
                 onClicked: root.program.openTreatment()
             }
             RailButton {
+                text: qsTr("Practice")
+                current: root.program.page === "practice"
+                onClicked: root.program.openPractice()
+            }
+            RailButton {
                 text: qsTr("Protocols")
-                current: root.program.page === "protocols"
+                current: ["protocols", "protocolEdit"].includes(root.program.page)
                 onClicked: root.program.openProtocols()
             }
             RailButton {

@@ -62,7 +62,7 @@ PageFrame {
             height: implicitHeight
         }
         TickBox {
-            text: qsTr("Single keys in the queue: T takes, C notes a call, X closes, / searches")
+            text: qsTr("Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches")
             checked: root.settings.singleKeys
             onToggled: root.settings.singleKeys = checked
             width: column.room

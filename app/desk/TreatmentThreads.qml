@@ -47,5 +47,9 @@ Item {
             editor: root.editor
             Layout.fillWidth: true
         }
+        PlanBeside {
+            editor: root.editor
+            Layout.fillWidth: true
+        }
     }
 }

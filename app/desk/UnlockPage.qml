@@ -65,6 +65,13 @@ FocusScope {
                                                   : root.board.create(passphrase.field.text, again.field.text)
                 Layout.fillWidth: true
             }
+            ActButton {
+                text: qsTr("Look around with invented patients")
+                hint: qsTr("A clinic of its own that is gone when you lock it. The clinic's own vault stays shut.")
+                quiet: true
+                onClicked: root.board.openDemo()
+                Layout.fillWidth: true
+            }
             Choice {
                 label: qsTr("Language")
                 options: root.program.settings.languageNames

@@ -15,9 +15,10 @@ namespace ebbline::app {
 DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)), m_settings(m_setup.folder.parent_path() / (m_setup.folder.filename().string() + ".ini")),
       m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_unlocking(m_workplace, m_setup.cost),
-      m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
+      m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
-      m_protocols(m_workplace), m_clinic(m_workplace)
+      m_protocols(m_workplace), m_protocolEditor(m_workplace),
+      m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace)
 {
     if (!m_setup.language.isEmpty()) {
         m_settings.setLanguage(m_setup.language);
@@ -89,6 +90,8 @@ QString DeskProgram::pageTitle() const
         return tr("Who is at the desk?");
     case Page::queue:
         return tr("Queue");
+    case Page::handOver:
+        return tr("Hand-over");
     case Page::courses:
         return tr("Courses");
     case Page::treatment:
@@ -103,6 +106,10 @@ QString DeskProgram::pageTitle() const
         return tr("Follow-up sheet");
     case Page::protocols:
         return tr("Protocols");
+    case Page::protocolEdit:
+        return tr("Change the protocol");
+    case Page::practice:
+        return tr("Practice");
     case Page::clinic:
         return tr("Clinic");
     case Page::settings:
@@ -165,6 +172,12 @@ void DeskProgram::openQueue()
     turnTo(Page::queue);
 }
 
+void DeskProgram::openHandOver()
+{
+    m_handOver.open();
+    turnTo(Page::handOver);
+}
+
 void DeskProgram::openCourses()
 {
     turnTo(Page::courses);
@@ -208,7 +221,25 @@ void DeskProgram::openSheet(const QString& course)
 
 void DeskProgram::openProtocols()
 {
+    m_protocols.refresh();
     turnTo(Page::protocols);
+}
+
+void DeskProgram::openProtocolEdit()
+{
+    if (m_workplace.isOpen() && m_protocols.current() != nullptr) {
+        m_protocolEditor.open(m_protocols.current()->name);
+        turnTo(Page::protocolEdit);
+    }
+}
+
+void DeskProgram::openPractice()
+{
+    if (m_workplace.isOpen()) {
+        m_practice.open();
+        m_bands.open();
+        turnTo(Page::practice);
+    }
 }
 
 void DeskProgram::openClinic()
@@ -265,6 +296,11 @@ void DeskProgram::applyLanguage()
     m_course.refresh();
     m_treatment.refresh();
     m_protocols.refresh();
+    m_call.leave();
+    m_handOver.open();
+    m_protocolEditor.refresh();
+    m_practice.retranslate();
+    m_bands.refresh();
     Q_EMIT m_unlocking.changed();
     Q_EMIT m_treatment.stepChanged();
     Q_EMIT m_pairing.changed();

@@ -22,6 +22,9 @@
 /// | followUp | openFollowUp(course) |
 /// | sheet | openSheet(course) |
 /// | protocols | openProtocols() |
+/// | handOver | openHandOver() |
+/// | protocolEdit | openProtocolEdit() |
+/// | practice | openPractice() |
 /// | clinic | openClinic() |
 /// | settings | openSettings() |
 ///
@@ -39,6 +42,12 @@
 #include "app/desk/model/settings_board.h"
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/unlock_board.h"
+#include "app/desk/practice/band_board.h"
+#include "app/desk/practice/lot_board.h"
+#include "app/desk/practice/practice_board.h"
+#include "app/desk/protocol/protocol_editor.h"
+#include "app/desk/queue/call_board.h"
+#include "app/desk/queue/hand_over_board.h"
 #include "app/desk/sheet/sheet_board.h"
 
 #include <QQmlApplicationEngine>
@@ -69,12 +78,15 @@ class DeskProgram : public QObject {
     Q_PROPERTY(QUrl pageSource READ pageSource NOTIFY pageChanged FINAL)
     Q_PROPERTY(QString pageTitle READ pageTitle NOTIFY pageChanged FINAL)
     Q_PROPERTY(bool open READ isOpen NOTIFY pageChanged FINAL)
+    Q_PROPERTY(bool demo READ isDemo NOTIFY pageChanged FINAL)  ///< invented patients
     Q_PROPERTY(bool rightToLeft READ isRightToLeft NOTIFY directionChanged FINAL)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)  ///< something went wrong; empty: no
     Q_PROPERTY(QStringList outcomes READ outcomes NOTIFY directionChanged FINAL)  ///< of closing, from 1 on
     Q_PROPERTY(bool helpShown READ isHelpShown WRITE setHelpShown NOTIFY helpShownChanged FINAL)
     Q_PROPERTY(ebbline::deskapp::UnlockBoard* unlocking READ unlocking CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::QueueBoard* queue READ queue CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::CallBoard* call READ call CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::HandOverBoard* handOver READ handOver CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CourseList* courses READ courses CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::TreatmentEditor* treatment READ treatment CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::PairingBoard* pairing READ pairing CONSTANT FINAL)
@@ -82,12 +94,16 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::FollowUpEditor* followUp READ followUp CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::SheetBoard* sheet READ sheet CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ProtocolBoard* protocols READ protocols CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::ProtocolEditor* protocolEditor READ protocolEditor CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::PracticeBoard* practice READ practice CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::LotBoard* lots READ lots CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::BandBoard* bands READ bands CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ClinicEditor* clinic READ clinic CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::SettingsBoard* settings READ settings CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::HubWatch* hub READ hub CONSTANT FINAL)
 
 public:
-    enum class Page { unlock, person, queue, courses, treatment, pairing, course, followUp, sheet, protocols, clinic, settings };
+    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, settings };
     Q_ENUM(Page)
 
     explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
@@ -105,6 +121,7 @@ public:
     QUrl pageSource() const;
     QString pageTitle() const;
     bool isOpen() const { return m_workplace.isOpen(); }
+    bool isDemo() const { return m_workplace.isDemo(); }
     bool isRightToLeft() const;
     QString notice() const { return m_notice; }
     QStringList outcomes() const;
@@ -113,6 +130,8 @@ public:
 
     deskapp::UnlockBoard* unlocking() { return &m_unlocking; }
     deskapp::QueueBoard* queue() { return &m_queue; }
+    deskapp::CallBoard* call() { return &m_call; }
+    deskapp::HandOverBoard* handOver() { return &m_handOver; }
     deskapp::CourseList* courses() { return &m_courses; }
     deskapp::TreatmentEditor* treatment() { return &m_treatment; }
     deskapp::PairingBoard* pairing() { return &m_pairing; }
@@ -120,11 +139,16 @@ public:
     deskapp::FollowUpEditor* followUp() { return &m_followUp; }
     deskapp::SheetBoard* sheet() { return &m_sheet; }
     deskapp::ProtocolBoard* protocols() { return &m_protocols; }
+    deskapp::ProtocolEditor* protocolEditor() { return &m_protocolEditor; }
+    deskapp::PracticeBoard* practice() { return &m_practice; }
+    deskapp::LotBoard* lots() { return &m_lots; }
+    deskapp::BandBoard* bands() { return &m_bands; }
     deskapp::ClinicEditor* clinic() { return &m_clinic; }
     deskapp::SettingsBoard* settings() { return &m_settings; }
     deskapp::HubWatch* hub() { return &m_hub; }
 
     Q_INVOKABLE void openQueue();
+    Q_INVOKABLE void openHandOver();
     Q_INVOKABLE void openCourses();
     Q_INVOKABLE void openTreatment();
     Q_INVOKABLE void openPairing(const QString& course);
@@ -132,6 +156,8 @@ public:
     Q_INVOKABLE void openFollowUp(const QString& course);
     Q_INVOKABLE void openSheet(const QString& course);
     Q_INVOKABLE void openProtocols();
+    Q_INVOKABLE void openProtocolEdit();  ///< of the protocol chosen on the page of protocols
+    Q_INVOKABLE void openPractice();
     Q_INVOKABLE void openClinic();
     Q_INVOKABLE void openSettings();
     Q_INVOKABLE void whoAmI();
@@ -159,6 +185,8 @@ private:
     deskapp::UnlockBoard m_unlocking;
     deskapp::HubWatch m_hub;
     deskapp::QueueBoard m_queue;
+    deskapp::CallBoard m_call;
+    deskapp::HandOverBoard m_handOver;
     deskapp::CourseList m_courses;
     deskapp::TreatmentEditor m_treatment;
     deskapp::PairingBoard m_pairing;
@@ -166,6 +194,10 @@ private:
     deskapp::FollowUpEditor m_followUp;
     deskapp::SheetBoard m_sheet;
     deskapp::ProtocolBoard m_protocols;
+    deskapp::ProtocolEditor m_protocolEditor;
+    deskapp::PracticeBoard m_practice;
+    deskapp::LotBoard m_lots;
+    deskapp::BandBoard m_bands;
     deskapp::ClinicEditor m_clinic;
     Page m_page = Page::unlock;
     QString m_notice;

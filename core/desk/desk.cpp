@@ -1,6 +1,7 @@
 #include "core/desk/inside.h"
 
 #include "core/bytes/reader.h"
+#include "core/bytes/text.h"
 
 #include <algorithm>
 
@@ -10,6 +11,8 @@ namespace {
 
 constexpr const char* hubName = "hub";
 constexpr const char* draftName = "treatment-draft";
+
+std::string planName(const recovery::CourseId& course) { return "plan/" + bytes::toHex(course.view()); }
 
 }  // namespace
 
@@ -114,6 +117,25 @@ Done Desk::discardDraft()
     return m_inside->vault.keep(draftName, {});
 }
 
+std::optional<recovery::Treatment> Desk::plan(const recovery::CourseId& course) const
+{
+    const auto stored = m_inside->vault.kept(planName(course));
+    if (!stored)
+        return std::nullopt;
+    const auto body = records::decodeDraft(*stored);
+    return body ? std::optional(*body) : std::nullopt;
+}
+
+Done Desk::keepPlan(const recovery::Treatment& treatment)
+{
+    return m_inside->vault.keep(planName(treatment.course), records::encode(records::TreatmentRecorded{treatment}));
+}
+
+Done Desk::discardPlan(const recovery::CourseId& course)
+{
+    return m_inside->vault.keep(planName(course), {});
+}
+
 recovery::Treatment Desk::blankTreatment(const recovery::PatientId& patient) const
 {
     recovery::Treatment treatment;
@@ -121,25 +143,6 @@ recovery::Treatment Desk::blankTreatment(const recovery::PatientId& patient) con
     treatment.patient = patient;
     treatment.at = m_inside->now();
     return treatment;
-}
-
-std::vector<triggers::Protocol> Desk::protocols() const
-{
-    std::vector<triggers::Protocol> protocols;
-    for (const auto& [name, signedProtocol] : m_inside->vault.state().protocols)
-        protocols.push_back(signedProtocol.protocol);
-    if (protocols.empty())
-        protocols.push_back(triggers::defaultProtocol());
-    return protocols;
-}
-
-Done Desk::signProtocol(const triggers::Protocol& protocol)
-{
-    if (const Done may = m_inside->needsRoot(); !may)
-        return may;
-    const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
-    return m_inside->append(
-        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()});
 }
 
 Done Desk::setHub(const std::string& hostAndPort, bool tls, const bytes::Array<32>& keyHash)

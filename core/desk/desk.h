@@ -4,6 +4,8 @@
 
 #include "core/anaesthesia/dose.h"
 #include "core/curves/curve.h"
+#include "core/desk/practice.h"
+#include "core/desk/protocol_rehearsal.h"
 #include "core/learning/past_course.h"
 #include "core/pairing/statement.h"
 #include "core/sync/enrolling.h"
@@ -34,6 +36,18 @@ struct Teaching {
     std::vector<Course> courses;  ///< newest treatment first, at most bands::mostCourses
     std::vector<std::pair<recovery::CourseId, bands::Refusal>> refused;  ///< with the first reason that holds
 };
+
+/// Everything a band is learned from, copied, so that it may be learned beside the open vault.
+struct BandLesson {
+    Teaching teaching;
+    triggers::Protocol protocol;  ///< whose budget and guards count
+    std::string by;
+    clock::Moment at;
+};
+
+/// Learns a version from whom it may, checks it, and calibrates the statistics' thresholds to it within
+/// the budget of the lesson's protocol. A matter of seconds to minutes. \returns as bands::learnVersion().
+Result<records::BandLearned> learnFrom(BandLesson lesson);
 
 struct CourseView {
     CourseSummary summary;
@@ -78,18 +92,32 @@ public:
     std::optional<recovery::Treatment> draft() const;
     Done keepDraft(const recovery::Treatment& treatment);
     Done discardDraft();
+    /// What was planned before the patient lay down, beside what was done; kept on this computer.
+    std::optional<recovery::Treatment> plan(const recovery::CourseId& course) const;
+    Done keepPlan(const recovery::Treatment& treatment);
+    Done discardPlan(const recovery::CourseId& course);
     /// A fresh treatment for this moment.
     recovery::Treatment blankTreatment(const recovery::PatientId& patient) const;
 
     std::vector<triggers::Protocol> protocols() const;  ///< newest of each name, at least the default
     Done signProtocol(const triggers::Protocol& protocol);
+    /// Every version of a protocol, oldest first; empty if none was ever signed.
+    std::vector<records::ProtocolSigned> protocolVersions(const std::string& name) const;
+    /// A protocol being changed; kept durably at every change. Without its band: that is the one in use.
+    std::optional<triggers::Protocol> protocolDraft() const;
+    Done keepProtocolDraft(const triggers::Protocol& protocol);
+    Done discardProtocolDraft();
+    /// Past courses to rehearse a protocol on, copied.
+    RehearsalMaterial rehearsalMaterial() const;
 
     Teaching teaching() const;
     const bands::History& bandHistory() const;
-    /// Learns a version from whom it may, checks it, calibrates the statistics' thresholds to it within
-    /// the budget of the first protocol, and keeps it. Nothing comes into use by it.
-    /// \returns the version; Reason::notEnough below bands::folds courses, Reason::alreadyExists if
-    ///          nothing has changed since, Reason::invalidState if nobody is named at the desk.
+    BandLesson bandLesson() const;
+    /// Keeps what learnFrom() gave. Nothing comes into use by it.
+    /// \returns the version; Reason::alreadyExists if nothing has changed since the last, Reason::invalidState
+    ///          if nobody is named at the desk.
+    Result<std::string> keepBand(const records::BandLearned& learned);
+    /// Both in one step. \returns Reason::notEnough below bands::folds courses as well.
     Result<std::string> learnBand();
     /// A version comes into use, or the clinic goes back to one: every protocol is signed anew with its
     /// band and thresholds, in the same transaction. Courses that run keep the protocol they have.
@@ -99,6 +127,12 @@ public:
 
     /// Every treatment on record, for core/learning; without a follow-up its outcome is not known.
     std::vector<learning::PastCourse> pastCourses() const;
+    /// Course by course, for whoever must not hold up a screen: an empty answer belongs to no course, to
+    /// one without a treatment on record, or, for a tally, to one that no phone is linked to.
+    std::vector<recovery::CourseId> courseIds() const;
+    std::optional<learning::PastCourse> pastCourse(const recovery::CourseId& course) const;
+    std::optional<TallyStamp> tallyStamp(const recovery::CourseId& course) const;
+    std::optional<CourseTally> tally(const recovery::CourseId& course) const;
 
     /// Names the hub that offers point at.
     Done setHub(const std::string& hostAndPort, bool tls, const bytes::Array<32>& keyHash);
@@ -111,6 +145,8 @@ public:
     std::optional<Hub> hub() const;
 
     std::vector<CourseSummary> courses() const;  ///< newest treatment first
+    /// Of one course; empty if it is unknown.
+    std::optional<CourseSummary> summary(const recovery::CourseId& course) const;
     /// \returns Reason::notFound.
     Result<CourseView> course(const recovery::CourseId& course) const;
     std::vector<records::PatientRegistered> patients() const;  ///< by name

@@ -83,11 +83,14 @@ const bands::History& Desk::bandHistory() const
     return m_inside->vault.state().bands;
 }
 
-Result<std::string> Desk::learnBand()
+BandLesson Desk::bandLesson() const
 {
-    if (m_inside->person.empty())
-        return fail(Reason::invalidState, "band: nobody is named at the desk");
-    Teaching teaching = this->teaching();
+    return {teaching(), protocols().front(), m_inside->person, m_inside->now()};
+}
+
+Result<records::BandLearned> learnFrom(BandLesson lesson)
+{
+    Teaching& teaching = lesson.teaching;
     // In the order of their ids, so that the same courses give the same version to the last bit.
     std::sort(teaching.courses.begin(), teaching.courses.end(),
               [](const auto& a, const auto& b) { return a.taught.course < b.taught.course; });
@@ -102,22 +105,36 @@ Result<std::string> Desk::learnBand()
     }
     const bands::Band& seed = bands::seedBand();
     auto learned = bands::learnVersion(std::move(taught), std::move(refused), seed,
-                                       rehearsal::sidesMovement(inputs, seed), m_inside->person, m_inside->now());
+                                       rehearsal::sidesMovement(inputs, seed), lesson.by, lesson.at);
     if (!learned)
         return fail(learned.error());
+    auto thresholds = calibrated(teaching.courses, lesson.protocol, learned->band);
+    if (!thresholds)
+        return fail(thresholds.error());
+    return records::BandLearned{std::move(*learned), std::move(*thresholds)};
+}
+
+Result<std::string> Desk::keepBand(const records::BandLearned& learned)
+{
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "band: nobody is named at the desk");
     const bands::History& history = bandHistory();
     const bool known = std::any_of(history.versions().begin(), history.versions().end(), [&](const auto& each) {
-        return each.band.provenance().hash == learned->band.provenance().hash;
+        return each.band.provenance().hash == learned.learned.band.provenance().hash;
     });
     if (known)
         return fail(Reason::alreadyExists, "band: nothing has changed since a version was learned");
-    auto thresholds = calibrated(teaching.courses, protocols().front(), learned->band);
-    if (!thresholds)
-        return fail(thresholds.error());
-    const std::string version = learned->version();
-    if (const Done done = m_inside->append(records::BandLearned{std::move(*learned), std::move(*thresholds)}); !done)
+    if (const Done done = m_inside->append(learned); !done)
         return fail(done.error());
-    return version;
+    return learned.learned.version();
+}
+
+Result<std::string> Desk::learnBand()
+{
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "band: nobody is named at the desk");
+    const auto learned = learnFrom(bandLesson());
+    return learned ? keepBand(*learned) : fail(learned.error());
 }
 
 Done Desk::changeBand(bands::Choice choice)

@@ -58,6 +58,12 @@ std::vector<CourseSummary> Desk::courses() const
     return summaries;
 }
 
+std::optional<CourseSummary> Desk::summary(const recovery::CourseId& id) const
+{
+    const journal::CourseState* found = m_inside->course(id);
+    return found ? std::optional(m_inside->summaryOf(id, *found)) : std::nullopt;
+}
+
 Result<CourseView> Desk::course(const recovery::CourseId& id) const
 {
     const journal::CourseState* found = m_inside->course(id);

@@ -160,24 +160,36 @@ bool CsvReader::takeLineEnd()
     return length > 0;
 }
 
+void CsvWriter::cell(std::string_view text, bool first)
+{
+    if (!first)
+        m_out.push_back(',');
+    const bool bare = text.find_first_of(",\"\r\n") == std::string_view::npos && !text.starts_with(' ') && !text.ends_with(' ');
+    if (bare) {
+        m_out.append(text);
+        return;
+    }
+    m_out.push_back('"');
+    for (const char c : text)
+        m_out.append(c == '"' ? 2 : 1, c);
+    m_out.push_back('"');
+}
+
 CsvWriter& CsvWriter::row(std::initializer_list<std::string_view> cells)
 {
     bool first = true;
-    for (const std::string_view cell : cells) {
-        if (!std::exchange(first, false))
-            m_out.push_back(',');
-        const bool bare = cell.find_first_of(",\"\r\n") == std::string_view::npos
-                          && !cell.starts_with(' ') && !cell.ends_with(' ');
-        if (bare) {
-            m_out.append(cell);
-            continue;
-        }
-        m_out.push_back('"');
-        for (const char c : cell)
-            m_out.append(c == '"' ? 2 : 1, c);
-        m_out.push_back('"');
-    }
-    m_out += "\r\n";
+    for (const std::string_view text : cells)
+        cell(text, std::exchange(first, false));
+    m_out.append("\r\n");
+    return *this;
+}
+
+CsvWriter& CsvWriter::row(const std::vector<std::string>& cells)
+{
+    bool first = true;
+    for (const std::string& text : cells)
+        cell(text, std::exchange(first, false));
+    m_out.append("\r\n");
     return *this;
 }
 

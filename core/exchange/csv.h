@@ -77,9 +77,11 @@ private:
 class CsvWriter {
 public:
     CsvWriter& row(std::initializer_list<std::string_view> cells);
+    CsvWriter& row(const std::vector<std::string>& cells);
     std::string take() && { return std::move(m_out); }
 
 private:
+    void cell(std::string_view text, bool first);
     std::string m_out;
 };
 

@@ -86,6 +86,7 @@ private:
     void take(records::ProtocolSigned& body)
     {
         const std::string name = body.protocol.name;
+        m_state.protocolVersions[name].push_back(body);
         m_state.protocols.insert_or_assign(name, std::move(body));
     }
 
@@ -161,6 +162,7 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     if (course.isNull()) {
         m_state.patients.clear();
         m_state.protocols.clear();
+        m_state.protocolVersions.clear();
         m_state.clinic.reset();
         m_state.bands = {};
         m_state.bandThresholds.clear();

@@ -49,6 +49,7 @@ struct State {
     std::map<recovery::CourseId, CourseState> courses;
     std::map<recovery::PatientId, records::PatientRegistered> patients;
     std::map<std::string, records::ProtocolSigned> protocols;  ///< newest by name
+    std::map<std::string, std::vector<records::ProtocolSigned>> protocolVersions;  ///< all by name, oldest first
     std::optional<records::ClinicDescribed> clinic;
     bands::History bands;      ///< versions of the clinic's band; a choice that its rules refuse changes nothing
     std::map<std::string, triggers::Thresholds> bandThresholds;  ///< by version: calibrated to it

@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
 
 namespace ebbline::learning {
 
@@ -14,20 +15,38 @@ namespace {
 constexpr double reach = 1.959963984540054;        // normal quantile of 0.975
 constexpr double powerReach = 0.8416212335729143;  // of wantedPower
 
-std::vector<PastCourse> ofTechnique(std::span<const PastCourse> courses, const std::string& technique)
+template <typename GroupOf>
+std::vector<PastCourse> ofGroup(std::span<const PastCourse> courses, const GroupOf& groupOf, const std::string& group)
 {
     std::vector<PastCourse> chosen;
     std::copy_if(courses.begin(), courses.end(), std::back_inserter(chosen),
-                 [&](const PastCourse& course) { return course.technique == technique; });
+                 [&](const PastCourse& course) { return groupOf(course) == group; });
     return chosen;
 }
 
-GroupShare shareOf(std::span<const PastCourse> courses, const std::string& technique)
+GroupShare shareOf(std::span<const PastCourse> courses, const std::string& group)
 {
     auto shares = complicationShares(courses, By::nothing);
     GroupShare share = shares.empty() ? GroupShare{} : std::move(shares.front());
-    share.group = technique;
+    share.group = group;
     return share;
+}
+
+template <typename GroupOf>
+Comparison compare(std::span<const PastCourse> courses, const GroupOf& groupOf, const std::string& first, const std::string& second)
+{
+    const auto one = ofGroup(courses, groupOf, first);
+    const auto other = ofGroup(courses, groupOf, second);
+    Comparison comparison;
+    comparison.first = shareOf(one, first);
+    comparison.second = shareOf(other, second);
+    comparison.shares = compareShares(comparison.first, comparison.second);
+    for (std::size_t row = 0; row < comparison.symptoms.size(); ++row) {
+        const recovery::Symptom symptom = recovery::allSymptoms[row];
+        comparison.symptoms[row] = {symptom, compareTimes(followed(one, symptom, Gap::middle),
+                                                          followed(other, symptom, Gap::middle))};
+    }
+    return comparison;
 }
 
 }  // namespace
@@ -89,18 +108,35 @@ Answer<TimeComparison> compareTimes(std::span<const statistics::Followed> first,
 
 Comparison compareTechniques(std::span<const PastCourse> courses, const std::string& first, const std::string& second)
 {
-    const auto one = ofTechnique(courses, first);
-    const auto other = ofTechnique(courses, second);
-    Comparison comparison;
-    comparison.first = shareOf(one, first);
-    comparison.second = shareOf(other, second);
-    comparison.shares = compareShares(comparison.first, comparison.second);
-    for (std::size_t row = 0; row < comparison.symptoms.size(); ++row) {
-        const recovery::Symptom symptom = recovery::allSymptoms[row];
-        comparison.symptoms[row] = {symptom, compareTimes(followed(one, symptom, Gap::middle),
-                                                          followed(other, symptom, Gap::middle))};
+    return compare(courses, [](const PastCourse& course) -> const std::string& { return course.technique; }, first, second);
+}
+
+Comparison compareWays(std::span<const PastCourse> courses, Way way, const std::string& first, const std::string& second)
+{
+    return compare(courses, [way](const PastCourse& course) -> const std::string& { return course.group(way); }, first, second);
+}
+
+std::vector<GroupShare> groupsOf(std::span<const PastCourse> courses, Way way)
+{
+    std::map<std::string, GroupShare> groups;
+    for (const PastCourse& course : courses) {
+        if (course.group(way).empty() || course.group(way) == "mixed")
+            continue;
+        GroupShare& group = groups[course.group(way)];
+        group.group = course.group(way);
+        group.known += course.outcome ? 1 : 0;
+        group.unknown += course.outcome ? 0 : 1;
+        group.complicated += course.outcome && course.outcome->complicated ? 1 : 0;
     }
-    return comparison;
+    std::vector<GroupShare> ordered;
+    for (auto& [name, group] : groups) {
+        group.share = learning::shareOf(group.complicated, group.known);
+        ordered.push_back(std::move(group));
+    }
+    std::stable_sort(ordered.begin(), ordered.end(), [](const GroupShare& a, const GroupShare& b) {
+        return a.known + a.unknown > b.known + b.unknown;
+    });
+    return ordered;
 }
 
 }  // namespace ebbline::learning

@@ -54,6 +54,12 @@ struct Comparison {
 /// Courses of every other technique are left out. Exchanging the names changes signs and sides only.
 Comparison compareTechniques(std::span<const PastCourse> courses, const std::string& first, const std::string& second);
 
+/// The same for two groups of a way.
+Comparison compareWays(std::span<const PastCourse> courses, Way way, const std::string& first, const std::string& second);
+
+/// Groups of a way with their courses, most first; without the unknown and the mixed, which say nothing.
+std::vector<GroupShare> groupsOf(std::span<const PastCourse> courses, Way way);
+
 Answer<ShareComparison> compareShares(const GroupShare& first, const GroupShare& second);
 Answer<TimeComparison> compareTimes(std::span<const statistics::Followed> first,
                                     std::span<const statistics::Followed> second);

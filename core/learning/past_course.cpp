@@ -4,17 +4,59 @@
 
 namespace ebbline::learning {
 
+namespace {
+
+/// What all placements have in common.
+template <typename Name>
+std::string common(const recovery::Treatment& treatment, const Name& nameOf)
+{
+    std::string group;
+    for (const recovery::Placement& placement : treatment.placements) {
+        std::string one = nameOf(placement);
+        if (!group.empty() && group != one)
+            return "mixed";
+        group = std::move(one);
+    }
+    return group;
+}
+
+}  // namespace
+
+std::string_view word(Way way)
+{
+    constexpr std::array<std::string_view, allWays.size()> words{"ending", "gauge", "epinephrine", "area", "threads"};
+    return words[static_cast<std::size_t>(way)];
+}
+
 std::string techniqueOf(const recovery::Treatment& treatment)
 {
-    std::string technique;
-    for (const recovery::Placement& placement : treatment.placements) {
-        std::string one(recovery::word(placement.material));
-        one.append(" ").append(recovery::word(placement.form));
-        if (!technique.empty() && technique != one)
-            return "mixed";
-        technique = std::move(one);
+    return common(treatment, [](const recovery::Placement& placement) {
+        return std::string(recovery::word(placement.material)).append(" ").append(recovery::word(placement.form));
+    });
+}
+
+std::string groupOf(const recovery::Treatment& treatment, Way way)
+{
+    using recovery::Placement;
+    switch (way) {
+    case Way::ending:
+        return common(treatment, [](const Placement& placement) {
+            return std::string(placement.ending == recovery::Ending::shortOfMovingZone ? "short-of-moving-zone" : "past-moving-zone");
+        });
+    case Way::gauge:
+        return common(treatment, [](const Placement& placement) { return std::to_string(placement.gauge); });
+    case Way::epinephrine:
+        return treatment.placements.empty()                                                ? ""
+               : treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine ? "with"
+                                                                                           : "without";
+    case Way::area:
+        return common(treatment, [](const Placement& placement) {
+            const bool neck = placement.zone == recovery::Zone::submental || placement.zone == recovery::Zone::neck;
+            return std::string(neck ? "neck" : "face");
+        });
+    case Way::threads: break;
     }
-    return technique;
+    return techniqueOf(treatment);
 }
 
 std::vector<std::string> zonesOf(const recovery::Treatment& treatment)

@@ -6,11 +6,25 @@
 #include "core/clock/instant.h"
 #include "core/recovery/treatment.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace ebbline::learning {
+
+/// Ways of placing threads that a practice can hold against each other.
+enum class Way : std::uint8_t {
+    ending,       ///< where threads end: `short-of-moving-zone`, `past-moving-zone`
+    gauge,        ///< of needle or cannula, G: `19`
+    epinephrine,  ///< in the solution: `with`, `without`
+    area,         ///< `face`, or `neck` for submental and neck
+    threads,      ///< material and form, as techniqueOf()
+};
+inline constexpr std::array allWays{Way::ending, Way::gauge, Way::epinephrine, Way::area, Way::threads};
+
+/// `ending`, `gauge`, `epinephrine`, `area`, `threads`.
+std::string_view word(Way way);
 
 /// How a course ended, as a person wrote it down.
 struct Outcome {
@@ -28,10 +42,15 @@ struct PastCourse {
     std::optional<Outcome> outcome;  ///< empty: not known. It is left out, and never taken for a good one
     std::optional<double> risk;      ///< of a complication, known beforehand, 0 < risk < 1
     bands::TaughtCourse days;        ///< scores, a value a day and stream
+    std::array<std::string, allWays.size()> ways{};  ///< by Way; empty: unknown
+
+    const std::string& group(Way way) const { return ways[static_cast<std::size_t>(way)]; }
 };
 
 /// Material and form of the threads, e.g. "PDO barbed-two-way", or "mixed" if there are several.
 std::string techniqueOf(const recovery::Treatment& treatment);
+/// To which group of a way a treatment belongs; "mixed" if its placements differ, empty without one.
+std::string groupOf(const recovery::Treatment& treatment, Way way);
 /// Words of the zones, in the order of the enumeration, each once.
 std::vector<std::string> zonesOf(const recovery::Treatment& treatment);
 /// As printed, in the order of the placements, each once; placements without a lot are left out.

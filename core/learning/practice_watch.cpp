@@ -6,7 +6,7 @@
 
 namespace ebbline::learning {
 
-Result<PracticeWatch> watchPractice(std::span<const PastCourse> courses, const WatchDesign& design)
+Result<PracticeWatch> watchPoints(std::span<const PastCourse> courses, const WatchDesign& design)
 {
     const statistics::RiskCusumDesign chart{design.oddsRatio, design.decision};
     auto sum = statistics::RiskCusum::create(chart);
@@ -44,12 +44,25 @@ Result<PracticeWatch> watchPractice(std::span<const PastCourse> courses, const W
             sum->reset();
         }
     }
+    return watch;
+}
+
+void watchOdds(PracticeWatch& watch, const WatchDesign& design)
+{
+    const statistics::RiskCusumDesign chart{design.oddsRatio, design.decision};
     const int patients = static_cast<int>(
         std::min(watch.points.size(), static_cast<std::size_t>(statistics::mostPatients)));
     if (patients > 0) {
         watch.falseSignal = statistics::signalProbability(chart, design.risk, patients).value_or(1);
         watch.found = statistics::signalProbability(chart, design.risk, patients, design.oddsRatio).value_or(0);
     }
+}
+
+Result<PracticeWatch> watchPractice(std::span<const PastCourse> courses, const WatchDesign& design)
+{
+    auto watch = watchPoints(courses, design);
+    if (watch)
+        watchOdds(*watch, design);
     return watch;
 }
 

@@ -37,7 +37,13 @@ struct PracticeWatch {
     double found = 0;       ///< P(at least one if the odds really are oddsRatio times as large)
 };
 
-/// Courses in any order. No course is a fine answer: no point, and no signal.
+/// The points alone, at once: falseSignal and found stay 0 until watchOdds().
+Result<PracticeWatch> watchPoints(std::span<const PastCourse> courses, const WatchDesign& design = {});
+
+/// Follows the two probabilities exactly; a matter of seconds for thousands of courses.
+void watchOdds(PracticeWatch& watch, const WatchDesign& design = {});
+
+/// Both. Courses in any order. No course is a fine answer: no point, and no signal.
 /// \returns Reason::outOfRange for a design or a course's own risk out of its bounds.
 Result<PracticeWatch> watchPractice(std::span<const PastCourse> courses, const WatchDesign& design = {});
 

@@ -15,22 +15,44 @@ bool isSilence(const Finding& finding)
 }
 
 /// Whoever took one of the open findings last.
-std::optional<std::string> takenBy(const std::vector<Finding>& findings)
+void tellWhoIsOnIt(Row& row)
 {
-    const records::FindingActed* last = nullptr;
-    for (const Finding& finding : findings)
-        for (const records::FindingActed& act : finding.acts)
-            if (act.act == records::Act::taken && (!last || act.at.at >= last->at.at))
-                last = &act;
-    return last ? std::optional(last->by) : std::nullopt;
+    for (const Finding& finding : row.findings)
+        for (const records::FindingActed& act : finding.acts) {
+            row.touched = row.touched || act.act == records::Act::taken || act.act == records::Act::called
+                          || act.act == records::Act::visitBroughtForward;
+            if (act.act == records::Act::taken && (!row.takenBy || act.at.at >= row.takenAt.at)) {
+                row.takenBy = act.by;
+                row.takenAt = act.at;
+            }
+        }
+}
+
+/// The follow-up answered for everything that it had in front of it, and nothing was said since.
+bool isOver(const journal::CourseState& course)
+{
+    if (!course.followUp)
+        return false;
+    for (const auto& [id, history] : course.entries)
+        for (const auto& version : history.versions)
+            if (version.value.at.at > course.followUp->at.at)
+                return false;
+    return true;
 }
 
 }  // namespace
+
+bool isOverdue(const Row& row, const clock::Moment& now)
+{
+    return !row.touched && now.at - row.since.at > untouchedFor(row.urgency);
+}
 
 std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now)
 {
     std::vector<Row> rows;
     for (const auto& [id, course] : state.courses) {
+        if (isOver(course))
+            continue;
         std::vector<Finding> open = findingsOf(course, now);
         std::erase_if(open, [](const Finding& finding) { return !finding.open; });
         if (open.empty())
@@ -43,9 +65,9 @@ std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now)
         row.urgency = open.front().urgency;
         row.since = open.front().raisedAt;
         row.silent = std::all_of(open.begin(), open.end(), isSilence);
-        row.takenBy = takenBy(open);
         row.day = std::max(0, clock::dayOfRecovery(treatedAt(course), now));
         row.findings = std::move(open);
+        tellWhoIsOnIt(row);
         rows.push_back(std::move(row));
     }
     std::stable_sort(rows.begin(), rows.end(), [](const Row& a, const Row& b) {

@@ -31,8 +31,26 @@ struct Row {
     clock::Moment since;             ///< raised at, of the most urgent
     bool silent = false;             ///< only silence speaks
     std::optional<std::string> takenBy;
+    clock::Moment takenAt;           ///< if somebody has
+    bool touched = false;            ///< somebody took it, called or brought the visit forward
     int day = 0;
 };
+
+/// How long a row may wait with nobody on it before the desk says so aloud: our choice, no source. It
+/// changes no order and hides nothing.
+constexpr std::chrono::minutes untouchedFor(recovery::Urgency urgency)
+{
+    switch (urgency) {
+    case recovery::Urgency::emergency: return std::chrono::minutes(5);
+    case recovery::Urgency::callNow: return std::chrono::hours(1);
+    case recovery::Urgency::nextWorkingDay: return std::chrono::hours(24);
+    case recovery::Urgency::atReview: break;
+    }
+    return std::chrono::hours(24 * 21);
+}
+
+/// Untouched for longer than that.
+bool isOverdue(const Row& row, const clock::Moment& now);
 
 /// Rows with open findings: urgency, then the longest wait; silent courses after the others of
 /// the same urgency.

@@ -1,6 +1,7 @@
 #include "tests/screens/demo_clinic.h"
 
 #include "core/crypto/crypto.h"
+#include "core/desk/invented_past.h"
 #include "core/mailbox/embedded_store.h"
 #include "core/patient/diary.h"
 
@@ -73,14 +74,14 @@ recovery::Placement line(recovery::Zone zone, recovery::ChartPoint entry, recove
 
 }  // namespace
 
-DemoClinic::DemoClinic()
+DemoClinic::DemoClinic(int past)
     : m_clock(clock::Instant{}), m_zone(*aftercare::Zone::find("Europe/Berlin"))
 {
     need(crypto::initialise());
     m_clock.set(m_zone.instantOf(today(), std::chrono::minutes(14 * 60 + 5)));
     auto desk = desk::Desk::create(folder(), bytes::viewOf(passphrase), quickly, m_clock, m_zone);
     need(desk ? Done{} : Done(fail(desk.error())));
-    fill(*desk);
+    fill(*desk, past);
     auto store = mailbox::openEmbeddedStore(folder().parent_path() / "hub");
     need(store ? Done{} : Done(fail(store.error())));
     m_store = std::move(*store);
@@ -220,13 +221,16 @@ void DemoClinic::tell(desk::Desk& desk, const std::string& name, int daysAgo, co
     need(desk.vault().accept(m_mailboxes.at(name), device, {1, {}}, operations));
 }
 
-void DemoClinic::fill(desk::Desk& desk)
+void DemoClinic::fill(desk::Desk& desk, int past)
 {
     need(desk.describeClinic({{"Practice at the Quay", "+00 555 0100", "+00 555 0199", "112"},
                               "Europe/Berlin",
                               {"Dr Mara Lindqvist", "Ilan Osei"}}));
     need(desk.setHub("127.0.0.1:1", false, {}));
     desk.setPerson("Ilan Osei");
+    if (past > 0) {
+        need(desk::addInventedPast(desk, m_zone, {.courses = past, .now = m_zone.moment(m_clock.now())}));
+    }
     constexpr int evening = 20 * 60;
     constexpr int noon = 13 * 60;
     const auto ordinary = [&](int days) {

@@ -15,7 +15,8 @@ namespace ebbline::screens {
 
 class DemoClinic {
 public:
-    DemoClinic();
+    /// With so many courses of the past beside those of today (core/desk/invented_past).
+    explicit DemoClinic(int past = 0);
 
     static constexpr auto passphrase = "waterline at low tide";
 
@@ -48,7 +49,7 @@ private:
     clock::Moment moment(int daysAgo, int minuteOfDay) const;
     recovery::CourseId treat(desk::Desk& desk, const std::string& name, int daysAgo, bool linked);
     void tell(desk::Desk& desk, const std::string& name, int daysAgo, const std::vector<Told>& told);
-    void fill(desk::Desk& desk);
+    void fill(desk::Desk& desk, int past);
 
     QTemporaryDir m_folder;
     clock::ManualClock m_clock;

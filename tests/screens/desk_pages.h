@@ -4,6 +4,8 @@
 
 #include "tests/screens/demo_clinic.h"
 
+#include <QCoreApplication>
+
 #include <functional>
 
 namespace ebbline::screens {
@@ -13,8 +15,26 @@ struct DeskPage {
     std::function<void(app::DeskProgram&, DemoClinic&)> show;
 };
 
+/// Enough courses of the past for every figure of the practice page.
+inline constexpr int pastCourses = 56;
+
+/// Until what is worked out beside the interface is there.
+inline void await(app::DeskProgram& program)
+{
+    while (program.practice()->isWorking() || program.bands()->isLearning() || program.protocolEditor()->isRehearsing()) {
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
+    }
+}
+
 inline QList<DeskPage> deskPages()
 {
+    const auto practice = [](deskapp::PracticeBoard::Part part) {
+        return [part](app::DeskProgram& program, DemoClinic&) {
+            program.openPractice();
+            await(program);
+            program.practice()->setPart(part);
+        };
+    };
     const auto tomas = [](DemoClinic& clinic) { return deskapp::keyOf(clinic.course("Tomas Reyl")); };
     const auto written = [](app::DeskProgram& program) {
         program.openTreatment();
@@ -26,6 +46,7 @@ inline QList<DeskPage> deskPages()
         editor->setExpiry(QStringLiteral("2029-06-30"));
         editor->setTrackMl(0.6);
         editor->mirrorSelected();
+        editor->keepAsPlan();
         editor->draw({300, 190}, {230, 330});
         editor->setWeight(QStringLiteral("61"));
     };
@@ -46,8 +67,17 @@ inline QList<DeskPage> deskPages()
              program.openQueue();
              program.queue()->startClosing(program.queue()->rows()->keyAt(0));
          }},
-        {QStringLiteral("courses"), [](auto& program, auto&) {
+        {QStringLiteral("queue_call"), [](auto& program, auto&) {
              program.queue()->cancelClosing();
+             program.call()->start(program.queue()->rows()->keyAt(0));
+         }},
+        {QStringLiteral("handOver"), [](auto& program, auto&) {
+             program.call()->leave();
+             program.openHandOver();
+             program.handOver()->setWord(QStringLiteral("Odile: her sister is with her. Call again at six."));
+             program.handOver()->pin();
+         }},
+        {QStringLiteral("courses"), [](auto& program, auto&) {
              program.openCourses();
          }},
         {QStringLiteral("course"), [tomas](auto& program, auto& clinic) { program.openCourse(tomas(clinic)); }},
@@ -90,7 +120,39 @@ inline QList<DeskPage> deskPages()
              program.followUp()->tick(QStringLiteral("lasting puckering"), true);
          }},
         {QStringLiteral("sheet"), [tomas](auto& program, auto& clinic) { program.openSheet(tomas(clinic)); }},
+        {QStringLiteral("practice_complications"), practice(deskapp::PracticeBoard::Complications)},
+        {QStringLiteral("practice_settling"), practice(deskapp::PracticeBoard::Settling)},
+        {QStringLiteral("practice_comparison"), practice(deskapp::PracticeBoard::Comparison)},
+        {QStringLiteral("practice_over_time"), practice(deskapp::PracticeBoard::OverTime)},
+        {QStringLiteral("practice_alerts"), practice(deskapp::PracticeBoard::Alerts)},
+        {QStringLiteral("practice_adherence"), practice(deskapp::PracticeBoard::Adherence)},
+        {QStringLiteral("practice_lots"), [practice](auto& program, auto& clinic) {
+             practice(deskapp::PracticeBoard::Lots)(program, clinic);
+             program.lots()->choose(QStringLiteral("QN2208"));
+         }},
+        {QStringLiteral("practice_band"), practice(deskapp::PracticeBoard::UsualRange)},
         {QStringLiteral("protocols"), [](auto& program, auto&) { program.openProtocols(); }},
+        {QStringLiteral("protocol_plan"), [](auto& program, auto&) {
+             program.openProtocols();
+             program.openProtocolEdit();
+             auto* editor = program.protocolEditor();
+             editor->choose(editor->plan()->keyAt(0));
+             editor->setLastDay(1);
+             editor->setClinicText(QStringLiteral("Bring the old dressings to the visit."));
+         }},
+        {QStringLiteral("protocol_rules"), [](auto& program, auto&) {
+             program.protocolEditor()->setStep(1);
+             program.protocolEditor()->setRule(0, 2);
+         }},
+        {QStringLiteral("protocol_rehearsed"), [](auto& program, auto&) {
+             program.protocolEditor()->setStep(2);
+             program.protocolEditor()->rehearse();
+             await(program);
+         }},
+        {QStringLiteral("protocol_signed"), [](auto& program, auto&) {
+             program.protocolEditor()->sign();
+             program.protocolEditor()->setStep(2);
+         }},
         {QStringLiteral("clinic"), [](auto& program, auto&) { program.openClinic(); }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
         {QStringLiteral("person"), [](auto& program, auto&) { program.whoAmI(); }},

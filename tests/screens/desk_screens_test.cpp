@@ -45,7 +45,7 @@ TEST_CASE("every page names its controls, gives room to hit them, and cuts no wo
     const auto size = GENERATE(QSize(1280, 720), QSize(1920, 1080), QSize(1024, 768));
     CAPTURE(language, percent, size.width(), size.height());
     Ear ear;
-    screens::DemoClinic clinic;
+    screens::DemoClinic clinic(screens::pastCourses);
     auto program = clinic.program(QString::fromLatin1(language), clinic.hub());
     program->settings()->setTextPercent(percent);
     REQUIRE(program->show(size));

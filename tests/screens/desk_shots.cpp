@@ -23,7 +23,7 @@ int main(int argc, char* argv[])
     }
     const QDir folder(words[1]);
     folder.mkpath(QStringLiteral("."));
-    screens::DemoClinic clinic;
+    screens::DemoClinic clinic(screens::pastCourses);
     const QSize size(words[5].toInt(), words[6].toInt());
     auto program = clinic.program(words[2], clinic.hub());
     program->settings()->setLook(words[3].toInt());

@@ -1,10 +1,14 @@
 #include "app/desk/model/course_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/course_look.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
+#include <QFileDialog>
+#include <QGuiApplication>
 #include <QLocale>
+#include <QSaveFile>
 
 namespace ebbline::deskapp {
 
@@ -31,6 +35,9 @@ void CourseBoard::empty()
     m_name.clear();
     m_phone.clear();
     m_messageDraft.clear();
+    m_newsText.clear();
+    m_forecast.clear();
+    m_outcome.clear();
     m_closingKey.clear();
     m_findings.setRows({});
     m_entries.setRows({});
@@ -53,8 +60,12 @@ bool CourseBoard::show(const recovery::CourseId& course)
         m_curves.show(course);
         Q_EMIT draftChanged();
     }
+    m_outcome.clear();
+    Q_EMIT outcomeChanged();
+    m_newsText = newsSinceLook(m_workplace, course);
     refresh();
     openEntries();
+    m_workplace.settle(rememberLook(m_workplace, course));
     return true;
 }
 
@@ -84,6 +95,7 @@ void CourseBoard::refresh()
                       ? tr("No reminder due yet")
                       : tr("%1 of %Ln reminder(s) answered “done”", nullptr, static_cast<int>(view->remindersDue))
                             .arg(QLocale().toString(qRound(view->remindersDone * 100)) + QLocale().percent());
+    m_forecast = forecastText(m_workplace, m_course);
     m_news = summary.unopened > 0 || summary.unread > 0;
     m_unopenedText = summary.unopened > 0
                          ? tr("%Ln new entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
@@ -195,6 +207,40 @@ void CourseBoard::cancelClosing()
 void CourseBoard::reopen(const QString& finding)
 {
     act(finding, records::Act::reopened);
+}
+
+bool CourseBoard::write(const QString& path)
+{
+    if (m_course.isNull() || !m_workplace.isOpen() || path.isEmpty()) {
+        return false;
+    }
+    Done written;
+    if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
+        const auto table = QByteArray::fromStdString(courseTable(m_workplace, m_course));
+        QSaveFile file(path);
+        if (!file.open(QIODevice::WriteOnly) || file.write(table) != table.size() || !file.commit()) {
+            written = fail(Reason::storageFailed, "course: the file cannot be written");
+        }
+    } else {
+        written = writePaper(coursePaper(m_workplace, m_course), path, false, QGuiApplication::layoutDirection() == Qt::RightToLeft);
+    }
+    m_outcome = written ? tr("Saved as %1. The file is not encrypted: keep it as you keep the patient's record.").arg(path) : errorText(written.error());
+    Q_EMIT outcomeChanged();
+    return written.has_value();
+}
+
+void CourseBoard::saveAs()
+{
+    auto* dialog = new QFileDialog();
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Save the course"));
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("TXT (*.txt)")});
+    dialog->setDefaultSuffix(QStringLiteral("pdf"));
+    // The patient's name stays out of file names: they show up in recent-file lists.
+    dialog->selectFile(QStringLiteral("course-%1-%2.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate), key().left(6)));
+    connect(dialog, &QFileDialog::fileSelected, this, &CourseBoard::write);
+    dialog->open();
 }
 
 void CourseBoard::setMessageDraft(const QString& text)

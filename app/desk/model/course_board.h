@@ -20,6 +20,9 @@ class CourseBoard : public QObject {
     Q_PROPERTY(QString facts READ facts NOTIFY changed FINAL)          ///< treated when, threads, protocol
     Q_PROPERTY(QString reach READ reach NOTIFY changed FINAL)          ///< linked phone, last entry
     Q_PROPERTY(QString adherence READ adherence NOTIFY changed FINAL)
+    Q_PROPERTY(QString news READ news NOTIFY changed FINAL)            ///< since this person last looked; empty: nobody is named
+    Q_PROPERTY(QString forecast READ forecast NOTIFY changed FINAL)    ///< to the follow-up; empty once it is over
+    Q_PROPERTY(QString outcome READ outcome NOTIFY outcomeChanged FINAL)  ///< of writing a file
     Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
     Q_PROPERTY(bool closed READ isClosed NOTIFY changed FINAL)
     Q_PROPERTY(QString unopenedText READ unopenedText NOTIFY changed FINAL)  ///< empty: all are opened
@@ -48,6 +51,9 @@ public:
     QString facts() const { return m_facts; }
     QString reach() const { return m_reach; }
     QString adherence() const { return m_adherence; }
+    QString news() const { return m_newsText; }
+    QString forecast() const { return m_forecast; }
+    QString outcome() const { return m_outcome; }
     bool isLinked() const { return m_linked; }
     bool isClosed() const { return m_closed; }
     QString unopenedText() const { return m_unopenedText; }
@@ -75,9 +81,13 @@ public:
     Q_INVOKABLE void cancelClosing();
     Q_INVOKABLE void reopen(const QString& finding);
     Q_INVOKABLE void send();
+    /// `.csv` (the open table of scores), `.pdf` or `.txt`. \returns false and says why in outcome().
+    bool write(const QString& path);
+    Q_INVOKABLE void saveAs();
 
 Q_SIGNALS:
     void changed();
+    void outcomeChanged();
     void draftChanged();
     void closingChanged();
 
@@ -95,6 +105,9 @@ private:
     QString m_facts;
     QString m_reach;
     QString m_adherence;
+    QString m_newsText;
+    QString m_forecast;
+    QString m_outcome;
     bool m_linked = false;
     bool m_closed = false;
     QString m_unopenedText;

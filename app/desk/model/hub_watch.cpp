@@ -58,7 +58,7 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
 
 sync::Courier* HubWatch::courier()
 {
-    if (!m_workplace.isOpen() || !m_maker) {
+    if (!m_workplace.isOpen() || !m_maker || m_workplace.isDemo()) {
         return nullptr;
     }
     const auto hub = m_workplace.desk().hub();

@@ -16,7 +16,14 @@ class Protocols {
     Q_DECLARE_TR_FUNCTIONS(Protocols)
 };
 
-QString nameOf(aftercare::InstructionKind kind)
+QString two(double value)
+{
+    return QLocale().toString(value, 'f', 2);
+}
+
+}  // namespace
+
+QString instructionName(aftercare::InstructionKind kind)
 {
     using aftercare::InstructionKind;
     switch (kind) {
@@ -58,17 +65,10 @@ QString nameOf(aftercare::InstructionKind kind)
     return {};
 }
 
-QString two(double value)
-{
-    return QLocale().toString(value, 'f', 2);
-}
-
-}  // namespace
-
 ProtocolLine lineOf(const aftercare::Instruction& instruction)
 {
     ProtocolLine line;
-    line.what = nameOf(instruction.kind);
+    line.what = instructionName(instruction.kind);
     line.until = instruction.firstDay == instruction.lastDay
                      ? Protocols::tr("on day %1").arg(charts::digits(instruction.firstDay))
                      : Protocols::tr("day %1 to day %2").arg(charts::digits(instruction.firstDay), charts::digits(instruction.lastDay));

@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// The clinic's protocols in plain words: what the patient is asked to do and until when, which
-/// rules raise a finding, and what the usual range rests on. Read only.
+/// rules raise a finding, and what the usual range rests on; changing them is protocol/protocol_editor's.
 
 #include "app/desk/model/row_list.h"
 #include "app/desk/model/workplace.h"
@@ -49,13 +49,13 @@ public:
     QString calibration() const;
     RowList* carePlan() { return &m_carePlan; }
     RowList* rules() { return &m_rules; }
+    /// The chosen one; null before the vault is open.
+    const triggers::Protocol* current() const;
 
 Q_SIGNALS:
     void changed();
 
 private:
-    const triggers::Protocol* current() const;
-
     Workplace& m_workplace;
     std::vector<triggers::Protocol> m_protocols;
     int m_chosen = 0;
@@ -63,6 +63,8 @@ private:
     RowList m_rules;
 };
 
+/// "Take the dressings off".
+QString instructionName(aftercare::InstructionKind kind);
 /// An instruction in plain words, when it holds, and when it rings.
 ProtocolLine lineOf(const aftercare::Instruction& instruction);
 /// The rules with their thresholds.

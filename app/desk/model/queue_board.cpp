@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <array>
-#include <map>
 
 namespace ebbline::deskapp {
 
@@ -53,7 +52,12 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.since = whenText(row.since, now);
     words.waiting = agoText(row.since, now);
     words.isTaken = row.takenBy.has_value();
-    words.taken = row.takenBy ? tr("Taken by %1").arg(QString::fromStdString(*row.takenBy)) : tr("Nobody has taken it");
+    words.isMine = row.takenBy && *row.takenBy == m_workplace.desk().person();
+    words.taken = row.takenBy ? tr("Taken by %1, %2", "person, when").arg(QString::fromStdString(*row.takenBy), whenText(row.takenAt, now))
+                              : tr("Nobody has taken it");
+    if (triage::isOverdue(row, now)) {
+        words.overdue = tr("Untouched for %1").arg(words.waiting);
+    }
     if (summary.unopened > 0) {
         words.unopened = tr("%Ln not opened", "entries", static_cast<int>(summary.unopened));
     }
@@ -75,24 +79,23 @@ void QueueBoard::refresh()
     m_hidden = 0;
     m_queue.clear();
     m_summary.clear();
+    m_overdue.clear();
     if (m_workplace.isOpen()) {
         const auto now = m_workplace.now();
-        std::map<recovery::CourseId, desk::CourseSummary> summaries;
-        for (auto& summary : m_workplace.desk().courses()) {
-            summaries.insert_or_assign(summary.course, std::move(summary));
-        }
         m_queue = m_workplace.desk().queue();
         // A course that only fell silent stands apart, at the end, in core's own order.
         std::stable_partition(m_queue.begin(), m_queue.end(), [](const triage::Row& row) { return !row.silent; });
         std::array<int, 5> counts{};
         int silent = 0;
+        int overdue = 0;
         bool headed = false;
         for (const auto& row : m_queue) {
             if (row.findings.empty()) {
                 continue;
             }
             ++(row.silent ? silent : counts[static_cast<std::size_t>(row.urgency)]);
-            auto words = rowOf(row, summaries[row.course], now);
+            overdue += triage::isOverdue(row, now) ? 1 : 0;
+            auto words = rowOf(row, m_workplace.desk().summary(row.course).value_or(desk::CourseSummary{}), now);
             if (matches(words, row.course)) {
                 if (row.silent && !headed) {
                     words.heading = tr("Not heard from: silence is not good news");
@@ -124,6 +127,12 @@ void QueueBoard::refresh()
                                   charts::digits(counts[static_cast<std::size_t>(urgency)]));
         }
         m_filters << tr("%1 %2", "urgency, count").arg(tr("Not heard from"), charts::digits(silent));
+        if (overdue > 0) {
+            const auto clinic = m_workplace.desk().clinic();
+            const auto onCall = clinic ? leftToRight(clinic->contacts.onCallPhone) : QString();
+            m_overdue = tr("%Ln row(s) wait longer than agreed, and nobody is on it.", nullptr, overdue)
+                        + (onCall.isEmpty() ? QString() : QLatin1Char(' ') + tr("On call: %1").arg(onCall));
+        }
         m_summary = parts.isEmpty() ? tr("Nobody waits") : parts.join(QStringLiteral(" · "));
     } else {
         cancelClosing();
@@ -139,6 +148,10 @@ bool QueueBoard::matches(const QueueRow& row, const recovery::CourseId& course)
         return false;
     }
     if (m_filter != 0 && m_filter != silentFilter && row.urgency != m_filter) {
+        return false;
+    }
+    const std::array whose{true, !row.isTaken, row.isMine, !row.unopened.isEmpty()};
+    if (!whose[static_cast<std::size_t>(m_whose)]) {
         return false;
     }
     if (m_search.isEmpty() || row.name.contains(m_search, Qt::CaseInsensitive)
@@ -181,6 +194,32 @@ void QueueBoard::setUrgencyFilter(int urgency)
     }
 }
 
+QStringList QueueBoard::whoseFilters() const
+{
+    return {tr("All"), tr("Nobody on it"), tr("Mine"), tr("Not opened")};
+}
+
+void QueueBoard::setWhose(int whose)
+{
+    const int next = std::clamp(whose, 0, 3);
+    if (next != m_whose) {
+        m_whose = next;
+        refresh();
+    }
+}
+
+int QueueBoard::nextUnopened(int from) const
+{
+    const auto& rows = m_rows.rows();
+    for (int step = 1; step <= rows.size(); ++step) {
+        const auto row = (from + step) % rows.size();
+        if (!rows[row].value.value<QueueRow>().unopened.isEmpty()) {
+            return static_cast<int>(row);
+        }
+    }
+    return -1;
+}
+
 void QueueBoard::actOnAll(const QString& key, records::Act act)
 {
     const auto course = courseFromKey(key);
@@ -206,6 +245,11 @@ void QueueBoard::take(const QString& key)
 void QueueBoard::called(const QString& key)
 {
     actOnAll(key, records::Act::called);
+}
+
+void QueueBoard::bringForward(const QString& key)
+{
+    actOnAll(key, records::Act::visitBroughtForward);
 }
 
 void QueueBoard::startClosing(const QString& key)

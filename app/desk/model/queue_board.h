@@ -30,6 +30,8 @@ struct QueueRow {
     Q_PROPERTY(QString waiting MEMBER waiting)
     Q_PROPERTY(QString taken MEMBER taken)      ///< "Taken by …", or that nobody has
     Q_PROPERTY(bool isTaken MEMBER isTaken)
+    Q_PROPERTY(bool isMine MEMBER isMine)       ///< taken by the person at the desk
+    Q_PROPERTY(QString overdue MEMBER overdue)  ///< nobody is on it for too long; empty: no
     Q_PROPERTY(QString unopened MEMBER unopened)
     Q_PROPERTY(QString lastEntry MEMBER lastEntry)
     Q_PROPERTY(QString sparkName MEMBER sparkName)
@@ -54,6 +56,8 @@ public:
     QString waiting;
     QString taken;
     bool isTaken = false;
+    bool isMine = false;
+    QString overdue;
     QString unopened;
     QString lastEntry;
     QString sparkName;
@@ -76,6 +80,9 @@ class QueueBoard : public QObject {
     Q_PROPERTY(QString emptyText READ emptyText NOTIFY changed FINAL)
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY changed FINAL)
     Q_PROPERTY(int urgencyFilter READ urgencyFilter WRITE setUrgencyFilter NOTIFY changed FINAL)  ///< 0 all, 1..4, 5 silent
+    Q_PROPERTY(QStringList whoseFilters READ whoseFilters NOTIFY changed FINAL)
+    Q_PROPERTY(int whose READ whose WRITE setWhose NOTIFY changed FINAL)  ///< 0 all, 1 nobody's, 2 mine, 3 not opened
+    Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)   ///< how many wait too long with nobody on it; empty: none
     Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
     Q_PROPERTY(bool closing READ isClosing NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
@@ -93,7 +100,13 @@ public:
     void setSearch(const QString& text);
     int urgencyFilter() const { return m_filter; }
     void setUrgencyFilter(int urgency);
+    QStringList whoseFilters() const;
+    int whose() const { return m_whose; }
+    void setWhose(int whose);
+    QString overdue() const { return m_overdue; }
     QString hidden() const;
+    /// The next row from this one on that has entries nobody opened; -1 if there is none.
+    Q_INVOKABLE int nextUnopened(int from) const;
     bool isClosing() const { return m_closing.has_value(); }
     QString closingTitle() const { return m_closing ? m_closing->title : QString(); }
     QString undoText() const { return m_undo ? m_undo->title : QString(); }
@@ -101,6 +114,7 @@ public:
     /// Acts on every open finding of a course: one person, one call, all reasons.
     Q_INVOKABLE void take(const QString& key);
     Q_INVOKABLE void called(const QString& key);
+    Q_INVOKABLE void bringForward(const QString& key);
     /// Closing is one finding at a time, with an outcome: the most urgent open one of the row.
     Q_INVOKABLE void startClosing(const QString& key);
     Q_INVOKABLE void close(int outcome, const QString& note);
@@ -135,6 +149,8 @@ private:
     QString m_search;
     int m_filter = 0;
     int m_hidden = 0;
+    int m_whose = 0;
+    QString m_overdue;
     std::optional<Target> m_closing;
     std::optional<Target> m_undo;
 };

@@ -41,6 +41,15 @@ void RowList::setRows(QList<Row> rows)
         }
         return;
     }
+    // So many that moving them one by one would hold up the desk.
+    constexpr qsizetype many = 1000;
+    if (m_rows.size() > many || rows.size() > many) {
+        beginResetModel();
+        m_rows = std::move(rows);
+        endResetModel();
+        Q_EMIT countChanged();
+        return;
+    }
     // Remove what went, then insert or move into the new order: a view keeps its place.
     for (int i = static_cast<int>(m_rows.size()) - 1; i >= 0; --i) {
         const auto gone = std::none_of(rows.begin(), rows.end(), [&](const Row& row) { return row.key == m_rows[i].key; });

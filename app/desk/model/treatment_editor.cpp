@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ebbline::deskapp {
 
@@ -37,7 +38,11 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
     connect(&workplace, &Workplace::changed, this, &TreatmentEditor::refreshPatients);
     connect(&workplace, &Workplace::openChanged, this, [this] {
         if (!m_workplace.isOpen()) {
-            m_treatment = {};
+            m_treatment = m_last = {};
+            m_before.clear();
+            m_after.clear();
+            m_plan.reset();
+            m_packProblem.clear();
             m_book.load({});
             m_weight.clear();
             m_patientSearch.clear();
@@ -54,6 +59,11 @@ void TreatmentEditor::open()
     m_fromDraft = draft.has_value();
     m_treatment = draft ? *draft : m_workplace.desk().blankTreatment({});
     m_book.load(m_treatment.placements);
+    m_last = treatment();
+    m_before.clear();
+    m_after.clear();
+    m_plan = m_workplace.desk().plan(m_treatment.course);
+    m_packProblem.clear();
     m_weight = m_treatment.weightKg ? QLocale().toString(*m_treatment.weightKg, 'f', QLocale::FloatingPointShortest) : QString();
     m_selected = static_cast<int>(m_book.placements().size());
     m_kept.clear();
@@ -100,6 +110,13 @@ void TreatmentEditor::refresh()
 
 void TreatmentEditor::touched()
 {
+    if (auto now = treatment(); now != m_last) {
+        m_before.push_back(std::exchange(m_last, std::move(now)));
+        if (m_before.size() > mostSteps) {
+            m_before.erase(m_before.begin());
+        }
+        m_after.clear();
+    }
     const auto kept = m_workplace.desk().keepDraft(treatment());
     m_kept = kept ? tr("Draft kept on this computer, %1").arg(clockText(m_workplace.now())) : errorText(kept.error());
     refresh();
@@ -253,20 +270,6 @@ void TreatmentEditor::mirrorAll()
     if (m_book.mirrorAll() > 0) {
         touched();
     }
-}
-
-void TreatmentEditor::undo()
-{
-    m_book.undo();
-    m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
-    touched();
-}
-
-void TreatmentEditor::redo()
-{
-    m_book.redo();
-    m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
-    touched();
 }
 
 void TreatmentEditor::setBaseline(int symptom, int side, int points)

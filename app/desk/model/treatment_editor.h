@@ -91,6 +91,10 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(ebbline::deskapp::RowList* placements READ placements CONSTANT FINAL)
     Q_PROPERTY(int selected READ selected WRITE choose NOTIFY changed FINAL)  ///< number, 0 none
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
+    Q_PROPERTY(bool planned READ isPlanned NOTIFY changed FINAL)               ///< a plan is kept beside
+    Q_PROPERTY(QList<ebbline::face::Track> planTracks READ planTracks NOTIFY changed FINAL)
+    Q_PROPERTY(QString planText READ planText NOTIFY changed FINAL)           ///< how what is done differs from it
+    Q_PROPERTY(QString packProblem READ packProblem NOTIFY changed FINAL)     ///< of the code that was scanned last
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
     // The selected placement.
@@ -161,8 +165,12 @@ public:
     RowList* placements() { return &m_placementRows; }
     int selected() const { return m_selected; }
     QString caution() const;
-    bool canUndo() const { return m_book.canUndo(); }
-    bool canRedo() const { return m_book.canRedo(); }
+    bool isPlanned() const { return m_plan.has_value(); }
+    QList<face::Track> planTracks() const;
+    QString planText() const;
+    QString packProblem() const { return m_packProblem; }
+    bool canUndo() const { return !m_before.empty(); }
+    bool canRedo() const { return !m_after.empty(); }
     RowList* baseline() { return &m_baselineRows; }
     QStringList missing() const;
     QString kept() const { return m_kept; }
@@ -241,6 +249,12 @@ public:
     Q_INVOKABLE void redo();
     Q_INVOKABLE void setBaseline(int symptom, int side, int points);  ///< -1 clears
     Q_INVOKABLE void startOver();
+    /// What is drawn now is the plan; it stays as it is while the treatment is changed.
+    Q_INVOKABLE void keepAsPlan();
+    Q_INVOKABLE void dropPlan();
+    /// The code on a pack, scanned or typed: its lot and expiry go to the chosen thread, and to those drawn next.
+    /// \returns false and says why in packProblem().
+    Q_INVOKABLE bool takePackCode(const QString& text);
     /// Records the treatment; `recorded` tells its course.
     Q_INVOKABLE void save();
 
@@ -254,11 +268,18 @@ private:
     void changeCurrent(const recovery::Placement& placement);
     void placed(int number);
     void touched();
+    void restore(const recovery::Treatment& treatment);
     void refreshPatients();
 
     Workplace& m_workplace;
     recovery::Treatment m_treatment;
     PlacementBook m_book;
+    static constexpr std::size_t mostSteps = 200;
+    recovery::Treatment m_last;                 ///< as it was after the last change
+    std::vector<recovery::Treatment> m_before;  ///< to undo, oldest first
+    std::vector<recovery::Treatment> m_after;
+    std::optional<recovery::Treatment> m_plan;
+    QString m_packProblem;
     int m_step = 0;
     recovery::ChartView m_view = recovery::ChartView::front;
     int m_selected = 0;

@@ -41,6 +41,11 @@ bool UnlockBoard::unlock(const QString& passphrase)
     return settle(outcome);
 }
 
+bool UnlockBoard::openDemo()
+{
+    return settle(m_workplace.openDemo());
+}
+
 bool UnlockBoard::create(const QString& passphrase, const QString& again)
 {
     if (passphrase.size() < shortestPassphrase) {

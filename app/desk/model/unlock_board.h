@@ -29,6 +29,8 @@ public:
     QString problem() const { return m_problem; }
 
     Q_INVOKABLE bool unlock(const QString& passphrase);
+    /// A clinic of invented patients, to look around in.
+    Q_INVOKABLE bool openDemo();
     Q_INVOKABLE bool create(const QString& passphrase, const QString& again);
 
 Q_SIGNALS:

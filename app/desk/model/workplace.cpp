@@ -1,12 +1,15 @@
 #include "app/desk/model/workplace.h"
 
 #include "app/desk/model/words.h"
+#include "core/desk/invented_past.h"
 
 #include <QByteArray>
 
 namespace ebbline::deskapp {
 
 namespace {
+
+constexpr int demoCourses = 56;
 
 template <typename Id>
 QString hexOf(const Id& id)
@@ -86,10 +89,46 @@ Done Workplace::unlock(bytes::View passphrase)
     return {};
 }
 
+Done Workplace::openDemo()
+{
+    if (m_desk) {
+        return fail(Reason::invalidState, "demo: a vault is open");
+    }
+    auto folder = std::make_unique<QTemporaryDir>();
+    if (!folder->isValid()) {
+        return fail(Reason::storageFailed, "demo: no folder for it");
+    }
+    // Nobody needs to know the passphrase: the folder does not outlive the demo.
+    constexpr crypto::StretchCost quick{1, 8 * 1024};
+    const auto passphrase = crypto::randomArray<32>();
+    auto made = desk::Desk::create(std::filesystem::path(folder->path().toStdString()) / "vault", passphrase, quick, m_clock, m_zone);
+    if (!made) {
+        return fail(made.error());
+    }
+    made->setPerson("Ilan Osei");
+    const auto described = made->describeClinic({{"Practice at the Quay (invented)", "+00 555 0100", "+00 555 0199", "112"},
+                                                 m_zone.name(), {"Ilan Osei", "Dr Mara Lindqvist"}});
+    if (!described) {
+        return described;
+    }
+    if (const auto past = desk::addInventedPast(*made, m_zone, {.courses = demoCourses, .now = now()}); !past) {
+        return past;
+    }
+    if (const auto today = desk::addInventedToday(*made, m_zone, now()); !today) {
+        return today;
+    }
+    m_demo = std::move(folder);
+    m_desk.emplace(std::move(*made));
+    Q_EMIT openChanged();
+    Q_EMIT changed();
+    return {};
+}
+
 void Workplace::lock()
 {
     if (m_desk) {
         m_desk.reset();
+        m_demo.reset();
         Q_EMIT openChanged();
     }
 }

@@ -7,6 +7,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QTemporaryDir>
 
 #include <filesystem>
 #include <memory>
@@ -38,6 +39,12 @@ public:
     bool vaultExists() const { return desk::Desk::exists(m_folder); }
     Done create(bytes::View passphrase, const crypto::StretchCost& cost);
     Done unlock(bytes::View passphrase);
+    /// Opens a clinic of invented patients in a folder of its own, which is removed with it. The clinic's
+    /// vault stays shut meanwhile, and no hub is ever spoken to.
+    Done openDemo();
+    bool isDemo() const { return m_demo != nullptr; }
+    /// Where it lies; empty without one.
+    std::filesystem::path demoFolder() const { return m_demo ? m_demo->path().toStdString() : std::string(); }
     void lock();
     bool isOpen() const { return m_desk.has_value(); }
 
@@ -60,6 +67,7 @@ private:
     std::filesystem::path m_folder;
     const clock::Clock& m_clock;
     aftercare::Zone m_zone;
+    std::unique_ptr<QTemporaryDir> m_demo;  ///< before the desk, which it outlives
     std::optional<desk::Desk> m_desk;
 };
 

@@ -1,0 +1,100 @@
+// The usual range: which is in use, whom a new one would be learned from, every version with its check.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Desk
+import Ebbline.Theme
+
+ColumnLayout {
+    id: root
+
+    required property BandBoard bands
+
+    spacing: Theme.gap
+
+    Heading {
+        level: 2
+        text: qsTr("In use")
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.bands.inUse
+        Layout.fillWidth: true
+    }
+    Heading {
+        level: 2
+        text: qsTr("Learn a new one")
+        Layout.topMargin: Theme.gap
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.bands.teachers
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.bands.refusals
+
+        Words {
+            required property string modelData
+
+            text: modelData
+            soft: true
+            Layout.fillWidth: true
+        }
+    }
+    WorkBar {
+        visible: root.bands.learning
+        text: qsTr("Learning, and checking on courses left out. This takes a while; the desk stays free.")
+        part: 0
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.bands.outcome.length > 0
+        text: root.bands.outcome
+        strong: true
+        Accessible.role: Accessible.AlertMessage
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("Learn a version")
+        primary: true
+        enabled: root.bands.mayLearn
+        hint: qsTr("Nothing comes into use by it.")
+        onClicked: root.bands.learn()
+    }
+    Heading {
+        level: 2
+        text: qsTr("Versions")
+        Layout.topMargin: Theme.gap
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.bands.versions
+
+        BandCard {
+            bands: root.bands
+            onChoosing: root.bands.startChoosing(row.version)
+            Layout.fillWidth: true
+        }
+    }
+    Repeater {
+        model: root.bands.choices
+
+        Words {
+            required property string modelData
+
+            text: modelData
+            soft: true
+            small: true
+            Layout.fillWidth: true
+        }
+    }
+    ReasonPanel {
+        shown: root.bands.choosing.length > 0
+        title: root.bands.choosingText
+        text: qsTr("Every protocol is signed anew with it. Courses that run keep theirs. The reason is kept with your name.")
+        act: root.bands.choosingText
+        onDecided: reason => root.bands.choose(reason)
+        onCancelled: root.bands.cancelChoosing()
+    }
+}

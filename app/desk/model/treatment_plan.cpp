@@ -1,0 +1,144 @@
+// Undo over the whole record, the plan kept beside what is done, and the code on a pack.
+
+#include "app/desk/model/treatment_editor.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/treatment_rows.h"
+#include "core/exchange/gs1.h"
+
+#include <QLocale>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+constexpr double moved = 6;  ///< units of the chart's frame: less is a hand that shakes
+
+double apart(const recovery::ChartPoint& a, const recovery::ChartPoint& b)
+{
+    return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+}  // namespace
+
+void TreatmentEditor::restore(const recovery::Treatment& treatment)
+{
+    // Whose it is, is chosen apart and stays.
+    const auto patient = m_treatment.patient;
+    m_treatment = treatment;
+    if (m_treatment.patient.isNull()) {
+        m_treatment.patient = patient;
+    }
+    m_book.load(m_treatment.placements);
+    m_weight = m_treatment.weightKg ? QLocale().toString(*m_treatment.weightKg, 'f', QLocale::FloatingPointShortest) : QString();
+    m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
+    m_last = this->treatment();
+    touched();
+}
+
+void TreatmentEditor::undo()
+{
+    if (canUndo()) {
+        m_after.push_back(m_last);
+        const auto former = m_before.back();
+        m_before.pop_back();
+        restore(former);
+    }
+}
+
+void TreatmentEditor::redo()
+{
+    if (canRedo()) {
+        m_before.push_back(m_last);
+        const auto next = m_after.back();
+        m_after.pop_back();
+        restore(next);
+    }
+}
+
+void TreatmentEditor::keepAsPlan()
+{
+    if (m_workplace.isOpen() && !m_book.placements().empty() && m_workplace.settle(m_workplace.desk().keepPlan(treatment()))) {
+        m_plan = treatment();
+        Q_EMIT changed();
+    }
+}
+
+void TreatmentEditor::dropPlan()
+{
+    if (m_workplace.isOpen() && m_plan && m_workplace.settle(m_workplace.desk().discardPlan(m_treatment.course))) {
+        m_plan.reset();
+        Q_EMIT changed();
+    }
+}
+
+QList<face::Track> TreatmentEditor::planTracks() const
+{
+    return m_plan ? tracksOf(m_plan->placements) : QList<face::Track>();
+}
+
+QString TreatmentEditor::planText() const
+{
+    if (!m_plan) {
+        return {};
+    }
+    const auto& planned = m_plan->placements;
+    const auto& done = m_book.placements();
+    QStringList changed;
+    for (std::size_t i = 0; i < std::min(planned.size(), done.size()); ++i) {
+        const bool elsewhere = planned[i].view != done[i].view || apart(planned[i].entry, done[i].entry) > moved || apart(planned[i].end, done[i].end) > moved;
+        auto thread = done[i];
+        thread.view = planned[i].view;
+        thread.entry = planned[i].entry;
+        thread.end = planned[i].end;
+        thread.anaestheticMl = planned[i].anaestheticMl;
+        if (elsewhere || thread != planned[i]) {
+            changed << charts::digits(static_cast<int>(i) + 1);
+        }
+    }
+    auto text = tr("Planned: %1. Now: %2.", "threads, threads")
+                    .arg(charts::digits(static_cast<int>(planned.size())), charts::digits(static_cast<int>(done.size())));
+    if (!changed.isEmpty()) {
+        text += QLatin1Char(' ') + tr("Otherwise than planned: %1.", "numbers of threads").arg(QLocale().createSeparatedList(changed));
+    } else if (planned.size() == done.size()) {
+        text += QLatin1Char(' ') + tr("As planned.");
+    }
+    return text;
+}
+
+bool TreatmentEditor::takePackCode(const QString& text)
+{
+    m_packProblem.clear();
+    const auto plain = text.trimmed().toStdString();
+    if (plain.empty() || !m_workplace.isOpen()) {
+        Q_EMIT changed();
+        return false;
+    }
+    const auto code = exchange::parsePackCode(plain, std::chrono::year{dateOf(m_workplace.now()).year()});
+    if (!code || (!code->lot && !code->expiry)) {
+        m_packProblem = code ? tr("The code names no lot and no expiry: type them below.")
+                             : tr("This is no code of a pack that can be read. Nothing was taken from it: scan it again, or type lot and expiry below.");
+    } else if (m_selected < 1) {
+        m_packProblem = tr("Draw or choose a thread first.");
+    } else {
+        auto placement = current();
+        if (code->lot) {
+            placement.lot = *code->lot;
+        }
+        if (code->expiry) {
+            const QDate day(static_cast<int>(code->expiry->year()), static_cast<int>(static_cast<unsigned>(code->expiry->month())),
+                            static_cast<int>(static_cast<unsigned>(code->expiry->day())));
+            placement.expiry = day.toString(Qt::ISODate).toStdString();
+        }
+        changeCurrent(placement);
+    }
+    Q_EMIT changed();
+    return m_packProblem.isEmpty();
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,156 @@
+#include "app/desk/practice/lot_board.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+#include "app/desk/practice/practice_words.h"
+#include "core/exchange/csv.h"
+
+#include <QFileDialog>
+#include <QGuiApplication>
+#include <QSaveFile>
+
+#include <algorithm>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+/// Free text for a table: without the marks that keep its direction on a screen.
+std::string cellOf(QString text)
+{
+    return exchange::guarded(text.remove(QChar(0x2066)).remove(QChar(0x2069)).toStdString());
+}
+
+}  // namespace
+
+LotBoard::LotBoard(Workplace& workplace, PracticeBoard& practice, QObject* parent)
+    : QObject(parent), m_workplace(workplace), m_practice(practice)
+{
+    connect(&practice, &PracticeBoard::figuresChanged, this, &LotBoard::refresh);
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        m_search.clear();
+        m_chosen.clear();
+        m_outcome.clear();
+        refresh();
+    });
+}
+
+void LotBoard::refresh()
+{
+    QList<RowList::Row> lots;
+    QList<RowList::Row> calls;
+    m_says.clear();
+    const auto* figures = m_workplace.isOpen() ? m_practice.known() : nullptr;
+    const auto key = QString::fromStdString(learning::lotKey(m_search.toStdString()));
+    for (const auto& lot : figures != nullptr ? figures->lots : std::vector<learning::LotTrace>()) {
+        const auto name = QString::fromStdString(lot.key);
+        if (name != m_chosen && !name.contains(key)) {
+            continue;
+        }
+        LotRow row;
+        row.lot = name;
+        row.courses = Practice::tr("%Ln course(s)", nullptr, static_cast<int>(lot.courses.size()));
+        row.outcomes = tr("%1 complicated, %2 not known yet")
+                           .arg(charts::digits(static_cast<int>(lot.share.complicated)), charts::digits(static_cast<int>(lot.share.unknown)));
+        row.spoken = QStringList{row.lot, row.courses, row.outcomes}.join(QStringLiteral(", "));
+        lots.append({name, {}, QVariant::fromValue(row)});
+        if (name != m_chosen) {
+            continue;
+        }
+        m_says = tr("Lot %1 went to %2.", "lot, courses").arg(name, row.courses);
+        // Newest first: whoever was treated last is still within her course.
+        for (auto course = lot.courses.rbegin(); course != lot.courses.rend(); ++course) {
+            CallRow call;
+            call.course = QString::fromStdString(course->course);
+            const auto id = courseFromKey(call.course);
+            call.name = m_workplace.patientName(id);
+            if (const auto view = m_workplace.desk().course(id)) {
+                call.phone = leftToRight(view->summary.patientPhone);
+            }
+            call.treated = dateText(course->treated);
+            call.printed = leftToRight(course->printed);
+            call.outcome = !course->complicated ? tr("Outcome not known") : *course->complicated ? tr("Complicated") : tr("Uncomplicated");
+            call.spoken = QStringList{call.name, call.phone, call.treated, call.printed, call.outcome}.join(QStringLiteral(", "));
+            calls.append({call.course, {}, QVariant::fromValue(call)});
+        }
+    }
+    m_lots.setRows(std::move(lots));
+    m_calls.setRows(std::move(calls));
+    Q_EMIT changed();
+}
+
+void LotBoard::setSearch(const QString& text)
+{
+    if (text != m_search) {
+        m_search = text;
+        refresh();
+    }
+}
+
+void LotBoard::choose(const QString& lot)
+{
+    m_chosen = lot == m_chosen ? QString() : lot;
+    m_outcome.clear();
+    refresh();
+}
+
+Paper LotBoard::callList() const
+{
+    Paper paper;
+    paper.title = tr("Call list for lot %1").arg(m_chosen);
+    const auto clinic = m_workplace.isOpen() ? m_workplace.desk().clinic() : std::nullopt;
+    paper.stamp = tr("%1 · %2", "clinic, when").arg(clinic ? QString::fromStdString(clinic->contacts.clinicName) : QString(), stampText(m_workplace.now()));
+    PaperPart part;
+    part.lines = {m_says};
+    part.header = {tr("Patient"), tr("Phone"), tr("Treated"), tr("Lot as written"), tr("Outcome"), tr("Called by, when")};
+    for (const auto& row : m_calls.rows()) {
+        const auto call = row.value.value<CallRow>();
+        part.rows.append({call.name, call.phone, call.treated, call.printed, call.outcome, QString()});
+    }
+    paper.parts = {part};
+    return paper;
+}
+
+bool LotBoard::write(const QString& path)
+{
+    if (m_chosen.isEmpty() || path.isEmpty()) {
+        return false;
+    }
+    Done written;
+    if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
+        exchange::CsvWriter table;
+        table.row({"lot", "patient", "phone", "treated", "printed", "outcome"});
+        for (const auto& row : m_calls.rows()) {
+            const auto call = row.value.value<CallRow>();
+            table.row({cellOf(m_chosen), cellOf(call.name), cellOf(call.phone), cellOf(call.treated), cellOf(call.printed),
+                       cellOf(call.outcome)});
+        }
+        const auto text = QByteArray::fromStdString(std::move(table).take());
+        QSaveFile file(path);
+        if (!file.open(QIODevice::WriteOnly) || file.write(text) != text.size() || !file.commit()) {
+            written = fail(Reason::storageFailed, "call list: the file cannot be written");
+        }
+    } else {
+        written = writePaper(callList(), path, false, QGuiApplication::layoutDirection() == Qt::RightToLeft);
+    }
+    m_outcome = written ? tr("Saved as %1. The file is not encrypted: keep it as you keep the patients' records.").arg(path)
+                        : errorText(written.error());
+    Q_EMIT changed();
+    return written.has_value();
+}
+
+void LotBoard::saveAs()
+{
+    auto* dialog = new QFileDialog();
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Save the call list"));
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("TXT (*.txt)")});
+    dialog->setDefaultSuffix(QStringLiteral("pdf"));
+    dialog->selectFile(QStringLiteral("call-list-%1.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
+    connect(dialog, &QFileDialog::fileSelected, this, &LotBoard::write);
+    dialog->open();
+}
+
+}  // namespace ebbline::deskapp

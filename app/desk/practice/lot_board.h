@@ -1,0 +1,93 @@
+#pragma once
+/// \file
+/// Where a lot went: every patient who received it, with the number to call. However a lot was written
+/// down, it is found; a lot is no cause, and nothing here says so.
+
+#include "app/desk/model/row_list.h"
+#include "app/desk/practice/practice_board.h"
+#include "app/desk/sheet/paper.h"
+
+namespace ebbline::deskapp {
+
+struct LotRow {
+    Q_GADGET
+    QML_VALUE_TYPE(lotRow)
+    Q_PROPERTY(QString lot MEMBER lot)
+    Q_PROPERTY(QString courses MEMBER courses)
+    Q_PROPERTY(QString outcomes MEMBER outcomes)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+
+public:
+    QString lot;
+    QString courses;
+    QString outcomes;
+    QString spoken;
+    bool operator==(const LotRow&) const = default;
+};
+
+struct CallRow {
+    Q_GADGET
+    QML_VALUE_TYPE(callRow)
+    Q_PROPERTY(QString course MEMBER course)
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(QString phone MEMBER phone)
+    Q_PROPERTY(QString treated MEMBER treated)
+    Q_PROPERTY(QString printed MEMBER printed)
+    Q_PROPERTY(QString outcome MEMBER outcome)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+
+public:
+    QString course;
+    QString name;
+    QString phone;
+    QString treated;
+    QString printed;
+    QString outcome;
+    QString spoken;
+    bool operator==(const CallRow&) const = default;
+};
+
+class LotBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY changed FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* lots READ lots CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::RowList* calls READ calls CONSTANT FINAL)
+    Q_PROPERTY(QString chosen READ chosen NOTIFY changed FINAL)  ///< empty: none
+    Q_PROPERTY(QString says READ says NOTIFY changed FINAL)
+    Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
+
+public:
+    LotBoard(Workplace& workplace, PracticeBoard& practice, QObject* parent = nullptr);
+
+    void refresh();
+    QString search() const { return m_search; }
+    void setSearch(const QString& text);
+    RowList* lots() { return &m_lots; }
+    RowList* calls() { return &m_calls; }
+    QString chosen() const { return m_chosen; }
+    Q_INVOKABLE void choose(const QString& lot);
+    QString says() const { return m_says; }
+    QString outcome() const { return m_outcome; }
+    /// The call list of the chosen lot.
+    Paper callList() const;
+    /// `.pdf`, `.txt` or `.csv`. \returns false and says why in outcome().
+    bool write(const QString& path);
+    Q_INVOKABLE void saveAs();
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    Workplace& m_workplace;
+    PracticeBoard& m_practice;
+    RowList m_lots;
+    RowList m_calls;
+    QString m_search;
+    QString m_chosen;
+    QString m_says;
+    QString m_outcome;
+};
+
+}  // namespace ebbline::deskapp

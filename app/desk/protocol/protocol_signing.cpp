@@ -1,0 +1,303 @@
+// Rehearsal and signature of a protocol in the making.
+
+#include "app/desk/protocol/protocol_editor.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/finding_words.h"
+#include "app/desk/model/protocol_board.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+#include "app/desk/practice/practice_words.h"
+#include "app/desk/protocol/rule_fields.h"
+#include "core/triggers/statistic.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+class Rehearsals {
+    Q_DECLARE_TR_FUNCTIONS(Rehearsals)
+};
+
+QString kindName(const std::string& kind)
+{
+    if (kind == "plain") {
+        return Rehearsals::tr("Uncomplicated");
+    }
+    if (kind == "infection") {
+        return Rehearsals::tr("Infection");
+    }
+    if (kind == "haematoma") {
+        return Rehearsals::tr("Haematoma");
+    }
+    if (kind == "slow-recovery") {
+        return Rehearsals::tr("Slow recovery");
+    }
+    if (kind == "puckering") {
+        return Rehearsals::tr("Puckering that stays");
+    }
+    if (kind == "silent") {
+        return Rehearsals::tr("Falls silent");
+    }
+    return kind == "complicated" ? Rehearsals::tr("Complicated") : complicationName(QString::fromStdString(kind));
+}
+
+QString partText(long part, long whole)
+{
+    const auto limits = rehearsal::share(part, whole);
+    return limits ? Rehearsals::tr("%1 of %2 (%3 to %4 in 100)", "flagged, courses, limits")
+                        .arg(charts::digits(static_cast<int>(part)), charts::digits(static_cast<int>(whole)), numberText(100 * limits->low, 0),
+                             numberText(100 * limits->high, 0))
+                  : QStringLiteral("–");
+}
+
+const rehearsal::KindFigures* figuresOf(const std::vector<rehearsal::KindFigures>& all, const std::string& kind)
+{
+    const auto found = std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.kind == kind; });
+    return found == all.end() ? nullptr : &*found;
+}
+
+QString flaggedText(const std::vector<rehearsal::KindFigures>& all, const std::string& kind)
+{
+    const auto* figures = figuresOf(all, kind);
+    return figures == nullptr ? QStringLiteral("–") : partText(figures->flagged, figures->courses);
+}
+
+QString soonText(const std::vector<rehearsal::KindFigures>& all, const std::string& kind)
+{
+    const auto* figures = figuresOf(all, kind);
+    return figures == nullptr || kind == "plain" ? QStringLiteral("–") : partText(figures->withinDay, figures->courses);
+}
+
+QString findingLine(const std::optional<triggers::Finding>& finding)
+{
+    if (!finding) {
+        return Rehearsals::tr("not flagged");
+    }
+    triage::Finding shown;
+    shown.urgency = finding->urgency;
+    shown.what = *finding;
+    shown.raisedAt = finding->raisedAt;
+    shown.day = finding->day;
+    return Rehearsals::tr("%1: %2", "day, finding").arg(dayText(finding->day), findingTitle(shown));
+}
+
+}  // namespace
+
+void ProtocolEditor::rehearse()
+{
+    if (!m_workplace.isOpen() || m_rehearsing || !problem().isEmpty()) {
+        return;
+    }
+    m_rehearsing = true;
+    m_progress = std::make_shared<std::atomic<double>>(0);
+    m_watch.start();
+    m_outcome.clear();
+    Q_EMIT changed();
+    m_pool.start([this, round = m_round, progress = m_progress, draft = m_draft, material = m_workplace.desk().rehearsalMaterial(), before = m_inUse,
+                  after = protocol()] {
+        auto done = desk::rehearseProtocol(material, before, after, [progress](double part) {
+            double now = progress->load();
+            while (now >= 0 && !progress->compare_exchange_weak(now, part)) {
+            }
+            return now >= 0;
+        });
+        QMetaObject::invokeMethod(
+            this,
+            [this, round, draft, done = std::move(done)] {
+                if (round == m_round) {
+                    m_watch.stop();
+                    m_rehearsing = false;
+                    if (done) {
+                        m_rehearsed = Rehearsed{draft, *done};
+                    }
+                    Q_EMIT changed();
+                }
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+QString ProtocolEditor::verdict() const
+{
+    if (!m_rehearsed) {
+        return {};
+    }
+    const auto& result = m_rehearsed->result;
+    QStringList lines;
+    const auto* before = figuresOf(result.before.invented, "plain");
+    const auto* after = figuresOf(result.after.invented, "plain");
+    if (before != nullptr && after != nullptr) {
+        lines << tr("Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.", "number, number, number")
+                     .arg(charts::digits(static_cast<int>(after->courses)), charts::digits(static_cast<int>(after->flagged)),
+                          charts::digits(static_cast<int>(before->flagged)));
+    }
+    if (result.after.perWeek && result.before.perWeek) {
+        lines << tr("With as many patients as lately: about %1 alerts a week, now %2.", "number, number")
+                     .arg(numberText(*result.after.perWeek), numberText(*result.before.perWeek));
+    } else {
+        lines << tr("No past course to rehearse on: only invented courses speak.");
+    }
+    lines << tr("%Ln past course(s) would have been flagged otherwise.", nullptr, static_cast<int>(result.differences.size()));
+    if (!isRehearsed()) {
+        lines << tr("The protocol has been changed since: rehearse it again.");
+    }
+    return lines.join(QLatin1Char(' '));
+}
+
+QStringList ProtocolEditor::figuresHeader() const
+{
+    return {tr("Courses"), tr("Flagged, in use"), tr("Flagged, changed"), tr("Within a day, in use"), tr("Within a day, changed")};
+}
+
+QVariantList ProtocolEditor::figures() const
+{
+    QVariantList rows;
+    if (m_rehearsed) {
+        const auto& result = m_rehearsed->result;
+        for (const auto& figures : result.after.invented) {
+            rows.append(QVariant(QStringList{tr("Invented: %1").arg(kindName(figures.kind)), flaggedText(result.before.invented, figures.kind),
+                                             flaggedText(result.after.invented, figures.kind), soonText(result.before.invented, figures.kind),
+                                             soonText(result.after.invented, figures.kind)}));
+        }
+        for (const auto& figures : result.after.past) {
+            rows.append(QVariant(QStringList{tr("Past: %1").arg(kindName(figures.kind)), flaggedText(result.before.past, figures.kind),
+                                             flaggedText(result.after.past, figures.kind), QStringLiteral("–"), QStringLiteral("–")}));
+        }
+    }
+    return rows;
+}
+
+QVariantList ProtocolEditor::differences() const
+{
+    QVariantList rows;
+    if (m_rehearsed && m_workplace.isOpen()) {
+        for (const auto& course : m_rehearsed->result.differences) {
+            rows.append(QVariant(QStringList{m_workplace.patientName(courseFromKey(QString::fromStdString(course.course))), kindName(course.kind),
+                                             findingLine(course.before), findingLine(course.after)}));
+        }
+    }
+    return rows;
+}
+
+QStringList ProtocolEditor::changes() const
+{
+    QStringList lines;
+    const auto& was = m_inUse.carePlan.instructions;
+    const auto& now = m_draft.plan.instructions;
+    const auto byId = [](const auto& all, const std::string& id) {
+        return std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.id == id; });
+    };
+    for (const auto& instruction : now) {
+        const auto former = byId(was, instruction.id);
+        const auto line = lineOf(instruction);
+        if (former == was.end()) {
+            lines << tr("New: %1, %2", "instruction, when").arg(line.what, line.until);
+        } else if (!(*former == instruction)) {
+            const auto old = lineOf(*former);
+            lines << tr("%1: %2, %3 (was %4, %5)", "instruction, when, how, when, how").arg(line.what, line.until, line.detail, old.until, old.detail);
+        }
+    }
+    for (const auto& instruction : was) {
+        if (byId(now, instruction.id) == now.end()) {
+            lines << tr("Taken out: %1").arg(instructionName(instruction.kind));
+        }
+    }
+    if (m_draft.plan.followUpDay != m_inUse.carePlan.followUpDay) {
+        lines << tr("Follow-up on day %1 (was %2)").arg(charts::digits(m_draft.plan.followUpDay), charts::digits(m_inUse.carePlan.followUpDay));
+    }
+    for (const auto& field : ruleFields()) {
+        const int before = m_inUse.thresholds.*field.member;
+        const int after = m_draft.thresholds.*field.member;
+        if (before != after) {
+            lines << tr("%1, %2: %3 (was %4)", "rule, what, number, number").arg(ruleTitle(field), ruleWhat(field), charts::digits(after), charts::digits(before));
+        }
+    }
+    return lines;
+}
+
+QStringList ProtocolEditor::missing() const
+{
+    QStringList lines;
+    if (m_draft == Draft{m_inUse.carePlan, m_inUse.thresholds}) {
+        lines << tr("Nothing is changed yet.");
+    } else if (!problem().isEmpty()) {
+        lines << problem();
+    } else if (!isRehearsed()) {
+        lines << tr("Rehearse it first: nothing goes live unseen.");
+    }
+    if (m_workplace.isOpen() && m_workplace.desk().person().empty()) {
+        lines << tr("Say who is at the desk.");
+    }
+    return lines;
+}
+
+void ProtocolEditor::sign()
+{
+    if (!m_workplace.isOpen() || !missing().isEmpty()) {
+        return;
+    }
+    const auto next = protocol();
+    auto former = m_inUse;
+    if (!m_workplace.settle(m_workplace.desk().signProtocol(next)) || !m_workplace.settle(m_workplace.desk().discardProtocolDraft())) {
+        return;
+    }
+    open(next.name);
+    m_signedOver = std::move(former);
+    m_outcome = tr("Version %1 is signed. It goes to phones that are linked from now on; courses that run keep theirs.").arg(charts::digits(next.version));
+    refresh();
+}
+
+void ProtocolEditor::takeBack()
+{
+    if (!m_workplace.isOpen() || !m_signedOver || m_workplace.desk().person().empty()) {
+        return;
+    }
+    auto again = *m_signedOver;
+    again.version = m_inUse.version + 1;
+    again.band = m_inUse.band;
+    again.former.reset();
+    if (m_workplace.settle(m_workplace.desk().signProtocol(again)) && m_workplace.settle(m_workplace.desk().discardProtocolDraft())) {
+        m_signedOver.reset();
+        open(again.name);
+        m_outcome = tr("What was in use before is in use again, as version %1.").arg(charts::digits(again.version));
+        refresh();
+    }
+}
+
+QStringList ProtocolEditor::versions() const
+{
+    QStringList lines;
+    if (m_workplace.isOpen()) {
+        const auto all = m_workplace.desk().protocolVersions(m_inUse.name);
+        for (auto version = all.rbegin(); version != all.rend(); ++version) {
+            lines << tr("Version %1, signed %2").arg(charts::digits(version->protocol.version), whenText(version->at, m_workplace.now()));
+        }
+    }
+    return lines;
+}
+
+void ProtocolEditor::takeUp(int index)
+{
+    if (!m_workplace.isOpen()) {
+        return;
+    }
+    const auto all = m_workplace.desk().protocolVersions(m_inUse.name);
+    if (index < 0 || index >= static_cast<int>(all.size())) {
+        return;
+    }
+    const auto& former = all[all.size() - 1 - static_cast<std::size_t>(index)].protocol;
+    Draft next{former.carePlan, former.thresholds};
+    // The thresholds of the statistics belong to the range in use.
+    for (const auto statistic : triggers::allStatistics) {
+        triggers::thresholdOf(next.thresholds, statistic) = triggers::thresholdOf(m_inUse.thresholds, statistic);
+    }
+    next.thresholds.falseAlertBudget = m_inUse.thresholds.falseAlertBudget;
+    next.thresholds.calibratedOn = m_inUse.thresholds.calibratedOn;
+    change(std::move(next));
+}
+
+}  // namespace ebbline::deskapp

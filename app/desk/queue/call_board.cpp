@@ -1,0 +1,111 @@
+#include "app/desk/queue/call_board.h"
+
+#include "app/desk/model/finding_words.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+#include "app/desk/queue/call_script.h"
+
+#include <algorithm>
+
+namespace ebbline::deskapp {
+
+CallBoard::CallBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::openChanged, this, &CallBoard::leave);
+}
+
+void CallBoard::start(const QString& course)
+{
+    const auto id = courseFromKey(course);
+    const auto view = m_workplace.isOpen() ? m_workplace.desk().course(id) : fail(Reason::invalidState, "desk: locked");
+    if (!view) {
+        return;
+    }
+    auto open = view->findings;
+    std::erase_if(open, [](const auto& finding) { return !finding.open; });
+    std::stable_sort(open.begin(), open.end(), [](const auto& a, const auto& b) { return a.urgency < b.urgency; });
+    m_course = id;
+    m_title = tr("Call %1", "name").arg(QString::fromStdString(view->summary.patientName));
+    m_phone = view->summary.patientPhone.empty() ? tr("No number on record") : leftToRight(view->summary.patientPhone);
+    m_linked = view->summary.linked;
+    m_findings.clear();
+    m_reasons.clear();
+    m_others.clear();
+    for (const auto& finding : open) {
+        m_findings.push_back(finding.key);
+        m_reasons << findingTitle(finding) + QStringLiteral(". ") + findingReason(finding);
+        for (const auto& act : finding.acts) {
+            if (act.act == records::Act::taken && act.by != m_workplace.desk().person()) {
+                m_others = tr("%1 took it, %2. Ask before you call twice.").arg(QString::fromStdString(act.by), whenText(act.at, m_workplace.now()));
+            }
+        }
+    }
+    m_script = callScript(open);
+    m_note.clear();
+    Q_EMIT noteChanged();
+    Q_EMIT changed();
+}
+
+void CallBoard::leave()
+{
+    m_course = {};
+    m_title.clear();
+    m_phone.clear();
+    m_reasons.clear();
+    m_script.clear();
+    m_others.clear();
+    m_findings.clear();
+    m_note.clear();
+    Q_EMIT noteChanged();
+    Q_EMIT changed();
+}
+
+void CallBoard::setNote(const QString& note)
+{
+    if (note != m_note) {
+        m_note = note;
+        Q_EMIT noteChanged();
+    }
+}
+
+void CallBoard::act(records::Act act, records::Outcome outcome)
+{
+    if (!isShown() || !m_workplace.isOpen()) {
+        return;
+    }
+    Done done;
+    for (const auto& finding : m_findings) {
+        done = m_workplace.desk().act(m_course, finding, act, outcome, m_note.trimmed().toStdString());
+        if (!done) {
+            break;
+        }
+    }
+    if (m_workplace.settle(done)) {
+        leave();
+    }
+}
+
+void CallBoard::reached()
+{
+    act(records::Act::called, records::Outcome::none);
+}
+
+void CallBoard::notReached()
+{
+    act(records::Act::called, records::Outcome::notReached);
+}
+
+void CallBoard::broughtForward()
+{
+    act(records::Act::visitBroughtForward, records::Outcome::none);
+}
+
+void CallBoard::sendAsMessage()
+{
+    const auto text = m_note.trimmed();
+    if (isShown() && m_linked && !text.isEmpty() && m_workplace.settle(m_workplace.desk().writeMessage(m_course, text.toStdString()))) {
+        leave();
+    }
+}
+
+}  // namespace ebbline::deskapp

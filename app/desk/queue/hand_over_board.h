@@ -1,0 +1,53 @@
+#pragma once
+/// \file
+/// The note for whoever takes over: everybody who waits, why, since when, what was done, and a word from who
+/// leaves. It is made from the queue of this moment; the word is kept with its author until somebody takes
+/// it down.
+
+#include "app/desk/model/workplace.h"
+#include "app/desk/sheet/paper.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+namespace ebbline::deskapp {
+
+class HandOverBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString pinned READ pinned NOTIFY changed FINAL)          ///< the word, with who and when; empty: none
+    Q_PROPERTY(QString word READ word WRITE setWord NOTIFY changed FINAL)
+    Q_PROPERTY(QString text READ text NOTIFY changed FINAL)              ///< the whole note
+    Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
+
+public:
+    explicit HandOverBoard(Workplace& workplace, QObject* parent = nullptr);
+
+    void open();
+    QString pinned() const;
+    QString word() const { return m_word; }
+    void setWord(const QString& word);
+    QString text() const { return m_paper.asText(); }
+    const Paper& paper() const { return m_paper; }
+    QString outcome() const { return m_outcome; }
+
+    /// Pins the word in the name of the person at the desk.
+    Q_INVOKABLE void pin();
+    Q_INVOKABLE void takeDown();
+    /// `.pdf` or `.txt`. \returns false and says why in outcome().
+    bool write(const QString& path);
+    Q_INVOKABLE void saveAs();
+    Q_INVOKABLE void copy();  ///< as text, to the clipboard
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    Workplace& m_workplace;
+    Paper m_paper;
+    QString m_word;
+    QString m_outcome;
+};
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,274 @@
+// Calls, hand-over, what is new in a course, the plan beside the treatment, packs, and the demo clinic.
+#include "app/desk/model/course_look.h"
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <QFile>
+#include <QTemporaryDir>
+
+#include <set>
+
+using namespace ebbline;
+
+namespace {
+
+struct Open {
+    screens::DemoClinic clinic;
+    std::unique_ptr<app::DeskProgram> program = clinic.program(QStringLiteral("en"));
+    QString key(const char* patient) { return deskapp::keyOf(clinic.course(patient)); }
+    deskapp::QueueRow row(const char* patient)
+    {
+        const int at = program->queue()->rows()->rowOf(key(patient));
+        REQUIRE(at >= 0);
+        return program->queue()->rows()->rows()[at].value.value<deskapp::QueueRow>();
+    }
+};
+
+}  // namespace
+
+TEST_CASE("a call shows number and questions, and notes nothing before somebody says so", "[desk][call]")
+{
+    Open open;
+    auto& call = *open.program->call();
+    const auto operations = open.program->workplace().state().operations;
+    call.start(open.key("Tomas Reyl"));
+    CHECK(call.isShown());
+    CHECK(call.phone().contains(QLatin1String("+00 555")));
+    CHECK(call.script().size() >= 4);
+    CHECK(call.script().size() <= 7);
+    CHECK(call.others().contains(QLatin1String("Ilan Osei took it")));
+    call.leave();
+    CHECK(open.program->workplace().state().operations == operations);
+
+    call.start(open.key("Tomas Reyl"));
+    call.setNote(QStringLiteral("Temperature falling."));
+    call.reached();
+    CHECK_FALSE(call.isShown());
+    const auto view = open.program->workplace().desk().course(open.clinic.course("Tomas Reyl"));
+    REQUIRE(view);
+    CHECK(view->state->acts.back().act == records::Act::called);
+    CHECK(view->state->acts.back().note == "Temperature falling.");
+    CHECK(view->state->acts.back().by == "Dr Mara Lindqvist");
+}
+
+TEST_CASE("an emergency is asked about breath first", "[desk][call]")
+{
+    Open open;
+    open.program->call()->start(open.key("Noor Castellan"));
+    REQUIRE_FALSE(open.program->call()->script().isEmpty());
+    CHECK(open.program->call()->script().first().contains(QLatin1String("emergency number")));
+}
+
+TEST_CASE("a row says who took it and when, and a colleague can take over", "[desk][queue]")
+{
+    Open open;
+    auto row = open.row("Tomas Reyl");
+    CHECK(row.isTaken);
+    CHECK_FALSE(row.isMine);
+    CHECK(row.taken.contains(QLatin1String("Ilan Osei, Today")));
+    open.program->queue()->take(row.key);
+    row = open.row("Tomas Reyl");
+    CHECK(row.isMine);
+    open.program->queue()->setWhose(2);
+    CHECK(open.program->queue()->rows()->rowCount() == 1);
+    open.program->queue()->setWhose(1);
+    CHECK(open.program->queue()->rows()->rowOf(row.key) == -1);
+    CHECK_FALSE(open.program->queue()->hidden().isEmpty());
+}
+
+TEST_CASE("what nobody touches in time is said aloud, with the number of who is on call", "[desk][queue][safety]")
+{
+    Open open;
+    const auto row = open.row("Noor Castellan");
+    CHECK_FALSE(row.overdue.isEmpty());
+    CHECK(open.program->queue()->overdue().contains(QLatin1String("+00 555 0199")));
+    for (int i = 0; i < open.program->queue()->rows()->rowCount(); ++i) {
+        open.program->queue()->take(open.program->queue()->rows()->keyAt(i));
+    }
+    CHECK(open.program->queue()->overdue().isEmpty());
+}
+
+TEST_CASE("a hand-over names who waits, why, and who is on it; its word stays until it is taken down", "[desk][handover]")
+{
+    Open open;
+    auto& note = *open.program->handOver();
+    open.program->openHandOver();
+    for (const auto* name : {"Noor Castellan", "Odile Brandt", "Tomas Reyl", "Jonas Weir"}) {
+        CHECK(note.text().contains(QLatin1String(name)));
+    }
+    CHECK(note.text().contains(QLatin1String("Ilan Osei")));
+    CHECK(note.text().contains(QLatin1String("No answer, left a message.")));
+    CHECK_FALSE(note.text().contains(QLatin1String("Petra Halden")));
+
+    note.setWord(QStringLiteral("Call Odile again at six."));
+    note.pin();
+    CHECK(note.pinned().startsWith(QLatin1String("Call Odile again at six. (Dr Mara Lindqvist")));
+    CHECK(note.text().contains(QLatin1String("Call Odile again at six.")));
+    open.program->lock();
+    CHECK(note.pinned().isEmpty());
+    CHECK_FALSE(note.text().contains(QLatin1String("Odile")));
+    REQUIRE(open.program->workplace().unlock(bytes::viewOf(screens::DemoClinic::passphrase)));
+    CHECK(note.pinned().startsWith(QLatin1String("Call Odile again at six.")));
+    note.takeDown();
+    CHECK(note.pinned().isEmpty());
+
+    const QTemporaryDir files;
+    REQUIRE(note.write(files.filePath(QStringLiteral("note.pdf"))));
+    REQUIRE(note.write(files.filePath(QStringLiteral("note.txt"))));
+    CHECK_FALSE(note.write(QStringLiteral("/nowhere/note.pdf")));
+}
+
+TEST_CASE("a course says what is new since this person last looked, and to each her own", "[desk][course]")
+{
+    Open open;
+    auto& course = *open.program->course();
+    open.program->openCourse(open.key("Tomas Reyl"));
+    CHECK(course.news().contains(QLatin1String("not looked at this course before")));
+    open.clinic.clock().advance(std::chrono::minutes(5));
+    open.program->openQueue();
+    open.program->openCourse(open.key("Tomas Reyl"));
+    CHECK(course.news().startsWith(QLatin1String("Nothing new")));
+
+    open.clinic.clock().advance(std::chrono::minutes(5));
+    open.program->choosePerson(QStringLiteral("Ilan Osei"));
+    open.program->openCourse(open.key("Tomas Reyl"));
+    CHECK(course.news().contains(QLatin1String("not looked")));
+    course.takeAll();
+    open.clinic.clock().advance(std::chrono::minutes(5));
+    open.program->choosePerson(QStringLiteral("Dr Mara Lindqvist"));
+    open.program->openCourse(open.key("Tomas Reyl"));
+    CHECK(course.news().contains(QLatin1String("Taken by Ilan Osei")));
+}
+
+TEST_CASE("a course says what is expected at the follow-up, and goes out as table and paper", "[desk][course][files]")
+{
+    Open open;
+    auto& course = *open.program->course();
+    open.program->openCourse(open.key("Mirela Sand"));
+    CHECK(course.forecast().startsWith(QLatin1String("Expected at the follow-up, day 21")));
+    open.program->openCourse(open.key("Petra Halden"));
+    CHECK(course.forecast().startsWith(QLatin1String("Too few entries")));
+
+    open.program->openCourse(open.key("Tomas Reyl"));
+    const QTemporaryDir files;
+    const auto csv = files.filePath(QStringLiteral("c.csv"));
+    REQUIRE(course.write(csv));
+    QFile table(csv);
+    REQUIRE(table.open(QIODevice::ReadOnly));
+    CHECK(table.readLine() == QByteArray("course,treated_at,entered_at,symptom,side,score\r\n"));
+    CHECK_FALSE(table.readAll().contains("Tomas"));
+    const auto text = files.filePath(QStringLiteral("c.txt"));
+    REQUIRE(course.write(text));
+    QFile paper(text);
+    REQUIRE(paper.open(QIODevice::ReadOnly));
+    const auto said = QString::fromUtf8(paper.readAll());
+    CHECK(said.contains(QLatin1String("Tomas Reyl")));
+    CHECK(said.contains(QLatin1String("Left side hurts more since last night.")));
+    CHECK_FALSE(course.write(QStringLiteral("/nowhere/c.csv")));
+}
+
+TEST_CASE("undo takes back every change of the record, not only the threads", "[desk][treatment][undo]")
+{
+    Open open;
+    open.program->openTreatment();
+    auto& editor = *open.program->treatment();
+    editor.startOver();
+    CHECK_FALSE(editor.canUndo());
+    editor.draw({296, 170}, {252, 262});
+    editor.setWeight(QStringLiteral("61"));
+    editor.setNote(QStringLiteral("Calm."));
+    editor.setBaseline(static_cast<int>(recovery::Symptom::swelling), static_cast<int>(recovery::Side::left), 3);
+    editor.undo();
+    CHECK(editor.treatment().baseline.empty());
+    editor.undo();
+    CHECK(editor.note().isEmpty());
+    editor.undo();
+    CHECK(editor.weight().isEmpty());
+    editor.undo();
+    CHECK(editor.treatment().placements.empty());
+    while (editor.canRedo()) {
+        editor.redo();
+    }
+    CHECK(editor.note() == QLatin1String("Calm."));
+    CHECK(editor.treatment().placements.size() == 1);
+    CHECK(editor.treatment().baseline.size() == 1);
+}
+
+TEST_CASE("the plan stays as it was while marks change, and says what differs", "[desk][treatment][plan]")
+{
+    Open open;
+    open.program->openTreatment();
+    auto& editor = *open.program->treatment();
+    editor.startOver();
+    editor.draw({296, 170}, {252, 262});
+    editor.mirrorSelected();
+    CHECK_FALSE(editor.isPlanned());
+    editor.keepAsPlan();
+    CHECK(editor.planText().contains(QLatin1String("As planned.")));
+    editor.move(1, {310, 190}, {252, 262});
+    editor.draw({300, 190}, {230, 330});
+    CHECK(editor.planTracks().size() == 2);
+    CHECK(editor.planText() == QLatin1String("Planned: 2. Now: 3. Otherwise than planned: 1."));
+    open.program->openQueue();
+    open.program->openTreatment();
+    CHECK(editor.isPlanned());
+    editor.dropPlan();
+    CHECK_FALSE(editor.isPlanned());
+}
+
+TEST_CASE("a scanned pack gives lot and expiry to the thread, and nonsense gives nothing", "[desk][treatment][pack]")
+{
+    Open open;
+    open.program->openTreatment();
+    auto& editor = *open.program->treatment();
+    editor.startOver();
+    CHECK_FALSE(editor.takePackCode(QStringLiteral("(17)290630(10)TH-4417")));
+    CHECK_FALSE(editor.packProblem().isEmpty());
+    editor.draw({296, 170}, {252, 262});
+    CHECK(editor.takePackCode(QStringLiteral("(01)09506000134352(17)290630(10)TH-4417")));
+    CHECK(editor.lot() == QLatin1String("TH-4417"));
+    CHECK(editor.expiry() == QLatin1String("2029-06-30"));
+    CHECK_FALSE(editor.takePackCode(QStringLiteral("(01)09506000134353(17)300630(10)TH-9999")));
+    CHECK(editor.lot() == QLatin1String("TH-4417"));
+    editor.draw({300, 190}, {230, 330});
+    CHECK(editor.lot() == QLatin1String("TH-4417"));
+    editor.undo();
+    editor.undo();
+    CHECK(editor.lot().isEmpty());
+}
+
+TEST_CASE("the demo clinic shows every state, speaks to no hub, and leaves nothing behind", "[desk][demo]")
+{
+    screens::DemoClinic clinic;
+    int couriers = 0;
+    auto program = clinic.freshProgram(QStringLiteral("en"), [&](const desk::Desk::Hub&) -> std::unique_ptr<sync::Courier> {
+        ++couriers;
+        return nullptr;
+    });
+    REQUIRE(program->unlocking()->openDemo());
+    CHECK(program->isDemo());
+    CHECK(program->page() == app::DeskProgram::Page::queue);
+    CHECK(program->workplace().desk().courses().size() >= 60);
+    std::set<int> urgencies;
+    bool silent = false;
+    for (const auto& row : program->queue()->rows()->rows()) {
+        const auto words = row.value.value<deskapp::QueueRow>();
+        urgencies.insert(words.urgency);
+        silent = silent || words.silent;
+    }
+    CHECK(urgencies.contains(1));
+    CHECK(urgencies.contains(2));
+    CHECK(urgencies.contains(3));
+    CHECK(silent);
+    REQUIRE(program->workplace().desk().setHub("127.0.0.1:1", false, {}));
+    program->hub()->syncNow();
+    CHECK(couriers == 0);
+    // The clinic's own vault was neither made nor opened.
+    CHECK_FALSE(program->workplace().vaultExists());
+    CHECK_FALSE(program->unlocking()->openDemo());
+    const auto folder = program->workplace().demoFolder();
+    program->lock();
+    CHECK_FALSE(program->isDemo());
+    CHECK_FALSE(std::filesystem::exists(folder));
+}

@@ -1,0 +1,257 @@
+// The practice page: figures worked out beside the interface, files, lots, and the usual range.
+#include "app/desk/practice/figure_files.h"
+#include "app/desk/practice/figures.h"
+#include "core/exchange/csv.h"
+#include "tests/screens/desk_pages.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <QFile>
+#include <QImage>
+#include <QTemporaryDir>
+#include <QXmlStreamReader>
+
+using namespace ebbline;
+using deskapp::PracticeBoard;
+using deskapp::PracticeFigure;
+
+namespace {
+
+struct Practice {
+    screens::DemoClinic clinic{screens::pastCourses};
+    std::unique_ptr<app::DeskProgram> program = clinic.program(QStringLiteral("en"));
+    PracticeBoard& board = *program->practice();
+    QTemporaryDir files;
+
+    Practice()
+    {
+        program->openPractice();
+        screens::await(*program);
+    }
+    const PracticeFigure figure(PracticeBoard::Part part, int index = 0)
+    {
+        board.setPart(part);
+        REQUIRE(board.figures().size() > index);
+        return board.figures()[index];
+    }
+};
+
+QByteArray contentOf(const QString& path)
+{
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    return file.readAll();
+}
+
+}  // namespace
+
+TEST_CASE("every part of the practice page says something, names its method, and has its table", "[desk][practice]")
+{
+    Practice practice;
+    CHECK(practice.board.summary().contains(QLatin1String("64 courses")));
+    for (const auto part : {PracticeBoard::Complications, PracticeBoard::Settling, PracticeBoard::Comparison, PracticeBoard::OverTime,
+                            PracticeBoard::Alerts, PracticeBoard::Adherence}) {
+        practice.board.setPart(part);
+        REQUIRE_FALSE(practice.board.figures().isEmpty());
+        for (const auto& figure : practice.board.figures()) {
+            CAPTURE(figure.key.toStdString());
+            CHECK_FALSE(figure.title.isEmpty());
+            CHECK_FALSE(figure.says.isEmpty());
+            CHECK_FALSE(figure.method.isEmpty());
+            CHECK(figure.csv.size() > 1);
+            for (const auto& row : figure.table) {
+                CHECK(row.toStringList().size() == figure.header.size());
+            }
+            for (const auto& row : figure.csv) {
+                CHECK(row.size() == figure.csv.first().size());
+            }
+        }
+    }
+}
+
+TEST_CASE("the shares on the page are those of core, with their limits", "[desk][practice]")
+{
+    Practice practice;
+    const auto* known = practice.board.known();
+    REQUIRE(known != nullptr);
+    REQUIRE(known->all.share);
+    const auto figure = practice.figure(PracticeBoard::Complications);
+    REQUIRE(figure.picture.rows.size() == 1);
+    CHECK(figure.picture.rows.first().value == known->all.share->share);
+    CHECK(figure.picture.rows.first().low == known->all.share->limits.low);
+    CHECK(figure.csv[1][1].toLong() == known->all.complicated);
+    CHECK(figure.csv[1][4].toDouble() == known->all.share->share);
+    CHECK(figure.says.contains(QString::number(known->all.complicated)));
+    CHECK(figure.caution.contains(QLatin1String("not counted")));
+}
+
+TEST_CASE("a comparison says that it is no proof, what it could have found, and says so in its files too", "[desk][practice]")
+{
+    Practice practice;
+    practice.board.setPart(PracticeBoard::Comparison);
+    CHECK(practice.board.wayCautionText().startsWith(QLatin1String("Comparison, not proof")));
+    practice.board.setWay(static_cast<int>(learning::Way::area));
+    screens::await(*practice.program);
+    const auto figure = practice.figure(PracticeBoard::Comparison);
+    CHECK(figure.caution.contains(QLatin1String("doubling")));
+    CHECK(figure.header.size() == 5);
+
+    const auto path = practice.files.filePath(QStringLiteral("c.csv"));
+    REQUIRE(practice.board.write(figure.key, path));
+    CHECK(contentOf(path).contains("comparison, not proof"));
+    // The other way round, the difference changes its sign.
+    const auto before = figure.csv[3][4].toDouble();
+    practice.board.compare(practice.board.second(), practice.board.first());
+    screens::await(*practice.program);
+    CHECK(practice.board.figures().first().csv[3][4].toDouble() == -before);
+}
+
+TEST_CASE("a figure is written as a table that reads back, as a picture, and as vectors", "[desk][practice][files]")
+{
+    Practice practice;
+    const auto figure = practice.figure(PracticeBoard::Settling);
+    const auto csv = practice.files.filePath(QStringLiteral("f.csv"));
+    REQUIRE(practice.board.write(figure.key, csv));
+    const auto text = contentOf(csv).toStdString();
+    exchange::CsvReader reader(text);
+    std::size_t records = 0;
+    while (reader.next() == exchange::CsvReader::Step::record) {
+        CHECK(reader.cells().size() == static_cast<std::size_t>(figure.csv.first().size()));
+        ++records;
+    }
+    CHECK(records == static_cast<std::size_t>(figure.csv.size()));
+    CHECK(practice.board.outcome().contains(csv));
+
+    const auto png = practice.files.filePath(QStringLiteral("f.png"));
+    REQUIRE(practice.board.write(figure.key, png));
+    const QImage image(png);
+    CHECK(image.width() == 1800);
+    CHECK(image.height() > 400);
+    CHECK(image.pixelColor(0, 0) == QColor(Qt::white));
+
+    const auto svg = practice.files.filePath(QStringLiteral("f.svg"));
+    REQUIRE(practice.board.write(figure.key, svg));
+    QXmlStreamReader xml(contentOf(svg));
+    bool drawn = false;
+    while (!xml.atEnd()) {
+        drawn = drawn || (xml.readNext() == QXmlStreamReader::StartElement && xml.name() == u"polyline");
+    }
+    CHECK_FALSE(xml.hasError());
+    CHECK(drawn);
+
+    CHECK_FALSE(practice.board.write(figure.key, practice.files.filePath(QStringLiteral("f.doc"))));
+    CHECK_FALSE(practice.board.write(QStringLiteral("nothing"), csv));
+    CHECK_FALSE(practice.board.write(figure.key, QStringLiteral("/nowhere/f.csv")));
+}
+
+TEST_CASE("opening the page again works nothing out anew, and an act does", "[desk][practice]")
+{
+    Practice practice;
+    const auto* before = practice.board.known();
+    practice.program->openPractice();
+    CHECK_FALSE(practice.board.isWorking());
+    CHECK(practice.board.known() == before);
+
+    const auto alerts = practice.board.burden()->alerts;
+    auto& queue = *practice.program->queue();
+    queue.take(queue.rows()->keyAt(0));
+    practice.program->openPractice();
+    CHECK(practice.board.isWorking());
+    screens::await(*practice.program);
+    CHECK(practice.board.burden()->alerts == alerts);
+    CHECK(practice.board.progress() == 1);
+}
+
+TEST_CASE("a young clinic is told what is lacking, not a number", "[desk][practice]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openPractice();
+    screens::await(*program);
+    auto& board = *program->practice();
+    board.setPart(PracticeBoard::Complications);
+    CHECK(board.figures().first().says.startsWith(QLatin1String("Not enough to say")));
+    CHECK_FALSE(board.figures().first().enough);
+    board.setPart(PracticeBoard::OverTime);
+    CHECK(board.figures().first().says.contains(QLatin1String("No course has a known outcome")));
+    board.setPart(PracticeBoard::Comparison);
+    CHECK(board.figures().first().says.startsWith(QLatin1String("Not enough to say")));
+}
+
+TEST_CASE("locking takes every figure away", "[desk][practice][privacy]")
+{
+    Practice practice;
+    practice.program->lots()->choose(QStringLiteral("QN2208"));
+    REQUIRE(practice.program->lots()->calls()->rowCount() > 0);
+    practice.program->lock();
+    CHECK(practice.board.known() == nullptr);
+    CHECK(practice.board.figures().isEmpty());
+    CHECK(practice.program->lots()->calls()->rowCount() == 0);
+    CHECK(practice.program->bands()->versions()->rowCount() == 0);
+}
+
+TEST_CASE("a lot is found however it was written, with everybody to call", "[desk][practice][lots]")
+{
+    Practice practice;
+    auto& lots = *practice.program->lots();
+    lots.setSearch(QStringLiteral("qn-22"));
+    REQUIRE(lots.lots()->rowCount() == 1);
+    lots.choose(QStringLiteral("QN2208"));
+    const auto calls = lots.calls()->rows();
+    REQUIRE(calls.size() > 10);
+    QSet<QString> written;
+    for (const auto& row : calls) {
+        const auto call = row.value.value<deskapp::CallRow>();
+        CHECK_FALSE(call.name.isEmpty());
+        CHECK(call.phone.contains(QLatin1String("+00 555")));
+        written << call.printed;
+    }
+    CHECK(written.size() == 2);
+
+    const auto csv = practice.files.filePath(QStringLiteral("calls.csv"));
+    REQUIRE(lots.write(csv));
+    CHECK(contentOf(csv).count('\n') == calls.size() + 1);
+    CHECK(contentOf(csv).contains("'+00 555"));
+    const auto text = practice.files.filePath(QStringLiteral("calls.txt"));
+    REQUIRE(lots.write(text));
+    CHECK(QString::fromUtf8(contentOf(text)).contains(calls.first().value.value<deskapp::CallRow>().name));
+    const auto pdf = practice.files.filePath(QStringLiteral("calls.pdf"));
+    REQUIRE(lots.write(pdf));
+    CHECK(contentOf(pdf).startsWith("%PDF"));
+    CHECK_FALSE(lots.write(QStringLiteral("/nowhere/calls.pdf")));
+}
+
+TEST_CASE("a range is learned beside the interface, used with a reason, and gone back from", "[desk][practice][band]")
+{
+    Practice practice;
+    auto& bands = *practice.program->bands();
+    CHECK(bands.inUse().contains(QLatin1String("assumption"), Qt::CaseInsensitive));
+    REQUIRE(bands.mayLearn());
+    CHECK_FALSE(bands.refusals().isEmpty());
+    bands.learn();
+    CHECK(bands.isLearning());
+    screens::await(*practice.program);
+    REQUIRE(bands.versions()->rowCount() == 2);
+    const auto learned = bands.versions()->rows().first().value.value<deskapp::BandRow>();
+    CHECK(learned.coverage.size() == static_cast<qsizetype>(recovery::allSymptoms.size()));
+    CHECK_FALSE(learned.check.isEmpty());
+    CHECK_FALSE(learned.inUse);
+    CHECK(bands.inUse().contains(QLatin1String("assumption"), Qt::CaseInsensitive));
+
+    bands.learn();
+    screens::await(*practice.program);
+    CHECK(bands.outcome().contains(QLatin1String("Nothing has changed")));
+    CHECK(bands.versions()->rowCount() == 2);
+
+    if (learned.usable) {
+        bands.startChoosing(learned.version);
+        bands.choose(QStringLiteral("  "));
+        CHECK(bands.choosing() == learned.version);
+        bands.choose(QStringLiteral("Fits our patients"));
+        CHECK(bands.versions()->rows().first().value.value<deskapp::BandRow>().inUse);
+        bands.startChoosing(bands.versions()->keyAt(1));
+        bands.choose(QStringLiteral("Too early"));
+        CHECK(bands.choices().size() == 2);
+    }
+    CHECK(bands.versions()->rows().last().value.value<deskapp::BandRow>().inUse);
+}
