@@ -1,5 +1,6 @@
 #include "tests/faults/abuse.h"
 
+#include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 
 namespace ebbline::faults {

@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <cstdio>
 #include <deque>
+#include <map>
 #include <mutex>
 #include <unistd.h>
 

@@ -1,5 +1,6 @@
 #include "tests/faults/hub_load.h"
 
+#include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 #include "tests/platform/server/raw_client.h"
 

@@ -2,6 +2,7 @@
 /// \file
 /// The hub's rules over an embedded store, a clinic with a desk and a phone, and a clock that stands still.
 
+#include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 #include "core/mailbox/embedded_store.h"
 #include "core/mailbox/service.h"

@@ -34,6 +34,8 @@ public:
     mailbox::MailStore& operator*() const { return *m_store; }
     mailbox::MailStore* operator->() const { return m_store.get(); }
     const std::string& address() const { return m_address; }
+    /// As for --store.
+    std::string where() const { return m_address.empty() ? m_folder.path().string() : m_address; }
 
     void reopen()
     {

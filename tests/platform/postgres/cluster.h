@@ -35,6 +35,7 @@ public:
 
     /// Signal 9 to all of its processes at once, as when the machine dies.
     void kill();
+    /// The server ends with the thread that calls this.
     void start();
     void stop();
     /// A standby becomes a primary; returns once it takes writes.

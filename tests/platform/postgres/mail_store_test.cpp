@@ -2,6 +2,8 @@
 
 #include "tests/platform/postgres/any_store.h"
 
+#include <atomic>
+#include <map>
 #include <thread>
 
 using namespace ebbline;

@@ -4,7 +4,9 @@
 #include "platform/postgres/connection.h"
 #include "tests/platform/postgres/any_store.h"
 
+#include <atomic>
 #include <condition_variable>
+#include <mutex>
 #include <thread>
 
 using namespace ebbline;
@@ -157,13 +159,13 @@ TEST_CASE("a server that dies is found again; who waits is told to look meanwhil
     REQUIRE((*store)->putEnvelope(clinic.phone, clinic.mailbox, 1, bytes::viewOf("x"), noon, roomy));
 
     cluster.kill();
-    std::thread returning([&] {
-        std::this_thread::sleep_for(1s);
-        cluster.start();
-    });
     // Called while nobody is there, done when somebody is.
-    CHECK((*store)->putEnvelope(clinic.phone, clinic.mailbox, 2, bytes::viewOf("x"), noon, roomy));
-    returning.join();
+    Done put = fail(Reason::unreachable, "");
+    std::thread putting([&] { put = (*store)->putEnvelope(clinic.phone, clinic.mailbox, 2, bytes::viewOf("x"), noon, roomy); });
+    std::this_thread::sleep_for(1s);
+    cluster.start();
+    putting.join();
+    CHECK(put);
     CHECK(looks >= 3);
     CHECK(sequencesOf((*store)->envelopesAfter(clinic.desk, clinic.mailbox, {}, 1000)) == Sequences{1, 2});
 }
