@@ -2,6 +2,7 @@
 
 #include "core/bytes/text.h"
 #include "core/mailbox/embedded_store.h"
+#include "platform/postgres/postgres_store.h"
 #include "platform/server/certificate.h"
 #include "platform/server/http_server.h"
 #include "platform/server/log.h"
@@ -13,6 +14,7 @@
 #include <fstream>
 #include <iostream>
 #include <pthread.h>
+#include <sys/resource.h>
 
 namespace {
 
@@ -24,11 +26,23 @@ int complain(const Error& error)
     return 1;
 }
 
-Result<std::unique_ptr<mailbox::MailStore>> opened(const std::string& store, const std::string& keyFile)
+/// Where envelopes are kept: a folder, or the address of a database.
+struct Place {
+    std::string store;
+    std::string keyFile;           ///< of a folder
+    std::size_t connections = 8;   ///< to a database
+};
+
+Result<std::unique_ptr<mailbox::MailStore>> opened(const Place& place)
 {
     if (const Done ready = crypto::initialise(); !ready)
         return fail(ready.error());
-    return mailbox::openEmbeddedStore(store, keyFile);
+    if (!postgres::isAddress(place.store))
+        return mailbox::openEmbeddedStore(place.store, place.keyFile);
+    postgres::Settings settings;
+    settings.address = place.store;
+    settings.connections = place.connections;
+    return postgres::openPostgresStore(settings);
 }
 
 template <std::size_t N>
@@ -51,6 +65,16 @@ sigset_t ownSignals()
     sigaddset(&signals, SIGINT);
     sigaddset(&signals, SIGHUP);
     return signals;
+}
+
+/// As many connections as the system lets this process have, instead of what a shell starts with.
+void allowManyConnections()
+{
+    rlimit files{};
+    if (getrlimit(RLIMIT_NOFILE, &files) == 0) {
+        files.rlim_cur = files.rlim_max;
+        (void)setrlimit(RLIMIT_NOFILE, &files);
+    }
 }
 
 /// Waits for SIGTERM or SIGINT, doing `work` every so often and `reload` at each SIGHUP.
@@ -87,16 +111,17 @@ std::optional<Listen> listenFrom(const std::string& text)
     return Listen{text.substr(0, colon), static_cast<std::uint16_t>(port)};
 }
 
-int serve(const std::string& store, const std::string& keyFile, const server::ServerSettings& settings,
-          const mailbox::Limits& limits, const std::string& portFile, const std::optional<Listen>& metricsAt)
+int serve(const Place& place, const server::ServerSettings& settings, const mailbox::Limits& limits,
+          const std::string& portFile, const std::optional<Listen>& metricsAt)
 {
     // Before any thread starts, so that all of them leave these signals to untilAsked().
     const sigset_t signals = ownSignals();
     pthread_sigmask(SIG_BLOCK, &signals, nullptr);
+    allowManyConnections();
 
     const clock::SystemClock clock;
     server::Log log(std::cout, clock);
-    auto mail = opened(store, keyFile);
+    auto mail = opened(place);
     if (!mail)
         return complain(mail.error());
     mailbox::Service service(**mail, limits);
@@ -106,13 +131,14 @@ int serve(const std::string& store, const std::string& keyFile, const server::Se
     std::unique_ptr<server::MetricsServer> metrics;
     if (metricsAt) {
         auto started = server::MetricsServer::start(metricsAt->address, metricsAt->port, [&] {
-            return server::metricsText((*http)->figures(), (*mail)->usage().value_or(mailbox::Usage{}));
+            return server::metricsText((*http)->figures(), (*mail)->usage(clock.now()).value_or(mailbox::Usage{}));
         });
         if (!started)
             return complain(started.error());
         metrics = std::move(*started);
         log.line("metrics", {{"port", metrics->port()}});
     }
+    (*mail)->whenOthersWrite([&](const std::optional<envelope::MailboxId>& mailbox) { (*http)->heard(mailbox); });
     if (!portFile.empty()) {
         std::ofstream(portFile + ".new") << (*http)->port() << '\n';
         std::filesystem::rename(portFile + ".new", portFile);
@@ -135,6 +161,7 @@ int serve(const std::string& store, const std::string& keyFile, const server::Se
             const Done reloaded = (*http)->reloadCertificate();
             log.line(reloaded ? "certificate reloaded" : "certificate refused, the old one stays");
         });
+    (*mail)->whenOthersWrite({});
     (*http)->stop(std::chrono::seconds(5));
     figures("stopped");
     return 0;
@@ -152,10 +179,12 @@ int main(int argc, char** argv)
                "  ebbline-hub fingerprint --certificate chain.pem      # for the clinic, who types it once\n"
                "  ebbline-hub serve --store /var/lib/ebbline --listen 0.0.0.0:8443 --certificate chain.pem --key key.pem");
 
-    std::string store, keyFile, listen = "127.0.0.1:8443", metrics, portFile, root, hint, device;
+    Place place;
+    std::string listen = "127.0.0.1:8443", metrics, portFile, root, hint, device;
     server::ServerSettings settings;
     mailbox::Limits limits;
     double perDevice = limits.perDevice.perSecond * 60, perAddress = limits.perAddress.perSecond * 60;
+    int keepHours = static_cast<int>(limits.retention.count());
     double enrolments = limits.enrolPerAddress.perSecond * 3600;
 
     auto* serving = app.add_subcommand("serve", "Serve mailboxes until SIGTERM, then drain and end; SIGHUP reads the certificate again");
@@ -164,8 +193,9 @@ int main(int argc, char** argv)
     auto* showing = app.add_subcommand("fingerprint", "Print the fingerprint of the hub's key, for the desk's Clinic page");
     auto* using_ = app.add_subcommand("usage", "Count clinics, devices, mailboxes, envelopes and bytes");
     for (CLI::App* command : {serving, adding, revoking, using_}) {
-        command->add_option("--store", store, "Folder of the store; made if it is not there")->required();
-        command->add_option("--key-file", keyFile, "The store's key, 32 bytes; default: hub.key in the folder");
+        command->add_option("--store", place.store, "Folder of the store, made if it is not there; or postgres://user@host,host/database")
+            ->required();
+        command->add_option("--key-file", place.keyFile, "The folder's key, 32 bytes; default: hub.key in it");
     }
     serving->add_option("--listen", listen, "Address and port; port 0 takes a free one")->capture_default_str();
     auto* certificate = serving->add_option("--certificate", settings.certificate, "PEM chain; without it plain HTTP, for one machine only")
@@ -177,6 +207,12 @@ int main(int argc, char** argv)
     serving->add_option("--device-requests", perDevice, "Requests a minute that one device may make")->check(CLI::Range(1.0, 1e6))->capture_default_str();
     serving->add_option("--address-requests", perAddress, "Requests a minute from one address")->check(CLI::Range(1.0, 1e6))->capture_default_str();
     serving->add_option("--enrolments", enrolments, "Attempts to join an hour from one address")->check(CLI::Range(1.0, 1e6))->capture_default_str();
+    serving->add_option("--storage-threads", settings.storageThreads)->check(CLI::Range(1, 256))->capture_default_str();
+    serving->add_option("--connections", place.connections, "To a database, besides one that listens")->check(CLI::Range(1, 256))->capture_default_str();
+    serving->add_option("--address-connections", settings.connectionsPerAddress, "Connections from one address")->check(CLI::Range(1, 100'000))->capture_default_str();
+    serving->add_option("--mailbox-envelopes", limits.quota.envelopes, "Envelopes that one mailbox may hold")->check(CLI::Range(1, 1'000'000))->capture_default_str();
+    serving->add_option("--mailbox-bytes", limits.quota.bytes, "Bytes that one mailbox may hold")->check(CLI::Range(1ull << 20, 1ull << 40))->capture_default_str();
+    serving->add_option("--keep-hours", keepHours, "How long an envelope is kept after it was acknowledged")->check(CLI::Range(0, 24 * 365))->capture_default_str();
     std::filesystem::path shown;
     showing->add_option("--certificate", shown, "PEM chain")->required()->check(CLI::ExistingFile);
     adding->add_option("--root", root, "Root key of the clinic, 64 hexadecimal digits, as the desk shows it")->required();
@@ -200,12 +236,13 @@ int main(int argc, char** argv)
         const auto metricsAt = listenFrom(metrics);
         if (!metrics.empty() && !metricsAt)
             return complain({Reason::malformed, "--metrics wants address:port, e.g. 127.0.0.1:9101"});
+        limits.retention = std::chrono::hours(keepHours);
         limits.perDevice = {perDevice, perDevice / 60};
         limits.perAddress = {perAddress, perAddress / 60};
         limits.enrolPerAddress = {enrolments, enrolments / 3600};
-        return serve(store, keyFile, settings, limits, portFile, metricsAt);
+        return serve(place, settings, limits, portFile, metricsAt);
     }
-    auto mail = opened(store, keyFile);
+    auto mail = opened(place);
     if (!mail)
         return complain(mail.error());
     if (*adding) {
@@ -228,10 +265,11 @@ int main(int argc, char** argv)
         std::cout << "the device is refused from now on\n";
         return 0;
     }
-    const auto usage = (*mail)->usage();
+    const auto usage = (*mail)->usage(clock::SystemClock().now());
     if (!usage)
         return complain(usage.error());
     std::cout << "clinics " << usage->clinics << "\ndevices " << usage->devices << "\nmailboxes " << usage->mailboxes
-              << "\nenvelopes " << usage->envelopes << "\nbytes " << usage->bytes << '\n';
+              << "\nenvelopes " << usage->envelopes << "\nbytes " << usage->bytes << "\nwaiting over 30 days "
+              << usage->waitingOver30Days << "\nwaiting over 90 days " << usage->waitingOver90Days << '\n';
     return 0;
 }

@@ -34,7 +34,12 @@ inline Response answerFor(const Error& error)
     case Reason::forged:
     case Reason::wrongKey: return answer(401);
     case Reason::storageFailed:
-    case Reason::damaged: return answer(503);
+    case Reason::unreachable:
+    case Reason::damaged: {
+        Response later = answer(503);
+        later.retryAfterSeconds = 2;
+        return later;
+    }
     default: return answer(400);
     }
 }

@@ -5,7 +5,7 @@
 
 namespace ebbline::mailbox {
 
-const std::array<store::Migration, 1> hubMigrations{R"sql(
+const std::array<store::Migration, 2> hubMigrations{R"sql(
     CREATE TABLE clinic (id INTEGER PRIMARY KEY, root BLOB NOT NULL UNIQUE, hint TEXT NOT NULL) STRICT;
     CREATE TABLE device (
         id BLOB PRIMARY KEY, clinic INTEGER NOT NULL REFERENCES clinic(id), key BLOB NOT NULL,
@@ -30,6 +30,19 @@ const std::array<store::Migration, 1> hubMigrations{R"sql(
         mailbox BLOB NOT NULL, reader BLOB NOT NULL, device BLOB NOT NULL, sequence INTEGER NOT NULL,
         at INTEGER NOT NULL, PRIMARY KEY (mailbox, reader, device)
     ) STRICT, WITHOUT ROWID;
+    )sql",
+    // Envelopes in order of arrival: an envelope of the usual size fits into half a page, where a
+    // row inside of the key's tree would spill into a page of its own.
+    R"sql(
+    CREATE TABLE arrived (
+        number INTEGER PRIMARY KEY, mailbox BLOB NOT NULL, device BLOB NOT NULL, sequence INTEGER NOT NULL,
+        received INTEGER NOT NULL, body BLOB NOT NULL, UNIQUE (mailbox, device, sequence)
+    ) STRICT;
+    INSERT INTO arrived (mailbox, device, sequence, received, body)
+        SELECT mailbox, device, sequence, received, body FROM envelope ORDER BY received, mailbox, device, sequence;
+    DROP TABLE envelope;
+    ALTER TABLE arrived RENAME TO envelope;
+    CREATE INDEX envelope_received ON envelope (received);
     )sql"};
 
 Result<crypto::Secret> keyFrom(const std::filesystem::path& file)

@@ -2,12 +2,15 @@
 /// \file
 /// What a hub keeps. Ciphertext, identifiers, sizes and times; nothing that a person wrote.
 ///
-/// An interface, so that a group of clinics can put a database server behind it. Every call is one
-/// transaction; a success is durable. Calls come from several threads.
+/// An interface with two stores behind it: one encrypted file (embedded_store.h), and a PostgreSQL
+/// server that several hubs share (platform/postgres). Every call is one transaction; a success is
+/// durable. Calls come from several threads. A store that cannot be reached says
+/// Reason::storageFailed; whether the call took effect is then unknown, and asking again is safe.
 
 #include "core/clock/instant.h"
 #include "core/envelope/envelope.h"
 
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -64,6 +67,8 @@ struct Usage {
     std::int64_t mailboxes = 0;
     std::int64_t envelopes = 0;
     std::int64_t bytes = 0;
+    std::int64_t waitingOver30Days = 0;  ///< envelopes that nobody acknowledged for so long
+    std::int64_t waitingOver90Days = 0;
 };
 
 class MailStore {
@@ -92,29 +97,37 @@ public:
                            const Device& phone) = 0;
     virtual Done dropOffersBefore(clock::Instant instant) = 0;
 
-    /// The clinic of a mailbox that the device may use. \returns Reason::notFound for unknown and
-    /// foreign alike.
-    virtual Done mayUse(const envelope::MailboxId& mailbox, const Device& device) = 0;
+    // Mailboxes. A desk may use those of its clinic, a phone its own. Every call says
+    // Reason::notFound for unknown and foreign alike.
 
     /// \returns Reason::alreadyExists if other bytes stand there already, Reason::storageFull over
-    ///          the quota. The same bytes again are not an error.
-    virtual Done putEnvelope(const envelope::MailboxId& mailbox, const StoredEnvelope& envelope,
-                             clock::Instant received, const Quota& quota) = 0;
+    ///          the quota. The same bytes again are not an error, over the quota neither.
+    virtual Done putEnvelope(const Device& sender, const envelope::MailboxId& mailbox, std::uint64_t sequence,
+                             bytes::View body, clock::Instant received, const Quota& quota) = 0;
     /// Envelopes of other devices past the positions, in order of device and sequence, until
-    /// `atMostBytes` are reached (but at least one if there is one).
-    virtual Result<std::vector<StoredEnvelope>> envelopesAfter(const envelope::MailboxId& mailbox,
-                                                               const envelope::DeviceId& reader,
+    /// `atMostBytes` are reached (but at least one if there is one). Of one moment: what a device
+    /// put before an envelope that is handed out is handed out as well, unless it was dropped.
+    virtual Result<std::vector<StoredEnvelope>> envelopesAfter(const Device& reader, const envelope::MailboxId& mailbox,
                                                                const std::vector<Position>& positions,
                                                                std::size_t atMostBytes) = 0;
     /// A reader holds everything of a device up to a sequence; never goes back.
-    virtual Done acknowledge(const envelope::MailboxId& mailbox, const envelope::DeviceId& reader,
-                             const Position& position, clock::Instant at) = 0;
-    /// Mailboxes of the clinic with envelopes that this reader has not acknowledged.
-    virtual Result<std::vector<envelope::MailboxId>> withNews(std::int64_t clinic, const envelope::DeviceId& reader) = 0;
+    virtual Done acknowledge(const Device& reader, const envelope::MailboxId& mailbox, const Position& position,
+                             clock::Instant at) = 0;
+    /// Mailboxes of the reader's clinic with envelopes that it has not acknowledged.
+    virtual Result<std::vector<envelope::MailboxId>> withNews(const Device& reader) = 0;
     /// Removes envelopes that a reader of the other side acknowledged before `acknowledgedBefore`.
+    /// What nobody acknowledged is never removed.
     virtual Done dropAcknowledged(clock::Instant acknowledgedBefore) = 0;
 
-    virtual Result<Usage> usage() = 0;
+    virtual Done ready() = 0;  ///< Whether the store answers.
+    virtual Result<Usage> usage(clock::Instant now) = 0;
+
+    /// Where several hubs share a store: from now on `heard` is called, on a thread of the store,
+    /// when another one wrote to a mailbox; with nothing when that may have happened to any of them. A
+    /// hint, late or lost at times: looking is the truth. An empty function ends it; none is called
+    /// any more once this returns.
+    using Heard = std::function<void(const std::optional<envelope::MailboxId>& mailbox)>;
+    virtual void whenOthersWrite(Heard heard) = 0;
 };
 
 }  // namespace ebbline::mailbox

@@ -99,7 +99,7 @@ Response Service::route(Call& call)
 
     // What needs no registered device.
     if (method == "GET" && count == 1 && first == "health")
-        return answer(m_store.usage() ? 200 : 503);
+        return answer(m_store.ready() ? 200 : 503);
     if (method == "POST" && count == 1 && first == "desks")
         return registerDesk(call);
     if (method == "GET" && count == 2 && first == "bundles")
@@ -111,7 +111,7 @@ Response Service::route(Call& call)
 
     const Result<Device> device = authorised(call);
     if (!device)
-        return answer(401);
+        return answerFor(device.error());
     if (const std::int64_t wait = call.again ? 0 : m_devices.take(bytes::toHex(device->id.view()), call.now); wait > 0) {
         Response limited = answer(429);
         limited.retryAfterSeconds = wait;
@@ -141,8 +141,10 @@ Result<Device> Service::authorised(const Call& call)
 {
     const Result<Authorisation> parsed = parseAuthorisation(call.request.authorisation);
     if (!parsed)
-        return fail(parsed.error());
+        return fail(Reason::forged, "device: no authorisation that can be read");
     const Result<Device> device = m_store.device(parsed->device);
+    if (!device && device.error().reason != Reason::notFound)
+        return device;
     if (!device || device->revoked)
         return fail(Reason::forged, "device: unknown or revoked");
     if (!signatureHolds(call.request, *parsed, device->key))
@@ -169,12 +171,12 @@ Response Service::putEnvelope(Call& call, const Device& device)
     const auto sequence = numberIn(call.parts[3]);
     if (!mailbox || !sender || !sequence)
         return answer(400);
-    if (const Done allowed = m_store.mayUse(*mailbox, device); !allowed || *sender != device.id.value)
+    if (*sender != device.id.value)
         return answer(404);
     const auto header = envelope::verify(call.request.body, device.key);
     if (!header || header->mailbox != *mailbox || header->sequence != *sequence)
         return answer(400);
-    return answerFor(m_store.putEnvelope(*mailbox, {device.id, *sequence, call.request.body}, call.now, m_limits.quota));
+    return answerFor(m_store.putEnvelope(device, *mailbox, *sequence, call.request.body, call.now, m_limits.quota));
 }
 
 Response Service::getEnvelopes(Call& call, const Device& device)
@@ -183,9 +185,7 @@ Response Service::getEnvelopes(Call& call, const Device& device)
     const auto positions = positionsIn(call.request.query);
     if (!mailbox || !positions)
         return answer(400);
-    if (const Done allowed = m_store.mayUse(*mailbox, device); !allowed)
-        return answer(404);
-    const auto found = m_store.envelopesAfter(*mailbox, device.id, *positions, maximumAnswer - envelope::maximumEnvelope);
+    const auto found = m_store.envelopesAfter(device, *mailbox, *positions, maximumAnswer - envelope::maximumEnvelope);
     if (!found)
         return answerFor(found.error());
     bytes::Writer out;
@@ -203,14 +203,12 @@ Response Service::acknowledge(Call& call, const Device& device)
     position.sequence = reader.u64();
     if (!mailbox || !reader.atEnd() || position.sequence > 0x7fff'ffff'ffff'ffff)
         return answer(400);
-    if (const Done allowed = m_store.mayUse(*mailbox, device); !allowed)
-        return answer(404);
-    return answerFor(m_store.acknowledge(*mailbox, device.id, position, call.now));
+    return answerFor(m_store.acknowledge(device, *mailbox, position, call.now));
 }
 
 Response Service::news(Call&, const Device& device)
 {
-    const auto mailboxes = m_store.withNews(device.clinic, device.id);
+    const auto mailboxes = m_store.withNews(device);
     if (!mailboxes)
         return answerFor(mailboxes.error());
     bytes::Writer out;

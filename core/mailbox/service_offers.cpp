@@ -31,6 +31,8 @@ Response Service::registerDesk(Call& call)
     const bytes::Bytes text =
         bytes::Writer().raw(bytes::viewOf("EB-DESK-v1")).raw(root.value).raw(desk.value).bytes();
     const Result<std::int64_t> clinic = m_store.clinicOf(root);
+    if (!clinic && clinic.error().reason != Reason::notFound)
+        return answerFor(clinic.error());
     if (!clinic || !crypto::verify(root, text, signature))
         return answer(401);
     return answerFor(m_store.putDevice({envelope::deviceIdOf(desk), desk, Role::desk, *clinic, false}));
@@ -65,7 +67,9 @@ Response Service::bundle(Call& call)
     if (!locator)
         return answer(400);
     const Result<StoredOffer> offer = m_store.offerByLocator(*locator);
-    if (!offer || offer->expires <= call.now)
+    if (!offer)
+        return answerFor(offer.error());
+    if (offer->expires <= call.now)
         return answer(404);
     return answer(200, bytes::Writer().block(offer->bundle).raw(offer->bundleTag).bytes());
 }
@@ -85,7 +89,9 @@ Response Service::enrol(Call& call)
     if (!id || !reader.atEnd() || sealed.empty())
         return answer(400);
     const Result<StoredOffer> offer = m_store.offer(*id);
-    if (!offer || offer->expires <= call.now || !crypto::equal(offer->proof, proof))
+    if (!offer)
+        return answerFor(offer.error());
+    if (offer->expires <= call.now || !crypto::equal(offer->proof, proof))
         return answer(404);
     return answerFor(m_store.takeOffer(*id, sealed));
 }
@@ -147,7 +153,9 @@ Response Service::offerAnswer(Call& call)
     if (!id || !reader.atEnd())
         return answer(400);
     const Result<StoredOffer> offer = m_store.offer(*id);
-    if (!offer || !crypto::equal(offer->proof, proof))
+    if (!offer)
+        return answerFor(offer.error());
+    if (!crypto::equal(offer->proof, proof))
         return answer(404);
     return answer(200, bytes::Writer().block(offer->nonce).block(offer->link).bytes());
 }

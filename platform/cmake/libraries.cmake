@@ -51,3 +51,7 @@ pkg_check_modules(QRENCODE REQUIRED IMPORTED_TARGET libqrencode)
 add_library(ext::qrencode ALIAS PkgConfig::QRENCODE)
 pkg_check_modules(ZXING REQUIRED IMPORTED_TARGET zxing)
 add_library(ext::zxing ALIAS PkgConfig::ZXING)
+
+# platform/postgres
+pkg_check_modules(LIBPQ REQUIRED IMPORTED_TARGET libpq>=15)
+add_library(ext::libpq ALIAS PkgConfig::LIBPQ)

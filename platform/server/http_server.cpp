@@ -117,6 +117,14 @@ Done HttpServer::reloadCertificate()
     return {};
 }
 
+void HttpServer::heard(const std::optional<envelope::MailboxId>& mailbox)
+{
+    if (mailbox)
+        m_inside->shared->waiting.wake(*mailbox);
+    else
+        m_inside->shared->waiting.wakeAll();
+}
+
 ServerFigures HttpServer::figures() const
 {
     const Shared& shared = *m_inside->shared;

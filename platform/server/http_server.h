@@ -22,7 +22,7 @@ struct ServerSettings {
     std::filesystem::path certificate;    ///< PEM chain; empty: plain HTTP, for one machine only
     std::filesystem::path key;            ///< PEM
     int networkThreads = 1;
-    int storageThreads = 2;
+    int storageThreads = 16;  ///< they wait for the disk together: see mailbox::Batches
     std::size_t connectionsPerAddress = 100;
     std::size_t connections = 10'000;
     std::chrono::seconds headerTime{10};
@@ -52,6 +52,10 @@ public:
 
     std::uint16_t port() const;
     ServerFigures figures() const;
+
+    /// Another hub over the same store wrote to this mailbox, or, with nothing, perhaps to any: who
+    /// waits looks again.
+    void heard(const std::optional<envelope::MailboxId>& mailbox);
 
     /// Reads certificate and key again, for connections that begin from now on; those that run go
     /// on undisturbed. \returns Reason::malformed, and the old certificate stays in use.

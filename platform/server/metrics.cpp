@@ -80,6 +80,10 @@ std::string metricsText(const ServerFigures& figures, const mailbox::Usage& usag
     add(text, "ebbline_mailboxes", "gauge", "Mailboxes.", count(usage.mailboxes));
     add(text, "ebbline_envelopes", "gauge", "Envelopes stored.", count(usage.envelopes));
     add(text, "ebbline_envelope_bytes", "gauge", "Bytes of the envelopes stored.", count(usage.bytes));
+    add(text, "ebbline_envelopes_waiting_30_days", "gauge", "Envelopes that nobody acknowledged for 30 days.",
+        count(usage.waitingOver30Days));
+    add(text, "ebbline_envelopes_waiting_90_days", "gauge", "Envelopes that nobody acknowledged for 90 days.",
+        count(usage.waitingOver90Days));
     return text;
 }
 

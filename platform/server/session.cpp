@@ -79,7 +79,8 @@ asio::awaitable<mailbox::Response> ask(std::shared_ptr<Shared> shared, const mai
     co_return answer;
 }
 
-/// A long poll: asks, and if there is nothing yet, waits for the mailbox and asks once more.
+/// A long poll: asks, and if there is nothing yet, waits for the mailbox and asks again, until
+/// something is there or the time is over.
 asio::awaitable<mailbox::Response> respond(std::shared_ptr<Shared> shared, mailbox::Request request,
                                            const std::string& address)
 {
@@ -87,16 +88,21 @@ asio::awaitable<mailbox::Response> respond(std::shared_ptr<Shared> shared, mailb
     if (!wait)
         co_return co_await ask(shared, request, address);
 
-    const auto timer = std::make_shared<asio::steady_timer>(co_await asio::this_coro::executor);
-    timer->expires_after(wait->second);
+    const auto waiter = std::make_shared<Waiter>(co_await asio::this_coro::executor);
+    waiter->timer.expires_after(wait->second);
     // Registered before the first look, so that nothing can arrive unseen in between.
-    shared->waiting.add(wait->first, timer);
+    shared->waiting.add(wait->first, waiter);
     mailbox::Response answer = co_await ask(shared, request, address);
-    if (answer.status == 200 && answer.body.empty() && !shared->stopping) {
-        (void)co_await timer->async_wait(noThrow);
+    while (answer.status == 200 && answer.body.empty() && !shared->stopping) {
+        const bool over = waiter->timer.expiry() <= std::chrono::steady_clock::now();
+        if (!waiter->woken && !over)
+            (void)co_await waiter->timer.async_wait(noThrow);
+        waiter->woken = false;
         answer = co_await ask(shared, request, address, true);
+        if (over)
+            break;
     }
-    shared->waiting.remove(wait->first, timer);
+    shared->waiting.remove(wait->first, waiter);
     co_return answer;
 }
 

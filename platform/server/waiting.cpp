@@ -4,25 +4,27 @@
 
 namespace ebbline::server {
 
-void Waiting::cancel(const Timer& timer)
+void Waiting::call(const Place& place)
 {
-    // A timer belongs to its own thread.
-    boost::asio::post(timer->get_executor(), [timer] { timer->cancel(); });
+    boost::asio::post(place->timer.get_executor(), [place] {
+        place->woken = true;
+        place->timer.cancel();
+    });
 }
 
-void Waiting::add(const envelope::MailboxId& mailbox, const Timer& timer)
+void Waiting::add(const envelope::MailboxId& mailbox, const Place& place)
 {
     const std::scoped_lock lock(m_mutex);
-    m_waiters.emplace(mailbox, timer);
+    m_waiters.emplace(mailbox, place);
 }
 
-void Waiting::remove(const envelope::MailboxId& mailbox, const Timer& timer)
+void Waiting::remove(const envelope::MailboxId& mailbox, const Place& place)
 {
     const std::scoped_lock lock(m_mutex);
     const auto [first, last] = m_waiters.equal_range(mailbox);
-    for (auto place = first; place != last; ++place)
-        if (place->second == timer) {
-            m_waiters.erase(place);
+    for (auto each = first; each != last; ++each)
+        if (each->second == place) {
+            m_waiters.erase(each);
             return;
         }
 }
@@ -32,14 +34,14 @@ void Waiting::wake(const envelope::MailboxId& mailbox)
     const std::scoped_lock lock(m_mutex);
     const auto [first, last] = m_waiters.equal_range(mailbox);
     for (auto place = first; place != last; ++place)
-        cancel(place->second);
+        call(place->second);
 }
 
 void Waiting::wakeAll()
 {
     const std::scoped_lock lock(m_mutex);
-    for (const auto& [mailbox, timer] : m_waiters)
-        cancel(timer);
+    for (const auto& [mailbox, place] : m_waiters)
+        call(place);
 }
 
 std::size_t Waiting::count() const

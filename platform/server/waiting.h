@@ -1,6 +1,7 @@
 #pragma once
 /// \file
-/// Long polls: who waits for which mailbox. A waiter is a timer that is cut short.
+/// Long polls: who waits for which mailbox. A waiter is a timer that is cut short; one that is woken
+/// while it looks remembers it, and looks again instead of waiting.
 
 #include "core/envelope/envelope.h"
 
@@ -12,21 +13,28 @@
 
 namespace ebbline::server {
 
+/// Used on the strand of its own connection only.
+struct Waiter {
+    explicit Waiter(const boost::asio::any_io_executor& executor) : timer(executor) {}
+    boost::asio::steady_timer timer;
+    bool woken = false;
+};
+
 class Waiting {
 public:
-    using Timer = std::shared_ptr<boost::asio::steady_timer>;
+    using Place = std::shared_ptr<Waiter>;
 
-    void add(const envelope::MailboxId& mailbox, const Timer& timer);
-    void remove(const envelope::MailboxId& mailbox, const Timer& timer);
+    void add(const envelope::MailboxId& mailbox, const Place& place);
+    void remove(const envelope::MailboxId& mailbox, const Place& place);
     /// Something arrived: everybody who waits for this mailbox looks again.
     void wake(const envelope::MailboxId& mailbox);
     void wakeAll();
     std::size_t count() const;
 
 private:
-    static void cancel(const Timer& timer);
+    static void call(const Place& place);
     mutable std::mutex m_mutex;
-    std::multimap<envelope::MailboxId, Timer> m_waiters;
+    std::multimap<envelope::MailboxId, Place> m_waiters;
 };
 
 }  // namespace ebbline::server

@@ -185,7 +185,7 @@ TEST_CASE("an envelope is stored once, and other bytes in its place are refused"
     CHECK(statusOf(world.hub.ask(world.put(1, envelope))) == 200);
     CHECK(statusOf(world.hub.ask(world.put(1, world.envelope()))) == 409);
     CHECK(statusOf(world.hub.ask(world.put(2, envelope))) == 400);
-    CHECK(world.hub.store->usage()->envelopes == 1);
+    CHECK(world.hub.store->usage(world.hub.clock.now())->envelopes == 1);
 
     const std::string pulled = world.hub.ask(world.desk.http("GET", world.path, {}, {}, world.hub.clock.now()));
     CHECK(statusOf(pulled) == 200);
@@ -236,7 +236,7 @@ TEST_CASE("a waiting desk hears of a new envelope at once", "[server]")
 TEST_CASE("nonsense of any kind stores nothing while a good client is served", "[server]")
 {
     Mailboxed world;
-    const auto before = *world.hub.store->usage();
+    const auto before = *world.hub.store->usage(world.hub.clock.now());
     std::mt19937 random(20270301);  // a fixed seed: the same nonsense every time
     const std::string sound = world.put(1, world.envelope());
     std::atomic<bool> stop = false;
@@ -276,8 +276,8 @@ TEST_CASE("nonsense of any kind stores nothing while a good client is served", "
     CHECK(unserved == 0);
     CHECK(served > 0);
     CHECK(world.hub.server->figures().serverErrors == 0);
-    CHECK(world.hub.store->usage()->envelopes == before.envelopes);
-    CHECK(world.hub.store->usage()->devices == before.devices);
+    CHECK(world.hub.store->usage(world.hub.clock.now())->envelopes == before.envelopes);
+    CHECK(world.hub.store->usage(world.hub.clock.now())->devices == before.devices);
     CHECK(statusOf(world.hub.ask(world.put(1, world.envelope()))) == 200);
 }
 

@@ -29,7 +29,7 @@ TEST_CASE("each figure has its help, its type and a whole number", "[server][met
     CHECK(text.find("\nebbline_envelope_bytes 12345678901\n") != std::string::npos);
     // Prometheus text exposition format 0.0.4: HELP, TYPE, sample.
     std::istringstream lines(text);
-    const std::regex help("# HELP ([a-z_]+) .+"), type("# TYPE ([a-z_]+) (counter|gauge)"), sample("([a-z_]+) [0-9]+");
+    const std::regex help("# HELP ([a-z_0-9]+) .+"), type("# TYPE ([a-z_0-9]+) (counter|gauge)"), sample("([a-z_0-9]+) [0-9]+");
     int samples = 0;
     for (std::string first, second, third; std::getline(lines, first); ++samples) {
         REQUIRE(std::getline(lines, second));
@@ -42,7 +42,7 @@ TEST_CASE("each figure has its help, its type and a whole number", "[server][met
         CHECK(b[1] == c[1]);
         CHECK((b[2] == "counter") == std::string(b[1]).ends_with("_total"));
     }
-    CHECK(samples == 11);
+    CHECK(samples == 13);
 }
 
 TEST_CASE("figures are given at one path on a port of their own", "[server][metrics]")

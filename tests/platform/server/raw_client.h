@@ -8,6 +8,7 @@
 #include <sys/time.h>
 #include <unistd.h>
 
+#include <chrono>
 #include <cstdint>
 #include <string>
 #include <string_view>
@@ -16,10 +17,18 @@ namespace ebbline::test {
 
 class RawClient {
 public:
-    explicit RawClient(std::uint16_t port) : m_socket(::socket(AF_INET, SOCK_STREAM, 0))
+    /// `source` is the last number of an address 127.0.0.x to come from.
+    explicit RawClient(std::uint16_t port, std::uint8_t source = 1, std::chrono::milliseconds patience = std::chrono::seconds(3))
+        : m_socket(::socket(AF_INET, SOCK_STREAM | SOCK_CLOEXEC, 0))
     {
-        const timeval patience{3, 0};
-        ::setsockopt(m_socket, SOL_SOCKET, SO_RCVTIMEO, &patience, sizeof patience);
+        const timeval limit{patience.count() / 1000, patience.count() % 1000 * 1000};
+        ::setsockopt(m_socket, SOL_SOCKET, SO_RCVTIMEO, &limit, sizeof limit);
+        ::setsockopt(m_socket, SOL_SOCKET, SO_SNDTIMEO, &limit, sizeof limit);
+        sockaddr_in own{};
+        own.sin_family = AF_INET;
+        own.sin_addr.s_addr = htonl((INADDR_LOOPBACK & 0xffff'ff00) | source);
+        if (source != 1)
+            ::bind(m_socket, reinterpret_cast<const sockaddr*>(&own), sizeof own);
         sockaddr_in address{};
         address.sin_family = AF_INET;
         address.sin_port = htons(port);

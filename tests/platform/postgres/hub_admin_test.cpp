@@ -1,0 +1,70 @@
+// The operator's subcommands, over either store, while it is in use.
+
+#include "core/bytes/text.h"
+#include "tests/platform/postgres/any_store.h"
+
+#include <cstdio>
+#include <sys/wait.h>
+
+using namespace ebbline;
+using namespace ebbline::mailbox;
+using namespace ebbline::test;
+
+namespace {
+
+struct Outcome {
+    int code = -1;
+    std::string said;
+};
+
+Outcome hub(const std::string& arguments)
+{
+    Outcome outcome;
+    std::FILE* pipe = ::popen((std::string(EBBLINE_HUB) + " " + arguments + " 2>&1").c_str(), "r");
+    REQUIRE(pipe);
+    char chunk[512];
+    while (std::fgets(chunk, sizeof chunk, pipe))
+        outcome.said += chunk;
+    const int status = ::pclose(pipe);
+    outcome.code = WIFEXITED(status) ? WEXITSTATUS(status) : -1;
+    return outcome;
+}
+
+}  // namespace
+
+TEST_CASE("an operator admits clinics, refuses devices and counts, over either store", "[hub]")
+{
+    AnyStore store(GENERATE(Kind::embedded, Kind::postgres));
+    const std::string at = " --store '" + store.where() + "'";
+    const auto root = crypto::randomArray<32>();
+
+    CHECK(hub("add-clinic" + at + " --root " + bytes::toHex(root) + " --hint Mole").code == 0);
+    const Outcome again = hub("add-clinic" + at + " --root " + bytes::toHex(root));
+    CHECK(again.code == 1);
+    CHECK(again.said.find("known") != std::string::npos);
+    CHECK(hub("add-clinic" + at + " --root abc").code == 1);
+    const auto clinic = store->clinicOf({root});
+    REQUIRE(clinic);
+
+    const auto desk = deviceOf(*clinic, Role::desk);
+    REQUIRE(store->putDevice(desk));
+    CHECK(hub("revoke-device" + at + " --device " + bytes::toHex(desk.id.view())).code == 0);
+    CHECK(store->device(desk.id)->revoked);
+    CHECK(hub("revoke-device" + at + " --device " + bytes::toHex(crypto::randomArray<16>())).code == 1);
+    CHECK(hub("revoke-device" + at + " --device 12").code == 1);
+
+    const ClinicInStore other(*store);
+    REQUIRE(store->putEnvelope(other.phone, other.mailbox, 1, bytes::viewOf("four"), noon - std::chrono::days(1000), roomy));
+    const Outcome usage = hub("usage" + at);
+    CHECK(usage.code == 0);
+    CHECK(usage.said
+          == "clinics 2\ndevices 3\nmailboxes 1\nenvelopes 1\nbytes 4\nwaiting over 30 days 1\nwaiting over 90 days 1\n");
+}
+
+TEST_CASE("a database that is not there is said, with its host and without a password", "[hub]")
+{
+    const Outcome outcome = hub("usage --store 'postgres://hub:secretword@/ebbline?host=/nonexistent&connect_timeout=1'");
+    CHECK(outcome.code == 1);
+    CHECK(outcome.said.find("/nonexistent") != std::string::npos);
+    CHECK(outcome.said.find("secretword") == std::string::npos);
+}
