@@ -30,31 +30,31 @@ T need(Result<T> result)
     return std::move(*result);
 }
 
-const Json& member(const Json& object, const std::string& name)
+const Json& member(const Json& object, const char* name)
 {
     if (!object.is_object())
-        refuse(Reason::malformed, "an object was expected around '" + name + "'");
+        refuse(Reason::malformed, std::string("an object was expected around '") + name + "'");
     const auto found = object.find(name);
     if (found == object.end())
-        refuse(Reason::malformed, "'" + name + "' is missing");
+        refuse(Reason::malformed, std::string("'") + name + "' is missing");
     return *found;
 }
 
-const Json& arrayOf(const Json& object, const std::string& name)
+const Json& arrayOf(const Json& object, const char* name)
 {
     static const Json none = Json::array();
     if (!object.contains(name))
         return none;
     if (!object[name].is_array())
-        refuse(Reason::malformed, "'" + name + "' is no list");
+        refuse(Reason::malformed, std::string("'") + name + "' is no list");
     return object[name];
 }
 
-std::string textOf(const Json& object, const std::string& name)
+std::string textOf(const Json& object, const char* name)
 {
     const Json& value = member(object, name);
     if (!value.is_string())
-        refuse(Reason::malformed, "'" + name + "' is no text");
+        refuse(Reason::malformed, std::string("'") + name + "' is no text");
     return value;
 }
 
