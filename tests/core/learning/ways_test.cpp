@@ -1,5 +1,6 @@
 // Groups of a way of placing threads, and two of them side by side.
 #include "core/learning/comparison.h"
+#include "core/learning/practice_watch.h"
 #include "tests/core/learning/sample_courses.h"
 
 #include <catch2/catch_test_macros.hpp>
