@@ -32,6 +32,7 @@ inline Response answerFor(const Error& error)
     case Reason::alreadyExists: return answer(409);
     case Reason::storageFull: return answer(507);
     case Reason::forged:
+    case Reason::expired:
     case Reason::wrongKey: return answer(401);
     case Reason::storageFailed:
     case Reason::unreachable:

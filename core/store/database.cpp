@@ -8,7 +8,6 @@
 #include <cerrno>
 #include <cstring>
 #include <fcntl.h>
-#include <fstream>
 #include <unistd.h>
 
 namespace ebbline::store {
@@ -52,13 +51,16 @@ Done makePrivate(const std::filesystem::path& file)
     return {};
 }
 
-/// The third guard: a file that says that it is plain SQLite was written without a key.
-Done refusePlaintext(const std::filesystem::path& file)
+/// The third guard: a file that says that it is plain SQLite was written without a key. Read through the
+/// connection: to open and close the file a second time would let go of this process's locks on it (POSIX), and
+/// another process, taking itself for the last one, would remove the log that this one goes on writing to.
+Done refusePlaintext(sqlite3* connection)
 {
     std::array<char, 16> head{};
-    std::ifstream input(file, std::ios::binary);
-    input.read(head.data(), head.size());
-    if (input.gcount() == static_cast<std::streamsize>(head.size())
+    sqlite3_file* file = nullptr;
+    if (sqlite3_file_control(connection, "main", SQLITE_FCNTL_FILE_POINTER, &file) != SQLITE_OK || !file || !file->pMethods)
+        return fail(Reason::storageFailed, "store: the file cannot be looked at");
+    if (file->pMethods->xRead(file, head.data(), static_cast<int>(head.size()), 0) == SQLITE_OK
         && std::memcmp(head.data(), plaintextHeader.data(), plaintextHeader.size()) == 0)
         return fail(Reason::damaged, "store: the file is not encrypted");
     return {};
@@ -105,8 +107,6 @@ Database::~Database() = default;
 Result<std::unique_ptr<Database::Handle>> Database::connect(const std::filesystem::path& file,
                                                             const crypto::Secret& key, bool create)
 {
-    if (const auto plain = refusePlaintext(file); !plain)
-        return fail(plain.error());
     wipeFreedMemory();
     if (create && !std::filesystem::exists(file))
         if (const Done made = makePrivate(file); !made)
@@ -115,6 +115,8 @@ Result<std::unique_ptr<Database::Handle>> Database::connect(const std::filesyste
     const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_FULLMUTEX | (create ? SQLITE_OPEN_CREATE : 0);
     if (const int code = sqlite3_open_v2(file.c_str(), &handle->connection, flags, nullptr); code != SQLITE_OK)
         return fail(code == SQLITE_NOMEM ? Reason::tooLarge : Reason::storageFailed, "store: the file cannot be opened");
+    if (const auto plain = refusePlaintext(handle->connection); !plain)
+        return fail(plain.error());
     sqlite3_extended_result_codes(handle->connection, 1);
     // A refused key is an answer, not news for the terminal.
     sqlite3_exec(handle->connection, "PRAGMA cipher_log_level = NONE", nullptr, nullptr, nullptr);
@@ -155,7 +157,7 @@ Result<Database> Database::open(const std::filesystem::path& file, const crypto:
             return fail(moved.error());
         database.m_handle->version = version + 1;
     }
-    if (const auto plain = refusePlaintext(file); !plain)
+    if (const auto plain = refusePlaintext(database.m_handle->connection); !plain)
         return fail(plain.error());
     return database;
 }

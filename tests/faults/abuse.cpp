@@ -1,7 +1,8 @@
 #include "tests/faults/abuse.h"
 
-#include "core/bytes/reader.h"
 #include "core/bytes/text.h"
+
+#include <algorithm>
 
 namespace ebbline::faults {
 
@@ -84,9 +85,11 @@ std::string Attacker::request(Abuse kind, std::mt19937_64& random, clock::Instan
         switch (random() % 3) {
         case 0: return ofAnotherClinic.http("GET", foreign, {}, {}, now);
         case 1: return ofAnotherClinic.http("PUT", path, {}, victimsEnvelope, now);
-        default:
-            return ofAnotherClinic.http("POST", foreign + "/ack", {},
-                                        bytes::Writer().raw(victim.member.id.view()).u64(1'000'000).bytes(), now);
+        default: {
+            bytes::Bytes acknowledged(24, 1);
+            std::copy_n(victim.member.id.value.begin(), 16, acknowledged.begin());
+            return ofAnotherClinic.http("POST", foreign + "/ack", {}, acknowledged, now);
+        }
         }
     }
     case Abuse::smuggled:

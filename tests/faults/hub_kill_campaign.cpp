@@ -81,6 +81,10 @@ int main(int argc, char** argv)
     std::chrono::milliseconds slowest{0};
     for (std::uint64_t i = 0; i < kills; ++i) {
         std::this_thread::sleep_for(std::chrono::milliseconds(50 + random() % 250));
+        // However busy the machine: something was acknowledged since the last kill that could now be lost.
+        const std::uint64_t before = load.counts().acknowledged;
+        while (load.counts().acknowledged < before + 25)
+            std::this_thread::sleep_for(std::chrono::milliseconds(5));
         HubProcess& hub = *hubs[random() % hubs.size()];
         hub.kill();
         hub.start();
