@@ -103,7 +103,7 @@ Json watchJson(const LearnReport& report)
               {"courses", watch.points.size()},
               {"unknown", watch.unknown},
               {"settled", watch.settled},
-              {"signals", watch.signals},
+              {"signals", watch.signalCount},
               {"signalledAt", report.signalledAt}};
     json["sum"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().sum);
     json["expectedMinusObserved"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().expectedMinusObserved);

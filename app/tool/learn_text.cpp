@@ -89,7 +89,7 @@ void printWatch(const LearnReport& report, std::ostream& out)
         out << "  no course with a known outcome\n";
         return;
     }
-    out << formatted("  courses %zu, signals %ld; expected - observed %.1f; sum now %.2f\n", watch.points.size(), watch.signals,
+    out << formatted("  courses %zu, signals %ld; expected - observed %.1f; sum now %.2f\n", watch.points.size(), watch.signalCount,
                      watch.points.back().expectedMinusObserved, watch.points.back().sum);
     for (const WatchPoint& point : watch.points)
         if (point.signal)

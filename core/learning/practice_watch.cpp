@@ -39,7 +39,7 @@ Result<PracticeWatch> watchPoints(std::span<const PastCourse> courses, const Wat
         watch.points.push_back({course->name, course->treated, complicated, risk, sum->sum(),
                                 sum->expectedMinusObserved(), *signal, segment});
         if (*signal) {
-            ++watch.signals;
+            ++watch.signalCount;
             ++segment;
             sum->reset();
         }

@@ -32,7 +32,7 @@ struct PracticeWatch {
     std::vector<WatchPoint> points;
     long unknown = 0;       ///< courses without an outcome: left out, and never taken for good ones
     bool settled = true;    ///< no course without an outcome was treated before the last point
-    long signals = 0;
+    long signalCount = 0;
     double falseSignal = 0; ///< P(at least one signal in so many courses if nothing has changed), all at design.risk
     double found = 0;       ///< P(at least one if the odds really are oddsRatio times as large)
 };

@@ -98,8 +98,8 @@ QList<PracticeFigure> watchFigures(const learning::PracticeWatch& watch, const l
     }
     const auto& last = watch.points.back();
     QStringList says;
-    says << (watch.signals == 0 ? Practice::tr("No signal in %Ln treatment(s).", nullptr, number)
-                                : Practice::tr("%Ln signal(s): look at the courses before each.", nullptr, static_cast<int>(watch.signals)));
+    says << (watch.signalCount == 0 ? Practice::tr("No signal in %Ln treatment(s).", nullptr, number)
+                                : Practice::tr("%Ln signal(s): look at the courses before each.", nullptr, static_cast<int>(watch.signalCount)));
     says << Practice::tr("Now at %1 of %2.", "sum, limit").arg(numberText(last.sum, 2), numberText(design.decision));
     const double excess = -last.expectedMinusObserved;
     says << (excess > 0 ? Practice::tr("%1 more complicated than expected.", "courses, a decimal number").arg(numberText(excess))

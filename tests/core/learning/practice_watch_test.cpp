@@ -37,7 +37,7 @@ TEST_CASE("sums and differences are those of the chart, course by course", "[lea
         CHECK_THAT(watch->points[i].sum, WithinAbs(sums[i], 5e-7));
         CHECK_THAT(watch->points[i].expectedMinusObserved, WithinAbs(differences[i], 1e-9));
     }
-    CHECK(watch->signals == 0);
+    CHECK(watch->signalCount == 0);
     CHECK(watch->settled);
 }
 
@@ -56,7 +56,7 @@ TEST_CASE("after a signal the sum begins again and what came before stays to be 
     const auto watch = watchPractice(coursesOf("a", 12, 30));
 
     REQUIRE(watch);
-    REQUIRE(watch->signals == 2);
+    REQUIRE(watch->signalCount == 2);
     const auto first = std::find_if(watch->points.begin(), watch->points.end(), [](const auto& point) { return point.signal; });
     CHECK(first->sum > 3.5);
     CHECK(first->segment == 0);
