@@ -71,10 +71,9 @@ int main(int argc, char* argv[])
     const auto zone = aftercare::Zone::find("Europe/Berlin");
     if (courses < 1 || !zone || !crypto::initialise())
         return 2;
-    char name[] = "/tmp/desk-bench-XXXXXX";
-    if (mkdtemp(name) == nullptr)
-        return 2;
-    const std::filesystem::path folder = std::filesystem::path(name) / "vault";
+    const auto name = std::filesystem::temp_directory_path() / ("desk-bench-" + std::to_string(getpid()));
+    std::filesystem::create_directories(name);
+    const std::filesystem::path folder = name / "vault";
     const clock::SystemClock clock;
     {
         auto desk = desk::Desk::create(folder, passphrase, low, clock, *zone);
