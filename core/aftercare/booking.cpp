@@ -42,12 +42,16 @@ BellState bringUpToDate(PhoneBells& bells, std::vector<clock::Instant> dues, clo
 {
     BellState state;
     state.leave = bells.leave();
-    const std::vector<Booking> wanted = bookingsOf(std::move(dues), now, std::min(mostBooked, bells.capacity()));
     const auto before = bells.pending();
     if (!before) {
         state.problem = before.error();
         return state;
     }
+    // A system that rings late still holds bells whose time has come: they take up room.
+    const auto late = static_cast<std::size_t>(
+        std::count_if(before->begin(), before->end(), [&](const Booking& booking) { return booking.at <= now; }));
+    const std::size_t room = std::min(mostBooked, bells.capacity());
+    const std::vector<Booking> wanted = bookingsOf(std::move(dues), now, room - std::min(room, late));
     // Without leave nothing rings, but a phone that still holds bells would ring them on the day it is given.
     const std::vector<Booking> target = state.leave == Leave::granted ? wanted : std::vector<Booking>{};
     for (const Booking& booking : *before)

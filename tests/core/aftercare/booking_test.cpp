@@ -22,11 +22,11 @@ namespace {
 const Zone berlin = *Zone::find("Europe/Berlin");
 const clock::Moment treated = berlin.moment(clock::parseIso8601("2027-03-15T10:00:00+01:00")->at);
 
-/// Sixty bells a day.
-CarePlan crowdedPlan()
+/// Three bells a day for each rule.
+CarePlan crowdedPlan(int rules = 20)
 {
     CarePlan plan;
-    for (int i = 0; i < 20; ++i)
+    for (int i = 0; i < rules; ++i)
         plan.instructions.push_back({"rule-" + std::to_string(i), InstructionKind::custom, 0, 40,
                                      {9 * 60 + i, 12 * 60 + 2 * i, 18 * 60 + 3 * i}, 1, {}, false});
     return plan;
@@ -102,7 +102,7 @@ TEST_CASE("a crowded plan rings to its end if the diary is opened once a day", "
         if ((now - treated.at) % std::chrono::days(1) < 20min)  // less than 48 bells a day
             (void)bringUpToDate(phone, person.dues(), now);
     }
-    CHECK(phone.mostHeld() <= mostBooked + 1);
+    CHECK(phone.mostHeld() <= mostBooked);
     const auto all = bookingsOf(person.dues(), treated.at, 100'000);
     std::set<clock::Instant> rung;
     for (const auto& bell : phone.rung())
@@ -120,7 +120,8 @@ TEST_CASE("a reminder that was ticked, or put off, does not ring at its old time
     test::PhoneSystem phone(test::plainPhone, treated.at);
     (void)bringUpToDate(phone, person.dues(), treated.at);
     const clock::Instant evening = berlin.instantOf(treated.day(), 19h);
-    REQUIRE(std::any_of(phone.pending()->begin(), phone.pending()->end(), [&](const Booking& b) { return b.at == evening; }));
+    const auto pending = *phone.pending();
+    REQUIRE(std::any_of(pending.begin(), pending.end(), [&](const Booking& b) { return b.at == evening; }));
 
     person.answered.insert("dressings-off/0/1140");
     person.later["entry-points/0/1260"] = berlin.instantOf(treated.day(), 21h + 45min);
@@ -152,6 +153,7 @@ TEST_CASE("denied leave books nothing, is a state of its own, and is made good w
     CHECK(granted.complete);
     CHECK(granted.next > treated.at + std::chrono::days(2));
 
+    phone.goTo(treated.at + std::chrono::days(3));
     phone.setLeave(Leave::denied);  // taken away again: nothing may ring on the day it comes back unseen
     (void)bringUpToDate(phone, person.dues(), treated.at + std::chrono::days(3));
     CHECK(phone.pending()->empty());
@@ -214,26 +216,35 @@ TEST_CASE("after a reboot the forgotten bells are booked again, and what was mis
     CHECK(std::find(list.begin(), list.end(), "dressings-off/0/1140") != list.end());
 }
 
-TEST_CASE("whatever happens on the way, no bell rings for nothing and nothing due is missing from the list", "[booking][property]")
+TEST_CASE("whatever happens on the way, what was promised rings and nothing else does", "[booking][property]")
 {
     CHECK(rc::check("any course of events", [] {
         const test::SystemKind* kinds[] = {&test::plainPhone, &test::cappedPhone, &test::forgetfulPhone, &test::sleepyPhone, &test::tinyPhone};
         const auto& kind = *kinds[*rc::gen::inRange(0, 5)];
         const char* zones[] = {"Europe/Berlin", "America/New_York", "Asia/Kathmandu", "Australia/Lord_Howe"};
-        Person person{.plan = *rc::gen::arbitrary<bool>() ? defaultCarePlan() : crowdedPlan()};
+        Person person{.plan = *rc::gen::arbitrary<bool>() ? defaultCarePlan() : crowdedPlan(6)};
         test::PhoneSystem phone(kind, treated.at);
         clock::Instant now = treated.at;
         auto wanted = person.dues();
+        std::optional<clock::Instant> promised;  // all bells up to here are with the phone
         const auto open = [&] {
             wanted = person.dues();
+            promised.reset();
             if (phone.isOn())
-                (void)bringUpToDate(phone, wanted, now);
+                promised = bringUpToDate(phone, wanted, now).goodUntil;
         };
         open();
         for (int step = *rc::gen::inRange(5, 60); step > 0; --step) {
             const std::size_t heardBefore = phone.rung().size();
+            const clock::Instant before = now;
             now += std::chrono::minutes(*rc::gen::inRange(1, 2000));
             phone.goTo(now);
+            std::set<std::chrono::sys_time<std::chrono::minutes>> rung;
+            for (const auto& bell : phone.rung())
+                rung.insert(std::chrono::floor<std::chrono::minutes>(bell.booking.at));
+            for (const clock::Instant due : wanted)
+                if (promised && due > before && due <= *promised && due + kind.lateBy <= now)
+                    RC_ASSERT(rung.contains(std::chrono::floor<std::chrono::minutes>(due)));
             for (std::size_t i = heardBefore; i < phone.rung().size(); ++i) {
                 const auto& bell = phone.rung()[i];
                 RC_ASSERT(std::find(wanted.begin(), wanted.end(), bell.booking.at) != wanted.end());
@@ -254,9 +265,6 @@ TEST_CASE("whatever happens on the way, no bell rings for nothing and nothing du
             default: phone.setLeave(*rc::gen::arbitrary<bool>() ? Leave::granted : Leave::denied);
             }
             open();
-            for (const clock::Instant due : wanted)
-                if (due <= now)
-                    RC_ASSERT(!person.dueList(now).empty());
         }
     }));
 }
