@@ -5,7 +5,7 @@
 /// Nothing that counts is kept in a hub. A mailbox's row is locked while an envelope is put into it,
 /// so what one mailbox takes is taken one after the other, by however many hubs. Rows of one
 /// clinic are out of reach for a call made in another's name: row level security, in the database.
-/// Decision 0013.
+/// Decision 0015.
 
 #include "core/mailbox/mail_store.h"
 

@@ -106,7 +106,7 @@ double throughHub(mailbox::MailStore& store, const std::vector<std::string>& req
 
 void embedded(std::size_t count)
 {
-    std::string pattern = std::filesystem::temp_directory_path() / "ebbline-bench-XXXXXX";
+    std::string pattern = std::filesystem::temp_directory_path() / ("ebbline-bench-" + std::string(6, 'X'));
     const std::filesystem::path folder = ::mkdtemp(pattern.data()) ? pattern : "";
     auto store = std::move(*mailbox::openEmbeddedStore(folder));
     const Clinic clinic(*store);
@@ -206,7 +206,7 @@ void database(std::size_t count)
 
 void longPolls(std::size_t count, bool tls)
 {
-    std::string pattern = std::filesystem::temp_directory_path() / "ebbline-bench-XXXXXX";
+    std::string pattern = std::filesystem::temp_directory_path() / ("ebbline-bench-" + std::string(6, 'X'));
     const std::filesystem::path folder = ::mkdtemp(pattern.data()) ? pattern : "";
     auto store = std::move(*mailbox::openEmbeddedStore(folder));
     const Clinic clinic(*store);

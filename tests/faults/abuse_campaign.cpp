@@ -115,7 +115,7 @@ int main(int argc, char** argv)
     const std::uint64_t seed = numberFor(argc, argv, "--seed", 1);
     if (!crypto::initialise())
         return 1;
-    std::string pattern = std::filesystem::temp_directory_path() / "ebbline-abuse-XXXXXX";
+    std::string pattern = std::filesystem::temp_directory_path() / ("ebbline-abuse-" + std::string(6, 'X'));
     const std::filesystem::path folder = ::mkdtemp(pattern.data()) ? pattern : "";
     auto store = std::move(*mailbox::openEmbeddedStore(folder));
     const std::int64_t clinic = *store->addClinic({crypto::randomArray<32>()}, ""), other = *store->addClinic({crypto::randomArray<32>()}, "");

@@ -32,7 +32,7 @@ struct Place {
             store = cluster->address();
             return;
         }
-        std::string pattern = std::filesystem::temp_directory_path() / "ebbline-kills-XXXXXX";
+        std::string pattern = std::filesystem::temp_directory_path() / ("ebbline-kills-" + std::string(6, 'X'));
         folder = ::mkdtemp(pattern.data()) ? pattern : "";
         store = folder;
     }

@@ -13,7 +13,7 @@ namespace ebbline::faults {
 
 HubProcess::HubProcess(std::string store, std::vector<std::string> more) : m_store(std::move(store)), m_more(std::move(more))
 {
-    std::string pattern = std::filesystem::temp_directory_path() / "ebbline-hub-XXXXXX";
+    std::string pattern = std::filesystem::temp_directory_path() / ("ebbline-hub-" + std::string(6, 'X'));
     if (!::mkdtemp(pattern.data()))
         throw std::runtime_error("hub: no folder");
     m_folder = pattern;

@@ -86,7 +86,7 @@ bool Cluster::isAvailable() { return !binaries().empty(); }
 
 Cluster::Cluster(Nothing, std::vector<std::string> settings) : m_settings(std::move(settings))
 {
-    std::string pattern = std::filesystem::temp_directory_path() / "ebbline-pg-XXXXXX";
+    std::string pattern = std::filesystem::temp_directory_path() / ("ebbline-pg-" + std::string(6, 'X'));
     if (!::mkdtemp(pattern.data()))
         throw std::runtime_error("cluster: no folder");
     m_folder = pattern;
