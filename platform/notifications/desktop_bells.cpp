@@ -143,6 +143,8 @@ void DesktopBells::onAct(uint id, const QString& act)
 {
     if (id != m_shown)
         return;
+    // It is answered: the next one is news, whether or not this one was said to be closed yet.
+    m_shown = 0;
     if (act == laterAct)
         Q_EMIT laterAsked();
     else

@@ -247,7 +247,9 @@ TEST_CASE("whatever happens on the way, what was promised rings and nothing else
                     RC_ASSERT(rung.contains(std::chrono::floor<std::chrono::minutes>(due)));
             for (std::size_t i = heardBefore; i < phone.rung().size(); ++i) {
                 const auto& bell = phone.rung()[i];
-                RC_ASSERT(std::find(wanted.begin(), wanted.end(), bell.booking.at) != wanted.end());
+                // A phone that rings late holds bells whose time had come before the program was last open.
+                const bool held = kind.lateBy > 0min && bell.booking.at <= before;
+                RC_ASSERT(held || std::find(wanted.begin(), wanted.end(), bell.booking.at) != wanted.end());
             }
             RC_ASSERT(phone.mostHeld() <= mostBooked);
             switch (*rc::gen::inRange(0, 6)) {

@@ -57,7 +57,8 @@ TEST_CASE("an entry is judged at once, offline, and its state is only ever what 
 
     // With the hub only, nothing is claimed either.
     world.courier.offline = false;
-    CHECK(world.syncPhone(phone).envelopesSent == 1);
+    // The entry, and an answer to the desk's sign of life.
+    CHECK(world.syncPhone(phone).envelopesSent == 2);
     CHECK(phone.history().front().state.place == EntryState::Place::savedHere);
 
     // The desk's own acknowledgement is what counts.
