@@ -3906,6 +3906,10 @@
             <translation>لا فرق مهما كبر يُكشف في ٨٠ من ١٠٠ حالة.</translation>
         </message>
         <message>
+            <source>Probability by chance alone: below %1.</source>
+            <translation>الاحتمال بالمصادفة وحدها: أقل من %1.</translation>
+        </message>
+        <message>
             <source>Probability by chance alone: %1.</source>
             <translation>الاحتمال بالمصادفة وحدها: %1.</translation>
         </message>

@@ -3671,6 +3671,10 @@
             <translation>Kein Unterschied würde in 80 von 100 Fällen gefunden.</translation>
         </message>
         <message>
+            <source>Probability by chance alone: below %1.</source>
+            <translation>Wahrscheinlichkeit allein durch Zufall: unter %1.</translation>
+        </message>
+        <message>
             <source>Probability by chance alone: %1.</source>
             <translation>Wahrscheinlichkeit allein durch Zufall: %1.</translation>
         </message>

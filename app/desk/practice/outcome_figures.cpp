@@ -166,7 +166,10 @@ PracticeFigure shareComparison(const learning::Comparison& comparison, learning:
                  .arg(percentText(shares.reference), numberText(100 * shares.powerForDouble, 0));
     power << (shares.smallestFound ? Practice::tr("Found in 80 of 100 cases: %1 or more beside it.").arg(percentText(*shares.smallestFound))
                                    : Practice::tr("No difference at all would be found in 80 of 100 cases."));
-    power << (shares.probability ? Practice::tr("Probability by chance alone: %1.").arg(numberText(*shares.probability, 3))
+    constexpr double smallest = 0.001;  // as three decimals show it
+    power << (shares.probability && *shares.probability < smallest
+                  ? Practice::tr("Probability by chance alone: below %1.").arg(numberText(smallest, 3))
+              : shares.probability ? Practice::tr("Probability by chance alone: %1.").arg(numberText(*shares.probability, 3))
                                  : Practice::tr("No test: all ended alike."));
     figure.caution = power.join(QLatin1Char(' '));
     figure.csv.append({QStringLiteral("difference"), {}, {}, {}, rawNumber(shares.difference.difference), rawNumber(shares.difference.low),
