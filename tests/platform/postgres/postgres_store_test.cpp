@@ -185,7 +185,7 @@ TEST_CASE("a server that stays away is said, and the caller is not kept for ever
     const auto began = std::chrono::steady_clock::now();
     CHECK((*store)->device({}).error().reason == Reason::storageFailed);
     CHECK(reasonOf((*store)->ready()) == Reason::storageFailed);
-    CHECK(std::chrono::steady_clock::now() - began < 60s);
+    CHECK(std::chrono::steady_clock::now() - began < 5s);
 }
 
 TEST_CASE("hubs that start together migrate once; a newer database is refused", "[postgres]")
