@@ -2,6 +2,19 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="ar">
 <context>
+    <name>BellCard</name>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="35"/>
+        <source>Ring for reminders</source>
+        <translation>رنّ عند التذكير</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="40"/>
+        <source>Do not ring</source>
+        <translation>لا ترنّ</translation>
+    </message>
+</context>
+<context>
     <name>CallList</name>
     <message>
         <location filename="../app/diary/CallList.qml" line="25"/>
@@ -108,97 +121,198 @@
         <translation>قد يكون من التخدير. يجب أن يزول بعد ٨ ساعات من العلاج. إن لم يزل فاتصل.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="67"/>
-        <source>Your temperature is %1 °C.</source>
-        <translation>حرارتك %1 °م.</translation>
+        <location filename="../app/diary/model/advice.cpp" line="68"/>
+        <source>Your temperature is %1.</source>
+        <translation>حرارتك %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="69"/>
+        <location filename="../app/diary/model/advice.cpp" line="70"/>
         <source>Your pain is %1 of 10.</source>
         <translation>ألمك %1 من ١٠.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="71"/>
+        <location filename="../app/diary/model/advice.cpp" line="72"/>
         <source>One side is much more swollen than the other.</source>
         <translation>أحد الجانبين أكثر تورمًا بكثير من الآخر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="88"/>
+        <location filename="../app/diary/model/advice.cpp" line="89"/>
         <source>%1, %2: %3 of 10. Usual on this day is up to %4.</source>
         <translation>%1، %2: %3 من ١٠. المعتاد في هذا اليوم حتى %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="90"/>
+        <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1، %2: انخفض إلى %3 ثم عاد إلى %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="92"/>
+        <location filename="../app/diary/model/advice.cpp" line="93"/>
         <source>%1: %2 on your left and %3 on your right.</source>
         <translation>%1: %2 في يسارك و%3 في يمينك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="94"/>
+        <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1، %2: يستغرق زواله وقتًا أطول من المعتاد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="96"/>
+        <location filename="../app/diary/model/advice.cpp" line="97"/>
         <source>%1, %2: it is still there.</source>
         <translation>%1، %2: ما زال موجودًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="98"/>
+        <location filename="../app/diary/model/advice.cpp" line="99"/>
         <source>You have not written for some days.</source>
         <translation>لم تكتب منذ أيام.</translation>
     </message>
 </context>
 <context>
+    <name>DiaryCurve</name>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="27"/>
+        <source>Above the usual range, %1 to %2.</source>
+        <translation>فوق النطاق المعتاد، من %1 إلى %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="28"/>
+        <source>Below the usual range, %1 to %2.</source>
+        <translation>تحت النطاق المعتاد، من %1 إلى %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="29"/>
+        <source>Inside the usual range, %1 to %2.</source>
+        <translation>ضمن النطاق المعتاد، من %1 إلى %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="38"/>
+        <source>Nothing written yet.</source>
+        <translation>لم يُكتب شيء بعد.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="41"/>
+        <source>%1: %2 of 10.</source>
+        <extracomment>"Day 4: 3 of 10."</extracomment>
+        <translation>%1: %2 من ١٠.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="44"/>
+        <source>Highest so far: %1, on day %2.</source>
+        <translation>الأعلى حتى الآن: %1، في اليوم %2.</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryEntryWords</name>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="22"/>
+        <source>%1 °F</source>
+        <translation>%1 °ف</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="23"/>
+        <source>%1 °C</source>
+        <translation>%1 °م</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="38"/>
+        <source>%1: right %2, left %3</source>
+        <extracomment>A symptom with its scores: "Swelling: right 3, left 4"</extracomment>
+        <translation>%1: يمين %2، يسار %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="41"/>
+        <source>Temperature: %1</source>
+        <translation>الحرارة: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryRecord</name>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
+        <source>My diary</source>
+        <translation>مفكرتي</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="42"/>
+        <source>Treatment: %1. Clinic: %2. Made on %3.</source>
+        <translation>العلاج: %1. العيادة: %2. أُنشئ في %3.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="44"/>
+        <source>Scores go from 0, none, to 10, the worst you can think of. Right and left are mine.</source>
+        <translation>الدرجات من ٠، لا شيء، إلى ١٠، أسوأ ما يمكن تخيله. اليمين واليسار لي أنا.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="52"/>
+        <source>Before it was corrected:</source>
+        <translation>قبل التصحيح:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="58"/>
+        <source>Notes</source>
+        <translation>ملاحظات</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="61"/>
+        <source>Me</source>
+        <translation>أنا</translation>
+    </message>
+</context>
+<context>
     <name>DiaryTimes</name>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="27"/>
+        <location filename="../app/diary/model/times.cpp" line="33"/>
         <source>d MMMM</source>
-        <extracomment>A day and a month, as in &quot;22 March&quot;</extracomment>
+        <extracomment>A day and a month, as in "22 March"</extracomment>
         <translation>d MMMM</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="34"/>
+        <location filename="../app/diary/model/times.cpp" line="40"/>
         <source>today %1</source>
         <translation>اليوم %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="36"/>
+        <location filename="../app/diary/model/times.cpp" line="42"/>
         <source>yesterday %1</source>
         <translation>أمس %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="38"/>
+        <location filename="../app/diary/model/times.cpp" line="44"/>
         <source>tomorrow %1</source>
         <translation>غدًا %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="40"/>
+        <location filename="../app/diary/model/times.cpp" line="46"/>
         <source>%1, %2</source>
-        <extracomment>%1 is a date such as &quot;22 March&quot;, %2 a time</extracomment>
+        <extracomment>%1 is a date such as "22 March", %2 a time</extracomment>
         <translation>%1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="45"/>
+        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <source>Today</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="55"/>
+        <source>Yesterday</source>
+        <translation>أمس</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="61"/>
         <source>Day %1</source>
         <translation>اليوم %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="51"/>
+        <location filename="../app/diary/model/times.cpp" line="67"/>
         <source>only today</source>
         <translation>اليوم فقط</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <location filename="../app/diary/model/times.cpp" line="69"/>
         <source>until tomorrow</source>
         <translation>حتى الغد</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="54"/>
+        <location filename="../app/diary/model/times.cpp" line="70"/>
         <source>until day %1</source>
         <translation>حتى اليوم %1</translation>
     </message>
@@ -592,7 +706,7 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="167"/>
-        <source>The diary&apos;s file is damaged. Nothing was deleted. Call your clinic.</source>
+        <source>The diary's file is damaged. Nothing was deleted. Call your clinic.</source>
         <translation>ملف المفكرة تالف. لم يُحذف شيء. اتصل بعيادتك.</translation>
     </message>
     <message>
@@ -649,17 +763,17 @@
 <context>
     <name>DueCard</name>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="39"/>
+        <location filename="../app/diary/DueCard.qml" line="41"/>
         <source>Done</source>
         <translation>تم</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="45"/>
+        <location filename="../app/diary/DueCard.qml" line="47"/>
         <source>Not done</source>
         <translation>لم يتم</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="57"/>
+        <location filename="../app/diary/DueCard.qml" line="60"/>
         <source>Reminds you later: %1</source>
         <translation>يذكّرك لاحقًا: %1</translation>
     </message>
@@ -667,9 +781,24 @@
 <context>
     <name>EntryCard</name>
     <message>
-        <location filename="../app/diary/EntryCard.qml" line="59"/>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
+        <source>Go on correcting</source>
+        <translation>تابع التصحيح</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
         <source>Correct</source>
         <translation>تصحيح</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>Hide what was before</source>
+        <translation>أخفِ ما كان قبل ذلك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>What was before</source>
+        <translation>ما كان قبل ذلك</translation>
     </message>
 </context>
 <context>
@@ -697,6 +826,11 @@
     <name>HistoryPage</name>
     <message>
         <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add an earlier moment</source>
+        <translation>أضف وقتًا سابقًا</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="23"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>لا شيء بعد. سيظهر هنا أول ما تكتبه.</translation>
     </message>
@@ -780,59 +914,145 @@
     </message>
 </context>
 <context>
-    <name>LockPage</name>
+    <name>KeysPage</name>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17"/>
-        <source>Make my diary</source>
-        <translation>أنشئ مفكرتي</translation>
+        <location filename="../app/diary/KeysPage.qml" line="24"/>
+        <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+        <translation>اكتب هذا على ورقة. لا يظهر إلا الآن. أي رمز سابق لم يعد يعمل.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17"/>
-        <source>Open my diary</source>
-        <translation>افتح مفكرتي</translation>
+        <location filename="../app/diary/KeysPage.qml" line="40"/>
+        <source>I have written it down</source>
+        <translation>لقد كتبته</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="25"/>
-        <source>Language</source>
-        <translation>اللغة</translation>
+        <location filename="../app/diary/KeysPage.qml" line="46"/>
+        <source>Recovery code</source>
+        <translation>رمز الاسترداد</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32"/>
-        <source>A diary that only you can open</source>
-        <translation>مفكرة لا يفتحها غيرك</translation>
+        <location filename="../app/diary/KeysPage.qml" line="57"/>
+        <source>The code opens the diary if you lose your passphrase. Nobody else can help you then.</source>
+        <translation>يفتح الرمز المفكرة إذا فقدت عبارة المرور. لا يستطيع أحد غيرك المساعدة حينها.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32"/>
-        <source>Your diary is locked</source>
-        <translation>مفكرتك مقفلة</translation>
+        <location filename="../app/diary/KeysPage.qml" line="65"/>
+        <source>Your passphrase, to make a code</source>
+        <translation>عبارة المرور، لإنشاء رمز</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="37"/>
-        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.</source>
-        <translation>اختر عبارة مرور. إنها تقفل المفكرة على هذا الهاتف. لا يستطيع أحد إعادة تعيينها، ولا حتى عيادتك. إذا ضاعت، ضاع ما لم يُرسل بعد.</translation>
+        <location filename="../app/diary/KeysPage.qml" line="79"/>
+        <source>Change the passphrase</source>
+        <translation>غيّر عبارة المرور</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="43"/>
-        <source>Passphrase</source>
-        <translation>عبارة المرور</translation>
+        <location filename="../app/diary/KeysPage.qml" line="88"/>
+        <source>Your passphrase now</source>
+        <translation>عبارة المرور الحالية</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="53"/>
-        <source>The same once more</source>
-        <translation>العبارة نفسها مرة أخرى</translation>
+        <location filename="../app/diary/KeysPage.qml" line="97"/>
+        <source>The new one</source>
+        <translation>الجديدة</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="72"/>
-        <source>What leaves this phone</source>
-        <translation>ما الذي يغادر هذا الهاتف</translation>
+        <location filename="../app/diary/KeysPage.qml" line="106"/>
+        <source>The new one once more</source>
+        <translation>الجديدة مرة أخرى</translation>
     </message>
+</context>
+<context>
+    <name>LeavesList</name>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="77"/>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
         <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
         <translation>فقط ما تكتبه، وإجاباتك عن التذكيرات، وأنك رأيت تحذيرًا. وهو مختوم لعيادتك. لا يستطيع الخادم الوسيط قراءته. يرى الأحجام والأوقات وعنوان شبكتك فقط.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="84"/>
+        <location filename="../app/diary/LeavesList.qml" line="17"/>
+        <source>What you are still typing stays here. So do your passphrase and your settings.</source>
+        <translation>ما تكتبه ولم تحفظه بعد يبقى هنا. وكذلك عبارة المرور والإعدادات.</translation>
+    </message>
+</context>
+<context>
+    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Make my diary</source>
+        <translation>أنشئ مفكرتي</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Open my diary</source>
+        <translation>افتح مفكرتي</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="27"/>
+        <source>Set this passphrase</source>
+        <translation>اعتمد عبارة المرور هذه</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="35"/>
+        <source>Language</source>
+        <translation>اللغة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="42"/>
+        <source>A diary that only you can open</source>
+        <translation>مفكرة لا يفتحها غيرك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Open it with your code</source>
+        <translation>افتحها برمزك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Your diary is locked</source>
+        <translation>مفكرتك مقفلة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="48"/>
+        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. Later, make a recovery code under Settings.</source>
+        <translation>اختر عبارة مرور. هي تقفل المفكرة على هذا الهاتف. لا يستطيع أحد إعادة ضبطها، ولا حتى عيادتك. أنشئ لاحقًا رمز استرداد من الإعدادات.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="55"/>
+        <source>Recovery code from your paper</source>
+        <translation>رمز الاسترداد من ورقتك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>A new passphrase</source>
+        <translation>عبارة مرور جديدة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>Passphrase</source>
+        <translation>عبارة المرور</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="72"/>
+        <source>The same once more</source>
+        <translation>العبارة نفسها مرة أخرى</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I know my passphrase</source>
+        <translation>أعرف عبارة المرور</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I lost my passphrase</source>
+        <translation>فقدت عبارة المرور</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="98"/>
+        <source>What leaves this phone</source>
+        <translation>ما يغادر هذا الهاتف</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="109"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>إذا كنت قلقًا فلا تبحث عن عبارة المرور. المس «أحتاج مساعدة».</translation>
     </message>
@@ -843,6 +1063,92 @@
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>مفكرة Ebbline</translation>
+    </message>
+</context>
+<context>
+    <name>MinePage</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="18"/>
+        <source>Where to put your data</source>
+        <translation>أين توضع بياناتك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="22"/>
+        <source>What leaves this phone</source>
+        <translation>ما يغادر هذا الهاتف</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="30"/>
+        <source>Take it along</source>
+        <translation>خذها معك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
+        <translation>كل ما كتبته، صفحةً للطباعة (PDF) وجداول (CSV). يعمل بلا شبكة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="40"/>
+        <source>Save my data to a folder</source>
+        <translation>احفظ بياناتي في مجلد</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="51"/>
+        <source>Delete the diary</source>
+        <translation>احذف المفكرة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="57"/>
+        <source>This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.</source>
+        <translation>هذا يزيل المفكرة من هذا الهاتف. تحتفظ العيادة بما لديها: اسألها إن أردت حذفه أيضًا. لا يأتي بعد ذلك تذكير ولا تحذير.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="63"/>
+        <source>Delete the diary …</source>
+        <translation>احذف المفكرة …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="85"/>
+        <source>Keep it</source>
+        <translation>أبقِها</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="92"/>
+        <source>Delete it now. There is no way back.</source>
+        <translation>احذفها الآن. لا رجوع بعد ذلك.</translation>
+    </message>
+</context>
+<context>
+    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="26"/>
+        <source>Day</source>
+        <translation>اليوم</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="34"/>
+        <source>Time</source>
+        <translation>الساعة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>Another time</source>
+        <translation>وقت آخر</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>It was earlier</source>
+        <translation>كان ذلك من قبل</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="44"/>
+        <source>Sets the day and time this is about</source>
+        <translation>يحدد اليوم والساعة المقصودين</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="50"/>
+        <source>No, it is about now</source>
+        <translation>لا، المقصود الآن</translation>
     </message>
 </context>
 <context>
@@ -866,14 +1172,77 @@
 <context>
     <name>NoticeLine</name>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36"/>
+        <location filename="../app/diary/NoticeLine.qml" line="49"/>
         <source>Correct it</source>
         <translation>صحّحه</translation>
     </message>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36"/>
+        <location filename="../app/diary/NoticeLine.qml" line="53"/>
         <source>Close</source>
         <translation>إغلاق</translation>
+    </message>
+</context>
+<context>
+    <name>RemindersPage</name>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="18"/>
+        <source>Where to put the calendar file</source>
+        <translation>أين يوضع ملف التقويم</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="21"/>
+        <source>Calendar (*.ics)</source>
+        <translation>تقويم (*.ics)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="31"/>
+        <source>Ring for reminders</source>
+        <translation>رنّ عند التذكير</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="38"/>
+        <source>Others may see your screen. So it only says that there is something for you, never what.</source>
+        <translation>قد يرى غيرك شاشتك. لذلك تقول فقط إن هناك شيئًا لك، ولا تقول ما هو.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="44"/>
+        <source>Ring once to try it</source>
+        <translation>رنّ مرة للتجربة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="55"/>
+        <source>Quiet at night</source>
+        <translation>هدوء في الليل</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="62"/>
+        <source>Quiet from</source>
+        <translation>الهدوء من</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="70"/>
+        <source>until</source>
+        <translation>حتى</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="78"/>
+        <source>What falls into this time comes when it ends.</source>
+        <translation>ما يقع في هذا الوقت يأتي عند انتهائه.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="83"/>
+        <source>In your calendar too</source>
+        <translation>في تقويمك أيضًا</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="88"/>
+        <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
+        <translation>ملف التقويم يحمل الأوقات فقط. يقول عند كل منها «تذكير من مفكرتك». كثير من التقاويم تنسخ ما فيها إلى خادم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>Make a calendar file</source>
+        <translation>أنشئ ملف تقويم</translation>
     </message>
 </context>
 <context>
@@ -913,66 +1282,106 @@
     <name>SettingsPage</name>
     <message>
         <location filename="../app/diary/SettingsPage.qml" line="15"/>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="21"/>
+        <source>The lock</source>
+        <translation>القفل</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <source>Passphrase and recovery code</source>
+        <translation>عبارة المرور ورمز الاسترداد</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="27"/>
+        <source>My data</source>
+        <translation>بياناتي</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="28"/>
+        <source>What leaves this phone. Take it along. Delete it.</source>
+        <translation>ما يغادر هذا الهاتف، وأخذه معك، وحذفه</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="33"/>
         <source>Language</source>
         <translation>اللغة</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <location filename="../app/diary/SettingsPage.qml" line="40"/>
         <source>Text size</source>
         <translation>حجم النص</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Usual</source>
         <translation>عادي</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Large</source>
         <translation>كبير</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Very large</source>
         <translation>كبير جدًا</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="29"/>
+        <location filename="../app/diary/SettingsPage.qml" line="47"/>
         <source>Look</source>
         <translation>المظهر</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>Light</source>
         <translation>فاتح</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>Dark</source>
         <translation>داكن</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>High contrast</source>
         <translation>تباين عالٍ</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="36"/>
+        <location filename="../app/diary/SettingsPage.qml" line="54"/>
+        <source>Temperature in</source>
+        <translation>الحرارة بوحدة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°C</source>
+        <translation>°م</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°F</source>
+        <translation>°ف</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="61"/>
         <source>Less motion</source>
         <translation>حركة أقل</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="42"/>
+        <location filename="../app/diary/SettingsPage.qml" line="67"/>
         <source>Send and fetch now</source>
         <translation>أرسل واستلم الآن</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="47"/>
+        <location filename="../app/diary/SettingsPage.qml" line="72"/>
         <source>Lock the diary</source>
         <translation>اقفل المفكرة</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="52"/>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline برنامج حر برخصة GPL 3. ليس جهازًا طبيًا معتمدًا. ولا يغني عن عيادتك أو عن خدمة الطوارئ.</translation>
     </message>
@@ -988,42 +1397,37 @@
 <context>
     <name>TodayPage</name>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="18"/>
-        <source>Write down how it is</source>
-        <translation>اكتب كيف حالك</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/TodayPage.qml" line="44"/>
+        <location filename="../app/diary/TodayPage.qml" line="49"/>
         <source>Now</source>
         <translation>الآن</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="58"/>
+        <location filename="../app/diary/TodayPage.qml" line="63"/>
         <source>Your course</source>
         <translation>مسار تعافيك</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="84"/>
+        <location filename="../app/diary/TodayPage.qml" line="90"/>
         <source>Next</source>
         <translation>القادم</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="97"/>
+        <location filename="../app/diary/TodayPage.qml" line="103"/>
         <source>To keep today</source>
         <translation>ما يُراعى اليوم</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="114"/>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
         <source>What I wrote</source>
         <translation>ما كتبته</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="119"/>
+        <location filename="../app/diary/TodayPage.qml" line="125"/>
         <source>Notes with the clinic</source>
         <translation>ملاحظات مع العيادة</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="124"/>
+        <location filename="../app/diary/TodayPage.qml" line="130"/>
         <source>Settings</source>
         <translation>الإعدادات</translation>
     </message>
@@ -1031,17 +1435,17 @@
 <context>
     <name>TopLine</name>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="30"/>
+        <location filename="../app/diary/TopLine.qml" line="29"/>
         <source>Back</source>
         <translation>رجوع</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="44"/>
+        <location filename="../app/diary/TopLine.qml" line="60"/>
         <source>I need help</source>
         <translation>أحتاج مساعدة</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="45"/>
+        <location filename="../app/diary/TopLine.qml" line="61"/>
         <source>Shows whom to call</source>
         <translation>يعرض بمن تتصل</translation>
     </message>
@@ -1067,67 +1471,87 @@
 <context>
     <name>ebbline::app::DiaryProgram</name>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="86"/>
+        <location filename="../app/diary/diary_program.cpp" line="58"/>
+        <source>Your diary is no longer on this device.</source>
+        <translation>لم تعد مفكرتك على هذا الجهاز.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="111"/>
         <source>Ebbline diary</source>
         <translation>مفكرة Ebbline</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="87"/>
+        <location filename="../app/diary/diary_program.cpp" line="112"/>
         <source>Join your clinic</source>
         <translation>انضم إلى عيادتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89"/>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
         <source>Correct this entry</source>
         <translation>صحّح هذا الإدخال</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89"/>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
         <source>How is it?</source>
         <translation>كيف حالك؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="91"/>
+        <location filename="../app/diary/diary_program.cpp" line="116"/>
         <source>Whom to call</source>
         <translation>بمن تتصل</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="92"/>
+        <location filename="../app/diary/diary_program.cpp" line="117"/>
         <source>What I wrote</source>
         <translation>ما كتبته</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="93"/>
+        <location filename="../app/diary/diary_program.cpp" line="118"/>
         <source>Notes with the clinic</source>
         <translation>ملاحظات مع العيادة</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="94"/>
+        <location filename="../app/diary/diary_program.cpp" line="119"/>
         <source>Settings</source>
         <translation>الإعدادات</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="226"/>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Reminders</source>
+        <translation>التذكيرات</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="121"/>
+        <source>The lock</source>
+        <translation>القفل</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="122"/>
+        <source>My data</source>
+        <translation>بياناتي</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="288"/>
         <source>Saved on this phone.</source>
         <translation>حُفظ على هذا الهاتف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="228"/>
+        <location filename="../app/diary/diary_program.cpp" line="290"/>
         <source>: </source>
         <translation>: </translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="262"/>
+        <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>هناك رسالة مفقودة بينك وبين العيادة. اتصل بالعيادة من فضلك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="264"/>
+        <location filename="../app/diary/diary_program.cpp" line="338"/>
         <source>Done. All is sent and fetched.</source>
         <translation>تم. أُرسل كل شيء واستُلم كل شيء.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="281"/>
+        <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>لا يستطيع هذا الجهاز الوصول إلى عيادة.</translation>
     </message>
@@ -1135,125 +1559,136 @@
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="76"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="111"/>
         <source>%1 of %2</source>
-        <extracomment>&quot;2 of 7&quot;: the place of a question among all</extracomment>
+        <extracomment>"2 of 7": the place of a question among all</extracomment>
         <translation>%1 من %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="88"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
         <source>Is any of this true?</source>
         <translation>هل ينطبق شيء من هذا؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="89"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="124"/>
         <source>Anything else?</source>
         <translation>هل من شيء آخر؟</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="96"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="131"/>
         <source>%1, %2.</source>
         <translation>%1، %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="112"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="147"/>
         <source>Last time %1</source>
         <translation>آخر مرة %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
         <source>Next</source>
         <translation>التالي</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
         <source>Skip this one</source>
         <translation>تخطَّ هذا</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
         <source>None of these</source>
         <translation>لا شيء من هذا</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
         <source>Only what I ticked</source>
         <translation>فقط ما حددته</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="152"/>
-        <source>–</source>
-        <translation>–</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="154"/>
-        <source>%1: right %2, left %3</source>
-        <extracomment>A symptom with its scores: &quot;Swelling: right 3, left 4&quot;</extracomment>
-        <translation>%1: يمين %2، يسار %3</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
         <source>Please type a value from 86 to 113 °F.</source>
         <translation>اكتب قيمة من ٨٦ إلى ١١٣ °ف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
     </message>
 </context>
 <context>
+    <name>ebbline::diaryapp::EntryMoment</name>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about %1.</source>
+        <translation>هذا عن %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about now.</source>
+        <translation>هذا عن الآن.</translation>
+    </message>
+</context>
+<context>
     <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="24"/>
-        <source>%1: right %2, left %3</source>
-        <translation>%1: يمين %2، يسار %3</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/history_board.cpp" line="27"/>
-        <source>Temperature: %1 °C</source>
-        <translation>الحرارة: %1 °م</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/history_board.cpp" line="37"/>
+        <location filename="../app/diary/model/history_board.cpp" line="16"/>
         <source>Opened by %1, %2</source>
         <translation>فتحه %1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="39"/>
-        <source>On the clinic&apos;s computer since %1</source>
+        <location filename="../app/diary/model/history_board.cpp" line="18"/>
+        <source>On the clinic's computer since %1</source>
         <translation>على حاسوب العيادة منذ %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="42"/>
+        <location filename="../app/diary/model/history_board.cpp" line="21"/>
         <source>Saved on this phone</source>
         <translation>محفوظ على هذا الهاتف</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="63"/>
+        <location filename="../app/diary/model/history_board.cpp" line="47"/>
         <source>Written later, %1.</source>
         <translation>كُتب لاحقًا، %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="65"/>
-        <source>Corrected. The first version is kept.</source>
-        <translation>صُحّح. النسخة الأولى محفوظة.</translation>
+        <location filename="../app/diary/model/history_board.cpp" line="50"/>
+        <source>Corrected %1.</source>
+        <translation>صُحح %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="71"/>
-        <location filename="../app/diary/model/history_board.cpp" line="93"/>
+        <location filename="../app/diary/model/history_board.cpp" line="62"/>
         <source>%1, %2</source>
         <translation>%1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="92"/>
+        <location filename="../app/diary/model/history_board.cpp" line="73"/>
+        <source>As written %1:</source>
+        <translation>كما كُتب %1:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="75"/>
+        <source>It was about %1.</source>
+        <translation>كان عن %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="97"/>
         <source>You, %1</source>
         <translation>أنت، %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="95"/>
-        <source> (read by the clinic)</source>
-        <translation> (قرأته العيادة)</translation>
+        <location filename="../app/diary/model/history_board.cpp" line="100"/>
+        <source>Not read by the clinic yet</source>
+        <translation>لم تقرأه العيادة بعد</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="102"/>
+        <source>Read by the clinic, %1</source>
+        <translation>قرأته العيادة، %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="104"/>
+        <source>Seen by you, %1</source>
+        <translation>رأيته، %1</translation>
     </message>
 </context>
 <context>
@@ -1280,49 +1715,226 @@
     </message>
 </context>
 <context>
+    <name>ebbline::diaryapp::KeysBoard</name>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="30"/>
+        <source>You have a recovery code. It is not stored here, only on your paper.</source>
+        <translation>لديك رمز استرداد. ليس محفوظًا هنا، بل على ورقتك فقط.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="31"/>
+        <source>You have no recovery code yet.</source>
+        <translation>ليس لديك رمز استرداد بعد.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a new code</source>
+        <translation>أنشئ رمزًا جديدًا</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a code</source>
+        <translation>أنشئ رمزًا</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="44"/>
+        <source>These two are not the same.</source>
+        <translation>العبارتان غير متطابقتين.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="48"/>
+        <source>Done. From now on only the new passphrase opens the diary.</source>
+        <translation>تم. من الآن لا تفتح المفكرة إلا عبارة المرور الجديدة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="69"/>
+        <source>Good. Keep the paper where only you find it.</source>
+        <translation>جيد. احفظ الورقة حيث لا يجدها غيرك.</translation>
+    </message>
+</context>
+<context>
     <name>ebbline::diaryapp::LockBoard</name>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="22"/>
+        <location filename="../app/diary/model/keys_board.cpp" line="25"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
         <translation>استخدم %1 حرفًا على الأقل. أربع أو خمس كلمات سهلة الحفظ.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="24"/>
+        <location filename="../app/diary/model/lock_board.cpp" line="29"/>
         <source>These two are not the same.</source>
         <translation>العبارتان غير متطابقتين.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="51"/>
+        <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+        <translation>هذا ليس رمز استرداد. فيه ٣٦ حرفًا ورقمًا في تسع مجموعات. تحقق من كل منها.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="60"/>
+        <source>This code does not open the diary. Only the newest one does.</source>
+        <translation>هذا الرمز لا يفتح المفكرة. الأحدث وحده يفتحها.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::MineBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="41"/>
+        <source>%n entry/entries are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>كل ما كتبته عند العيادة أيضًا.</numerusform>
+            <numerusform>إدخال واحد على هذا الهاتف فقط وسيضيع.</numerusform>
+            <numerusform>إدخالان على هذا الهاتف فقط وسيضيعان.</numerusform>
+            <numerusform>%Ln إدخالات على هذا الهاتف فقط وستضيع.</numerusform>
+            <numerusform>%Ln إدخالًا على هذا الهاتف فقط وستضيع.</numerusform>
+            <numerusform>%Ln إدخال على هذا الهاتف فقط وستضيع.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="42"/>
+        <source>All your entries are on the clinic's computer too.</source>
+        <translation>كل إدخالاتك على حاسوب العيادة أيضًا.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="60"/>
+        <source>Done. It is in the folder “%1”. Anyone who opens it can read it.</source>
+        <translation>تم. هي في المجلد «%1». من يفتحه يستطيع قراءتها.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="61"/>
+        <source>It could not be written there. Choose another place.</source>
+        <translation>تعذرت الكتابة هناك. اختر مكانًا آخر.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
+        <source>It did not ring. This device refused it.</source>
+        <translation>لم يرنّ. رفض هذا الجهاز ذلك.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Diary</source>
+        <translation>مفكرة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Reminder</source>
+        <translation>تذكير</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>There is something for you.</source>
+        <translation>هناك شيء لك.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Please open your diary, so that it can go on.</source>
+        <translation>افتح مفكرتك من فضلك كي تستمر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Open</source>
+        <translation>افتح</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>In 30 minutes</source>
+        <translation>بعد ٣٠ دقيقة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="73"/>
+        <source>This device does not take all reminders. Look into your diary each day.</source>
+        <translation>لا يقبل هذا الجهاز كل التذكيرات. انظر في مفكرتك كل يوم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="75"/>
+        <source>Reminders ring. None is coming up.</source>
+        <translation>التذكيرات ترنّ. لا شيء قادم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="79"/>
+        <source>Reminders ring. Next: %1.</source>
+        <translation>التذكيرات ترنّ. القادم: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="80"/>
+        <source>Reminders ring. Next: %1. Open the diary by %2, so that they go on.</source>
+        <translation>التذكيرات ترنّ. القادم: %1. افتح المفكرة قبل %2 كي تستمر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="88"/>
+        <source>This device can not ring. What is due stands here.</source>
+        <translation>لا يستطيع هذا الجهاز الرنين. ما حان وقته مكتوب هنا.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="89"/>
+        <source>Reminders do not ring. What is due stands here.</source>
+        <translation>التذكيرات لا ترنّ. ما حان وقته مكتوب هنا.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="92"/>
+        <source>Reminders do not ring yet. What is due stands here.</source>
+        <translation>التذكيرات لا ترنّ بعد. ما حان وقته مكتوب هنا.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="108"/>
+        <source>Look at the edge of your screen. It must say: “%1”</source>
+        <translation>انظر إلى طرف شاشتك. يجب أن تقول: «%1»</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="174"/>
+        <source>Reminder from your diary</source>
+        <translation>تذكير من مفكرتك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="178"/>
+        <source>No reminder is coming up.</source>
+        <translation>لا تذكير قادم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="181"/>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>تعذرت كتابة الملف هناك. اختر مكانًا آخر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
+        <source>Done. Open the file with your calendar.</source>
+        <translation>تم. افتح الملف بتقويمك.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::TodayBoard</name>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="28"/>
+        <location filename="../app/diary/model/today_board.cpp" line="29"/>
         <source>Follow-up visit: %1, %2</source>
         <translation>زيارة المتابعة: %1، %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="40"/>
+        <location filename="../app/diary/model/today_board.cpp" line="41"/>
         <source>%1 %2 to %3</source>
-        <extracomment>&quot;Swelling 2 to 6&quot;: a symptom and its usual scores of 10</extracomment>
+        <extracomment>"Swelling 2 to 6": a symptom and its usual scores of 10</extracomment>
         <translation>%1 من %2 إلى %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43"/>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
         <source>Usual today, of 10: %1.</source>
-        <extracomment>%1 is a list such as &quot;Swelling 2 to 6, Pain 1 to 5&quot;</extracomment>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
         <translation>المعتاد اليوم، من ١٠: %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43"/>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
         <source>, </source>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
         <translation>، </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="52"/>
+        <location filename="../app/diary/model/today_board.cpp" line="53"/>
         <source>This range is an assumption for now. It is not yet made from courses at your clinic.</source>
         <translation>هذا النطاق افتراض في الوقت الحالي. لم يُبنَ بعد على حالات عيادتك.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="53"/>
+        <location filename="../app/diary/model/today_board.cpp" line="54"/>
         <source>This range comes from %n course(s) at your clinic.</source>
         <translation>
             <numerusform>لا حالات من عيادتك وراء هذا النطاق.</numerusform>
@@ -1334,22 +1946,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="59"/>
+        <location filename="../app/diary/model/today_board.cpp" line="60"/>
         <source>Nothing is written down yet.</source>
         <translation>لم يُكتب شيء بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="63"/>
+        <location filename="../app/diary/model/today_board.cpp" line="64"/>
         <source>Your last entry was opened by %1, %2.</source>
         <translation>فتح %1 آخر ما كتبته، %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="66"/>
-        <source>Your last entry is on the clinic&apos;s computer since %1. Nobody has opened it yet.</source>
+        <location filename="../app/diary/model/today_board.cpp" line="67"/>
+        <source>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</source>
         <translation>آخر ما كتبته على حاسوب العيادة منذ %1. لم يفتحه أحد بعد.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="70"/>
+        <location filename="../app/diary/model/today_board.cpp" line="71"/>
         <source>%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.</source>
         <translation>
             <numerusform>لا شيء ينتظر على هذا الهاتف.</numerusform>
@@ -1361,7 +1973,7 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="81"/>
+        <location filename="../app/diary/model/today_board.cpp" line="82"/>
         <source>%n new note(s) from the clinic</source>
         <translation>
             <numerusform>لا ملاحظات جديدة من العيادة</numerusform>
@@ -1373,12 +1985,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="137"/>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Go on with your entry</source>
+        <translation>تابع إدخالك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Write down how it is</source>
+        <translation>اكتب كيف حالك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="144"/>
         <source>Later, %1</source>
         <translation>لاحقًا، %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="148"/>
+        <location filename="../app/diary/model/today_board.cpp" line="157"/>
         <source>%1, %2</source>
         <translation>%1، %2</translation>
     </message>
@@ -1386,87 +2008,92 @@
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="39"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="41"/>
         <source>Whom to call</source>
         <translation>بمن تتصل</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="45"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="47"/>
         <source>If you are worried, call. You do not need a reason.</source>
         <translation>إذا كنت قلقًا فاتصل. لا تحتاج إلى سبب.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="67"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="69"/>
         <source>A call is faster than the diary: the clinic may not have seen your entry yet.</source>
         <translation>الاتصال أسرع من المفكرة: قد لا تكون العيادة رأت ما كتبته بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>You can not breathe or swallow.</source>
         <translation>لا تستطيع التنفس أو البلع.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>Your neck or tongue swells fast.</source>
         <translation>يتورم عنقك أو لسانك بسرعة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>You faint.</source>
         <translation>يُغمى عليك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
         <source>You suddenly see less, or see double.</source>
         <translation>يضعف بصرك فجأة أو ترى الأشياء مزدوجة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
         <source>Your face droops and an arm is weak.</source>
         <translation>يتدلى وجهك وتضعف إحدى ذراعيك.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>You have a fever of 100.4 °F or more.</source>
+        <translation>لديك حمى ١٠٠٫٤ °ف أو أكثر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 38 °C or more.</source>
         <translation>لديك حمى ٣٨ °م أو أكثر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>Fluid like pus comes out.</source>
         <translation>يخرج سائل كالقيح.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>One side keeps swelling.</source>
         <translation>يستمر أحد الجانبين في التورم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>يعود الألم.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Skin turns white, grey or cold.</source>
         <translation>يصبح الجلد أبيض أو رماديًا أو باردًا.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="94"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
         <source>Emergency number (European Union)</source>
         <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="97"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="99"/>
         <source>Emergency number</source>
         <translation>رقم الطوارئ</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="100"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
         <source>Your clinic</source>
         <translation>عيادتك</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>إذا لم يجب أحد</translation>
     </message>

@@ -2,6 +2,19 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>BellCard</name>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="35"/>
+        <source>Ring for reminders</source>
+        <translation>Bei Erinnerungen klingeln</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="40"/>
+        <source>Do not ring</source>
+        <translation>Nicht klingeln</translation>
+    </message>
+</context>
+<context>
     <name>CallList</name>
     <message>
         <location filename="../app/diary/CallList.qml" line="25"/>
@@ -108,97 +121,198 @@
         <translation>Es kann die Betäubung sein. Sie sollte 8 Stunden nach der Behandlung weg sein. Wenn nicht, rufen Sie an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="67"/>
-        <source>Your temperature is %1 °C.</source>
-        <translation>Ihre Temperatur ist %1 °C.</translation>
+        <location filename="../app/diary/model/advice.cpp" line="68"/>
+        <source>Your temperature is %1.</source>
+        <translation>Ihre Temperatur ist %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="69"/>
+        <location filename="../app/diary/model/advice.cpp" line="70"/>
         <source>Your pain is %1 of 10.</source>
         <translation>Ihr Schmerz ist %1 von 10.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="71"/>
+        <location filename="../app/diary/model/advice.cpp" line="72"/>
         <source>One side is much more swollen than the other.</source>
         <translation>Eine Seite ist viel stärker geschwollen als die andere.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="88"/>
+        <location filename="../app/diary/model/advice.cpp" line="89"/>
         <source>%1, %2: %3 of 10. Usual on this day is up to %4.</source>
         <translation>%1, %2: %3 von 10. Üblich an diesem Tag ist bis %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="90"/>
+        <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1, %2: Es war auf %3 gesunken und ist wieder bei %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="92"/>
+        <location filename="../app/diary/model/advice.cpp" line="93"/>
         <source>%1: %2 on your left and %3 on your right.</source>
         <translation>%1: links %2 und rechts %3.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="94"/>
+        <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: Es braucht länger als üblich.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="96"/>
+        <location filename="../app/diary/model/advice.cpp" line="97"/>
         <source>%1, %2: it is still there.</source>
         <translation>%1, %2: Es ist noch da.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="98"/>
+        <location filename="../app/diary/model/advice.cpp" line="99"/>
         <source>You have not written for some days.</source>
         <translation>Sie haben einige Tage nichts geschrieben.</translation>
     </message>
 </context>
 <context>
+    <name>DiaryCurve</name>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="27"/>
+        <source>Above the usual range, %1 to %2.</source>
+        <translation>Über dem üblichen Bereich, %1 bis %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="28"/>
+        <source>Below the usual range, %1 to %2.</source>
+        <translation>Unter dem üblichen Bereich, %1 bis %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="29"/>
+        <source>Inside the usual range, %1 to %2.</source>
+        <translation>Im üblichen Bereich, %1 bis %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="38"/>
+        <source>Nothing written yet.</source>
+        <translation>Noch nichts geschrieben.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="41"/>
+        <source>%1: %2 of 10.</source>
+        <extracomment>"Day 4: 3 of 10."</extracomment>
+        <translation>%1: %2 von 10.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="44"/>
+        <source>Highest so far: %1, on day %2.</source>
+        <translation>Höchster Wert bisher: %1, an Tag %2.</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryEntryWords</name>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="22"/>
+        <source>%1 °F</source>
+        <translation>%1 °F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="23"/>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="38"/>
+        <source>%1: right %2, left %3</source>
+        <extracomment>A symptom with its scores: "Swelling: right 3, left 4"</extracomment>
+        <translation>%1: rechts %2, links %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="41"/>
+        <source>Temperature: %1</source>
+        <translation>Temperatur: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryRecord</name>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
+        <source>My diary</source>
+        <translation>Mein Tagebuch</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="42"/>
+        <source>Treatment: %1. Clinic: %2. Made on %3.</source>
+        <translation>Behandlung: %1. Praxis: %2. Erstellt am %3.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="44"/>
+        <source>Scores go from 0, none, to 10, the worst you can think of. Right and left are mine.</source>
+        <translation>Die Werte gehen von 0, gar nicht, bis 10, das Schlimmste, was Sie sich denken können. Rechts und links sind meine.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="52"/>
+        <source>Before it was corrected:</source>
+        <translation>Bevor es berichtigt wurde:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="58"/>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="61"/>
+        <source>Me</source>
+        <translation>Ich</translation>
+    </message>
+</context>
+<context>
     <name>DiaryTimes</name>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="27"/>
+        <location filename="../app/diary/model/times.cpp" line="33"/>
         <source>d MMMM</source>
-        <extracomment>A day and a month, as in &quot;22 March&quot;</extracomment>
+        <extracomment>A day and a month, as in "22 March"</extracomment>
         <translation>d. MMMM</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="34"/>
+        <location filename="../app/diary/model/times.cpp" line="40"/>
         <source>today %1</source>
         <translation>heute %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="36"/>
+        <location filename="../app/diary/model/times.cpp" line="42"/>
         <source>yesterday %1</source>
         <translation>gestern %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="38"/>
+        <location filename="../app/diary/model/times.cpp" line="44"/>
         <source>tomorrow %1</source>
         <translation>morgen %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="40"/>
+        <location filename="../app/diary/model/times.cpp" line="46"/>
         <source>%1, %2</source>
-        <extracomment>%1 is a date such as &quot;22 March&quot;, %2 a time</extracomment>
+        <extracomment>%1 is a date such as "22 March", %2 a time</extracomment>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="45"/>
+        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="55"/>
+        <source>Yesterday</source>
+        <translation>Gestern</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="61"/>
         <source>Day %1</source>
         <translation>Tag %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="51"/>
+        <location filename="../app/diary/model/times.cpp" line="67"/>
         <source>only today</source>
         <translation>nur heute</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <location filename="../app/diary/model/times.cpp" line="69"/>
         <source>until tomorrow</source>
         <translation>bis morgen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="54"/>
+        <location filename="../app/diary/model/times.cpp" line="70"/>
         <source>until day %1</source>
         <translation>bis Tag %1</translation>
     </message>
@@ -592,7 +706,7 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="167"/>
-        <source>The diary&apos;s file is damaged. Nothing was deleted. Call your clinic.</source>
+        <source>The diary's file is damaged. Nothing was deleted. Call your clinic.</source>
         <translation>Die Datei des Tagebuchs ist beschädigt. Nichts wurde gelöscht. Rufen Sie Ihre Praxis an.</translation>
     </message>
     <message>
@@ -649,17 +763,17 @@
 <context>
     <name>DueCard</name>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="39"/>
+        <location filename="../app/diary/DueCard.qml" line="41"/>
         <source>Done</source>
         <translation>Erledigt</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="45"/>
+        <location filename="../app/diary/DueCard.qml" line="47"/>
         <source>Not done</source>
         <translation>Nicht erledigt</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="57"/>
+        <location filename="../app/diary/DueCard.qml" line="60"/>
         <source>Reminds you later: %1</source>
         <translation>Erinnert später: %1</translation>
     </message>
@@ -667,9 +781,24 @@
 <context>
     <name>EntryCard</name>
     <message>
-        <location filename="../app/diary/EntryCard.qml" line="59"/>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
+        <source>Go on correcting</source>
+        <translation>Weiter berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
         <source>Correct</source>
         <translation>Berichtigen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>Hide what was before</source>
+        <translation>Früheres ausblenden</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>What was before</source>
+        <translation>Was vorher da stand</translation>
     </message>
 </context>
 <context>
@@ -697,6 +826,11 @@
     <name>HistoryPage</name>
     <message>
         <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add an earlier moment</source>
+        <translation>Früheren Zeitpunkt nachtragen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="23"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Noch nichts. Hier wird Ihr erster Eintrag stehen.</translation>
     </message>
@@ -780,59 +914,145 @@
     </message>
 </context>
 <context>
+    <name>KeysPage</name>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="24"/>
+        <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+        <translation>Schreiben Sie das auf Papier. Es wird nur jetzt gezeigt. Ein früherer Code gilt nicht mehr.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="40"/>
+        <source>I have written it down</source>
+        <translation>Ich habe ihn aufgeschrieben</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="46"/>
+        <source>Recovery code</source>
+        <translation>Ersatz-Code</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="57"/>
+        <source>The code opens the diary if you lose your passphrase. Nobody else can help you then.</source>
+        <translation>Der Code öffnet das Tagebuch, wenn Sie die Passphrase verlieren. Sonst kann dann niemand helfen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="65"/>
+        <source>Your passphrase, to make a code</source>
+        <translation>Ihre Passphrase, um einen Code zu erstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="79"/>
+        <source>Change the passphrase</source>
+        <translation>Passphrase ändern</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="88"/>
+        <source>Your passphrase now</source>
+        <translation>Ihre jetzige Passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="97"/>
+        <source>The new one</source>
+        <translation>Die neue</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="106"/>
+        <source>The new one once more</source>
+        <translation>Die neue noch einmal</translation>
+    </message>
+</context>
+<context>
+    <name>LeavesList</name>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
+        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Nur was Sie schreiben, Ihre Antworten auf Erinnerungen, und dass Sie eine Warnung gesehen haben. Es ist für Ihre Praxis versiegelt. Der Server dazwischen kann es nicht lesen. Er sieht Größen, Zeiten und Ihre Netzadresse.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="17"/>
+        <source>What you are still typing stays here. So do your passphrase and your settings.</source>
+        <translation>Was Sie noch schreiben, bleibt hier. Ebenso Ihre Passphrase und Ihre Einstellungen.</translation>
+    </message>
+</context>
+<context>
     <name>LockPage</name>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17"/>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
         <source>Make my diary</source>
         <translation>Mein Tagebuch anlegen</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17"/>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
         <source>Open my diary</source>
         <translation>Mein Tagebuch öffnen</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="25"/>
+        <location filename="../app/diary/LockPage.qml" line="27"/>
+        <source>Set this passphrase</source>
+        <translation>Diese Passphrase setzen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="35"/>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32"/>
+        <location filename="../app/diary/LockPage.qml" line="42"/>
         <source>A diary that only you can open</source>
         <translation>Ein Tagebuch, das nur Sie öffnen</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32"/>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Open it with your code</source>
+        <translation>Mit Ihrem Code öffnen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
         <source>Your diary is locked</source>
         <translation>Ihr Tagebuch ist gesperrt</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="37"/>
-        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.</source>
-        <translation>Wählen Sie einen Passsatz. Er sperrt das Tagebuch auf diesem Telefon. Niemand kann ihn zurücksetzen, auch Ihre Praxis nicht. Geht er verloren, ist verloren, was noch nicht gesendet war.</translation>
+        <location filename="../app/diary/LockPage.qml" line="48"/>
+        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. Later, make a recovery code under Settings.</source>
+        <translation>Wählen Sie eine Passphrase. Sie sperrt das Tagebuch auf diesem Telefon. Niemand kann sie zurücksetzen, auch Ihre Praxis nicht. Erstellen Sie später unter Einstellungen einen Ersatz-Code.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <location filename="../app/diary/LockPage.qml" line="55"/>
+        <source>Recovery code from your paper</source>
+        <translation>Ersatz-Code von Ihrem Papier</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>A new passphrase</source>
+        <translation>Eine neue Passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
         <source>Passphrase</source>
         <translation>Passsatz</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="53"/>
+        <location filename="../app/diary/LockPage.qml" line="72"/>
         <source>The same once more</source>
         <translation>Noch einmal dasselbe</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="72"/>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I know my passphrase</source>
+        <translation>Ich kenne meine Passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I lost my passphrase</source>
+        <translation>Ich habe meine Passphrase verloren</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="98"/>
         <source>What leaves this phone</source>
         <translation>Was dieses Telefon verlässt</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="77"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Nur was Sie schreiben, Ihre Antworten auf Erinnerungen und dass Sie eine Warnung gesehen haben. Es ist für Ihre Praxis versiegelt. Der Server dazwischen kann es nicht lesen. Er sieht Größen, Zeiten und Ihre Netzadresse.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/LockPage.qml" line="84"/>
+        <location filename="../app/diary/LockPage.qml" line="109"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach dem Passsatz. Tippen Sie auf „Hilfe“.</translation>
     </message>
@@ -843,6 +1063,92 @@
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Ebbline Tagebuch</translation>
+    </message>
+</context>
+<context>
+    <name>MinePage</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="18"/>
+        <source>Where to put your data</source>
+        <translation>Wohin mit Ihren Daten</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="22"/>
+        <source>What leaves this phone</source>
+        <translation>Was dieses Telefon verlässt</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="30"/>
+        <source>Take it along</source>
+        <translation>Mitnehmen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
+        <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF) und als Tabellen (CSV). Das geht ohne Netz.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="40"/>
+        <source>Save my data to a folder</source>
+        <translation>Meine Daten in einem Ordner sichern</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="51"/>
+        <source>Delete the diary</source>
+        <translation>Tagebuch löschen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="57"/>
+        <source>This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.</source>
+        <translation>Das nimmt das Tagebuch von diesem Telefon. Die Praxis behält, was sie hat: Fragen Sie dort nach, wenn auch das weg soll. Danach kommt keine Erinnerung und keine Warnung mehr.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="63"/>
+        <source>Delete the diary …</source>
+        <translation>Tagebuch löschen …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="85"/>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="92"/>
+        <source>Delete it now. There is no way back.</source>
+        <translation>Jetzt löschen. Es gibt kein Zurück.</translation>
+    </message>
+</context>
+<context>
+    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="26"/>
+        <source>Day</source>
+        <translation>Tag</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="34"/>
+        <source>Time</source>
+        <translation>Uhrzeit</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>Another time</source>
+        <translation>Andere Zeit</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>It was earlier</source>
+        <translation>Es war früher</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="44"/>
+        <source>Sets the day and time this is about</source>
+        <translation>Stellt Tag und Uhrzeit ein, um die es geht</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="50"/>
+        <source>No, it is about now</source>
+        <translation>Nein, es geht um jetzt</translation>
     </message>
 </context>
 <context>
@@ -866,14 +1172,77 @@
 <context>
     <name>NoticeLine</name>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36"/>
+        <location filename="../app/diary/NoticeLine.qml" line="49"/>
         <source>Correct it</source>
         <translation>Berichtigen</translation>
     </message>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36"/>
+        <location filename="../app/diary/NoticeLine.qml" line="53"/>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>RemindersPage</name>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="18"/>
+        <source>Where to put the calendar file</source>
+        <translation>Wohin mit der Kalenderdatei</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="21"/>
+        <source>Calendar (*.ics)</source>
+        <translation>Kalender (*.ics)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="31"/>
+        <source>Ring for reminders</source>
+        <translation>Bei Erinnerungen klingeln</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="38"/>
+        <source>Others may see your screen. So it only says that there is something for you, never what.</source>
+        <translation>Andere sehen vielleicht Ihren Bildschirm. Darum steht dort nur, dass es etwas für Sie gibt, nie was.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="44"/>
+        <source>Ring once to try it</source>
+        <translation>Zur Probe klingeln</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="55"/>
+        <source>Quiet at night</source>
+        <translation>Nachts Ruhe</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="62"/>
+        <source>Quiet from</source>
+        <translation>Ruhe von</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="70"/>
+        <source>until</source>
+        <translation>bis</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="78"/>
+        <source>What falls into this time comes when it ends.</source>
+        <translation>Was in diese Zeit fällt, kommt an ihrem Ende.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="83"/>
+        <source>In your calendar too</source>
+        <translation>Auch in Ihrem Kalender</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="88"/>
+        <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
+        <translation>Eine Datei für Ihren Kalender enthält nur die Zeiten. Bei jeder steht „Erinnerung aus Ihrem Tagebuch“. Viele Kalender kopieren, was sie enthalten, auf einen Server.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>Make a calendar file</source>
+        <translation>Kalenderdatei erstellen</translation>
     </message>
 </context>
 <context>
@@ -913,66 +1282,106 @@
     <name>SettingsPage</name>
     <message>
         <location filename="../app/diary/SettingsPage.qml" line="15"/>
+        <source>Reminders</source>
+        <translation>Erinnerungen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="21"/>
+        <source>The lock</source>
+        <translation>Das Schloss</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <source>Passphrase and recovery code</source>
+        <translation>Passphrase und Ersatz-Code</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="27"/>
+        <source>My data</source>
+        <translation>Meine Daten</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="28"/>
+        <source>What leaves this phone. Take it along. Delete it.</source>
+        <translation>Was dieses Telefon verlässt, mitnehmen, löschen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="33"/>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <location filename="../app/diary/SettingsPage.qml" line="40"/>
         <source>Text size</source>
         <translation>Schriftgröße</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Usual</source>
         <translation>Üblich</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Large</source>
         <translation>Groß</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Very large</source>
         <translation>Sehr groß</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="29"/>
+        <location filename="../app/diary/SettingsPage.qml" line="47"/>
         <source>Look</source>
         <translation>Aussehen</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>Light</source>
         <translation>Hell</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>Dark</source>
         <translation>Dunkel</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>High contrast</source>
         <translation>Hoher Kontrast</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="36"/>
+        <location filename="../app/diary/SettingsPage.qml" line="54"/>
+        <source>Temperature in</source>
+        <translation>Temperatur in</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="61"/>
         <source>Less motion</source>
         <translation>Weniger Bewegung</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="42"/>
+        <location filename="../app/diary/SettingsPage.qml" line="67"/>
         <source>Send and fetch now</source>
         <translation>Jetzt senden und abrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="47"/>
+        <location filename="../app/diary/SettingsPage.qml" line="72"/>
         <source>Lock the diary</source>
         <translation>Tagebuch sperren</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="52"/>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline ist freie Software unter der GPL 3. Es ist kein zertifiziertes Medizinprodukt. Es ersetzt weder Ihre Praxis noch den Notdienst.</translation>
     </message>
@@ -988,42 +1397,37 @@
 <context>
     <name>TodayPage</name>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="18"/>
-        <source>Write down how it is</source>
-        <translation>Aufschreiben, wie es ist</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/TodayPage.qml" line="44"/>
+        <location filename="../app/diary/TodayPage.qml" line="49"/>
         <source>Now</source>
         <translation>Jetzt</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="58"/>
+        <location filename="../app/diary/TodayPage.qml" line="63"/>
         <source>Your course</source>
         <translation>Ihr Verlauf</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="84"/>
+        <location filename="../app/diary/TodayPage.qml" line="90"/>
         <source>Next</source>
         <translation>Als Nächstes</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="97"/>
+        <location filename="../app/diary/TodayPage.qml" line="103"/>
         <source>To keep today</source>
         <translation>Heute beachten</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="114"/>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
         <source>What I wrote</source>
         <translation>Was ich geschrieben habe</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="119"/>
+        <location filename="../app/diary/TodayPage.qml" line="125"/>
         <source>Notes with the clinic</source>
         <translation>Nachrichten mit der Praxis</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="124"/>
+        <location filename="../app/diary/TodayPage.qml" line="130"/>
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
@@ -1031,17 +1435,17 @@
 <context>
     <name>TopLine</name>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="30"/>
+        <location filename="../app/diary/TopLine.qml" line="29"/>
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="44"/>
+        <location filename="../app/diary/TopLine.qml" line="60"/>
         <source>I need help</source>
         <translation>Hilfe</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="45"/>
+        <location filename="../app/diary/TopLine.qml" line="61"/>
         <source>Shows whom to call</source>
         <translation>Zeigt, wen Sie anrufen</translation>
     </message>
@@ -1067,67 +1471,87 @@
 <context>
     <name>ebbline::app::DiaryProgram</name>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="86"/>
+        <location filename="../app/diary/diary_program.cpp" line="58"/>
+        <source>Your diary is no longer on this device.</source>
+        <translation>Ihr Tagebuch ist nicht mehr auf diesem Gerät.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="111"/>
         <source>Ebbline diary</source>
         <translation>Ebbline Tagebuch</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="87"/>
+        <location filename="../app/diary/diary_program.cpp" line="112"/>
         <source>Join your clinic</source>
         <translation>Mit der Praxis verbinden</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89"/>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
         <source>Correct this entry</source>
         <translation>Eintrag berichtigen</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89"/>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
         <source>How is it?</source>
         <translation>Wie ist es?</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="91"/>
+        <location filename="../app/diary/diary_program.cpp" line="116"/>
         <source>Whom to call</source>
         <translation>Wen Sie anrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="92"/>
+        <location filename="../app/diary/diary_program.cpp" line="117"/>
         <source>What I wrote</source>
         <translation>Was ich geschrieben habe</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="93"/>
+        <location filename="../app/diary/diary_program.cpp" line="118"/>
         <source>Notes with the clinic</source>
         <translation>Nachrichten mit der Praxis</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="94"/>
+        <location filename="../app/diary/diary_program.cpp" line="119"/>
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="226"/>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Reminders</source>
+        <translation>Erinnerungen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="121"/>
+        <source>The lock</source>
+        <translation>Das Schloss</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="122"/>
+        <source>My data</source>
+        <translation>Meine Daten</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="288"/>
         <source>Saved on this phone.</source>
         <translation>Auf diesem Telefon gespeichert.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="228"/>
+        <location filename="../app/diary/diary_program.cpp" line="290"/>
         <source>: </source>
         <translation>: </translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="262"/>
+        <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Eine Nachricht zwischen Ihnen und der Praxis fehlt. Bitte rufen Sie die Praxis an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="264"/>
+        <location filename="../app/diary/diary_program.cpp" line="338"/>
         <source>Done. All is sent and fetched.</source>
         <translation>Fertig. Alles ist gesendet und abgerufen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="281"/>
+        <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Dieses Gerät kann keine Praxis erreichen.</translation>
     </message>
@@ -1135,125 +1559,136 @@
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="76"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="111"/>
         <source>%1 of %2</source>
-        <extracomment>&quot;2 of 7&quot;: the place of a question among all</extracomment>
+        <extracomment>"2 of 7": the place of a question among all</extracomment>
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="88"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
         <source>Is any of this true?</source>
         <translation>Trifft etwas davon zu?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="89"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="124"/>
         <source>Anything else?</source>
         <translation>Noch etwas?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="96"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="131"/>
         <source>%1, %2.</source>
         <translation>%1, %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="112"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="147"/>
         <source>Last time %1</source>
         <translation>Zuletzt %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
         <source>Next</source>
         <translation>Weiter</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
         <source>Skip this one</source>
         <translation>Auslassen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
         <source>None of these</source>
         <translation>Nichts davon</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
         <source>Only what I ticked</source>
         <translation>Nur was ich angetippt habe</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="152"/>
-        <source>–</source>
-        <translation>–</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="154"/>
-        <source>%1: right %2, left %3</source>
-        <extracomment>A symptom with its scores: &quot;Swelling: right 3, left 4&quot;</extracomment>
-        <translation>%1: rechts %2, links %3</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
         <source>Please type a value from 86 to 113 °F.</source>
         <translation>Bitte einen Wert von 86 bis 113 °F eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Bitte einen Wert von 30 bis 45 °C eingeben.</translation>
     </message>
 </context>
 <context>
+    <name>ebbline::diaryapp::EntryMoment</name>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about %1.</source>
+        <translation>Es geht um %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about now.</source>
+        <translation>Es geht um jetzt.</translation>
+    </message>
+</context>
+<context>
     <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="24"/>
-        <source>%1: right %2, left %3</source>
-        <translation>%1: rechts %2, links %3</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/history_board.cpp" line="27"/>
-        <source>Temperature: %1 °C</source>
-        <translation>Temperatur: %1 °C</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/history_board.cpp" line="37"/>
+        <location filename="../app/diary/model/history_board.cpp" line="16"/>
         <source>Opened by %1, %2</source>
         <translation>Geöffnet von %1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="39"/>
-        <source>On the clinic&apos;s computer since %1</source>
+        <location filename="../app/diary/model/history_board.cpp" line="18"/>
+        <source>On the clinic's computer since %1</source>
         <translation>Auf dem Rechner der Praxis seit %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="42"/>
+        <location filename="../app/diary/model/history_board.cpp" line="21"/>
         <source>Saved on this phone</source>
         <translation>Auf diesem Telefon gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="63"/>
+        <location filename="../app/diary/model/history_board.cpp" line="47"/>
         <source>Written later, %1.</source>
         <translation>Später geschrieben, %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="65"/>
-        <source>Corrected. The first version is kept.</source>
-        <translation>Berichtigt. Die erste Fassung bleibt erhalten.</translation>
+        <location filename="../app/diary/model/history_board.cpp" line="50"/>
+        <source>Corrected %1.</source>
+        <translation>Berichtigt %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="71"/>
-        <location filename="../app/diary/model/history_board.cpp" line="93"/>
+        <location filename="../app/diary/model/history_board.cpp" line="62"/>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="92"/>
+        <location filename="../app/diary/model/history_board.cpp" line="73"/>
+        <source>As written %1:</source>
+        <translation>So geschrieben %1:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="75"/>
+        <source>It was about %1.</source>
+        <translation>Es ging um %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="97"/>
         <source>You, %1</source>
         <translation>Sie, %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="95"/>
-        <source> (read by the clinic)</source>
-        <translation> (von der Praxis gelesen)</translation>
+        <location filename="../app/diary/model/history_board.cpp" line="100"/>
+        <source>Not read by the clinic yet</source>
+        <translation>Von der Praxis noch nicht gelesen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="102"/>
+        <source>Read by the clinic, %1</source>
+        <translation>Von der Praxis gelesen, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="104"/>
+        <source>Seen by you, %1</source>
+        <translation>Von Ihnen gesehen, %1</translation>
     </message>
 </context>
 <context>
@@ -1280,49 +1715,222 @@
     </message>
 </context>
 <context>
+    <name>ebbline::diaryapp::KeysBoard</name>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="30"/>
+        <source>You have a recovery code. It is not stored here, only on your paper.</source>
+        <translation>Sie haben einen Ersatz-Code. Er steht nicht hier, nur auf Ihrem Papier.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="31"/>
+        <source>You have no recovery code yet.</source>
+        <translation>Sie haben noch keinen Ersatz-Code.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a new code</source>
+        <translation>Neuen Code erstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a code</source>
+        <translation>Code erstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="44"/>
+        <source>These two are not the same.</source>
+        <translation>Die beiden sind nicht gleich.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="48"/>
+        <source>Done. From now on only the new passphrase opens the diary.</source>
+        <translation>Fertig. Ab jetzt öffnet nur die neue Passphrase das Tagebuch.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="69"/>
+        <source>Good. Keep the paper where only you find it.</source>
+        <translation>Gut. Bewahren Sie das Papier dort auf, wo nur Sie es finden.</translation>
+    </message>
+</context>
+<context>
     <name>ebbline::diaryapp::LockBoard</name>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="22"/>
+        <location filename="../app/diary/model/keys_board.cpp" line="25"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
         <translation>Mindestens %1 Zeichen. Vier oder fünf Wörter merken sich leicht.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="24"/>
+        <location filename="../app/diary/model/lock_board.cpp" line="29"/>
         <source>These two are not the same.</source>
         <translation>Die beiden sind nicht gleich.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="51"/>
+        <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+        <translation>Das ist kein Ersatz-Code. Er hat 36 Buchstaben und Ziffern in neun Gruppen. Prüfen Sie jedes Zeichen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="60"/>
+        <source>This code does not open the diary. Only the newest one does.</source>
+        <translation>Dieser Code öffnet das Tagebuch nicht. Nur der neueste tut es.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::MineBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="41"/>
+        <source>%n entry/entries are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n Eintrag ist nur auf diesem Telefon und wäre verloren.</numerusform>
+            <numerusform>%n Einträge sind nur auf diesem Telefon und wären verloren.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="42"/>
+        <source>All your entries are on the clinic's computer too.</source>
+        <translation>Alle Ihre Einträge sind auch auf dem Rechner der Praxis.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="60"/>
+        <source>Done. It is in the folder “%1”. Anyone who opens it can read it.</source>
+        <translation>Fertig. Es liegt im Ordner „%1“. Wer ihn öffnet, kann es lesen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="61"/>
+        <source>It could not be written there. Choose another place.</source>
+        <translation>Dort ließ es sich nicht schreiben. Wählen Sie einen anderen Ort.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
+        <source>It did not ring. This device refused it.</source>
+        <translation>Es hat nicht geklingelt. Dieses Gerät hat es abgelehnt.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Diary</source>
+        <translation>Tagebuch</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Reminder</source>
+        <translation>Erinnerung</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>There is something for you.</source>
+        <translation>Es gibt etwas für Sie.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Please open your diary, so that it can go on.</source>
+        <translation>Bitte öffnen Sie Ihr Tagebuch, damit es weitergeht.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>In 30 minutes</source>
+        <translation>In 30 Minuten</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="73"/>
+        <source>This device does not take all reminders. Look into your diary each day.</source>
+        <translation>Dieses Gerät nimmt nicht alle Erinnerungen an. Sehen Sie jeden Tag in Ihr Tagebuch.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="75"/>
+        <source>Reminders ring. None is coming up.</source>
+        <translation>Erinnerungen klingeln. Es kommt keine.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="79"/>
+        <source>Reminders ring. Next: %1.</source>
+        <translation>Erinnerungen klingeln. Die nächste: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="80"/>
+        <source>Reminders ring. Next: %1. Open the diary by %2, so that they go on.</source>
+        <translation>Erinnerungen klingeln. Die nächste: %1. Öffnen Sie das Tagebuch bis %2, damit sie weitergehen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="88"/>
+        <source>This device can not ring. What is due stands here.</source>
+        <translation>Dieses Gerät kann nicht klingeln. Was ansteht, steht hier.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="89"/>
+        <source>Reminders do not ring. What is due stands here.</source>
+        <translation>Erinnerungen klingeln nicht. Was ansteht, steht hier.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="92"/>
+        <source>Reminders do not ring yet. What is due stands here.</source>
+        <translation>Erinnerungen klingeln noch nicht. Was ansteht, steht hier.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="108"/>
+        <source>Look at the edge of your screen. It must say: “%1”</source>
+        <translation>Sehen Sie an den Rand Ihres Bildschirms. Dort muss stehen: „%1“</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="174"/>
+        <source>Reminder from your diary</source>
+        <translation>Erinnerung aus Ihrem Tagebuch</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="178"/>
+        <source>No reminder is coming up.</source>
+        <translation>Es kommt keine Erinnerung.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="181"/>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Die Datei ließ sich dort nicht schreiben. Wählen Sie einen anderen Ort.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
+        <source>Done. Open the file with your calendar.</source>
+        <translation>Fertig. Öffnen Sie die Datei mit Ihrem Kalender.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::TodayBoard</name>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="28"/>
+        <location filename="../app/diary/model/today_board.cpp" line="29"/>
         <source>Follow-up visit: %1, %2</source>
         <translation>Kontrolltermin: %1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="40"/>
+        <location filename="../app/diary/model/today_board.cpp" line="41"/>
         <source>%1 %2 to %3</source>
-        <extracomment>&quot;Swelling 2 to 6&quot;: a symptom and its usual scores of 10</extracomment>
+        <extracomment>"Swelling 2 to 6": a symptom and its usual scores of 10</extracomment>
         <translation>%1 %2 bis %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43"/>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
         <source>Usual today, of 10: %1.</source>
-        <extracomment>%1 is a list such as &quot;Swelling 2 to 6, Pain 1 to 5&quot;</extracomment>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
         <translation>Heute üblich, von 10: %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43"/>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
         <source>, </source>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
         <translation>, </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="52"/>
+        <location filename="../app/diary/model/today_board.cpp" line="53"/>
         <source>This range is an assumption for now. It is not yet made from courses at your clinic.</source>
         <translation>Dieser Bereich ist vorerst eine Annahme. Er stammt noch nicht aus Verläufen Ihrer Praxis.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="53"/>
+        <location filename="../app/diary/model/today_board.cpp" line="54"/>
         <source>This range comes from %n course(s) at your clinic.</source>
         <translation>
             <numerusform>Dieser Bereich stammt aus %n Verlauf Ihrer Praxis.</numerusform>
@@ -1330,22 +1938,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="59"/>
+        <location filename="../app/diary/model/today_board.cpp" line="60"/>
         <source>Nothing is written down yet.</source>
         <translation>Noch ist nichts aufgeschrieben.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="63"/>
+        <location filename="../app/diary/model/today_board.cpp" line="64"/>
         <source>Your last entry was opened by %1, %2.</source>
         <translation>Ihren letzten Eintrag hat %1 geöffnet, %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="66"/>
-        <source>Your last entry is on the clinic&apos;s computer since %1. Nobody has opened it yet.</source>
+        <location filename="../app/diary/model/today_board.cpp" line="67"/>
+        <source>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</source>
         <translation>Ihr letzter Eintrag liegt seit %1 auf dem Rechner der Praxis. Noch hat ihn niemand geöffnet.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="70"/>
+        <location filename="../app/diary/model/today_board.cpp" line="71"/>
         <source>%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.</source>
         <translation>
             <numerusform>%n Eintrag ist auf diesem Telefon gespeichert, noch nicht bei der Praxis. Wenn es eilt, rufen Sie an.</numerusform>
@@ -1353,7 +1961,7 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="81"/>
+        <location filename="../app/diary/model/today_board.cpp" line="82"/>
         <source>%n new note(s) from the clinic</source>
         <translation>
             <numerusform>%n neue Nachricht der Praxis</numerusform>
@@ -1361,12 +1969,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="137"/>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Go on with your entry</source>
+        <translation>Eintrag fortsetzen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Write down how it is</source>
+        <translation>Aufschreiben, wie es ist</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="144"/>
         <source>Later, %1</source>
         <translation>Später, %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="148"/>
+        <location filename="../app/diary/model/today_board.cpp" line="157"/>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -1374,87 +1992,92 @@
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="39"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="41"/>
         <source>Whom to call</source>
         <translation>Wen Sie anrufen</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="45"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="47"/>
         <source>If you are worried, call. You do not need a reason.</source>
         <translation>Wenn Sie sich Sorgen machen, rufen Sie an. Sie brauchen keinen Grund.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="67"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="69"/>
         <source>A call is faster than the diary: the clinic may not have seen your entry yet.</source>
         <translation>Ein Anruf ist schneller als das Tagebuch: Die Praxis hat Ihren Eintrag vielleicht noch nicht gesehen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>You can not breathe or swallow.</source>
         <translation>Sie können nicht atmen oder schlucken.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>Your neck or tongue swells fast.</source>
         <translation>Hals oder Zunge schwellen schnell an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>You faint.</source>
         <translation>Sie werden ohnmächtig.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
         <source>You suddenly see less, or see double.</source>
         <translation>Sie sehen plötzlich schlechter oder doppelt.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
         <source>Your face droops and an arm is weak.</source>
         <translation>Ihr Gesicht hängt und ein Arm ist schwach.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>You have a fever of 100.4 °F or more.</source>
+        <translation>Sie haben Fieber von 100,4 °F oder mehr.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 38 °C or more.</source>
         <translation>Sie haben Fieber ab 38 °C.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>Fluid like pus comes out.</source>
         <translation>Es kommt Flüssigkeit wie Eiter heraus.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>One side keeps swelling.</source>
         <translation>Eine Seite schwillt weiter an.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Der Schmerz kommt wieder.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Skin turns white, grey or cold.</source>
         <translation>Die Haut wird weiß, grau oder kalt.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="94"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
         <source>Emergency number (European Union)</source>
         <translation>Notruf (Europäische Union)</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="97"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="99"/>
         <source>Emergency number</source>
         <translation>Notruf</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="100"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
         <source>Your clinic</source>
         <translation>Ihre Praxis</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>Wenn niemand abnimmt</translation>
     </message>

@@ -2,6 +2,19 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
 <context>
+    <name>BellCard</name>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="35"/>
+        <source>Ring for reminders</source>
+        <translation>Ring for reminders</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="40"/>
+        <source>Do not ring</source>
+        <translation>Do not ring</translation>
+    </message>
+</context>
+<context>
     <name>CallList</name>
     <message>
         <location filename="../app/diary/CallList.qml" line="25"/>
@@ -108,97 +121,198 @@
         <translation>It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="67"/>
-        <source>Your temperature is %1 °C.</source>
-        <translation>Your temperature is %1 °C.</translation>
+        <location filename="../app/diary/model/advice.cpp" line="68"/>
+        <source>Your temperature is %1.</source>
+        <translation>Your temperature is %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="69"/>
+        <location filename="../app/diary/model/advice.cpp" line="70"/>
         <source>Your pain is %1 of 10.</source>
         <translation>Your pain is %1 of 10.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="71"/>
+        <location filename="../app/diary/model/advice.cpp" line="72"/>
         <source>One side is much more swollen than the other.</source>
         <translation>One side is much more swollen than the other.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="88"/>
+        <location filename="../app/diary/model/advice.cpp" line="89"/>
         <source>%1, %2: %3 of 10. Usual on this day is up to %4.</source>
         <translation>%1, %2: %3 of 10. Usual on this day is up to %4.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="90"/>
+        <location filename="../app/diary/model/advice.cpp" line="91"/>
         <source>%1, %2: it went down to %3 and is at %4 again.</source>
         <translation>%1, %2: it went down to %3 and is at %4 again.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="92"/>
+        <location filename="../app/diary/model/advice.cpp" line="93"/>
         <source>%1: %2 on your left and %3 on your right.</source>
         <translation>%1: %2 on your left and %3 on your right.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="94"/>
+        <location filename="../app/diary/model/advice.cpp" line="95"/>
         <source>%1, %2: it takes longer than usual to go.</source>
         <translation>%1, %2: it takes longer than usual to go.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="96"/>
+        <location filename="../app/diary/model/advice.cpp" line="97"/>
         <source>%1, %2: it is still there.</source>
         <translation>%1, %2: it is still there.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="98"/>
+        <location filename="../app/diary/model/advice.cpp" line="99"/>
         <source>You have not written for some days.</source>
         <translation>You have not written for some days.</translation>
     </message>
 </context>
 <context>
+    <name>DiaryCurve</name>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="27"/>
+        <source>Above the usual range, %1 to %2.</source>
+        <translation>Above the usual range, %1 to %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="28"/>
+        <source>Below the usual range, %1 to %2.</source>
+        <translation>Below the usual range, %1 to %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="29"/>
+        <source>Inside the usual range, %1 to %2.</source>
+        <translation>Inside the usual range, %1 to %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="38"/>
+        <source>Nothing written yet.</source>
+        <translation>Nothing written yet.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="41"/>
+        <source>%1: %2 of 10.</source>
+        <extracomment>"Day 4: 3 of 10."</extracomment>
+        <translation>%1: %2 of 10.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="44"/>
+        <source>Highest so far: %1, on day %2.</source>
+        <translation>Highest so far: %1, on day %2.</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryEntryWords</name>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="22"/>
+        <source>%1 °F</source>
+        <translation>%1 °F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="23"/>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="38"/>
+        <source>%1: right %2, left %3</source>
+        <extracomment>A symptom with its scores: "Swelling: right 3, left 4"</extracomment>
+        <translation>%1: right %2, left %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="41"/>
+        <source>Temperature: %1</source>
+        <translation>Temperature: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryRecord</name>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
+        <source>My diary</source>
+        <translation>My diary</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="42"/>
+        <source>Treatment: %1. Clinic: %2. Made on %3.</source>
+        <translation>Treatment: %1. Clinic: %2. Made on %3.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="44"/>
+        <source>Scores go from 0, none, to 10, the worst you can think of. Right and left are mine.</source>
+        <translation>Scores go from 0, none, to 10, the worst you can think of. Right and left are mine.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="52"/>
+        <source>Before it was corrected:</source>
+        <translation>Before it was corrected:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="58"/>
+        <source>Notes</source>
+        <translation>Notes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="61"/>
+        <source>Me</source>
+        <translation>Me</translation>
+    </message>
+</context>
+<context>
     <name>DiaryTimes</name>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="27"/>
+        <location filename="../app/diary/model/times.cpp" line="33"/>
         <source>d MMMM</source>
-        <extracomment>A day and a month, as in &quot;22 March&quot;</extracomment>
+        <extracomment>A day and a month, as in "22 March"</extracomment>
         <translation>d MMMM</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="34"/>
+        <location filename="../app/diary/model/times.cpp" line="40"/>
         <source>today %1</source>
         <translation>today %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="36"/>
+        <location filename="../app/diary/model/times.cpp" line="42"/>
         <source>yesterday %1</source>
         <translation>yesterday %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="38"/>
+        <location filename="../app/diary/model/times.cpp" line="44"/>
         <source>tomorrow %1</source>
         <translation>tomorrow %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="40"/>
+        <location filename="../app/diary/model/times.cpp" line="46"/>
         <source>%1, %2</source>
-        <extracomment>%1 is a date such as &quot;22 March&quot;, %2 a time</extracomment>
+        <extracomment>%1 is a date such as "22 March", %2 a time</extracomment>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="45"/>
+        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <source>Today</source>
+        <translation>Today</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="55"/>
+        <source>Yesterday</source>
+        <translation>Yesterday</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="61"/>
         <source>Day %1</source>
         <translation>Day %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="51"/>
+        <location filename="../app/diary/model/times.cpp" line="67"/>
         <source>only today</source>
         <translation>only today</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <location filename="../app/diary/model/times.cpp" line="69"/>
         <source>until tomorrow</source>
         <translation>until tomorrow</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/times.cpp" line="54"/>
+        <location filename="../app/diary/model/times.cpp" line="70"/>
         <source>until day %1</source>
         <translation>until day %1</translation>
     </message>
@@ -592,8 +706,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="167"/>
-        <source>The diary&apos;s file is damaged. Nothing was deleted. Call your clinic.</source>
-        <translation>The diary&apos;s file is damaged. Nothing was deleted. Call your clinic.</translation>
+        <source>The diary's file is damaged. Nothing was deleted. Call your clinic.</source>
+        <translation>The diary's file is damaged. Nothing was deleted. Call your clinic.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="168"/>
@@ -649,17 +763,17 @@
 <context>
     <name>DueCard</name>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="39"/>
+        <location filename="../app/diary/DueCard.qml" line="41"/>
         <source>Done</source>
         <translation>Done</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="45"/>
+        <location filename="../app/diary/DueCard.qml" line="47"/>
         <source>Not done</source>
         <translation>Not done</translation>
     </message>
     <message>
-        <location filename="../app/diary/DueCard.qml" line="57"/>
+        <location filename="../app/diary/DueCard.qml" line="60"/>
         <source>Reminds you later: %1</source>
         <translation>Reminds you later: %1</translation>
     </message>
@@ -667,9 +781,24 @@
 <context>
     <name>EntryCard</name>
     <message>
-        <location filename="../app/diary/EntryCard.qml" line="59"/>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
+        <source>Go on correcting</source>
+        <translation>Go on correcting</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
         <source>Correct</source>
         <translation>Correct</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>Hide what was before</source>
+        <translation>Hide what was before</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>What was before</source>
+        <translation>What was before</translation>
     </message>
 </context>
 <context>
@@ -697,6 +826,11 @@
     <name>HistoryPage</name>
     <message>
         <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add an earlier moment</source>
+        <translation>Add an earlier moment</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="23"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Nothing yet. Your first entry will stand here.</translation>
     </message>
@@ -780,59 +914,145 @@
     </message>
 </context>
 <context>
-    <name>LockPage</name>
+    <name>KeysPage</name>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17"/>
-        <source>Make my diary</source>
-        <translation>Make my diary</translation>
+        <location filename="../app/diary/KeysPage.qml" line="24"/>
+        <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+        <translation>Write this down on paper. It is shown only now. Any code from before no longer works.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="17"/>
-        <source>Open my diary</source>
-        <translation>Open my diary</translation>
+        <location filename="../app/diary/KeysPage.qml" line="40"/>
+        <source>I have written it down</source>
+        <translation>I have written it down</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="25"/>
-        <source>Language</source>
-        <translation>Language</translation>
+        <location filename="../app/diary/KeysPage.qml" line="46"/>
+        <source>Recovery code</source>
+        <translation>Recovery code</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32"/>
-        <source>A diary that only you can open</source>
-        <translation>A diary that only you can open</translation>
+        <location filename="../app/diary/KeysPage.qml" line="57"/>
+        <source>The code opens the diary if you lose your passphrase. Nobody else can help you then.</source>
+        <translation>The code opens the diary if you lose your passphrase. Nobody else can help you then.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="32"/>
-        <source>Your diary is locked</source>
-        <translation>Your diary is locked</translation>
+        <location filename="../app/diary/KeysPage.qml" line="65"/>
+        <source>Your passphrase, to make a code</source>
+        <translation>Your passphrase, to make a code</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="37"/>
-        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.</source>
-        <translation>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.</translation>
+        <location filename="../app/diary/KeysPage.qml" line="79"/>
+        <source>Change the passphrase</source>
+        <translation>Change the passphrase</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="43"/>
-        <source>Passphrase</source>
-        <translation>Passphrase</translation>
+        <location filename="../app/diary/KeysPage.qml" line="88"/>
+        <source>Your passphrase now</source>
+        <translation>Your passphrase now</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="53"/>
-        <source>The same once more</source>
-        <translation>The same once more</translation>
+        <location filename="../app/diary/KeysPage.qml" line="97"/>
+        <source>The new one</source>
+        <translation>The new one</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="72"/>
-        <source>What leaves this phone</source>
-        <translation>What leaves this phone</translation>
+        <location filename="../app/diary/KeysPage.qml" line="106"/>
+        <source>The new one once more</source>
+        <translation>The new one once more</translation>
     </message>
+</context>
+<context>
+    <name>LeavesList</name>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="77"/>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
         <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
         <translation>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</translation>
     </message>
     <message>
-        <location filename="../app/diary/LockPage.qml" line="84"/>
+        <location filename="../app/diary/LeavesList.qml" line="17"/>
+        <source>What you are still typing stays here. So do your passphrase and your settings.</source>
+        <translation>What you are still typing stays here. So do your passphrase and your settings.</translation>
+    </message>
+</context>
+<context>
+    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Make my diary</source>
+        <translation>Make my diary</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Open my diary</source>
+        <translation>Open my diary</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="27"/>
+        <source>Set this passphrase</source>
+        <translation>Set this passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="35"/>
+        <source>Language</source>
+        <translation>Language</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="42"/>
+        <source>A diary that only you can open</source>
+        <translation>A diary that only you can open</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Open it with your code</source>
+        <translation>Open it with your code</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Your diary is locked</source>
+        <translation>Your diary is locked</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="48"/>
+        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. Later, make a recovery code under Settings.</source>
+        <translation>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. Later, make a recovery code under Settings.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="55"/>
+        <source>Recovery code from your paper</source>
+        <translation>Recovery code from your paper</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>A new passphrase</source>
+        <translation>A new passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>Passphrase</source>
+        <translation>Passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="72"/>
+        <source>The same once more</source>
+        <translation>The same once more</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I know my passphrase</source>
+        <translation>I know my passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I lost my passphrase</source>
+        <translation>I lost my passphrase</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="98"/>
+        <source>What leaves this phone</source>
+        <translation>What leaves this phone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="109"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>If you are worried, do not look for the passphrase. Touch “I need help”.</translation>
     </message>
@@ -843,6 +1063,92 @@
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Ebbline diary</translation>
+    </message>
+</context>
+<context>
+    <name>MinePage</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="18"/>
+        <source>Where to put your data</source>
+        <translation>Where to put your data</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="22"/>
+        <source>What leaves this phone</source>
+        <translation>What leaves this phone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="30"/>
+        <source>Take it along</source>
+        <translation>Take it along</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
+        <translation>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="40"/>
+        <source>Save my data to a folder</source>
+        <translation>Save my data to a folder</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="51"/>
+        <source>Delete the diary</source>
+        <translation>Delete the diary</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="57"/>
+        <source>This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.</source>
+        <translation>This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="63"/>
+        <source>Delete the diary …</source>
+        <translation>Delete the diary …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="85"/>
+        <source>Keep it</source>
+        <translation>Keep it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="92"/>
+        <source>Delete it now. There is no way back.</source>
+        <translation>Delete it now. There is no way back.</translation>
+    </message>
+</context>
+<context>
+    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="26"/>
+        <source>Day</source>
+        <translation>Day</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="34"/>
+        <source>Time</source>
+        <translation>Time</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>Another time</source>
+        <translation>Another time</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>It was earlier</source>
+        <translation>It was earlier</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="44"/>
+        <source>Sets the day and time this is about</source>
+        <translation>Sets the day and time this is about</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="50"/>
+        <source>No, it is about now</source>
+        <translation>No, it is about now</translation>
     </message>
 </context>
 <context>
@@ -866,14 +1172,77 @@
 <context>
     <name>NoticeLine</name>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36"/>
+        <location filename="../app/diary/NoticeLine.qml" line="49"/>
         <source>Correct it</source>
         <translation>Correct it</translation>
     </message>
     <message>
-        <location filename="../app/diary/NoticeLine.qml" line="36"/>
+        <location filename="../app/diary/NoticeLine.qml" line="53"/>
         <source>Close</source>
         <translation>Close</translation>
+    </message>
+</context>
+<context>
+    <name>RemindersPage</name>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="18"/>
+        <source>Where to put the calendar file</source>
+        <translation>Where to put the calendar file</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="21"/>
+        <source>Calendar (*.ics)</source>
+        <translation>Calendar (*.ics)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="31"/>
+        <source>Ring for reminders</source>
+        <translation>Ring for reminders</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="38"/>
+        <source>Others may see your screen. So it only says that there is something for you, never what.</source>
+        <translation>Others may see your screen. So it only says that there is something for you, never what.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="44"/>
+        <source>Ring once to try it</source>
+        <translation>Ring once to try it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="55"/>
+        <source>Quiet at night</source>
+        <translation>Quiet at night</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="62"/>
+        <source>Quiet from</source>
+        <translation>Quiet from</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="70"/>
+        <source>until</source>
+        <translation>until</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="78"/>
+        <source>What falls into this time comes when it ends.</source>
+        <translation>What falls into this time comes when it ends.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="83"/>
+        <source>In your calendar too</source>
+        <translation>In your calendar too</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="88"/>
+        <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
+        <translation>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>Make a calendar file</source>
+        <translation>Make a calendar file</translation>
     </message>
 </context>
 <context>
@@ -913,66 +1282,106 @@
     <name>SettingsPage</name>
     <message>
         <location filename="../app/diary/SettingsPage.qml" line="15"/>
+        <source>Reminders</source>
+        <translation>Reminders</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="21"/>
+        <source>The lock</source>
+        <translation>The lock</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <source>Passphrase and recovery code</source>
+        <translation>Passphrase and recovery code</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="27"/>
+        <source>My data</source>
+        <translation>My data</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="28"/>
+        <source>What leaves this phone. Take it along. Delete it.</source>
+        <translation>What leaves this phone. Take it along. Delete it.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="33"/>
         <source>Language</source>
         <translation>Language</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <location filename="../app/diary/SettingsPage.qml" line="40"/>
         <source>Text size</source>
         <translation>Text size</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Usual</source>
         <translation>Usual</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Large</source>
         <translation>Large</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="23"/>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
         <source>Very large</source>
         <translation>Very large</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="29"/>
+        <location filename="../app/diary/SettingsPage.qml" line="47"/>
         <source>Look</source>
         <translation>Look</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>Light</source>
         <translation>Light</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>Dark</source>
         <translation>Dark</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="30"/>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
         <source>High contrast</source>
         <translation>High contrast</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="36"/>
+        <location filename="../app/diary/SettingsPage.qml" line="54"/>
+        <source>Temperature in</source>
+        <translation>Temperature in</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="61"/>
         <source>Less motion</source>
         <translation>Less motion</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="42"/>
+        <location filename="../app/diary/SettingsPage.qml" line="67"/>
         <source>Send and fetch now</source>
         <translation>Send and fetch now</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="47"/>
+        <location filename="../app/diary/SettingsPage.qml" line="72"/>
         <source>Lock the diary</source>
         <translation>Lock the diary</translation>
     </message>
     <message>
-        <location filename="../app/diary/SettingsPage.qml" line="52"/>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</translation>
     </message>
@@ -988,42 +1397,37 @@
 <context>
     <name>TodayPage</name>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="18"/>
-        <source>Write down how it is</source>
-        <translation>Write down how it is</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/TodayPage.qml" line="44"/>
+        <location filename="../app/diary/TodayPage.qml" line="49"/>
         <source>Now</source>
         <translation>Now</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="58"/>
+        <location filename="../app/diary/TodayPage.qml" line="63"/>
         <source>Your course</source>
         <translation>Your course</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="84"/>
+        <location filename="../app/diary/TodayPage.qml" line="90"/>
         <source>Next</source>
         <translation>Next</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="97"/>
+        <location filename="../app/diary/TodayPage.qml" line="103"/>
         <source>To keep today</source>
         <translation>To keep today</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="114"/>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
         <source>What I wrote</source>
         <translation>What I wrote</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="119"/>
+        <location filename="../app/diary/TodayPage.qml" line="125"/>
         <source>Notes with the clinic</source>
         <translation>Notes with the clinic</translation>
     </message>
     <message>
-        <location filename="../app/diary/TodayPage.qml" line="124"/>
+        <location filename="../app/diary/TodayPage.qml" line="130"/>
         <source>Settings</source>
         <translation>Settings</translation>
     </message>
@@ -1031,17 +1435,17 @@
 <context>
     <name>TopLine</name>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="30"/>
+        <location filename="../app/diary/TopLine.qml" line="29"/>
         <source>Back</source>
         <translation>Back</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="44"/>
+        <location filename="../app/diary/TopLine.qml" line="60"/>
         <source>I need help</source>
         <translation>I need help</translation>
     </message>
     <message>
-        <location filename="../app/diary/TopLine.qml" line="45"/>
+        <location filename="../app/diary/TopLine.qml" line="61"/>
         <source>Shows whom to call</source>
         <translation>Shows whom to call</translation>
     </message>
@@ -1067,67 +1471,87 @@
 <context>
     <name>ebbline::app::DiaryProgram</name>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="86"/>
+        <location filename="../app/diary/diary_program.cpp" line="58"/>
+        <source>Your diary is no longer on this device.</source>
+        <translation>Your diary is no longer on this device.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="111"/>
         <source>Ebbline diary</source>
         <translation>Ebbline diary</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="87"/>
+        <location filename="../app/diary/diary_program.cpp" line="112"/>
         <source>Join your clinic</source>
         <translation>Join your clinic</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89"/>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
         <source>Correct this entry</source>
         <translation>Correct this entry</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="89"/>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
         <source>How is it?</source>
         <translation>How is it?</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="91"/>
+        <location filename="../app/diary/diary_program.cpp" line="116"/>
         <source>Whom to call</source>
         <translation>Whom to call</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="92"/>
+        <location filename="../app/diary/diary_program.cpp" line="117"/>
         <source>What I wrote</source>
         <translation>What I wrote</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="93"/>
+        <location filename="../app/diary/diary_program.cpp" line="118"/>
         <source>Notes with the clinic</source>
         <translation>Notes with the clinic</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="94"/>
+        <location filename="../app/diary/diary_program.cpp" line="119"/>
         <source>Settings</source>
         <translation>Settings</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="226"/>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Reminders</source>
+        <translation>Reminders</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="121"/>
+        <source>The lock</source>
+        <translation>The lock</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="122"/>
+        <source>My data</source>
+        <translation>My data</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="288"/>
         <source>Saved on this phone.</source>
         <translation>Saved on this phone.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="228"/>
+        <location filename="../app/diary/diary_program.cpp" line="290"/>
         <source>: </source>
         <translation>: </translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="262"/>
+        <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>A message between you and the clinic is missing. Call the clinic, please.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="264"/>
+        <location filename="../app/diary/diary_program.cpp" line="338"/>
         <source>Done. All is sent and fetched.</source>
         <translation>Done. All is sent and fetched.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="281"/>
+        <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>This device can not reach a clinic.</translation>
     </message>
@@ -1135,125 +1559,136 @@
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="76"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="111"/>
         <source>%1 of %2</source>
-        <extracomment>&quot;2 of 7&quot;: the place of a question among all</extracomment>
+        <extracomment>"2 of 7": the place of a question among all</extracomment>
         <translation>%1 of %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="88"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
         <source>Is any of this true?</source>
         <translation>Is any of this true?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="89"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="124"/>
         <source>Anything else?</source>
         <translation>Anything else?</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="96"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="131"/>
         <source>%1, %2.</source>
         <translation>%1, %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="112"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="147"/>
         <source>Last time %1</source>
         <translation>Last time %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
         <source>Next</source>
         <translation>Next</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
         <source>Skip this one</source>
         <translation>Skip this one</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
         <source>None of these</source>
         <translation>None of these</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="136"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
         <source>Only what I ticked</source>
         <translation>Only what I ticked</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="152"/>
-        <source>–</source>
-        <translation>–</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="154"/>
-        <source>%1: right %2, left %3</source>
-        <extracomment>A symptom with its scores: &quot;Swelling: right 3, left 4&quot;</extracomment>
-        <translation>%1: right %2, left %3</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
         <source>Please type a value from 86 to 113 °F.</source>
         <translation>Please type a value from 86 to 113 °F.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/entry_board.cpp" line="262"/>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Please type a value from 30 to 45 °C.</translation>
     </message>
 </context>
 <context>
+    <name>ebbline::diaryapp::EntryMoment</name>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about %1.</source>
+        <translation>This is about %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about now.</source>
+        <translation>This is about now.</translation>
+    </message>
+</context>
+<context>
     <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="24"/>
-        <source>%1: right %2, left %3</source>
-        <translation>%1: right %2, left %3</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/history_board.cpp" line="27"/>
-        <source>Temperature: %1 °C</source>
-        <translation>Temperature: %1 °C</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/history_board.cpp" line="37"/>
+        <location filename="../app/diary/model/history_board.cpp" line="16"/>
         <source>Opened by %1, %2</source>
         <translation>Opened by %1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="39"/>
-        <source>On the clinic&apos;s computer since %1</source>
-        <translation>On the clinic&apos;s computer since %1</translation>
+        <location filename="../app/diary/model/history_board.cpp" line="18"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>On the clinic's computer since %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="42"/>
+        <location filename="../app/diary/model/history_board.cpp" line="21"/>
         <source>Saved on this phone</source>
         <translation>Saved on this phone</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="63"/>
+        <location filename="../app/diary/model/history_board.cpp" line="47"/>
         <source>Written later, %1.</source>
         <translation>Written later, %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="65"/>
-        <source>Corrected. The first version is kept.</source>
-        <translation>Corrected. The first version is kept.</translation>
+        <location filename="../app/diary/model/history_board.cpp" line="50"/>
+        <source>Corrected %1.</source>
+        <translation>Corrected %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="71"/>
-        <location filename="../app/diary/model/history_board.cpp" line="93"/>
+        <location filename="../app/diary/model/history_board.cpp" line="62"/>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="92"/>
+        <location filename="../app/diary/model/history_board.cpp" line="73"/>
+        <source>As written %1:</source>
+        <translation>As written %1:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="75"/>
+        <source>It was about %1.</source>
+        <translation>It was about %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="97"/>
         <source>You, %1</source>
         <translation>You, %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/history_board.cpp" line="95"/>
-        <source> (read by the clinic)</source>
-        <translation> (read by the clinic)</translation>
+        <location filename="../app/diary/model/history_board.cpp" line="100"/>
+        <source>Not read by the clinic yet</source>
+        <translation>Not read by the clinic yet</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="102"/>
+        <source>Read by the clinic, %1</source>
+        <translation>Read by the clinic, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="104"/>
+        <source>Seen by you, %1</source>
+        <translation>Seen by you, %1</translation>
     </message>
 </context>
 <context>
@@ -1280,49 +1715,222 @@
     </message>
 </context>
 <context>
+    <name>ebbline::diaryapp::KeysBoard</name>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="30"/>
+        <source>You have a recovery code. It is not stored here, only on your paper.</source>
+        <translation>You have a recovery code. It is not stored here, only on your paper.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="31"/>
+        <source>You have no recovery code yet.</source>
+        <translation>You have no recovery code yet.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a new code</source>
+        <translation>Make a new code</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a code</source>
+        <translation>Make a code</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="44"/>
+        <source>These two are not the same.</source>
+        <translation>These two are not the same.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="48"/>
+        <source>Done. From now on only the new passphrase opens the diary.</source>
+        <translation>Done. From now on only the new passphrase opens the diary.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="69"/>
+        <source>Good. Keep the paper where only you find it.</source>
+        <translation>Good. Keep the paper where only you find it.</translation>
+    </message>
+</context>
+<context>
     <name>ebbline::diaryapp::LockBoard</name>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="22"/>
+        <location filename="../app/diary/model/keys_board.cpp" line="25"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
         <translation>Use at least %1 letters. Four or five words are easy to keep in mind.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/lock_board.cpp" line="24"/>
+        <location filename="../app/diary/model/lock_board.cpp" line="29"/>
         <source>These two are not the same.</source>
         <translation>These two are not the same.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="51"/>
+        <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+        <translation>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="60"/>
+        <source>This code does not open the diary. Only the newest one does.</source>
+        <translation>This code does not open the diary. Only the newest one does.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::MineBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="41"/>
+        <source>%n entry/entries are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n entry is only on this phone and would be lost.</numerusform>
+            <numerusform>%n entries are only on this phone and would be lost.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="42"/>
+        <source>All your entries are on the clinic's computer too.</source>
+        <translation>All your entries are on the clinic's computer too.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="60"/>
+        <source>Done. It is in the folder “%1”. Anyone who opens it can read it.</source>
+        <translation>Done. It is in the folder “%1”. Anyone who opens it can read it.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="61"/>
+        <source>It could not be written there. Choose another place.</source>
+        <translation>It could not be written there. Choose another place.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
+        <source>It did not ring. This device refused it.</source>
+        <translation>It did not ring. This device refused it.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Diary</source>
+        <translation>Diary</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Reminder</source>
+        <translation>Reminder</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>There is something for you.</source>
+        <translation>There is something for you.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Please open your diary, so that it can go on.</source>
+        <translation>Please open your diary, so that it can go on.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Open</source>
+        <translation>Open</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>In 30 minutes</source>
+        <translation>In 30 minutes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="73"/>
+        <source>This device does not take all reminders. Look into your diary each day.</source>
+        <translation>This device does not take all reminders. Look into your diary each day.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="75"/>
+        <source>Reminders ring. None is coming up.</source>
+        <translation>Reminders ring. None is coming up.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="79"/>
+        <source>Reminders ring. Next: %1.</source>
+        <translation>Reminders ring. Next: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="80"/>
+        <source>Reminders ring. Next: %1. Open the diary by %2, so that they go on.</source>
+        <translation>Reminders ring. Next: %1. Open the diary by %2, so that they go on.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="88"/>
+        <source>This device can not ring. What is due stands here.</source>
+        <translation>This device can not ring. What is due stands here.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="89"/>
+        <source>Reminders do not ring. What is due stands here.</source>
+        <translation>Reminders do not ring. What is due stands here.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="92"/>
+        <source>Reminders do not ring yet. What is due stands here.</source>
+        <translation>Reminders do not ring yet. What is due stands here.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="108"/>
+        <source>Look at the edge of your screen. It must say: “%1”</source>
+        <translation>Look at the edge of your screen. It must say: “%1”</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="174"/>
+        <source>Reminder from your diary</source>
+        <translation>Reminder from your diary</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="178"/>
+        <source>No reminder is coming up.</source>
+        <translation>No reminder is coming up.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="181"/>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>The file could not be written there. Choose another place.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
+        <source>Done. Open the file with your calendar.</source>
+        <translation>Done. Open the file with your calendar.</translation>
     </message>
 </context>
 <context>
     <name>ebbline::diaryapp::TodayBoard</name>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="28"/>
+        <location filename="../app/diary/model/today_board.cpp" line="29"/>
         <source>Follow-up visit: %1, %2</source>
         <translation>Follow-up visit: %1, %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="40"/>
+        <location filename="../app/diary/model/today_board.cpp" line="41"/>
         <source>%1 %2 to %3</source>
-        <extracomment>&quot;Swelling 2 to 6&quot;: a symptom and its usual scores of 10</extracomment>
+        <extracomment>"Swelling 2 to 6": a symptom and its usual scores of 10</extracomment>
         <translation>%1 %2 to %3</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43"/>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
         <source>Usual today, of 10: %1.</source>
-        <extracomment>%1 is a list such as &quot;Swelling 2 to 6, Pain 1 to 5&quot;</extracomment>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
         <translation>Usual today, of 10: %1.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="43"/>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
         <source>, </source>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
         <translation>, </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="52"/>
+        <location filename="../app/diary/model/today_board.cpp" line="53"/>
         <source>This range is an assumption for now. It is not yet made from courses at your clinic.</source>
         <translation>This range is an assumption for now. It is not yet made from courses at your clinic.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="53"/>
+        <location filename="../app/diary/model/today_board.cpp" line="54"/>
         <source>This range comes from %n course(s) at your clinic.</source>
         <translation>
             <numerusform>This range comes from %n course at your clinic.</numerusform>
@@ -1330,22 +1938,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="59"/>
+        <location filename="../app/diary/model/today_board.cpp" line="60"/>
         <source>Nothing is written down yet.</source>
         <translation>Nothing is written down yet.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="63"/>
+        <location filename="../app/diary/model/today_board.cpp" line="64"/>
         <source>Your last entry was opened by %1, %2.</source>
         <translation>Your last entry was opened by %1, %2.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="66"/>
-        <source>Your last entry is on the clinic&apos;s computer since %1. Nobody has opened it yet.</source>
-        <translation>Your last entry is on the clinic&apos;s computer since %1. Nobody has opened it yet.</translation>
+        <location filename="../app/diary/model/today_board.cpp" line="67"/>
+        <source>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</source>
+        <translation>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="70"/>
+        <location filename="../app/diary/model/today_board.cpp" line="71"/>
         <source>%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.</source>
         <translation>
             <numerusform>%n entry is saved on this phone, not with the clinic yet. If it is urgent, call.</numerusform>
@@ -1353,7 +1961,7 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/diary/model/today_board.cpp" line="81"/>
+        <location filename="../app/diary/model/today_board.cpp" line="82"/>
         <source>%n new note(s) from the clinic</source>
         <translation>
             <numerusform>%n new note from the clinic</numerusform>
@@ -1361,12 +1969,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="137"/>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Go on with your entry</source>
+        <translation>Go on with your entry</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Write down how it is</source>
+        <translation>Write down how it is</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="144"/>
         <source>Later, %1</source>
         <translation>Later, %1</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/today_board.cpp" line="148"/>
+        <location filename="../app/diary/model/today_board.cpp" line="157"/>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
@@ -1374,87 +1992,92 @@
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="39"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="41"/>
         <source>Whom to call</source>
         <translation>Whom to call</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="45"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="47"/>
         <source>If you are worried, call. You do not need a reason.</source>
         <translation>If you are worried, call. You do not need a reason.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="67"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="69"/>
         <source>A call is faster than the diary: the clinic may not have seen your entry yet.</source>
         <translation>A call is faster than the diary: the clinic may not have seen your entry yet.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>You can not breathe or swallow.</source>
         <translation>You can not breathe or swallow.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>Your neck or tongue swells fast.</source>
         <translation>Your neck or tongue swells fast.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="78"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>You faint.</source>
         <translation>You faint.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
         <source>You suddenly see less, or see double.</source>
         <translation>You suddenly see less, or see double.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="79"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
         <source>Your face droops and an arm is weak.</source>
         <translation>Your face droops and an arm is weak.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>You have a fever of 100.4 °F or more.</source>
+        <translation>You have a fever of 100.4 °F or more.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 38 °C or more.</source>
         <translation>You have a fever of 38 °C or more.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>Fluid like pus comes out.</source>
         <translation>Fluid like pus comes out.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="84"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>One side keeps swelling.</source>
         <translation>One side keeps swelling.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Pain comes back.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="85"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Skin turns white, grey or cold.</source>
         <translation>Skin turns white, grey or cold.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="94"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
         <source>Emergency number (European Union)</source>
         <translation>Emergency number (European Union)</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="97"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="99"/>
         <source>Emergency number</source>
         <translation>Emergency number</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="100"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
         <source>Your clinic</source>
         <translation>Your clinic</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
+        <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>If nobody answers</translation>
     </message>

@@ -15,6 +15,21 @@ FocusFollower::FocusFollower(QQuickItem* parent) : QQuickItem(parent)
     });
 }
 
+void FocusFollower::setArea(QQuickItem* area)
+{
+    if (area == m_area) {
+        return;
+    }
+    if (m_area) {
+        m_area->disconnect(this);
+    }
+    m_area = area;
+    if (m_area) {
+        connect(m_area, &QQuickItem::heightChanged, this, &FocusFollower::follow);
+    }
+    Q_EMIT areaChanged();
+}
+
 void FocusFollower::follow()
 {
     auto* focused = window() != nullptr ? window()->activeFocusItem() : nullptr;

@@ -1,6 +1,7 @@
 #pragma once
 /// \file
-/// Keeps what has the keyboard inside the visible part of a scrolling area.
+/// Keeps what has the keyboard inside the visible part of a scrolling area, also when that part
+/// shrinks because a keyboard came up on the screen.
 
 #include <QPointer>
 #include <QQuickItem>
@@ -12,11 +13,14 @@ class FocusFollower : public QQuickItem {
     Q_OBJECT
     QML_ELEMENT
     /// A Flickable: its contentItem holds what scrolls.
-    Q_PROPERTY(QQuickItem* area MEMBER m_area NOTIFY areaChanged FINAL)
+    Q_PROPERTY(QQuickItem* area READ area WRITE setArea NOTIFY areaChanged FINAL)
     Q_PROPERTY(qreal margin MEMBER m_margin NOTIFY areaChanged FINAL)
 
 public:
     explicit FocusFollower(QQuickItem* parent = nullptr);
+
+    QQuickItem* area() const { return m_area; }
+    void setArea(QQuickItem* area);
 
 Q_SIGNALS:
     void areaChanged();

@@ -10,6 +10,7 @@ Card {
 
     required property var modelData
     required property DiaryProgram program
+    property bool opened: false
 
     implicitHeight: column.implicitHeight + 2 * Theme.gap
 
@@ -55,10 +56,28 @@ Card {
             small: true
             Layout.fillWidth: true
         }
-        ActButton {
-            text: qsTr("Correct")
-            hint: root.modelData.title
-            onClicked: root.program.amend(root.modelData.key)
+        Words {
+            visible: root.opened
+            text: root.modelData.before
+            soft: true
+            small: true
+            Layout.fillWidth: true
+        }
+        Flow {
+            spacing: Theme.gapSmall
+            Layout.fillWidth: true
+
+            ActButton {
+                text: root.modelData.begun ? qsTr("Go on correcting") : qsTr("Correct")
+                hint: root.modelData.title
+                onClicked: root.program.amend(root.modelData.key)
+            }
+            ActButton {
+                visible: root.modelData.before.length > 0
+                text: root.opened ? qsTr("Hide what was before") : qsTr("What was before")
+                hint: root.modelData.title
+                onClicked: root.opened = !root.opened
+            }
         }
     }
 }

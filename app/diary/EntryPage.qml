@@ -53,6 +53,11 @@ PageBody {
             color: Theme.tide
         }
     }
+    MomentLine {
+        moment: root.board.moment
+        offered: root.board.step === EntryBoard.Rest || root.board.moment.choosing
+        Layout.fillWidth: true
+    }
     Heading {
         text: root.board.question
         Layout.fillWidth: true

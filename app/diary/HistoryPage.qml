@@ -10,6 +10,14 @@ PageBody {
 
     required property DiaryProgram program
 
+    foot: [
+        ActButton {
+            text: qsTr("Add an earlier moment")
+            onClicked: root.program.openEarlier()
+            Layout.fillWidth: true
+        }
+    ]
+
     Words {
         visible: root.program.history.entries.length === 0
         text: qsTr("Nothing yet. Your first entry will stand here.")

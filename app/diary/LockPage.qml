@@ -11,11 +11,21 @@ PageBody {
     required property DiaryProgram program
     readonly property LockBoard board: root.program.locking
 
+    readonly property bool recovering: root.board.recovering
+
     foot: [
         ActButton {
+            visible: !root.recovering
             primary: true
             text: root.board.fresh ? qsTr("Make my diary") : qsTr("Open my diary")
             onClicked: root.board.fresh ? root.board.create(secret.field.text, again.field.text) : root.board.unlock(secret.field.text)
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.recovering
+            primary: true
+            text: qsTr("Set this passphrase")
+            onClicked: root.board.recover(code.field.text, secret.field.text, again.field.text)
             Layout.fillWidth: true
         }
     ]
@@ -29,32 +39,48 @@ PageBody {
         Layout.fillWidth: true
     }
     Heading {
-        text: root.board.fresh ? qsTr("A diary that only you can open") : qsTr("Your diary is locked")
+        text: root.board.fresh ? qsTr("A diary that only you can open")
+                               : root.recovering ? qsTr("Open it with your code") : qsTr("Your diary is locked")
         Layout.fillWidth: true
     }
     Words {
         visible: root.board.fresh
-        text: qsTr("Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. If you lose it, what was not sent is lost.")
+        text: qsTr("Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. Later, make a recovery code under Settings.")
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: code
+
+        visible: root.recovering
+        label: qsTr("Recovery code from your paper")
+        problem: root.board.codeProblem
         Layout.fillWidth: true
     }
     LineField {
         id: secret
 
-        label: qsTr("Passphrase")
+        label: root.recovering ? qsTr("A new passphrase") : qsTr("Passphrase")
         secret: true
         problem: root.board.problem
-        onAccepted: if (!root.board.fresh) root.board.unlock(secret.field.text)
+        onAccepted: if (!root.board.fresh && !root.recovering) root.board.unlock(secret.field.text)
         Layout.fillWidth: true
     }
     LineField {
         id: again
 
-        visible: root.board.fresh
+        visible: root.board.fresh || root.recovering
         label: qsTr("The same once more")
         secret: true
         problem: root.board.repeatProblem
-        onAccepted: root.board.create(secret.field.text, again.field.text)
+        onAccepted: root.recovering ? root.board.recover(code.field.text, secret.field.text, again.field.text)
+                                    : root.board.create(secret.field.text, again.field.text)
         Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.board.codeOffered
+        quiet: true
+        text: root.recovering ? qsTr("I know my passphrase") : qsTr("I lost my passphrase")
+        onClicked: root.board.useCode(!root.recovering)
     }
     Card {
         visible: root.board.fresh
@@ -73,8 +99,7 @@ PageBody {
                 strong: true
                 Layout.fillWidth: true
             }
-            Words {
-                text: qsTr("Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.")
+            LeavesList {
                 Layout.fillWidth: true
             }
         }

@@ -15,7 +15,7 @@ ApplicationWindow {
     required property DiaryProgram program
 
     minimumWidth: 320
-    minimumHeight: 480
+    minimumHeight: 320
     visible: true
     title: qsTr("Ebbline diary")
     color: Theme.paper
@@ -30,6 +30,7 @@ ApplicationWindow {
 
     ColumnLayout {
         anchors.fill: parent
+        anchors.bottomMargin: root.program.keyboardHeight
         spacing: 0
 
         TopLine {

@@ -65,6 +65,13 @@ PageBody {
                     text: card.modelData.text
                     Layout.fillWidth: true
                 }
+                Words {
+                    visible: text.length > 0
+                    text: card.modelData.state
+                    color: Theme.tide
+                    small: true
+                    Layout.fillWidth: true
+                }
             }
         }
     }

@@ -1,4 +1,4 @@
-// Language, text size, look, motion, and the lock.
+// How the diary looks and speaks, and the ways to reminders, lock and one's own data.
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -18,6 +18,24 @@ PageBody {
         onChosen: (index) => root.settings.language = index
         Layout.fillWidth: true
     }
+    ActButton {
+        text: qsTr("Reminders")
+        hint: root.program.reminders.state
+        onClicked: root.program.openReminders()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("The lock")
+        hint: qsTr("Passphrase and recovery code")
+        onClicked: root.program.openKeys()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("My data")
+        hint: qsTr("What leaves this phone. Take it along. Delete it.")
+        onClicked: root.program.openMine()
+        Layout.fillWidth: true
+    }
     Choice {
         label: qsTr("Text size")
         options: [qsTr("Usual"), qsTr("Large"), qsTr("Very large")]
@@ -30,6 +48,13 @@ PageBody {
         options: [qsTr("Light"), qsTr("Dark"), qsTr("High contrast")]
         current: root.settings.look
         onChosen: (index) => root.settings.look = index
+        Layout.fillWidth: true
+    }
+    Choice {
+        label: qsTr("Temperature in")
+        options: [qsTr("°C"), qsTr("°F")]
+        current: root.settings.fahrenheit ? 1 : 0
+        onChosen: (index) => root.settings.fahrenheit = index === 1
         Layout.fillWidth: true
     }
     TickBox {

@@ -34,4 +34,10 @@ ColumnLayout {
         implicitHeight: 130
         Layout.fillWidth: true
     }
+    Words {
+        text: root.modelData.sentence
+        small: true
+        Layout.fillWidth: true
+        Accessible.ignored: true
+    }
 }

@@ -15,7 +15,7 @@ PageBody {
     foot: [
         ActButton {
             primary: true
-            text: qsTr("Write down how it is")
+            text: root.board.writeWord
             onClicked: root.program.openEntry()
             Layout.fillWidth: true
         }
@@ -38,6 +38,11 @@ PageBody {
         soft: true
         Layout.fillWidth: true
         Layout.topMargin: -Theme.gapSmall
+    }
+    BellCard {
+        visible: root.program.reminders.silence.length > 0
+        board: root.program.reminders
+        Layout.fillWidth: true
     }
     Heading {
         visible: root.board.due.length > 0

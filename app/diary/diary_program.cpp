@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QGuiApplication>
 #include <QImage>
+#include <QInputMethod>
 #include <QLocale>
 #include <QMetaEnum>
 #include <QQuickWindow>
@@ -22,7 +23,8 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)),
       m_settings(QString::fromStdString((m_setup.folder.string() + ".ini"))),
       m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier), m_locking(m_home),
-      m_joining(m_home), m_today(m_home), m_entry(m_home), m_warning(m_home), m_history(m_home)
+      m_joining(m_home), m_today(m_home), m_entry(m_home, m_settings), m_warning(m_home, m_settings),
+      m_history(m_home, m_settings), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings)
 {
     if (!m_setup.language.isEmpty())
         m_settings.setLanguageCode(m_setup.language);
@@ -39,6 +41,26 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     connect(&m_today, &diaryapp::TodayBoard::failed, this, complain);
     connect(&m_warning, &diaryapp::WarningBoard::failed, this, complain);
     connect(&m_history, &diaryapp::HistoryBoard::failed, this, complain);
+    connect(&m_reminders, &diaryapp::ReminderBoard::failed, this, complain);
+    connect(&m_reminders, &diaryapp::ReminderBoard::openAsked, this, [this] {
+        if (window() != nullptr) {
+            window()->show();
+            window()->raise();
+            window()->requestActivate();
+        }
+        if (m_page != Page::entry)
+            openToday();
+    });
+    connect(&m_mine, &diaryapp::MineBoard::deleted, this, [this] {
+        m_reminders.cancelAll();
+        m_before = Page::lock;
+        turnTo(Page::lock);
+        say(tr("Your diary is no longer on this device."));
+    });
+    auto* keyboard = QGuiApplication::inputMethod();
+    const auto measure = [this, keyboard] { setKeyboardHeight(keyboard->isVisible() ? keyboard->keyboardRectangle().height() : 0); };
+    connect(keyboard, &QInputMethod::keyboardRectangleChanged, this, measure);
+    connect(keyboard, &QInputMethod::visibleChanged, this, measure);
     m_noticeTimer.setSingleShot(true);
     m_noticeTimer.setInterval(noticeTime);
     connect(&m_noticeTimer, &QTimer::timeout, this, &DiaryProgram::dismissNotice);
@@ -95,6 +117,9 @@ QString DiaryProgram::pageTitle() const
     case Page::history: return tr("What I wrote");
     case Page::notes: return tr("Notes with the clinic");
     case Page::settings: return tr("Settings");
+    case Page::reminders: return tr("Reminders");
+    case Page::keys: return tr("The lock");
+    case Page::mine: return tr("My data");
     }
     return {};
 }
@@ -148,8 +173,16 @@ void DiaryProgram::openEntry()
 {
     if (!m_home.isOpen())
         return;
-    m_entry.open();
+    if (const Done opened = m_entry.open(); !opened)
+        return say(diaryapp::errorText(opened.error()), {}, true);
     turnTo(Page::entry);
+}
+
+void DiaryProgram::openEarlier()
+{
+    openEntry();
+    if (m_page == Page::entry)
+        m_entry.moment()->choose();
 }
 
 void DiaryProgram::openWarning()
@@ -183,12 +216,33 @@ void DiaryProgram::openSettings()
     turnTo(Page::settings);
 }
 
+void DiaryProgram::openReminders()
+{
+    if (m_home.isOpen())
+        turnTo(Page::reminders);
+}
+
+void DiaryProgram::openKeys()
+{
+    m_keys.clear();
+    if (m_home.isOpen())
+        turnTo(Page::keys);
+}
+
+void DiaryProgram::openMine()
+{
+    m_mine.clear();
+    if (m_home.isOpen())
+        turnTo(Page::mine);
+}
+
 void DiaryProgram::amend(const QString& entry)
 {
     const auto id = m_history.entryOf(entry);
     if (!m_home.isOpen() || !id)
         return;
-    m_entry.amend(*id);
+    if (const Done opened = m_entry.amend(*id); !opened)
+        return say(diaryapp::errorText(opened.error()), {}, true);
     turnTo(Page::entry);
 }
 
@@ -196,7 +250,8 @@ void DiaryProgram::undoSave()
 {
     if (!m_undoable || !m_home.isOpen())
         return;
-    m_entry.amend(*m_undoable);
+    if (const Done opened = m_entry.amend(*m_undoable); !opened)
+        return say(diaryapp::errorText(opened.error()), {}, true);
     dismissNotice();
     turnTo(Page::entry);
 }
@@ -205,6 +260,10 @@ void DiaryProgram::back()
 {
     if (m_page == Page::entry)
         return m_entry.back();
+    if (m_page == Page::keys)
+        m_keys.clear();
+    if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine)
+        return openSettings();
     if (!m_home.isOpen())
         return turnTo(m_before == Page::join ? Page::join : Page::lock);
     openToday();
@@ -256,6 +315,14 @@ void DiaryProgram::dismissNotice()
     Q_EMIT noticeChanged();
 }
 
+void DiaryProgram::setKeyboardHeight(qreal height)
+{
+    if (height == m_keyboardHeight)
+        return;
+    m_keyboardHeight = height;
+    Q_EMIT keyboardChanged();
+}
+
 void DiaryProgram::syncNow()
 {
     sync::Courier* courier = m_home.isOpen() && !m_syncing ? m_home.courier() : nullptr;
@@ -303,6 +370,9 @@ void DiaryProgram::applyLanguage()
     Q_EMIT m_locking.changed();
     Q_EMIT m_joining.changed();
     Q_EMIT m_entry.changed();
+    m_reminders.setWords();
+    m_keys.clear();
+    m_mine.clear();
     m_home.touch();
 }
 

@@ -15,6 +15,9 @@
 /// | history | openHistory() |
 /// | notes | openNotes() |
 /// | settings | openSettings() |
+/// | reminders | openReminders() |
+/// | keys | openKeys() |
+/// | mine | openMine() |
 ///
 /// Needs a QApplication.
 
@@ -23,7 +26,10 @@
 #include "app/diary/model/history_board.h"
 #include "app/diary/model/home.h"
 #include "app/diary/model/join_board.h"
+#include "app/diary/model/keys_board.h"
 #include "app/diary/model/lock_board.h"
+#include "app/diary/model/mine_board.h"
+#include "app/diary/model/reminder_board.h"
 #include "app/diary/model/today_board.h"
 #include "app/diary/model/warning_board.h"
 
@@ -41,9 +47,10 @@ struct DiarySetup {
     const clock::Clock& clock;
     aftercare::Zone zone;
     diaryapp::CourierMaker courier = {};
-    crypto::StretchCost cost = {};
+    std::optional<crypto::StretchCost> cost = {};  ///< of a passphrase; empty: measured when one is set
     QString language = {};         ///< empty: as kept, else as the system
     std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
+    notifications::Bells* bells = nullptr;   ///< of this device; outlives the program
 };
 
 class DiaryProgram : public QObject {
@@ -55,6 +62,7 @@ class DiaryProgram : public QObject {
     Q_PROPERTY(bool backShown READ isBackShown NOTIFY pageChanged FINAL)
     Q_PROPERTY(bool callShown READ isCallShown NOTIFY pageChanged FINAL)
     Q_PROPERTY(bool rightToLeft READ isRightToLeft NOTIFY languageChanged FINAL)
+    Q_PROPERTY(qreal keyboardHeight READ keyboardHeight NOTIFY keyboardChanged FINAL)  ///< px of the window that it covers
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool undoShown READ isUndoShown NOTIFY noticeChanged FINAL)  ///< the last save can be corrected
     Q_PROPERTY(ebbline::diaryapp::LockBoard* locking READ locking CONSTANT FINAL)
@@ -64,9 +72,12 @@ class DiaryProgram : public QObject {
     Q_PROPERTY(ebbline::diaryapp::WarningBoard* warning READ warning CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::HistoryBoard* history READ history CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::DiarySettings* settings READ settings CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::ReminderBoard* reminders READ reminders CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::KeysBoard* keys READ keys CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::MineBoard* mine READ mine CONSTANT FINAL)
 
 public:
-    enum class Page { lock, join, today, entry, warning, call, history, notes, settings };
+    enum class Page { lock, join, today, entry, warning, call, history, notes, settings, reminders, keys, mine };
     Q_ENUM(Page)
 
     explicit DiaryProgram(DiarySetup setup, QObject* parent = nullptr);
@@ -83,6 +94,9 @@ public:
     bool isBackShown() const;
     bool isCallShown() const { return m_page != Page::call && m_page != Page::warning; }
     bool isRightToLeft() const;
+    qreal keyboardHeight() const { return m_keyboardHeight; }
+    /// A keyboard on the screen covers this much of the window from below: the pages keep clear of it.
+    void setKeyboardHeight(qreal height);
     QString notice() const { return m_notice; }
     bool isUndoShown() const { return m_undoable.has_value(); }
 
@@ -93,6 +107,12 @@ public:
     diaryapp::WarningBoard* warning() { return &m_warning; }
     diaryapp::HistoryBoard* history() { return &m_history; }
     diaryapp::DiarySettings* settings() { return &m_settings; }
+    diaryapp::ReminderBoard* reminders() { return &m_reminders; }
+    diaryapp::KeysBoard* keys() { return &m_keys; }
+    diaryapp::MineBoard* mine() { return &m_mine; }
+
+    /// The phone is in another time zone, or may be: reminders keep the wall clock.
+    void travelTo(const aftercare::Zone& zone) { m_home.travelTo(zone); }
 
     Q_INVOKABLE void openToday();
     Q_INVOKABLE void openEntry();
@@ -101,6 +121,11 @@ public:
     Q_INVOKABLE void openHistory();
     Q_INVOKABLE void openNotes();
     Q_INVOKABLE void openSettings();
+    Q_INVOKABLE void openReminders();
+    Q_INVOKABLE void openKeys();
+    Q_INVOKABLE void openMine();
+    /// An entry about a moment that was forgotten.
+    Q_INVOKABLE void openEarlier();
     Q_INVOKABLE void amend(const QString& entry);
     Q_INVOKABLE void undoSave();
     Q_INVOKABLE void back();
@@ -115,6 +140,7 @@ Q_SIGNALS:
     void pageChanged();
     void languageChanged();
     void noticeChanged();
+    void keyboardChanged();
 
 private:
     void turnTo(Page page);
@@ -133,6 +159,9 @@ private:
     diaryapp::EntryBoard m_entry;
     diaryapp::WarningBoard m_warning;
     diaryapp::HistoryBoard m_history;
+    diaryapp::ReminderBoard m_reminders;
+    diaryapp::KeysBoard m_keys;
+    diaryapp::MineBoard m_mine;
     Page m_page = Page::lock;
     Page m_before = Page::lock;
     QString m_notice;
@@ -140,6 +169,7 @@ private:
     QTimer m_noticeTimer;
     QTimer m_syncTimer;
     bool m_syncing = false;
+    qreal m_keyboardHeight = 0;
     bool m_asked = false;  ///< the patient waits for the answer
     int m_failures = 0;
     QTranslator m_translator;

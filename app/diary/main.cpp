@@ -3,12 +3,14 @@
 #include "app/diary/diary_program.h"
 #include "app/fonts/fonts.h"
 #include "platform/courier/qt_courier.h"
+#include "platform/notifications/desktop_bells.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
 #include <QFile>
 #include <QStandardPaths>
+#include <QTimer>
 #include <QTimeZone>
 
 #include <cstdio>
@@ -30,7 +32,7 @@ int main(int argc, char** argv)
     const QCommandLineOption passphrase(QStringLiteral("passphrase-file"),
                                         QStringLiteral("Opens the diary with the first line of this file (demonstrations)."),
                                         QStringLiteral("file"));
-    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en, de or ar."), QStringLiteral("code"));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en, de, es, fr, pt_BR, ar, tr or zh_CN."), QStringLiteral("code"));
     options.addOptions({vault, passphrase, language});
     options.process(application);
 
@@ -47,8 +49,7 @@ int main(int argc, char** argv)
     }
     const clock::SystemClock clock;
     QDir().mkpath(QFileInfo(options.value(vault)).absolutePath());
-    // Measured once, where a vault is about to be made.
-    const bool first = !patient::Diary::exists(options.value(vault).toStdString());
+    notifications::DesktopBells bells(clock, options.value(vault) + QStringLiteral(".bells"));
     app::DiaryProgram program({.folder = options.value(vault).toStdString(),
                                .clock = clock,
                                .zone = *zone,
@@ -56,9 +57,21 @@ int main(int argc, char** argv)
                                    [](const std::string& base, const bytes::Array<32>& key) {
                                        return std::make_unique<courier::QtCourier>(QString::fromStdString(base), key);
                                    },
-                               .cost = first ? vault::calibratedCost(clock) : crypto::StretchCost{},
                                .language = options.value(language),
-                               .syncEvery = std::chrono::seconds(60)});
+                               .syncEvery = std::chrono::seconds(60),
+                               .bells = &bells});
+    // The phone travels: its zone is asked for again and again.
+    QTimer traveller;
+    QByteArray where = QTimeZone::systemTimeZoneId();
+    QObject::connect(&traveller, &QTimer::timeout, [&] {
+        const QByteArray now = QTimeZone::systemTimeZoneId();
+        if (now == where)
+            return;
+        where = now;
+        if (const auto there = aftercare::Zone::find(now.toStdString()))
+            program.travelTo(*there);
+    });
+    traveller.start(std::chrono::minutes(1));
     if (options.isSet(passphrase)) {
         QFile file(options.value(passphrase));
         if (!file.open(QIODevice::ReadOnly)) {

@@ -26,7 +26,13 @@ Result<Diary> Diary::create(const std::filesystem::path& folder, bytes::View pas
 Result<Diary> Diary::unlock(const std::filesystem::path& folder, bytes::View passphrase, const clock::Clock& clock,
                             aftercare::Zone zone)
 {
-    auto vault = vault::Vault::unlock(folder, passphrase, clock);
+    return unlock(folder, vault::Offered::passphrase(passphrase), clock, std::move(zone));
+}
+
+Result<Diary> Diary::unlock(const std::filesystem::path& folder, const vault::Offered& offered, const clock::Clock& clock,
+                            aftercare::Zone zone)
+{
+    auto vault = vault::Vault::unlock(folder, offered, clock);
     if (!vault)
         return fail(vault.error());
     if (vault->owner() != vault::Vault::Owner::patient)
@@ -92,10 +98,13 @@ std::vector<records::MessageWritten> Diary::messages() const
     return course ? course->messages : std::vector<records::MessageWritten>{};
 }
 
-bool Diary::isRead(const records::MessageId& message) const
+std::optional<clock::Moment> Diary::readAt(const records::MessageId& message) const
 {
     const journal::CourseState* course = m_inside->course();
-    return course && course->reads.contains(message);
+    if (!course)
+        return {};
+    const auto found = course->reads.find(message);
+    return found == course->reads.end() ? std::nullopt : std::optional(found->second.at);
 }
 
 Done Diary::readMessages()

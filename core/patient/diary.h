@@ -8,6 +8,8 @@
 #include "core/sync/link_sync.h"
 #include "core/triage/queue.h"
 
+#include <map>
+
 namespace ebbline::patient {
 
 /// The three true states of an entry, never shown ahead of proof.
@@ -46,6 +48,15 @@ struct Today {
     std::size_t waiting = 0;                ///< entries that are only on this phone
 };
 
+/// What is being typed, as far as it got: an entry that need not be complete, and what stands in a
+/// field but is no value yet.
+struct Draft {
+    recovery::Entry entry;
+    std::string temperatureText;  ///< as typed, at most 20 bytes
+    int step = 0;                 ///< which question was in sight, 0..31
+    bool operator==(const Draft&) const = default;
+};
+
 struct Saved {
     recovery::EntryId entry;
     std::vector<triage::Finding> findings;  ///< of this entry, most urgent first: show at once
@@ -62,6 +73,12 @@ public:
                                 const crypto::StretchCost& cost, const clock::Clock& clock, aftercare::Zone zone);
     static Result<Diary> unlock(const std::filesystem::path& folder, bytes::View passphrase,
                                 const clock::Clock& clock, aftercare::Zone zone);
+    static Result<Diary> unlock(const std::filesystem::path& folder, const vault::Offered& offered,
+                                const clock::Clock& clock, aftercare::Zone zone);
+    /// Takes everything of the diary off this device, the keys first, so that what is left of it at
+    /// any moment opens for nobody. Files of others in the folder stay. What the clinic has, it keeps.
+    /// \returns Reason::storageFailed if something could not be removed; it can be called again.
+    static Done erase(const std::filesystem::path& folder);
     /// Whom to call, readable without unlocking. \returns Reason::notFound before joining.
     static Result<vault::OpenInfo> openInfo(const std::filesystem::path& folder);
 
@@ -79,20 +96,32 @@ public:
     Done setQuietHours(const aftercare::QuietHours& quiet);
 
     Today today() const;
-    /// Whole schedule from now on, for booking with the phone (at most 48) and for the calendar.
+    /// Whole schedule from now on, unanswered, with "later" counted in.
     std::vector<aftercare::Reminder> upcoming(std::size_t atMost) const;
+    /// Their moments, for the bells of the phone.
+    std::vector<clock::Instant> upcomingMoments() const;
+    /// The same as a calendar file whose events all say `words`. The identifiers stay the same over
+    /// time, so that a calendar replaces what it took before.
+    /// \returns Reason::notEnough if nothing is coming up.
+    Result<std::string> calendar(const std::string& words, const std::string& language);
 
-    /// The entry being typed; kept durably at every tap, gone once recorded.
-    std::optional<recovery::Entry> draft() const;
-    Done keepDraft(const recovery::Entry& entry);
+    /// What is being typed; kept durably at every tap, gone once recorded. A correction of an entry has
+    /// a draft of its own, beside that of a new entry.
+    /// \returns Reason::notFound if nothing is being typed; Reason::storageFailed if it cannot be told:
+    ///          then nothing may be kept over it.
+    Result<Draft> draft() const;
+    Result<Draft> correctionDraft() const;
+    Done keepDraft(const Draft& draft);
+    Done keepCorrection(const Draft& draft);
     Done discardDraft();
+    Done discardCorrection();
     /// A fresh entry for this moment with nothing answered.
     recovery::Entry blankEntry() const;
 
     /// One durable transaction, then warning signs and triggers at once, with no network.
     /// \returns as recovery::check(), and Reason::storageFull: the draft is still there then.
     Result<Saved> record(const recovery::Entry& entry);
-    /// Replaces an entry; the old one stays in its history.
+    /// Replaces an entry; the old one stays in its history. The moment it speaks of may change too.
     Result<Saved> amend(const recovery::EntryId& old, const recovery::Entry& entry);
 
     std::vector<EntryView> history() const;  ///< newest first
@@ -103,7 +132,8 @@ public:
     Done confirmWarning(const triage::Finding& finding);
 
     std::vector<records::MessageWritten> messages() const;  ///< oldest first
-    bool isRead(const records::MessageId& message) const;
+    /// When the one it was written for read it; empty: not yet, as far as this phone knows.
+    std::optional<clock::Moment> readAt(const records::MessageId& message) const;
     Done readMessages();
     Done writeMessage(const std::string& text);
 
@@ -111,6 +141,10 @@ public:
     curves::Curve curve(const recovery::Stream& stream) const;
 
     void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
+
+    /// Everything of the patient's as open tables, name of the file to its text: entries.csv,
+    /// scores.csv, signs.csv, reminders.csv, notes.csv. Formats: docs/formats/own_data.md.
+    std::map<std::string, std::string> tables() const;
 
     vault::Vault& vault();
 

@@ -2,39 +2,55 @@
 
 #include "core/patient/inside.h"
 
+#include "core/bytes/reader.h"
+#include "core/records/entry_draft.h"
+
 #include <algorithm>
 
 namespace ebbline::patient {
 
 namespace {
 
-constexpr const char* draftName = "draft";
+constexpr const char* draftName = "entry-draft";
+constexpr const char* correctionName = "correction-draft";
+constexpr std::uint8_t draftForm = 1;
+constexpr std::size_t maximumTyped = 20;
+constexpr std::size_t maximumDraft = 16 * 1024;
+
+bytes::Bytes encoded(const Draft& draft)
+{
+    return bytes::Writer()
+        .u8(draftForm)
+        .u8(static_cast<std::uint8_t>(std::clamp(draft.step, 0, 31)))
+        .block(bytes::viewOf(std::string_view(draft.temperatureText).substr(0, maximumTyped)))
+        .block(records::encode(records::EntryRecorded{draft.entry}))
+        .bytes();
+}
 
 }  // namespace
 
-std::optional<recovery::Entry> Diary::draft() const { return m_inside->draft(); }
-
-std::optional<recovery::Entry> Diary::Inside::draft() const
+Result<Draft> Diary::Inside::draftOf(const char* name) const
 {
-    const auto stored = vault.kept(draftName);
+    const auto stored = vault.kept(name);
     if (!stored)
-        return std::nullopt;
-    auto body = records::decode(records::Kind::entryRecorded, *stored);
-    // A draft in which nothing is answered yet is refused by decode, and nothing is lost with it.
-    if (!body)
-        return std::nullopt;
-    return std::get<records::EntryRecorded>(*body).entry;
+        return fail(stored.error());
+    bytes::Reader reader(*stored);
+    const bool known = reader.u8() == draftForm;
+    const int step = reader.u8();
+    const bytes::View typed = reader.block(maximumTyped);
+    const bytes::View entry = reader.block(maximumDraft);
+    auto decoded = records::decodeEntryDraft(entry);
+    if (!known || !reader.atEnd() || !decoded)
+        return fail(Reason::notFound, "draft: of another version of the program");
+    return Draft{std::move(*decoded), std::string(typed.begin(), typed.end()), step};
 }
 
-Done Diary::keepDraft(const recovery::Entry& entry)
-{
-    return m_inside->vault.keep(draftName, records::encode(records::EntryRecorded{entry}));
-}
-
-Done Diary::discardDraft()
-{
-    return m_inside->vault.keep(draftName, {});
-}
+Result<Draft> Diary::draft() const { return m_inside->draftOf(draftName); }
+Result<Draft> Diary::correctionDraft() const { return m_inside->draftOf(correctionName); }
+Done Diary::keepDraft(const Draft& draft) { return m_inside->vault.keep(draftName, encoded(draft)); }
+Done Diary::keepCorrection(const Draft& draft) { return m_inside->vault.keep(correctionName, encoded(draft)); }
+Done Diary::discardDraft() { return m_inside->vault.keep(draftName, {}); }
+Done Diary::discardCorrection() { return m_inside->vault.keep(correctionName, {}); }
 
 recovery::Entry Diary::blankEntry() const
 {
@@ -99,8 +115,9 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
     if (!appended)
         return fail(appended.error());
     // Correcting an old entry leaves the one that is being typed alone.
-    if (const auto typed = draft(); typed && typed->id == entry.id)
-        (void)vault.keep(draftName, {});
+    for (const char* name : {draftName, correctionName})
+        if (const auto typed = draftOf(name); typed && typed->entry.id == entry.id)
+            (void)vault.keep(name, {});
     return Saved{entry.id, std::move(raised)};
 }
 

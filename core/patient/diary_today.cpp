@@ -5,6 +5,7 @@
 #include "core/bytes/reader.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace ebbline::patient {
 
@@ -160,6 +161,14 @@ std::vector<aftercare::Reminder> Diary::upcoming(std::size_t atMost) const
         reminders.push_back(std::move(view.reminder));
     }
     return reminders;
+}
+
+std::vector<clock::Instant> Diary::upcomingMoments() const
+{
+    std::vector<clock::Instant> moments;
+    for (const aftercare::Reminder& reminder : upcoming(std::numeric_limits<std::size_t>::max()))
+        moments.push_back(reminder.due);
+    return moments;
 }
 
 Done Diary::answerReminder(const std::string& key, records::ReminderAnswer answer,

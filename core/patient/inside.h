@@ -21,7 +21,7 @@ struct Diary::Inside {
     /// The course with the newest treatment that has arrived.
     const journal::CourseState* course() const;
     std::optional<envelope::MailboxId> mailbox() const;
-    std::optional<recovery::Entry> draft() const;
+    Result<Draft> draftOf(const char* name) const;
     std::vector<triage::Finding> findings() const;
     EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;
     EntryState stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const;

@@ -118,4 +118,12 @@ Result<recovery::Treatment> decodeDraft(bytes::View input)
     return std::move(std::get<TreatmentRecorded>(*body).treatment);
 }
 
+Result<recovery::Entry> decodeEntryDraft(bytes::View input)
+{
+    Result<Body> body = decodeUnchecked(Kind::entryRecorded, input);
+    if (!body)
+        return fail(body.error());
+    return std::move(std::get<EntryRecorded>(*body).entry);
+}
+
 }  // namespace ebbline::records

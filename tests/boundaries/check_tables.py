@@ -12,6 +12,7 @@ TABLES = {
     "docs/safety/hazards.csv": ["id", "hazard", "cause", "situation", "harm", "severity (proposal)", "control", "code", "test",
                                 "remains"],
     "docs/safety/use_errors.csv": ["id", "scenario", "error", "harm", "control", "code", "test", "remains"],
+    "docs/safety/patient_expectations.csv": ["id", "expectation", "how met", "test", "state"],
     "docs/safety/libraries.csv": ["library", "used by", "why acceptable", "known anomalies", "guard in the project", "test"],
     "docs/security/threats.csv": ["id", "threat", "who", "answer", "code", "test", "remains"],
     "docs/security/masvs.csv": ["control", "how met", "test", "state"],

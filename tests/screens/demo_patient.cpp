@@ -110,7 +110,8 @@ std::unique_ptr<app::DiaryProgram> DemoPatient::program(const QString& language)
         .zone = m_zone,
         .courier = [this](const std::string&, const bytes::Array<32>&) { return courier(); },
         .cost = quickly,
-        .language = language});
+        .language = language,
+        .bells = &m_bells});
 }
 
 std::unique_ptr<app::DiaryProgram> DemoPatient::joined(const QString& language)

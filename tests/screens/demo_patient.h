@@ -6,6 +6,7 @@
 #include "app/diary/diary_program.h"
 #include "core/desk/desk.h"
 #include "core/mailbox/service.h"
+#include "tests/screens/spoken_bells.h"
 
 #include <QTemporaryDir>
 
@@ -29,6 +30,9 @@ public:
     std::unique_ptr<app::DiaryProgram> program(const QString& language);
     /// The same, with the diary made, linked, and the care plan there.
     std::unique_ptr<app::DiaryProgram> joined(const QString& language);
+
+    /// Of her phone. The person has not been asked yet.
+    SpokenBells& bells() { return m_bells; }
 
     /// What the clinic does. Each throws std::runtime_error if it cannot.
     QString showsCode();                    ///< the typed code of a new offer
@@ -54,6 +58,7 @@ private:
     std::unique_ptr<sync::Courier> courier();
 
     QTemporaryDir m_folder;
+    SpokenBells m_bells;
     clock::ManualClock m_clock;
     aftercare::Zone m_zone;
     bool m_offline = false;

@@ -54,6 +54,8 @@ inline QList<DiaryPage> doorPages()
              patient.sends();
              program.joining()->poll();
          }},
+        {QStringLiteral("today_silent"), [](auto& program, auto&) { program.reminders()->allow(false); }},
+        {QStringLiteral("today_ringing"), [](auto& program, auto&) { program.reminders()->allow(true); }},
     };
 }
 
@@ -61,6 +63,7 @@ inline QList<DiaryPage> doorPages()
 inline QList<DiaryPage> coursePages()
 {
     using recovery::Sign;
+    const auto passphrase = QString::fromLatin1(DemoPatient::passphrase);
     const auto tick = [](app::DiaryProgram& program, std::initializer_list<Sign> signs) {
         program.openEntry();
         while (program.entry()->step() == diaryapp::EntryBoard::Step::Score)
@@ -77,6 +80,21 @@ inline QList<DiaryPage> coursePages()
         {QStringLiteral("notes_empty"), [](auto& program, auto&) { program.openNotes(); }},
         {QStringLiteral("call"), [](auto& program, auto&) { program.openCall(); }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
+        {QStringLiteral("reminders"), [](auto& program, auto&) { program.openReminders(); }},
+        {QStringLiteral("reminders_tried"), [](auto& program, auto&) {
+             program.reminders()->tryBell();
+             program.reminders()->saveCalendar(QUrl::fromLocalFile(QStringLiteral("/proc/none")));
+         }},
+        {QStringLiteral("keys"), [](auto& program, auto&) { program.openKeys(); }},
+        {QStringLiteral("keys_wrong"), [](auto& program, auto&) {
+             program.keys()->change(QStringLiteral("wrong"), QStringLiteral("short"), {});
+         }},
+        {QStringLiteral("keys_code"), [passphrase](auto& program, auto&) { program.keys()->makeCode(passphrase); }},
+        {QStringLiteral("mine"), [](auto& program, auto&) { program.openMine(); }},
+        {QStringLiteral("mine_confirming"), [](auto& program, auto&) {
+             program.mine()->takeAlong(QUrl::fromLocalFile(QStringLiteral("/proc/none")));
+             program.mine()->askDelete();
+         }},
         {QStringLiteral("today_due"), [](auto& program, auto& patient) {
              patient.goTo(0, 19, 40);
              program.openToday();
@@ -163,7 +181,9 @@ inline QList<DiaryPage> coursePages()
              patient.setOffline(true);
              program.openHistory();
          }},
+        {QStringLiteral("entry_earlier"), [](auto& program, auto&) { program.openEarlier(); }},
         {QStringLiteral("entry_amending"), [](auto& program, auto&) {
+             program.entry()->discard();
              program.amend(program.history()->entries().first().key);
          }},
         {QStringLiteral("history_amended"), [](auto& program, auto&) {
@@ -179,6 +199,10 @@ inline QList<DiaryPage> coursePages()
         {QStringLiteral("locked"), [](auto& program, auto&) { program.lock(); }},
         {QStringLiteral("locked_wrong"), [](auto& program, auto&) {
              program.locking()->unlock(QStringLiteral("four calm herons wade"));
+         }},
+        {QStringLiteral("locked_code"), [](auto& program, auto&) { program.locking()->useCode(true); }},
+        {QStringLiteral("locked_code_wrong"), [](auto& program, auto&) {
+             program.locking()->recover(QStringLiteral("ABCD"), {}, {});
          }},
         {QStringLiteral("call_locked"), [](auto& program, auto&) { program.openCall(); }},
     };

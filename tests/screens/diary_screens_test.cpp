@@ -7,7 +7,11 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <QCoreApplication>
+#include <QPointer>
 #include <QSet>
+#include <QTest>
+#include <QTranslator>
 
 using namespace ebbline;
 using screens::listed;
@@ -28,15 +32,13 @@ void checkLayout(QQuickWindow& window)
     CHECK(listed(screens::brokenWords(window)) == "");
 }
 
-/// Plays a whole course in one language at every size, text size and look.
-void walk(const char* language)
+/// Plays a whole course in one language at one size and text size, in the looks given.
+void walk(const QString& language, const QSize& size, int textSize, int looksTried)
 {
-    const auto textSize = GENERATE(0, 2);  // 100 % and 200 %
-    const auto size = GENERATE(QSize(320, 568), QSize(360, 780), QSize(390, 844));
-    CAPTURE(textSize, size.width(), size.height());
+    CAPTURE(language.toStdString(), textSize, size.width(), size.height());
     screens::Ear ear;
     screens::DemoPatient patient;
-    auto program = patient.program(QString::fromLatin1(language));
+    auto program = patient.program(language);
     program->settings()->setTextSize(textSize);
     REQUIRE(program->show(size));
 
@@ -49,29 +51,139 @@ void walk(const char* language)
         CAPTURE(page.name.toStdString());
         REQUIRE(window.size() == size);
         checkLayout(window);
-        for (int look = looks - 1; look >= 0; --look) {
+        for (int look = looksTried - 1; look >= 0; --look) {
             CAPTURE(look);
             program->settings()->setLook(look);
             CHECK(listed(screens::faint(window)) == "");
         }
         CHECK(ear.take() == "");
     }
-    CHECK(shown.size() == 9);  // each page of DiaryProgram::Page
+    CHECK(shown.size() == 12);  // each page of DiaryProgram::Page
+}
+
+/// On phones, at 100 % and 200 %, in every look.
+void walkPhones(const char* language)
+{
+    const auto textSize = GENERATE(0, 2);
+    const auto size = GENERATE(QSize(320, 568), QSize(360, 780), QSize(390, 844));
+    walk(QString::fromLatin1(language), size, textSize, looks);
 }
 
 }  // namespace
 
 TEST_CASE("every page in English names its controls, gives room to touch them, and cuts no word off", "[diary][screens]")
 {
-    walk("en");
+    walkPhones("en");
 }
 
 TEST_CASE("every page in German names its controls, gives room to touch them, and cuts no word off", "[diary][screens]")
 {
-    walk("de");
+    walkPhones("de");
 }
 
 TEST_CASE("every page in Arabic names its controls, gives room to touch them, and cuts no word off", "[diary][screens]")
 {
-    walk("ar");
+    walkPhones("ar");
+}
+
+TEST_CASE("every page in the other languages fits the smallest phone with the largest text", "[diary][screens]")
+{
+    const auto language = GENERATE("es", "fr", "pt_BR", "tr", "zh_CN");
+    walk(QString::fromLatin1(language), QSize(320, 568), 2, 1);
+}
+
+TEST_CASE("every page fits a phone held sideways, and a tablet either way", "[diary][screens]")
+{
+    const auto size = GENERATE(QSize(568, 320), QSize(844, 390), QSize(768, 1024), QSize(1024, 768));
+    const auto textSize = GENERATE(0, 2);
+    walk(QStringLiteral("de"), size, textSize, 1);
+}
+
+TEST_CASE("words that grow by two fifths, with marks above and below, are still not cut off", "[diary][screens]")
+{
+    // Longer words in a language that nobody speaks show what the ones at hand may hide.
+    class Stretched final : public QTranslator {
+    public:
+        QString translate(const char*, const char* source, const char*, int count) const override
+        {
+            const QString plain = QString::fromUtf8(source);
+            // Forms of dates and lists of file endings are no words.
+            if (plain.contains(QLatin1String("MMMM")) || plain.contains(QLatin1String("*.")) || plain.size() < 3)
+                return {};
+            QString longer = plain;
+            longer.replace(QLatin1String("a"), QStringLiteral("ä")).replace(QLatin1String("e"), QStringLiteral("ẽ"))
+                .replace(QLatin1String("o"), QStringLiteral("ố")).replace(QLatin1String("g"), QStringLiteral("ģ"));
+            if (count >= 0)
+                longer.replace(QLatin1String("%n"), QString::number(count));
+            for (qsizetype grown = 0; grown < plain.size() * 2 / 5; grown += 4)
+                longer += QStringLiteral(" ỗẙ");
+            return longer;
+        }
+        bool isEmpty() const override { return false; }
+    };
+    const auto size = GENERATE(QSize(320, 568), QSize(390, 844));
+    Stretched stretched;
+    screens::Ear ear;
+    screens::DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    program->settings()->setTextSize(1);
+    QCoreApplication::installTranslator(&stretched);
+    REQUIRE(program->show(size));
+    for (const auto& page : screens::diaryPages()) {
+        page.show(*program, patient);
+        screens::settle(*program->window());
+        CAPTURE(page.name.toStdString(), size.width());
+        CHECK(listed(screens::cutOff(*program->window())) == "");
+        CHECK(listed(screens::overEdge(*program->window())) == "");
+        CHECK(listed(screens::overlapping(*program->window())) == "");
+    }
+    QCoreApplication::removeTranslator(&stretched);
+}
+
+TEST_CASE("a keyboard on the screen never hides the field that is typed into", "[diary][screens]")
+{
+    const auto size = GENERATE(QSize(320, 568), QSize(360, 780), QSize(844, 390));
+    const auto textSize = GENERATE(0, 2);
+    CAPTURE(size.width(), size.height(), textSize);
+    screens::DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("de"));
+    program->settings()->setTextSize(textSize);
+    REQUIRE(program->show(size));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    const qreal keyboard = std::min(260.0, size.height() * 0.5);
+    int fields = 0;
+    const auto checkFields = [&] {
+        program->setKeyboardHeight(0);
+        screens::settle(window);
+        QList<QPointer<QQuickItem>> found;
+        for (auto* item : screens::visibleItems(window))
+            if (item->inherits("QQuickTextField") || item->inherits("QQuickTextArea"))
+                found << item;
+        for (const auto& item : found) {
+            program->setKeyboardHeight(0);
+            screens::settle(window);
+            REQUIRE(item);
+            item->forceActiveFocus(Qt::MouseFocusReason);
+            program->setKeyboardHeight(keyboard);
+            screens::settle(window);
+            const auto cursor = item->mapRectToScene(item->property("cursorRectangle").toRectF());
+            CAPTURE(program->pageName().toStdString(), cursor.top(), cursor.bottom());
+            CHECK(cursor.bottom() <= size.height() - keyboard + 1);
+            CHECK(cursor.top() >= 0);
+            ++fields;
+        }
+    };
+    program->openKeys();
+    checkFields();
+    program->openNotes();
+    checkFields();
+    program->openEntry();
+    while (program->entry()->step() != diaryapp::EntryBoard::Step::Rest)
+        program->entry()->next();
+    checkFields();
+    program->lock();
+    checkFields();
+    CHECK(fields == 4 + 1 + 2 + 1);
 }

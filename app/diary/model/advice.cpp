@@ -1,9 +1,9 @@
 // What a finding means for the patient. What to do comes before why.
 
+#include "app/diary/model/entry_words.h"
 #include "app/diary/model/words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <QStringList>
 
 #include <algorithm>
@@ -56,7 +56,7 @@ QString firstAid(const std::string& rule)
     return {};
 }
 
-QString reasonOf(const std::string& reason)
+QString reasonOf(const std::string& reason, bool fahrenheit)
 {
     const auto space = reason.find(' ');
     const std::string first = reason.substr(0, space);
@@ -64,7 +64,8 @@ QString reasonOf(const std::string& reason)
         return signQuestion(*sign);
     const QString value = QString::fromStdString(reason.substr(std::min(reason.size(), space + 1))).section(QLatin1Char(' '), 0, 0);
     if (first == "temperature")
-        return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your temperature is %1 °C.")).arg(QLocale().toString(value.toDouble(), 'f', 1));
+        if (const auto temperature = recovery::Temperature::celsius(value.toDouble()))
+            return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your temperature is %1.")).arg(temperatureText(*temperature, fahrenheit));
     if (first == "pain")
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Your pain is %1 of 10.")).arg(digits(value.toInt()));
     if (first == "swelling")
@@ -102,7 +103,7 @@ QString reasonOf(const triggers::Finding& finding)
 
 }  // namespace
 
-Advice adviceFor(const triage::Finding& finding)
+Advice adviceFor(const triage::Finding& finding, bool fahrenheit)
 {
     Advice advice{titleFor(finding.urgency), generalAdvice(finding.urgency), {}};
     if (const auto* warning = std::get_if<warnings::Finding>(&finding.what)) {
@@ -110,7 +111,7 @@ Advice adviceFor(const triage::Finding& finding)
             advice.doNow = first + QLatin1Char('\n') + advice.doNow;
         QStringList reasons;
         for (const std::string& reason : warning->reasons)
-            reasons << reasonOf(reason);
+            reasons << reasonOf(reason, fahrenheit);
         advice.reason = reasons.join(QLatin1Char('\n'));
     } else {
         advice.reason = reasonOf(std::get<triggers::Finding>(finding.what));

@@ -6,7 +6,9 @@ namespace ebbline::diaryapp {
 
 namespace {
 
-const QStringList codes{QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("ar")};
+// In the order in which they are offered.
+const QStringList codes{QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("es"), QStringLiteral("fr"),
+                        QStringLiteral("pt_BR"), QStringLiteral("tr"), QStringLiteral("ar"), QStringLiteral("zh_CN")};
 
 }  // namespace
 
@@ -17,8 +19,18 @@ DiarySettings::DiarySettings(const QString& file, QObject* parent)
 
 QString DiarySettings::languageCode() const
 {
-    const QString system = QLocale::system().name().left(2);
-    return m_settings.value("language", codes.contains(system) ? system : codes.first()).toString();
+    const QString kept = m_settings.value("language").toString();
+    if (codes.contains(kept))
+        return kept;
+    // The system's language, if it is one of ours; by its first part where only that fits.
+    const QString system = QLocale::system().name();
+    for (const QString& code : codes)
+        if (system == code)
+            return code;
+    for (const QString& code : codes)
+        if (system.section(QLatin1Char('_'), 0, 0) == code.section(QLatin1Char('_'), 0, 0))
+            return code;
+    return codes.first();
 }
 
 void DiarySettings::setLanguageCode(const QString& code)
@@ -43,12 +55,28 @@ void DiarySettings::setLanguage(int index)
 QStringList DiarySettings::languageNames() const
 {
     // Each in its own words: whoever looks for hers finds it in any language.
-    return {QStringLiteral("English"), QStringLiteral("Deutsch"), QStringLiteral("العربية")};
+    return {QStringLiteral("English"), QStringLiteral("Deutsch"), QStringLiteral("Español"), QStringLiteral("Français"),
+            QStringLiteral("Português (Brasil)"), QStringLiteral("Türkçe"), QStringLiteral("العربية"), QStringLiteral("中文（简体）")};
 }
 
 void DiarySettings::keep(const QString& name, const QVariant& value)
 {
     m_settings.setValue(name, value);
+    m_settings.sync();
+    Q_EMIT changed();
+}
+
+std::optional<bool> DiarySettings::mayRing() const
+{
+    const QVariant kept = m_settings.value("ring");
+    return kept.isValid() ? std::optional(kept.toBool()) : std::nullopt;
+}
+
+void DiarySettings::forget()
+{
+    m_settings.clear();
+    m_settings.sync();
+    Q_EMIT languageChanged();
     Q_EMIT changed();
 }
 

@@ -8,6 +8,9 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <algorithm>
+#include <optional>
+
 namespace ebbline::diaryapp {
 
 class DiarySettings : public QObject {
@@ -20,6 +23,7 @@ class DiarySettings : public QObject {
     Q_PROPERTY(qreal textScale READ textScale NOTIFY changed FINAL)                        ///< 1, 1.5, 2
     Q_PROPERTY(int look READ look WRITE setLook NOTIFY changed FINAL)  ///< 0 light, 1 dark, 2 high contrast
     Q_PROPERTY(bool reducedMotion READ isReducedMotion WRITE setReducedMotion NOTIFY changed FINAL)
+    Q_PROPERTY(bool fahrenheit READ isFahrenheit WRITE setFahrenheit NOTIFY changed FINAL)
 
 public:
     explicit DiarySettings(const QString& file, QObject* parent = nullptr);
@@ -29,20 +33,32 @@ public:
     QString languageCode() const;
     void setLanguageCode(const QString& code);
     QStringList languageNames() const;
-    int textSize() const { return m_settings.value("text", 0).toInt(); }
-    void setTextSize(int size) { keep("text", size); }
+    int textSize() const { return number("text", 2); }
+    void setTextSize(int size) { keep("text", std::clamp(size, 0, 2)); }
     qreal textScale() const { return 1 + 0.5 * textSize(); }
-    int look() const { return m_settings.value("look", 0).toInt(); }
-    void setLook(int look) { keep("look", look); }
+    int look() const { return number("look", 2); }
+    void setLook(int look) { keep("look", std::clamp(look, 0, 2)); }
     bool isReducedMotion() const { return m_settings.value("calm", false).toBool(); }
     void setReducedMotion(bool reduced) { keep("calm", reduced); }
+    bool isFahrenheit() const { return m_settings.value("fahrenheit", false).toBool(); }
+    void setFahrenheit(bool fahrenheit) { keep("fahrenheit", fahrenheit); }
+
+    /// Whether reminders may ring on this device; empty until the person has said.
+    std::optional<bool> mayRing() const;
+    void setMayRing(bool ring) { keep("ring", ring); }
+
+    /// As on the first day. What was kept is gone from the file.
+    void forget();
 
 Q_SIGNALS:
     void languageChanged();
     void changed();
 
 private:
+    /// Written to the file before it returns.
     void keep(const QString& name, const QVariant& value);
+    /// 0..highest, whatever stands in the file.
+    int number(const QString& name, int highest) const { return std::clamp(m_settings.value(name, 0).toInt(), 0, highest); }
     QSettings m_settings;
 };
 

@@ -1,6 +1,6 @@
 #include "app/diary/model/entry_board.h"
 
-#include "app/diary/model/times.h"
+#include "app/diary/model/entry_words.h"
 #include "app/diary/model/words.h"
 
 #include <QLocale>
@@ -17,50 +17,85 @@ using recovery::Symptom;
 constexpr std::array alwaysAsked{Symptom::swelling, Symptom::pain, Symptom::bruising, Symptom::tightness,
                                  Symptom::puckering};
 constexpr std::array onRequest{Symptom::twinges, Symptom::numbness};
+constexpr int moreAsked = 16;
+constexpr qsizetype longestTemperature = 9;  ///< letters; two bytes each at most in every language of ours
 
 }  // namespace
 
-EntryBoard::EntryBoard(Home& home, QObject* parent) : QObject(parent), m_home(home) {}
-
-void EntryBoard::open()
+EntryBoard::EntryBoard(Home& home, DiarySettings& settings, QObject* parent)
+    : QObject(parent), m_home(home), m_settings(settings), m_moment(home)
 {
-    m_amends.reset();
+    connect(&m_moment, &EntryMoment::picked, this, [this] {
+        m_entry.at = m_moment.at();
+        m_before = m_home.diary().lastBefore(m_entry.at.at);
+        keep();
+    });
+}
+
+bool EntryBoard::isBegun(const patient::Draft& draft)
+{
+    const recovery::Entry& entry = draft.entry;
+    return !entry.scores.empty() || !entry.present.empty() || !entry.absent.empty() || entry.temperature || !entry.note.empty()
+           || !draft.temperatureText.empty() || entry.isLate();
+}
+
+/// The step with, in its fifth bit, whether the questions on request are among them.
+int EntryBoard::keptStep() const
+{
+    return static_cast<int>(m_place) + (m_symptoms.size() > alwaysAsked.size() ? moreAsked : 0);
+}
+
+void EntryBoard::start(const patient::Draft& draft)
+{
     m_symptoms.assign(alwaysAsked.begin(), alwaysAsked.end());
-    m_place = 0;
+    if ((draft.step & moreAsked) != 0)
+        m_symptoms.insert(m_symptoms.end(), onRequest.begin(), onRequest.end());
+    m_place = std::min(static_cast<std::size_t>(draft.step & (moreAsked - 1)), m_symptoms.size() + 1);
     m_problem.clear();
     m_temperatureProblem.clear();
-    m_temperature.clear();
     m_findings.clear();
-    m_before = m_home.diary().lastBefore(m_home.clock().now());
-    if (const auto draft = m_home.diary().draft()) {
-        m_entry = *draft;
-        if (m_entry.temperature)
-            m_temperature = QLocale().toString(m_fahrenheit ? m_entry.temperature->fahrenheit() : m_entry.temperature->celsius(), 'f', 1);
+    m_entry = draft.entry;
+    m_temperature = QString::fromStdString(draft.temperatureText);
+    if (m_temperature.isEmpty() && m_entry.temperature)
+        m_temperature = QLocale().toString(isFahrenheit() ? m_entry.temperature->fahrenheit() : m_entry.temperature->celsius(), 'f', 1);
+    m_before = m_home.diary().lastBefore(m_entry.at.at);
+    m_moment.show(m_entry.at, m_amends.has_value());
+}
+
+Done EntryBoard::open()
+{
+    const auto kept = m_home.diary().draft();
+    if (!kept && kept.error().reason != Reason::notFound)
+        return fail(kept.error());
+    m_amends.reset();
+    if (kept && isBegun(*kept)) {
+        start(*kept);
         // Go on at the first question that is not answered.
         while (m_place < m_symptoms.size() && m_entry.scores.contains({symptom(), Side::left})
                && m_entry.scores.contains({symptom(), Side::right}))
             ++m_place;
     } else {
-        m_entry = m_home.diary().blankEntry();
+        start({m_home.diary().blankEntry(), {}, 0});
     }
     Q_EMIT changed();
+    return {};
 }
 
-void EntryBoard::amend(const recovery::EntryId& id)
+Done EntryBoard::amend(const recovery::EntryId& id)
 {
+    const auto kept = m_home.diary().correctionDraft();
+    if (!kept && kept.error().reason != Reason::notFound)
+        return fail(kept.error());
     for (const patient::EntryView& view : m_home.diary().history()) {
         const recovery::Entry& entry = view.history.current();
         if (entry.id != id)
             continue;
-        open();
-        m_entry = entry;
         m_amends = id;
-        m_place = 0;
-        m_before = m_home.diary().lastBefore(entry.at.at);
-        if (entry.temperature)
-            m_temperature = QLocale().toString(m_fahrenheit ? entry.temperature->fahrenheit() : entry.temperature->celsius(), 'f', 1);
+        start(kept && kept->entry.id == id ? *kept : patient::Draft{entry, {}, 0});
+        Q_EMIT changed();
+        return {};
     }
-    Q_EMIT changed();
+    return fail(Reason::notFound, "entry: there is none to correct");
 }
 
 EntryBoard::Step EntryBoard::step() const
@@ -143,26 +178,17 @@ bool EntryBoard::isMoreOffered() const
 
 QString EntryBoard::summary() const
 {
-    QStringList lines;
-    for (const Symptom each : recovery::allSymptoms) {
-        const auto left = m_entry.scores.find({each, Side::left});
-        const auto right = m_entry.scores.find({each, Side::right});
-        if (left == m_entry.scores.end() && right == m_entry.scores.end())
-            continue;
-        const auto said = [&](const auto& found) { return found == m_entry.scores.end() ? tr("–") : digits(found->second.points()); };
-        //: A symptom with its scores: "Swelling: right 3, left 4"
-        lines << tr("%1: right %2, left %3").arg(symptomName(each), said(right), said(left));
-    }
-    return lines.join(QLatin1Char('\n'));
+    recovery::Entry scored;
+    scored.scores = m_entry.scores;
+    return entryText(scored, isFahrenheit());
 }
 
 /// Every tap is durable: a failure is said, and what was typed stays on the page.
 void EntryBoard::keep()
 {
-    if (!m_amends) {
-        const Done kept = m_home.diary().keepDraft(m_entry);
-        m_problem = kept ? QString() : errorText(kept.error());
-    }
+    const patient::Draft draft{m_entry, m_temperature.toStdString(), keptStep()};
+    const Done kept = m_amends ? m_home.diary().keepCorrection(draft) : m_home.diary().keepDraft(draft);
+    m_problem = kept ? QString() : errorText(kept.error());
     Q_EMIT changed();
 }
 
@@ -184,23 +210,22 @@ void EntryBoard::clear(int side)
 void EntryBoard::next()
 {
     m_place = std::min(m_place + 1, m_symptoms.size() + 1);
-    Q_EMIT changed();
+    keep();
 }
 
 void EntryBoard::back()
 {
     if (m_place == 0)
-        Q_EMIT left();
-    else
-        --m_place;
-    Q_EMIT changed();
+        return Q_EMIT left();
+    --m_place;
+    keep();
 }
 
 void EntryBoard::askMore()
 {
     m_place = m_symptoms.size();
     m_symptoms.insert(m_symptoms.end(), onRequest.begin(), onRequest.end());
-    Q_EMIT changed();
+    keep();
 }
 
 void EntryBoard::tick(int sign, bool present)
@@ -226,7 +251,7 @@ void EntryBoard::signsDone()
 
 void EntryBoard::setFahrenheit(bool fahrenheit)
 {
-    m_fahrenheit = fahrenheit;
+    m_settings.setFahrenheit(fahrenheit);
     writeTemperature(m_temperature);
 }
 
@@ -240,7 +265,7 @@ bool EntryBoard::readTemperature()
     double degrees = QLocale().toDouble(text, &number);
     if (!number)
         degrees = QLocale::c().toDouble(text.replace(QLatin1Char(','), QLatin1Char('.')), &number);
-    const auto value = m_fahrenheit ? recovery::Temperature::fahrenheit(degrees) : recovery::Temperature::celsius(degrees);
+    const auto value = isFahrenheit() ? recovery::Temperature::fahrenheit(degrees) : recovery::Temperature::celsius(degrees);
     if (number && value)
         m_entry.temperature = *value;
     return m_entry.temperature.has_value();
@@ -248,7 +273,7 @@ bool EntryBoard::readTemperature()
 
 void EntryBoard::typeTemperature(const QString& text)
 {
-    m_temperature = text;
+    m_temperature = text.left(longestTemperature);
     m_temperatureProblem.clear();
     (void)readTemperature();
     keep();
@@ -256,10 +281,10 @@ void EntryBoard::typeTemperature(const QString& text)
 
 void EntryBoard::writeTemperature(const QString& text)
 {
-    m_temperature = text;
+    m_temperature = text.left(longestTemperature);
     m_temperatureProblem.clear();
     if (!readTemperature())
-        m_temperatureProblem = m_fahrenheit ? tr("Please type a value from 86 to 113 °F.") : tr("Please type a value from 30 to 45 °C.");
+        m_temperatureProblem = isFahrenheit() ? tr("Please type a value from 86 to 113 °F.") : tr("Please type a value from 30 to 45 °C.");
     keep();
 }
 
@@ -297,7 +322,8 @@ void EntryBoard::save()
 
 void EntryBoard::discard()
 {
-    if (const Done discarded = m_home.diary().discardDraft(); !discarded) {
+    const Done discarded = m_amends ? m_home.diary().discardCorrection() : m_home.diary().discardDraft();
+    if (!discarded) {
         m_problem = errorText(discarded.error());
         Q_EMIT changed();
         return;

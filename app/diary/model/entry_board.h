@@ -1,9 +1,10 @@
 #pragma once
 /// \file
-/// Writing an entry: one question at a time, every tap durable, nothing pre-filled. A correction
-/// becomes durable when it is saved; until then the entry stands as it was.
+/// Writing an entry: one question at a time, every tap durable, nothing pre-filled. A correction is
+/// kept at every tap too, beside the entry, which stands as it was until the correction is saved.
 
-#include "app/diary/model/home.h"
+#include "app/diary/model/diary_settings.h"
+#include "app/diary/model/entry_moment.h"
 
 #include <QtQml/qqmlregistration.h>
 
@@ -61,17 +62,22 @@ class EntryBoard : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(bool moreOffered READ isMoreOffered NOTIFY changed FINAL)
     Q_PROPERTY(bool amending READ isAmending NOTIFY changed FINAL)
+    Q_PROPERTY(ebbline::diaryapp::EntryMoment* moment READ moment CONSTANT FINAL)
 
 public:
     enum class Step { Score, Signs, Rest };  // upper case: QML asks for it
     Q_ENUM(Step)
 
-    explicit EntryBoard(Home& home, QObject* parent = nullptr);
+    EntryBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
 
     /// A new entry, or the one that was being typed when the program ended.
-    void open();
-    /// Corrects an entry; its old version is kept.
-    void amend(const recovery::EntryId& id);
+    /// \returns as patient::Diary::draft(): then nothing was opened.
+    Done open();
+    /// Corrects an entry, or goes on correcting it; its old version is kept.
+    Done amend(const recovery::EntryId& id);
+
+    /// True if anything was answered or typed: worth going on with.
+    static bool isBegun(const patient::Draft& draft);
 
     Step step() const;
     QString progress() const;
@@ -84,13 +90,14 @@ public:
     QString signsWord() const;
     QString temperature() const { return m_temperature; }
     QString temperatureProblem() const { return m_temperatureProblem; }
-    bool isFahrenheit() const { return m_fahrenheit; }
+    bool isFahrenheit() const { return m_settings.isFahrenheit(); }
     void setFahrenheit(bool fahrenheit);
     QString note() const { return QString::fromStdString(m_entry.note); }
     QString summary() const;
     QString problem() const { return m_problem; }
     bool isMoreOffered() const;
     bool isAmending() const { return m_amends.has_value(); }
+    EntryMoment* moment() { return &m_moment; }
 
     Q_INVOKABLE void answer(int side, int points);
     Q_INVOKABLE void clear(int side);
@@ -118,11 +125,15 @@ Q_SIGNALS:
 
 private:
     void keep();
+    void start(const patient::Draft& draft);
+    int keptStep() const;
     bool readTemperature();
     recovery::Symptom symptom() const { return m_symptoms[m_place]; }
     int stepCount() const { return static_cast<int>(m_symptoms.size()) + 2; }
 
     Home& m_home;
+    DiarySettings& m_settings;
+    EntryMoment m_moment;
     recovery::Entry m_entry;
     std::optional<recovery::Entry> m_before;
     std::optional<recovery::EntryId> m_amends;
@@ -130,7 +141,6 @@ private:
     std::size_t m_place = 0;  ///< symptoms, then signs, then the rest
     QString m_temperature;
     QString m_temperatureProblem;
-    bool m_fahrenheit = false;
     QString m_problem;
     std::vector<triage::Finding> m_findings;
 };

@@ -1,34 +1,13 @@
 #include "app/diary/model/history_board.h"
 
+#include "app/diary/model/entry_words.h"
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
 #include "core/bytes/text.h"
 
-#include <QLocale>
-
 namespace ebbline::diaryapp {
 
 namespace {
-
-QString scoresOf(const recovery::Entry& entry)
-{
-    QStringList lines;
-    for (const recovery::Symptom symptom : recovery::allSymptoms) {
-        const auto left = entry.scores.find({symptom, recovery::Side::left});
-        const auto right = entry.scores.find({symptom, recovery::Side::right});
-        if (left == entry.scores.end() && right == entry.scores.end())
-            continue;
-        const auto said = [&](const auto& found) {
-            return found == entry.scores.end() ? QStringLiteral("–") : digits(found->second.points());
-        };
-        lines << HistoryBoard::tr("%1: right %2, left %3").arg(symptomName(symptom), said(right), said(left));
-    }
-    if (entry.temperature)
-        lines << HistoryBoard::tr("Temperature: %1 °C").arg(QLocale().toString(entry.temperature->celsius(), 'f', 1));
-    for (const recovery::Sign sign : entry.present)
-        lines << signQuestion(sign);
-    return lines.join(QLatin1Char('\n'));
-}
 
 QString stateOf(const patient::EntryState& state, const clock::Moment& now, const aftercare::Zone& zone)
 {
@@ -44,8 +23,10 @@ QString stateOf(const patient::EntryState& state, const clock::Moment& now, cons
 
 }  // namespace
 
-HistoryBoard::HistoryBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+HistoryBoard::HistoryBoard(Home& home, DiarySettings& settings, QObject* parent)
+    : QObject(parent), m_home(home), m_settings(settings)
 {
+    connect(&settings, &DiarySettings::changed, this, &HistoryBoard::changed);
     connect(&home, &Home::changed, this, &HistoryBoard::changed);
     connect(&home, &Home::openChanged, this, &HistoryBoard::changed);
 }
@@ -56,13 +37,20 @@ QList<EntryLine> HistoryBoard::entries() const
     if (!m_home.isOpen())
         return lines;
     const clock::Moment now = m_home.now();
+    const auto begun = m_home.diary().correctionDraft();
     for (const patient::EntryView& view : m_home.diary().history()) {
         const recovery::Entry& entry = view.history.current();
         QStringList marks;
-        if (entry.isLate())
-            marks << tr("Written later, %1.").arg(whenText(entry.recordedAt, now));
-        if (view.history.amended())
-            marks << tr("Corrected. The first version is kept.");
+        // Late is what was first written late; a correction has a time of its own.
+        const recovery::Entry& first = view.history.versions.front().value;
+        if (first.isLate())
+            marks << tr("Written later, %1.").arg(whenText(first.recordedAt, now));
+        QStringList before;
+        if (view.history.amended()) {
+            marks << tr("Corrected %1.").arg(whenText(entry.recordedAt, now));
+            for (std::size_t i = view.history.versions.size() - 1; i-- > 0;)
+                before << versionText(view.history.versions[i].value, entry, now);
+        }
         QString warning;
         auto most = recovery::Urgency::atReview;
         for (const triage::Finding& finding : view.findings)
@@ -72,11 +60,24 @@ QList<EntryLine> HistoryBoard::entries() const
             }
         lines << EntryLine{QString::fromStdString(bytes::toHex(entry.id.view())),
                            tr("%1, %2").arg(dayText(view.day), whenText(entry.at, now)),
-                           scoresOf(entry), marks.join(QLatin1Char(' ')), QString::fromStdString(entry.note), warning,
+                           entryText(entry, m_settings.isFahrenheit()), marks.join(QLatin1Char(' ')), QString::fromStdString(entry.note), warning,
                            !warning.isEmpty() && most <= recovery::Urgency::callNow,
-                           stateOf(view.state, now, m_home.zone())};
+                           stateOf(view.state, now, m_home.zone()), before.join(QLatin1Char('\n')),
+                           begun && begun->entry.id == entry.id};
     }
     return lines;
+}
+
+QString HistoryBoard::versionText(const recovery::Entry& old, const recovery::Entry& current, const clock::Moment& now) const
+{
+    QStringList lines{tr("As written %1:").arg(whenText(old.recordedAt, now))};
+    if (old.at != current.at)
+        lines << tr("It was about %1.").arg(whenText(old.at, now));
+    if (const QString text = entryText(old, m_settings.isFahrenheit()); !text.isEmpty())
+        lines << text;
+    if (!old.note.empty())
+        lines << QString::fromStdString(old.note);
+    return lines.join(QLatin1Char('\n'));
 }
 
 std::optional<recovery::EntryId> HistoryBoard::entryOf(const QString& key) const
@@ -95,9 +96,13 @@ QList<NoteLine> HistoryBoard::notes() const
         const bool mine = message.by.empty();
         QString from = mine ? tr("You, %1").arg(whenText(message.at, now))
                             : tr("%1, %2").arg(QString::fromStdString(message.by), whenText(message.at, now));
-        if (mine && m_home.diary().isRead(message.message))
-            from += tr(" (read by the clinic)");
-        lines << NoteLine{from, QString::fromStdString(message.text), mine};
+        const auto read = m_home.diary().readAt(message.message);
+        QString state = tr("Not read by the clinic yet");
+        if (mine && read)
+            state = tr("Read by the clinic, %1").arg(whenText(*read, now));
+        else if (!mine)
+            state = read ? tr("Seen by you, %1").arg(whenText(*read, now)) : QString();
+        lines << NoteLine{from, QString::fromStdString(message.text), state, mine};
     }
     return lines;
 }

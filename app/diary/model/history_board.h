@@ -2,6 +2,7 @@
 /// \file
 /// What was written down so far, with the true state of each entry; and the notes both ways.
 
+#include "app/diary/model/diary_settings.h"
 #include "app/diary/model/home.h"
 
 #include <QtQml/qqmlregistration.h>
@@ -19,11 +20,14 @@ struct EntryLine {
     Q_PROPERTY(QString warning MEMBER warning)  ///< the most urgent of what it raised, or empty
     Q_PROPERTY(bool loud MEMBER loud)           ///< emergency or call now
     Q_PROPERTY(QString state MEMBER state)
+    Q_PROPERTY(QString before MEMBER before)  ///< earlier versions, newest first; empty: never corrected
+    Q_PROPERTY(bool begun MEMBER begun)       ///< a correction of it was begun and not saved
 
 public:
     QString key, title, scores, marks, note, warning;
     bool loud = false;
-    QString state;
+    QString state, before;
+    bool begun = false;
     bool operator==(const EntryLine&) const = default;
 };
 
@@ -33,9 +37,10 @@ struct NoteLine {
     Q_PROPERTY(QString from MEMBER from)
     Q_PROPERTY(QString text MEMBER text)
     Q_PROPERTY(bool mine MEMBER mine)
+    Q_PROPERTY(QString state MEMBER state)  ///< "Seen by you", "Read by the clinic, today 9:12"
 
 public:
-    QString from, text;
+    QString from, text, state;
     bool mine = false;
     bool operator==(const NoteLine&) const = default;
 };
@@ -48,7 +53,7 @@ class HistoryBoard : public QObject {
     Q_PROPERTY(QList<ebbline::diaryapp::NoteLine> notes READ notes NOTIFY changed FINAL)
 
 public:
-    explicit HistoryBoard(Home& home, QObject* parent = nullptr);
+    HistoryBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
 
     QList<EntryLine> entries() const;
     QList<NoteLine> notes() const;
@@ -61,7 +66,10 @@ Q_SIGNALS:
     void failed(const QString& text);
 
 private:
+    QString versionText(const recovery::Entry& old, const recovery::Entry& current, const clock::Moment& now) const;
+
     Home& m_home;
+    DiarySettings& m_settings;
 };
 
 }  // namespace ebbline::diaryapp

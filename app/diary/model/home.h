@@ -21,14 +21,26 @@ class Home : public QObject {
     Q_OBJECT
 
 public:
-    Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone, crypto::StretchCost cost,
-         CourierMaker courier);
+    /// \param cost  of a passphrase; empty: measured on this device when one is set
+    Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone,
+         std::optional<crypto::StretchCost> cost, CourierMaker courier);
 
     bool exists() const { return patient::Diary::exists(m_folder); }
     bool isOpen() const { return m_diary.has_value(); }
     Done create(bytes::View passphrase);
     Done unlock(bytes::View passphrase);
     void lock();
+
+    /// As vault::changePassphrase().
+    Done changePassphrase(bytes::View old, bytes::View fresh);
+    /// Sets a new passphrase by the recovery code, and opens the diary.
+    Done recover(const vault::RecoveryCode& code, bytes::View fresh);
+    Result<vault::RecoveryCode> renewRecoveryCode(bytes::View passphrase);
+    bool hasRecoveryCode() const { return vault::hasRecoveryCode(m_folder); }
+    /// As patient::Diary::erase(); the diary is closed first.
+    Done erase();
+    /// The phone is in another time zone.
+    void travelTo(const aftercare::Zone& zone);
 
     patient::Diary& diary() { return *m_diary; }              ///< \pre isOpen()
     const patient::Diary& diary() const { return *m_diary; }  ///< \pre isOpen()
@@ -53,7 +65,9 @@ private:
     std::filesystem::path m_folder;
     const clock::Clock& m_clock;
     aftercare::Zone m_zone;
-    crypto::StretchCost m_cost;
+    crypto::StretchCost cost() const { return m_cost ? *m_cost : vault::calibratedCost(m_clock); }
+
+    std::optional<crypto::StretchCost> m_cost;
     CourierMaker m_maker;
     std::optional<patient::Diary> m_diary;
     std::unique_ptr<sync::Courier> m_courier;

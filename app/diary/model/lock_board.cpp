@@ -1,41 +1,66 @@
 #include "app/diary/model/lock_board.h"
 
+#include "app/diary/model/keys_board.h"
 #include "app/diary/model/words.h"
 
 namespace ebbline::diaryapp {
 
 LockBoard::LockBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
 {
-    connect(&home, &Home::openChanged, this, [this] { say({}); });
+    connect(&home, &Home::openChanged, this, [this] {
+        m_recovering = false;
+        say({});
+    });
 }
 
 void LockBoard::say(const QString& problem, const QString& repeat)
 {
     m_problem = problem;
     m_repeatProblem = repeat;
+    m_codeProblem.clear();
     Q_EMIT changed();
 }
 
 void LockBoard::create(const QString& passphrase, const QString& again)
 {
-    if (passphrase.size() < shortest)
-        return say(tr("Use at least %1 letters. Four or five words are easy to keep in mind.").arg(digits(shortest)));
+    if (const QString fault = KeysBoard::faultOf(passphrase); !fault.isEmpty())
+        return say(fault);
     if (passphrase != again)
         return say({}, tr("These two are not the same."));
-    QByteArray secret = passphrase.toUtf8();
-    const Done made = m_home.create({reinterpret_cast<const std::uint8_t*>(secret.constData()), static_cast<std::size_t>(secret.size())});
-    secret.fill('\0');
-    if (!made)
+    if (const Done made = m_home.create(Typed(passphrase).view()); !made)
         say(errorText(made.error()));
 }
 
 void LockBoard::unlock(const QString& passphrase)
 {
-    QByteArray secret = passphrase.toUtf8();
-    const Done opened = m_home.unlock({reinterpret_cast<const std::uint8_t*>(secret.constData()), static_cast<std::size_t>(secret.size())});
-    secret.fill('\0');
-    if (!opened)
+    if (const Done opened = m_home.unlock(Typed(passphrase).view()); !opened)
         say(errorText(opened.error()));
+}
+
+void LockBoard::useCode(bool code)
+{
+    m_recovering = code && isCodeOffered();
+    say({});
+}
+
+void LockBoard::recover(const QString& code, const QString& fresh, const QString& again)
+{
+    const auto read = vault::RecoveryCode::fromText(code.toStdString());
+    if (!read) {
+        say({});
+        m_codeProblem = tr("This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.");
+        return Q_EMIT changed();
+    }
+    if (const QString fault = KeysBoard::faultOf(fresh); !fault.isEmpty())
+        return say(fault);
+    if (fresh != again)
+        return say({}, tr("These two are not the same."));
+    if (const Done opened = m_home.recover(*read, Typed(fresh).view()); !opened) {
+        say({});
+        m_codeProblem = opened.error().reason == Reason::wrongKey ? tr("This code does not open the diary. Only the newest one does.")
+                                                                  : errorText(opened.error());
+        Q_EMIT changed();
+    }
 }
 
 }  // namespace ebbline::diaryapp

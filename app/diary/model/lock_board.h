@@ -15,6 +15,9 @@ class LockBoard : public QObject {
     Q_PROPERTY(bool fresh READ isFresh NOTIFY changed FINAL)       ///< there is no diary yet
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(QString repeatProblem READ repeatProblem NOTIFY changed FINAL)
+    Q_PROPERTY(bool codeOffered READ isCodeOffered NOTIFY changed FINAL)   ///< there is a recovery code
+    Q_PROPERTY(bool recovering READ isRecovering NOTIFY changed FINAL)     ///< by the recovery code
+    Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
 
 public:
     static constexpr int shortest = 15;  ///< characters; a short secret can be searched for offline
@@ -24,10 +27,17 @@ public:
     bool isFresh() const { return !m_home.exists(); }
     QString problem() const { return m_problem; }
     QString repeatProblem() const { return m_repeatProblem; }
+    bool isCodeOffered() const { return m_home.exists() && m_home.hasRecoveryCode(); }
+    bool isRecovering() const { return m_recovering; }
+    QString codeProblem() const { return m_codeProblem; }
 
     /// Makes the diary if both are the same and long enough.
     Q_INVOKABLE void create(const QString& passphrase, const QString& again);
     Q_INVOKABLE void unlock(const QString& passphrase);
+    /// The passphrase is lost: goes on with the recovery code, or back.
+    Q_INVOKABLE void useCode(bool code);
+    /// Sets a new passphrase by the code, and opens the diary.
+    Q_INVOKABLE void recover(const QString& code, const QString& fresh, const QString& again);
 
 Q_SIGNALS:
     void changed();
@@ -37,6 +47,8 @@ private:
     Home& m_home;
     QString m_problem;
     QString m_repeatProblem;
+    QString m_codeProblem;
+    bool m_recovering = false;
 };
 
 }  // namespace ebbline::diaryapp

@@ -22,6 +22,11 @@ QString clockText(const clock::Moment& moment)
     return QLocale().toString(localTime(moment).time(), QLocale::ShortFormat);
 }
 
+QString timeText(int minuteOfDay)
+{
+    return QLocale().toString(QTime(minuteOfDay / 60, minuteOfDay % 60), QLocale::ShortFormat);
+}
+
 QString dateText(const clock::Moment& moment)
 {
     //: A day and a month, as in "22 March"
@@ -39,6 +44,16 @@ QString whenText(const clock::Moment& moment, const clock::Moment& now)
         return QCoreApplication::translate("DiaryTimes", "tomorrow %1").arg(clockText(moment));
     //: %1 is a date such as "22 March", %2 a time
     return QCoreApplication::translate("DiaryTimes", "%1, %2").arg(dateText(moment), clockText(moment));
+}
+
+QString dayNameText(const clock::Moment& moment, const clock::Moment& now)
+{
+    const auto days = (now.day() - moment.day()).count();
+    if (days == 0)
+        return QCoreApplication::translate("DiaryTimes", "Today");
+    if (days == 1)
+        return QCoreApplication::translate("DiaryTimes", "Yesterday");
+    return dateText(moment);
 }
 
 QString dayText(int day)

@@ -9,8 +9,10 @@
 namespace ebbline::diaryapp {
 
 QString clockText(const clock::Moment& moment);                          ///< "14:05"
+QString timeText(int minuteOfDay);                                       ///< the same of a local minute 0..1439
 QString dateText(const clock::Moment& moment);                           ///< "22 March"
 QString whenText(const clock::Moment& moment, const clock::Moment& now);  ///< "today 14:05", "Monday 9:12"
+QString dayNameText(const clock::Moment& moment, const clock::Moment& now);  ///< "Today", "Yesterday", "22 March"
 QString dayText(int day);                                                ///< "Day 2"
 /// "until day 13", "until tomorrow", "today": the last day an instruction holds.
 QString untilText(int lastDay, int today);

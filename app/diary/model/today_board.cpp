@@ -1,6 +1,7 @@
 #include "app/diary/model/today_board.h"
 
-#include "app/charts/curve_words.h"
+#include "app/diary/model/curve_text.h"
+#include "app/diary/model/entry_board.h"
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
 
@@ -124,6 +125,12 @@ QList<DayLine> TodayBoard::rules() const
     return lines;
 }
 
+QString TodayBoard::writeWord() const
+{
+    const bool begun = m_home.isOpen() && m_home.diary().draft() && EntryBoard::isBegun(*m_home.diary().draft());
+    return begun ? tr("Go on with your entry") : tr("Write down how it is");
+}
+
 std::vector<clock::Instant> TodayBoard::laterTimes() const
 {
     const clock::Instant now = m_home.clock().now();
@@ -144,7 +151,9 @@ QList<charts::CurvePicture> TodayBoard::curves() const
     if (m_home.isOpen() && m_home.diary().joined())
         for (const auto symptom : {recovery::Symptom::swelling, recovery::Symptom::pain})
             for (const auto side : {recovery::Side::right, recovery::Side::left}) {
-                charts::CurvePicture picture = charts::pictureOf(m_home.diary().curve({symptom, side}));
+                const curves::Curve curve = m_home.diary().curve({symptom, side});
+                charts::CurvePicture picture = charts::pictureOf(curve);
+                picture.sentence = curveText(curve);
                 picture.title = tr("%1, %2").arg(symptomName(symptom), sideInSentence(side));
                 pictures << picture;
             }

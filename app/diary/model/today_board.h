@@ -42,6 +42,7 @@ class TodayBoard : public QObject {
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> due READ due NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> next READ next NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> rules READ rules NOTIFY changed FINAL)
+    Q_PROPERTY(QString writeWord READ writeWord NOTIFY changed FINAL)  ///< "Write down how it is", or to go on with it
     Q_PROPERTY(QStringList laterChoices READ laterChoices NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::charts::CurvePicture> curves READ curves NOTIFY changed FINAL)
 
@@ -58,6 +59,7 @@ public:
     QList<DayLine> due() const;
     QList<DayLine> next() const;
     QList<DayLine> rules() const;
+    QString writeWord() const;
     QStringList laterChoices() const;
     /// Swelling and pain, each left and right.
     QList<charts::CurvePicture> curves() const;

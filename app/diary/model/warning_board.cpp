@@ -7,8 +7,10 @@
 
 namespace ebbline::diaryapp {
 
-WarningBoard::WarningBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+WarningBoard::WarningBoard(Home& home, DiarySettings& settings, QObject* parent)
+    : QObject(parent), m_home(home), m_settings(settings)
 {
+    connect(&settings, &DiarySettings::changed, this, &WarningBoard::changed);
     connect(&home, &Home::changed, this, &WarningBoard::changed);
     connect(&home, &Home::openChanged, this, &WarningBoard::changed);
 }
@@ -55,7 +57,7 @@ QString WarningBoard::reason() const
 {
     QStringList lines;
     for (const triage::Finding& finding : m_findings) {
-        const QString reason = adviceFor(finding).reason;
+        const QString reason = adviceFor(finding, m_settings.isFahrenheit()).reason;
         if (!lines.contains(reason))
             lines << reason;
     }
@@ -81,7 +83,7 @@ QStringList WarningBoard::emergencySigns() const
 
 QStringList WarningBoard::callSigns() const
 {
-    return {tr("You have a fever of 38 °C or more."), tr("Fluid like pus comes out."), tr("One side keeps swelling."),
+    return {m_settings.isFahrenheit() ? tr("You have a fever of 100.4 °F or more.") : tr("You have a fever of 38 °C or more."), tr("Fluid like pus comes out."), tr("One side keeps swelling."),
             tr("Pain comes back."), tr("Skin turns white, grey or cold.")};
 }
 

@@ -2,6 +2,7 @@
 /// \file
 /// Warnings, and whom to call. Calm, exact, never ahead of the facts, never softened.
 
+#include "app/diary/model/diary_settings.h"
 #include "app/diary/model/home.h"
 
 #include <QtQml/qqmlregistration.h>
@@ -40,7 +41,7 @@ class WarningBoard : public QObject {
     Q_PROPERTY(QStringList callSigns READ callSigns NOTIFY changed FINAL)  ///< for the clinic, the same day
 
 public:
-    explicit WarningBoard(Home& home, QObject* parent = nullptr);
+    WarningBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
 
     /// The findings to show, most urgent first.
     void show(std::vector<triage::Finding> findings);
@@ -71,6 +72,7 @@ Q_SIGNALS:
 
 private:
     Home& m_home;
+    DiarySettings& m_settings;
     std::vector<triage::Finding> m_findings;
 };
 

@@ -30,7 +30,7 @@ struct Advice {
     QString doNow;   ///< what to do first
     QString reason;  ///< why, with what was written
 };
-Advice adviceFor(const triage::Finding& finding);
+Advice adviceFor(const triage::Finding& finding, bool fahrenheit = false);
 
 /// What went wrong and what to do about it.
 QString errorText(const Error& error);

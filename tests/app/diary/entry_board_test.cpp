@@ -186,7 +186,7 @@ TEST_CASE("a temperature is read in both units and as it is typed", "[diary][ent
     auto program = patient.joined(QStringLiteral("en"));
     auto& board = *program->entry();
     program->openEntry();
-    const auto degrees = [&] { return program->home().diary().draft()->temperature->celsius(); };
+    const auto degrees = [&] { return program->home().diary().draft()->entry.temperature->celsius(); };
 
     board.typeTemperature(QStringLiteral("38.2"));
     CHECK(std::abs(degrees() - 38.2) < 0.01);
@@ -206,7 +206,7 @@ TEST_CASE("Arabic digits are a temperature too", "[diary][entry]")
     program->openEntry();
     program->entry()->writeTemperature(QStringLiteral("٣٨٫٥"));
     CHECK(program->entry()->temperatureProblem().isEmpty());
-    CHECK(std::abs(program->home().diary().draft()->temperature->celsius() - 38.5) < 0.01);
+    CHECK(std::abs(program->home().diary().draft()->entry.temperature->celsius() - 38.5) < 0.01);
 }
 
 TEST_CASE("an entry with a temperature that is none is not saved without it: it may be a fever", "[diary][entry]")
@@ -307,7 +307,7 @@ TEST_CASE("a correction keeps the first version, and leaves the entry being type
     CHECK(history.front().history.versions.front().value.scores.at({Symptom::swelling, Side::right}).points() == 6);
     CHECK(history.front().history.current().scores.at({Symptom::swelling, Side::right}).points() == 5);
     REQUIRE(program->home().diary().draft());
-    CHECK(program->home().diary().draft()->scores.at({Symptom::swelling, Side::left}).points() == 2);
+    CHECK(program->home().diary().draft()->entry.scores.at({Symptom::swelling, Side::left}).points() == 2);
 }
 
 TEST_CASE("a correction that is left leaves everything as it was", "[diary][entry]")

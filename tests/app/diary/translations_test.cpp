@@ -1,12 +1,21 @@
 // The translations of the diary: complete, with every place for a value, every plural form, and the
 // digits of the language.
+#include "app/diary/model/times.h"
+#include "app/diary/model/words.h"
+#include "app/fonts/fonts.h"
 #include "tests/app/translation_file.h"
 
 #include <catch2/generators/catch_generators.hpp>
 
+#include <QCoreApplication>
+#include <QDir>
+#include <QLocale>
 #include <QMap>
+#include <QRawFont>
 #include <QSet>
+#include <QTranslator>
 
+using namespace ebbline;
 using namespace ebbline::test;
 
 namespace {
@@ -27,12 +36,12 @@ QSet<QString> keysOf(const QList<Message>& messages)
 
 }  // namespace
 
-TEST_CASE("German and Arabic leave no word of the diary untranslated, and keep every value", "[diary][translations]")
+TEST_CASE("no shipped language leaves a word of the diary untranslated, and each keeps every value", "[diary][translations]")
 {
-    const auto language = GENERATE("de", "ar");
+    const auto language = GENERATE("de", "es", "fr", "pt_BR", "tr", "ar", "zh_CN");
     const auto messages = diaryMessages(language);
 
-    REQUIRE(messages.size() > 250);
+    REQUIRE(messages.size() > 350);
     CHECK(keysOf(messages) == keysOf(diaryMessages("en")));
     for (const auto& message : messages) {
         CAPTURE(language, message.context.toStdString(), message.source.toStdString());
@@ -58,8 +67,9 @@ TEST_CASE("the diary says in English exactly what the sources say", "[diary][tra
 
 TEST_CASE("every count of the diary has all the forms of its language", "[diary][translations]")
 {
-    const QMap<QString, int> forms{{"en", 2}, {"de", 2}, {"ar", 6}};
-    const auto language = GENERATE("en", "de", "ar");
+    // As Qt counts them: the forms of the Unicode plural rules for whole numbers, but one for Turkish.
+    const QMap<QString, int> forms{{"en", 2}, {"de", 2}, {"es", 2}, {"fr", 2}, {"pt_BR", 2}, {"tr", 1}, {"ar", 6}, {"zh_CN", 1}};
+    const auto language = GENERATE("en", "de", "es", "fr", "pt_BR", "tr", "ar", "zh_CN");
     int plurals = 0;
     for (const auto& message : diaryMessages(language)) {
         if (message.plural) {
@@ -68,7 +78,56 @@ TEST_CASE("every count of the diary has all the forms of its language", "[diary]
             ++plurals;
         }
     }
-    CHECK(plurals == 3);
+    CHECK(plurals == 4);
+}
+
+TEST_CASE("the fonts that ship draw every letter of every language, without the fonts of the machine", "[diary][translations]")
+{
+    app::loadFonts();
+    QList<QRawFont> fonts;
+    for (const auto& file : QDir(QStringLiteral(":/fonts")).entryInfoList({QStringLiteral("*Regular*")}, QDir::Files))
+        fonts << QRawFont(file.filePath(), 17);
+    REQUIRE(fonts.size() == 3);
+    const auto drawn = [&](const QString& text) {
+        QString missing;
+        for (const uint letter : text.toUcs4())
+            // Marks that only steer the direction or the line have no picture.
+            if (letter != '\n' && !(letter >= 0x2066 && letter <= 0x2069)
+                && std::none_of(fonts.begin(), fonts.end(), [&](const QRawFont& font) { return font.supportsCharacter(letter); }))
+                missing += QString::fromUcs4(reinterpret_cast<const char32_t*>(&letter), 1);
+        return missing.toStdString();
+    };
+    const auto language = GENERATE("en", "de", "es", "fr", "pt_BR", "tr", "ar", "zh_CN");
+    CAPTURE(language);
+    for (const auto& message : diaryMessages(language))
+        for (const auto& translation : message.translations)
+            CHECK(drawn(translation) == "");
+    // The check can fail: a letter that no language of ours has is not among them.
+    CHECK(drawn(QStringLiteral("龘")) != "");
+}
+
+TEST_CASE("dates, times, digits and counts are those of the language", "[diary][translations]")
+{
+    struct Wanted {
+        const char* code;
+        const char* date;
+        const char* number;
+    };
+    const auto wanted = GENERATE(Wanted{"en", "22 March", "21"}, Wanted{"de", "22. März", "21"}, Wanted{"es", "22 de marzo", "21"},
+                                 Wanted{"fr", "22 mars", "21"}, Wanted{"pt_BR", "22 de março", "21"}, Wanted{"tr", "22 Mart", "21"},
+                                 Wanted{"ar", "٢٢ مارس", "٢١"}, Wanted{"zh_CN", "3月22日", "21"});
+    CAPTURE(wanted.code);
+    const QLocale before;
+    const QLocale locale(QString::fromLatin1(wanted.code));
+    QLocale::setDefault(locale);
+    QTranslator translator;
+    REQUIRE(translator.load(locale, QStringLiteral("diary"), QStringLiteral("_"), QStringLiteral(":/i18n")));
+    QCoreApplication::installTranslator(&translator);
+    const clock::Moment moment{clock::Instant{std::chrono::sys_days{std::chrono::year{2027} / 3 / 22}}, {}, "Etc/UTC"};
+    CHECK(diaryapp::dateText(moment).toStdString() == wanted.date);
+    CHECK(diaryapp::digits(21).toStdString() == wanted.number);
+    QCoreApplication::removeTranslator(&translator);
+    QLocale::setDefault(before);
 }
 
 TEST_CASE("Arabic texts of the diary use one kind of digits", "[diary][translations]")

@@ -152,15 +152,16 @@ TEST_CASE("a draft survives everything until it is recorded", "[story]")
     test::ClinicWorld world;
     patient::Diary& phone = world.join(world.treat());
     auto entry = world.entryOf(phone, 7, 2);
-    REQUIRE(phone.keepDraft(entry));
+    const patient::Draft typed{entry, "38,", 3};
+    REQUIRE(phone.keepDraft(typed));
 
     // The program ends here and starts again.
     world.phones.clear();
     auto again = patient::Diary::unlock(world.folder.path() / "phone0", test::passphrase, world.clock, world.zone);
     REQUIRE(again);
     REQUIRE(again->draft());
-    CHECK(*again->draft() == entry);
-    REQUIRE(again->record(*again->draft()));
+    CHECK(*again->draft() == typed);
+    REQUIRE(again->record(again->draft()->entry));
     CHECK_FALSE(again->draft());
 }
 

@@ -1,0 +1,45 @@
+// Reminders do not ring, and what can be done about it. The list below is the truth all the same.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+Card {
+    id: root
+
+    required property ReminderBoard board
+
+    implicitHeight: column.implicitHeight + 2 * Theme.gap
+
+    ColumnLayout {
+        id: column
+
+        anchors.fill: parent
+        anchors.margins: Theme.gap
+        spacing: Theme.gapSmall
+
+        Words {
+            text: root.board.silence
+            Layout.fillWidth: true
+        }
+        Flow {
+            id: acts
+
+            visible: root.board.asking
+            spacing: Theme.gapSmall
+            Layout.fillWidth: true
+
+            ActButton {
+                width: Math.min(implicitWidth, acts.width)
+                text: qsTr("Ring for reminders")
+                onClicked: root.board.allow(true)
+            }
+            ActButton {
+                width: Math.min(implicitWidth, acts.width)
+                text: qsTr("Do not ring")
+                onClicked: root.board.allow(false)
+            }
+        }
+    }
+}

@@ -1,0 +1,118 @@
+// The lock: a new passphrase, and the recovery code on paper.
+import QtQuick
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property KeysBoard board: root.program.keys
+    readonly property bool showing: root.board.code.length > 0
+
+    Words {
+        visible: text.length > 0
+        text: root.board.outcome
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    Words {
+        visible: root.showing
+        text: qsTr("Write this down on paper. It is shown only now. Any code from before no longer works.")
+        strong: true
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.showing
+        text: root.board.code
+        font.pixelSize: Theme.textLarge
+        font.weight: Font.DemiBold
+        horizontalAlignment: Text.AlignHCenter
+        LayoutMirroring.enabled: false
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.showing
+        primary: true
+        text: qsTr("I have written it down")
+        onClicked: root.board.hideCode()
+        Layout.fillWidth: true
+    }
+    Heading {
+        visible: !root.showing
+        text: qsTr("Recovery code")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: !root.showing
+        text: root.board.codeState
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: !root.showing
+        text: qsTr("The code opens the diary if you lose your passphrase. Nobody else can help you then.")
+        soft: true
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: proof
+
+        visible: !root.showing
+        label: qsTr("Your passphrase, to make a code")
+        secret: true
+        problem: root.board.codeProblem
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: !root.showing
+        text: root.board.makeWord
+        enabled: proof.field.text.length > 0
+        onClicked: { root.board.makeCode(proof.field.text); proof.field.clear(); }
+        Layout.fillWidth: true
+    }
+    Heading {
+        visible: !root.showing
+        text: qsTr("Change the passphrase")
+        level: 2
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+    }
+    LineField {
+        id: old
+
+        visible: !root.showing
+        label: qsTr("Your passphrase now")
+        secret: true
+        problem: root.board.oldProblem
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: fresh
+
+        visible: !root.showing
+        label: qsTr("The new one")
+        secret: true
+        problem: root.board.newProblem
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: again
+
+        visible: !root.showing
+        label: qsTr("The new one once more")
+        secret: true
+        problem: root.board.repeatProblem
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: !root.showing
+        text: qsTr("Change the passphrase")
+        enabled: old.field.text.length > 0 && fresh.field.text.length > 0
+        onClicked: root.board.change(old.field.text, fresh.field.text, again.field.text)
+        Layout.fillWidth: true
+    }
+}

@@ -1,0 +1,96 @@
+// What leaves this phone, taking it along, and deleting it.
+import QtQuick
+import QtQuick.Dialogs
+import QtQuick.Layouts
+import Ebbline.Controls
+import Ebbline.Diary
+import Ebbline.Theme
+
+PageBody {
+    id: root
+
+    required property DiaryProgram program
+    readonly property MineBoard board: root.program.mine
+
+    FolderDialog {
+        id: place
+
+        title: qsTr("Where to put your data")
+        onAccepted: root.board.takeAlong(place.selectedFolder)
+    }
+    Heading {
+        text: qsTr("What leaves this phone")
+        level: 2
+        Layout.fillWidth: true
+    }
+    LeavesList {
+        Layout.fillWidth: true
+    }
+    Heading {
+        text: qsTr("Take it along")
+        level: 2
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+    }
+    Words {
+        text: qsTr("All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.")
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("Save my data to a folder")
+        onClicked: place.open()
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: text.length > 0
+        text: root.board.outcome
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    Heading {
+        text: qsTr("Delete the diary")
+        level: 2
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gap
+    }
+    Words {
+        text: qsTr("This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.")
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: !root.board.confirming
+        tone: Theme.callNow
+        text: qsTr("Delete the diary …")
+        onClicked: root.board.askDelete()
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.board.confirming
+        text: root.board.loss
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    Words {
+        visible: text.length > 0
+        text: root.board.problem
+        color: Theme.callNow
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    ActButton {
+        visible: root.board.confirming
+        primary: true
+        text: qsTr("Keep it")
+        onClicked: root.board.keepAll()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.board.confirming
+        tone: Theme.callNow
+        text: qsTr("Delete it now. There is no way back.")
+        onClicked: root.board.deleteAll()
+        Layout.fillWidth: true
+    }
+}

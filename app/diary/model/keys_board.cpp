@@ -1,0 +1,73 @@
+#include "app/diary/model/keys_board.h"
+
+#include "app/diary/model/lock_board.h"
+#include "app/diary/model/words.h"
+
+namespace ebbline::diaryapp {
+
+KeysBoard::KeysBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+{
+    connect(&home, &Home::openChanged, this, &KeysBoard::clear);
+}
+
+void KeysBoard::clear()
+{
+    m_code.fill(QChar(0));
+    for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_code})
+        text->clear();
+    Q_EMIT changed();
+}
+
+QString KeysBoard::faultOf(const QString& fresh)
+{
+    if (fresh.size() >= LockBoard::shortest)
+        return {};
+    return LockBoard::tr("Use at least %1 letters. Four or five words are easy to keep in mind.").arg(digits(LockBoard::shortest));
+}
+
+QString KeysBoard::codeState() const
+{
+    return m_home.hasRecoveryCode() ? tr("You have a recovery code. It is not stored here, only on your paper.")
+                                    : tr("You have no recovery code yet.");
+}
+
+QString KeysBoard::makeWord() const
+{
+    return m_home.hasRecoveryCode() ? tr("Make a new code") : tr("Make a code");
+}
+
+void KeysBoard::change(const QString& old, const QString& fresh, const QString& again)
+{
+    clear();
+    m_newProblem = faultOf(fresh);
+    if (m_newProblem.isEmpty() && fresh != again)
+        m_repeatProblem = tr("These two are not the same.");
+    if (m_newProblem.isEmpty() && m_repeatProblem.isEmpty()) {
+        const Done changedIt = m_home.changePassphrase(Typed(old).view(), Typed(fresh).view());
+        if (changedIt)
+            m_outcome = tr("Done. From now on only the new passphrase opens the diary.");
+        else
+            m_oldProblem = errorText(changedIt.error());
+    }
+    Q_EMIT changed();
+}
+
+void KeysBoard::makeCode(const QString& passphrase)
+{
+    clear();
+    const auto made = m_home.renewRecoveryCode(Typed(passphrase).view());
+    if (made)
+        m_code = QString::fromStdString(made->text());
+    else
+        m_codeProblem = errorText(made.error());
+    Q_EMIT changed();
+}
+
+void KeysBoard::hideCode()
+{
+    clear();
+    m_outcome = tr("Good. Keep the paper where only you find it.");
+    Q_EMIT changed();
+}
+
+}  // namespace ebbline::diaryapp

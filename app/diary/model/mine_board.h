@@ -1,0 +1,55 @@
+#pragma once
+/// \file
+/// What is mine: what leaves this phone, taking it along, and taking the diary off the phone.
+
+#include "app/diary/model/diary_settings.h"
+#include "app/diary/model/home.h"
+
+#include <QUrl>
+
+namespace ebbline::diaryapp {
+
+class MineBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)      ///< of taking along
+    Q_PROPERTY(bool confirming READ isConfirming NOTIFY changed FINAL)  ///< of deletion
+    Q_PROPERTY(QString loss READ loss NOTIFY changed FINAL)             ///< what would be lost, exactly
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)       ///< of deletion
+
+public:
+    MineBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
+
+    QString outcome() const { return m_outcome; }
+    bool isConfirming() const { return m_confirming; }
+    QString loss() const;
+    QString problem() const { return m_problem; }
+
+    /// Writes a folder of its own inside the given one: tables and a page to print.
+    Q_INVOKABLE void takeAlong(const QUrl& folder);
+    Q_INVOKABLE void askDelete();
+    Q_INVOKABLE void keepAll();
+    /// \pre confirming
+    Q_INVOKABLE void deleteAll();
+    void clear();
+
+Q_SIGNALS:
+    void changed();
+    void deleted();
+
+private:
+    Home& m_home;
+    DiarySettings& m_settings;
+    QString m_outcome;
+    QString m_problem;
+    bool m_confirming = false;
+};
+
+/// The page to print: everything written, oldest first, in the language of now.
+/// \returns false if the file could not be written.
+bool writeRecordPdf(const patient::Diary& diary, bool fahrenheit, const QString& file);
+/// The same as simple HTML, for tests and for who prefers it.
+QString recordHtml(const patient::Diary& diary, bool fahrenheit);
+
+}  // namespace ebbline::diaryapp

@@ -1,0 +1,2085 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es">
+<context>
+    <name>BellCard</name>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="35"/>
+        <source>Ring for reminders</source>
+        <translation>Sonar para los recordatorios</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="40"/>
+        <source>Do not ring</source>
+        <translation>No sonar</translation>
+    </message>
+</context>
+<context>
+    <name>CallList</name>
+    <message>
+        <location filename="../app/diary/CallList.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallList.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>Llama a este número</translation>
+    </message>
+</context>
+<context>
+    <name>CallPage</name>
+    <message>
+        <location filename="../app/diary/CallPage.qml" line="30"/>
+        <source>Call the emergency number at once if one of these is true</source>
+        <translation>Llame enseguida al número de emergencias si algo de esto es cierto</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallPage.qml" line="35"/>
+        <source>Call your clinic the same day if one of these is true</source>
+        <translation>Llame a su clínica el mismo día si algo de esto es cierto</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallPage.qml" line="40"/>
+        <source>This diary is no doctor and no medical device. It does not know everything.</source>
+        <translation>Este diario no es un médico ni un producto sanitario. No lo sabe todo.</translation>
+    </message>
+</context>
+<context>
+    <name>CameraBox</name>
+    <message>
+        <location filename="../app/diary/CameraBox.qml" line="14"/>
+        <source>Camera: hold it over the code</source>
+        <translation>Cámara: póngala sobre el código</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryAdvice</name>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="24"/>
+        <source>Call the emergency number now</source>
+        <translation>Llame ahora al número de emergencias</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="25"/>
+        <source>Call your clinic now</source>
+        <translation>Llame ahora a su clínica</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="26"/>
+        <source>Your clinic should hear of this</source>
+        <translation>Su clínica debería saberlo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="27"/>
+        <source>Bring this up at your visit</source>
+        <translation>Coméntelo en su visita</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="35"/>
+        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
+        <translation>No espere y no conduzca. Después avise a su clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="36"/>
+        <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
+        <translation>Llame, no escriba. Si nadie contesta, llame al segundo número. Si nadie contesta en 30 minutos, vaya a urgencias.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="37"/>
+        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
+        <translation>Está en su anotación. Responden el próximo día laborable. Si empeora, llame enseguida.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="38"/>
+        <source>It is in your entry. If it gets worse, call.</source>
+        <translation>Está en su anotación. Si empeora, llame.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="47"/>
+        <source>If you were given an adrenaline pen, use it. Lie flat with your legs up. If it is hard to breathe, sit up.</source>
+        <translation>Si le dieron un autoinyector de adrenalina, úselo. Túmbese con las piernas en alto. Si le cuesta respirar, siéntese.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="49"/>
+        <source>Keep pressing with a clean cloth.</source>
+        <translation>Siga apretando con un paño limpio.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="51"/>
+        <source>Do not pull it and do not cut it. Cover it.</source>
+        <translation>No tire de él ni lo corte. Cúbralo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="53"/>
+        <source>This needs to be seen tonight, not tomorrow.</source>
+        <translation>Esto debe verse esta noche, no mañana.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="55"/>
+        <source>It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call.</source>
+        <translation>Puede ser la anestesia. Debería pasar 8 horas después del tratamiento. Si no, llame.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="68"/>
+        <source>Your temperature is %1.</source>
+        <translation>Su temperatura es de %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="70"/>
+        <source>Your pain is %1 of 10.</source>
+        <translation>Su dolor es %1 de 10.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="72"/>
+        <source>One side is much more swollen than the other.</source>
+        <translation>Un lado está mucho más hinchado que el otro.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="89"/>
+        <source>%1, %2: %3 of 10. Usual on this day is up to %4.</source>
+        <translation>%1, %2: %3 de 10. Lo habitual este día es hasta %4.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="91"/>
+        <source>%1, %2: it went down to %3 and is at %4 again.</source>
+        <translation>%1, %2: bajó a %3 y está otra vez en %4.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="93"/>
+        <source>%1: %2 on your left and %3 on your right.</source>
+        <translation>%1: %2 a su izquierda y %3 a su derecha.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="95"/>
+        <source>%1, %2: it takes longer than usual to go.</source>
+        <translation>%1, %2: tarda más de lo habitual en irse.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="97"/>
+        <source>%1, %2: it is still there.</source>
+        <translation>%1, %2: sigue ahí.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="99"/>
+        <source>You have not written for some days.</source>
+        <translation>No ha escrito desde hace unos días.</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryCurve</name>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="27"/>
+        <source>Above the usual range, %1 to %2.</source>
+        <translation>Por encima de lo habitual, %1 a %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="28"/>
+        <source>Below the usual range, %1 to %2.</source>
+        <translation>Por debajo de lo habitual, %1 a %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="29"/>
+        <source>Inside the usual range, %1 to %2.</source>
+        <translation>Dentro de lo habitual, %1 a %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="38"/>
+        <source>Nothing written yet.</source>
+        <translation>Nada escrito todavía.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="41"/>
+        <source>%1: %2 of 10.</source>
+        <extracomment>"Day 4: 3 of 10."</extracomment>
+        <translation>%1: %2 de 10.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="44"/>
+        <source>Highest so far: %1, on day %2.</source>
+        <translation>Máximo hasta ahora: %1, el día %2.</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryEntryWords</name>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="22"/>
+        <source>%1 °F</source>
+        <translation>%1 °F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="23"/>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="38"/>
+        <source>%1: right %2, left %3</source>
+        <extracomment>A symptom with its scores: "Swelling: right 3, left 4"</extracomment>
+        <translation>%1: derecha %2, izquierda %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="41"/>
+        <source>Temperature: %1</source>
+        <translation>Temperatura: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryRecord</name>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
+        <source>My diary</source>
+        <translation>Mi diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="42"/>
+        <source>Treatment: %1. Clinic: %2. Made on %3.</source>
+        <translation>Tratamiento: %1. Clínica: %2. Hecho el %3.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="44"/>
+        <source>Scores go from 0, none, to 10, the worst you can think of. Right and left are mine.</source>
+        <translation>Los valores van de 0, nada, a 10, lo peor que pueda imaginar. Derecha e izquierda son las mías.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="52"/>
+        <source>Before it was corrected:</source>
+        <translation>Antes de la corrección:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="58"/>
+        <source>Notes</source>
+        <translation>Notas</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="61"/>
+        <source>Me</source>
+        <translation>Yo</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryTimes</name>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="33"/>
+        <source>d MMMM</source>
+        <extracomment>A day and a month, as in "22 March"</extracomment>
+        <translation>d 'de' MMMM</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="40"/>
+        <source>today %1</source>
+        <translation>hoy %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="42"/>
+        <source>yesterday %1</source>
+        <translation>ayer %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="44"/>
+        <source>tomorrow %1</source>
+        <translation>mañana %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="46"/>
+        <source>%1, %2</source>
+        <extracomment>%1 is a date such as "22 March", %2 a time</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="55"/>
+        <source>Yesterday</source>
+        <translation>Ayer</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="61"/>
+        <source>Day %1</source>
+        <translation>Día %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="67"/>
+        <source>only today</source>
+        <translation>solo hoy</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="69"/>
+        <source>until tomorrow</source>
+        <translation>hasta mañana</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="70"/>
+        <source>until day %1</source>
+        <translation>hasta el día %1</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryWords</name>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="26"/>
+        <source>Pain</source>
+        <translation>Dolor</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="27"/>
+        <source>Swelling</source>
+        <translation>Hinchazón</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="28"/>
+        <source>Bruising</source>
+        <translation>Moratón</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="29"/>
+        <source>Tightness</source>
+        <translation>Tirantez</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="30"/>
+        <source>Twinges</source>
+        <translation>Punzadas</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="31"/>
+        <source>Puckering</source>
+        <translation>Hoyuelos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="32"/>
+        <source>Numbness</source>
+        <translation>Adormecimiento</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="41"/>
+        <source>How much does it hurt?</source>
+        <translation>¿Cuánto le duele?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="42"/>
+        <source>How swollen is it?</source>
+        <translation>¿Cuánta hinchazón hay?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="43"/>
+        <source>How much bruise is there?</source>
+        <translation>¿Cuánto moratón hay?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="44"/>
+        <source>How tight does it feel?</source>
+        <translation>¿Cuánta tirantez nota?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="45"/>
+        <source>How much do you feel sharp stabs?</source>
+        <translation>¿Cuánto nota pinchazos?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="46"/>
+        <source>How deep is a dimple or fold?</source>
+        <translation>¿Qué profundidad tiene un hoyuelo o pliegue?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="47"/>
+        <source>How numb is the skin?</source>
+        <translation>¿Cuánto está dormida la piel?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="54"/>
+        <source>0 is none</source>
+        <translation>0 es nada</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="59"/>
+        <source>10 is the worst you can think of</source>
+        <translation>10 es lo peor que pueda imaginar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="65"/>
+        <source>Your left</source>
+        <translation>Su izquierda</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="66"/>
+        <source>Your right</source>
+        <translation>Su derecha</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="75"/>
+        <source>your left</source>
+        <translation>su izquierda</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="76"/>
+        <source>your right</source>
+        <translation>su derecha</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="86"/>
+        <source>It is hard to breathe, or I can not swallow my spit.</source>
+        <translation>Me cuesta respirar, o no puedo tragar la saliva.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="87"/>
+        <source>My neck, or under my jaw, swells up fast.</source>
+        <translation>El cuello, o bajo la mandíbula, se hincha deprisa.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="88"/>
+        <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
+        <translation>Se me hincha la lengua o la garganta, tengo pitidos al respirar o me mareo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="89"/>
+        <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
+        <translation>Sabor a metal, pitido en los oídos, temblores, o estoy confuso.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="90"/>
+        <source>I shake hard, feel mixed up, or pass no urine all day.</source>
+        <translation>Tirito mucho, estoy confuso, o no orino en todo el día.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="91"/>
+        <source>My face droops and an arm is weak or my speech is slurred.</source>
+        <translation>Se me cae la cara y un brazo está débil o hablo mal.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="92"/>
+        <source>I suddenly see less, or I see double.</source>
+        <translation>De pronto veo menos, o veo doble.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="93"/>
+        <source>One side keeps getting fuller by the hour.</source>
+        <translation>Un lado se llena más cada hora.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="94"/>
+        <source>Skin turned white, grey or like a net, is cold, or has blisters.</source>
+        <translation>La piel se puso blanca, gris o como una red, está fría o tiene ampollas.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="95"/>
+        <source>Near an entry point, the skin is more red, purple, grey or dark than on the other side.</source>
+        <translation>Junto a un punto de entrada, la piel está más roja, morada, gris u oscura que en el otro lado.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="96"/>
+        <source>It feels warmer to the back of my hand than the other side.</source>
+        <translation>Se nota más caliente con el dorso de la mano que el otro lado.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="97"/>
+        <source>It is firm, shiny or tight.</source>
+        <translation>Está dura, brillante o tensa.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="98"/>
+        <source>It is more sore to touch than yesterday.</source>
+        <translation>Duele más al tocar que ayer.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="99"/>
+        <source>The edge has spread past where it was.</source>
+        <translation>El borde se ha extendido más allá de donde estaba.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="100"/>
+        <source>Thick yellow, green or milky fluid comes out.</source>
+        <translation>Sale líquido espeso, amarillo, verde o lechoso.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="101"/>
+        <source>The end of a thread shows through the skin.</source>
+        <translation>La punta de un hilo asoma por la piel.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="102"/>
+        <source>I can not close an eye or lift a brow, or my smile is crooked.</source>
+        <translation>No puedo cerrar un ojo o levantar una ceja, o sonrío torcido.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="103"/>
+        <source>My cheek swells when I eat, or clear fluid runs.</source>
+        <translation>La mejilla se hincha al comer, o sale líquido claro.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="104"/>
+        <source>It still bleeds after 15 minutes of firm pressing.</source>
+        <translation>Sigue sangrando tras 15 minutos de apretar fuerte.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="105"/>
+        <source>There is a lump that beats like a pulse.</source>
+        <translation>Hay un bulto que late como el pulso.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="106"/>
+        <source>I can see or feel a thread. The skin is calm.</source>
+        <translation>Veo o noto un hilo. La piel está tranquila.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="107"/>
+        <source>I have chills.</source>
+        <translation>Tengo escalofríos.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="116"/>
+        <source>Dressings off</source>
+        <translation>Quitar los apósitos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="117"/>
+        <source>Entry points clean and dry</source>
+        <translation>Puntos de entrada limpios y secos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="118"/>
+        <source>Sleep on your back</source>
+        <translation>Duerma boca arriba</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="119"/>
+        <source>Spare your face</source>
+        <translation>Cuide su cara</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="120"/>
+        <source>Cold pack</source>
+        <translation>Compresa fría</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="121"/>
+        <source>No make-up yet</source>
+        <translation>Sin maquillaje aún</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="122"/>
+        <source>No face massage</source>
+        <translation>Sin masaje en la cara</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="123"/>
+        <source>No dentist if it can wait</source>
+        <translation>Sin dentista si puede esperar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="124"/>
+        <source>Walk, but no sport</source>
+        <translation>Camine, pero sin deporte</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="125"/>
+        <source>No sauna, hot bath or pool</source>
+        <translation>Sin sauna, baño caliente ni piscina</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="126"/>
+        <source>Stay out of the sun</source>
+        <translation>No tome el sol</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="127"/>
+        <source>No alcohol</source>
+        <translation>Sin alcohol</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="128"/>
+        <source>No smoking</source>
+        <translation>Sin fumar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="129"/>
+        <source>No shaving</source>
+        <translation>Sin afeitarse</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="130"/>
+        <source>Write down how it is</source>
+        <translation>Anotar cómo está</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="131"/>
+        <source>Your follow-up visit</source>
+        <translation>Su visita de control</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="132"/>
+        <source>From your clinic</source>
+        <translation>De su clínica</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="141"/>
+        <source>Leave them on until you are home this evening. They keep the entry points clean.</source>
+        <translation>Déjelos hasta que esté en casa esta tarde. Mantienen limpios los puntos de entrada.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="142"/>
+        <source>Wash with care and do not rub. The small holes need time to close.</source>
+        <translation>Lave con cuidado y no frote. Los agujeritos necesitan tiempo para cerrarse.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="143"/>
+        <source>Raise your head a little. Lying on your face can move a thread.</source>
+        <translation>Levante un poco la cabeza. Tumbarse sobre la cara puede mover un hilo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="144"/>
+        <source>Small bites, no wide yawns or big laughs. The threads need calm to settle.</source>
+        <translation>Bocados pequeños, sin bostezos ni risas grandes. Los hilos necesitan calma para asentarse.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="145"/>
+        <source>Ten minutes, with a cloth between. It can ease swelling.</source>
+        <translation>Diez minutos, con un paño en medio. Puede aliviar la hinchazón.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="146"/>
+        <source>Keep it off the entry points until they have closed.</source>
+        <translation>No lo ponga en los puntos de entrada hasta que se cierren.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="147"/>
+        <source>Pressing on your face can move a thread.</source>
+        <translation>Apretar la cara puede mover un hilo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="148"/>
+        <source>A wide open mouth pulls on the threads. If it hurts, call the clinic first.</source>
+        <translation>La boca muy abierta tira de los hilos. Si duele, llame primero a la clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="149"/>
+        <source>Sport raises the blood flow and can add swelling.</source>
+        <translation>El deporte sube el flujo de sangre y puede hinchar más.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="150"/>
+        <source>Heat can add swelling, and pools can carry germs.</source>
+        <translation>El calor puede hinchar más, y las piscinas pueden llevar gérmenes.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="151"/>
+        <source>Sun can darken a bruise for a long time.</source>
+        <translation>El sol puede oscurecer un moratón por mucho tiempo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="152"/>
+        <source>It can add bruising and swelling.</source>
+        <translation>Puede dar más moratón e hinchazón.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="153"/>
+        <source>Smoke slows healing. As long as you can is best.</source>
+        <translation>El humo retrasa la cura. Lo mejor es todo el tiempo que pueda.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="154"/>
+        <source>A blade can open the entry points.</source>
+        <translation>Una cuchilla puede abrir los puntos de entrada.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="155"/>
+        <source>It takes under a minute. It shows early if something is off.</source>
+        <translation>Lleva menos de un minuto. Muestra pronto si algo va mal.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="156"/>
+        <source>Your clinic will look at how it went.</source>
+        <translation>Su clínica verá cómo ha ido.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="165"/>
+        <source>That passphrase does not open the diary. Try again.</source>
+        <translation>Esa frase de acceso no abre el diario. Pruebe otra vez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="166"/>
+        <source>Too many tries. Please wait %1 seconds.</source>
+        <translation>Demasiados intentos. Espere %1 segundos.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="167"/>
+        <source>The diary's file is damaged. Nothing was deleted. Call your clinic.</source>
+        <translation>El archivo del diario está dañado. No se borró nada. Llame a su clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="168"/>
+        <source>This phone is full. What you typed is still here. Free some space, then save again.</source>
+        <translation>Este teléfono está lleno. Lo que escribió sigue aquí. Libere espacio y guarde otra vez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="169"/>
+        <source>This phone could not save. What you typed is still here. Try again.</source>
+        <translation>Este teléfono no pudo guardar. Lo que escribió sigue aquí. Pruebe otra vez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="170"/>
+        <source>No network right now. It will be sent later.</source>
+        <translation>No hay red ahora. Se enviará más tarde.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="171"/>
+        <source>This code is over. Ask your clinic for a new one.</source>
+        <translation>Este código ha caducado. Pida uno nuevo a su clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="172"/>
+        <source>This code was used before. Tell your clinic now and ask for a new one.</source>
+        <translation>Este código ya se usó. Avise ahora a su clínica y pida uno nuevo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="173"/>
+        <source>This code can not be read. Check each letter.</source>
+        <translation>No se puede leer este código. Revise cada letra.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="174"/>
+        <source>This is not from your clinic. Nothing was joined. Tell your clinic.</source>
+        <translation>Esto no es de su clínica. No se unió nada. Avise a su clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="175"/>
+        <source>Nothing is answered yet.</source>
+        <translation>Aún no hay ninguna respuesta.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="176"/>
+        <source>A value is out of range. Please check it.</source>
+        <translation>Un valor está fuera de los límites. Revíselo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="177"/>
+        <source>That did not work. Try again, or call your clinic.</source>
+        <translation>No ha funcionado. Pruebe otra vez o llame a su clínica.</translation>
+    </message>
+</context>
+<context>
+    <name>DueCard</name>
+    <message>
+        <location filename="../app/diary/DueCard.qml" line="41"/>
+        <source>Done</source>
+        <translation>Hecho</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/DueCard.qml" line="47"/>
+        <source>Not done</source>
+        <translation>No hecho</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/DueCard.qml" line="60"/>
+        <source>Reminds you later: %1</source>
+        <translation>Se lo recuerda más tarde: %1</translation>
+    </message>
+</context>
+<context>
+    <name>EntryCard</name>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
+        <source>Go on correcting</source>
+        <translation>Seguir corrigiendo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
+        <source>Correct</source>
+        <translation>Corregir</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>Hide what was before</source>
+        <translation>Ocultar lo anterior</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>What was before</source>
+        <translation>Lo que ponía antes</translation>
+    </message>
+</context>
+<context>
+    <name>EntryPage</name>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="34"/>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="46"/>
+        <source>Question %1</source>
+        <translation>Pregunta %1</translation>
+    </message>
+</context>
+<context>
+    <name>GaugeMark</name>
+    <message>
+        <location filename="../app/diary/GaugeMark.qml" line="23"/>
+        <source>%1: %2 of 10</source>
+        <translation>%1: %2 de 10</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryPage</name>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add an earlier moment</source>
+        <translation>Añadir un momento anterior</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="23"/>
+        <source>Nothing yet. Your first entry will stand here.</source>
+        <translation>Nada todavía. Aquí estará su primera anotación.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinPage</name>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="20"/>
+        <source>Use this code</source>
+        <translation>Usar este código</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="26"/>
+        <source>Start over</source>
+        <translation>Empezar de nuevo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="35"/>
+        <source>A picture of the code</source>
+        <translation>Una foto del código</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="36"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Imágenes (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="49"/>
+        <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
+        <translation>Hágalo en su clínica. La clínica muestra un código en su pantalla.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="63"/>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="69"/>
+        <source>Choose a picture</source>
+        <translation>Elegir una imagen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="77"/>
+        <source>Or type the code, 24 letters and digits</source>
+        <translation>O escriba el código, 24 letras y cifras</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="84"/>
+        <source>The address under the code</source>
+        <translation>La dirección que está bajo el código</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="90"/>
+        <source>Asking your clinic …</source>
+        <translation>Preguntando a su clínica …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="95"/>
+        <source>Keep this page open. Next comes a number to compare.</source>
+        <translation>Deje esta página abierta. Después viene un número para comparar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="100"/>
+        <source>Read this number to your clinic</source>
+        <translation>Lea este número a su clínica</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="117"/>
+        <source>They must see the same six digits. If not, tell them and start over.</source>
+        <translation>Deben ver las mismas seis cifras. Si no, dígalo y empiece de nuevo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="122"/>
+        <source>You have joined. Your care plan is on its way …</source>
+        <translation>Ya está unido. Su plan de cuidados está en camino …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="127"/>
+        <source>Keep this page open until the plan is here.</source>
+        <translation>Deje esta página abierta hasta que llegue el plan.</translation>
+    </message>
+</context>
+<context>
+    <name>KeysPage</name>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="24"/>
+        <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+        <translation>Escríbalo en papel. Solo se muestra ahora. Los códigos anteriores ya no sirven.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="40"/>
+        <source>I have written it down</source>
+        <translation>Ya lo he escrito</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="46"/>
+        <source>Recovery code</source>
+        <translation>Código de recuperación</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="57"/>
+        <source>The code opens the diary if you lose your passphrase. Nobody else can help you then.</source>
+        <translation>El código abre el diario si pierde su frase de acceso. Nadie más podrá ayudarle entonces.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="65"/>
+        <source>Your passphrase, to make a code</source>
+        <translation>Su frase de acceso, para crear un código</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="79"/>
+        <source>Change the passphrase</source>
+        <translation>Cambiar la frase de acceso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="88"/>
+        <source>Your passphrase now</source>
+        <translation>Su frase de acceso actual</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="97"/>
+        <source>The new one</source>
+        <translation>La nueva</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="106"/>
+        <source>The new one once more</source>
+        <translation>La nueva otra vez</translation>
+    </message>
+</context>
+<context>
+    <name>LeavesList</name>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
+        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Solo lo que usted escribe, sus respuestas a los recordatorios y que vio un aviso. Va sellado para su clínica. El servidor intermedio no puede leerlo. Ve tamaños, horas y su dirección de red.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="17"/>
+        <source>What you are still typing stays here. So do your passphrase and your settings.</source>
+        <translation>Lo que aún está escribiendo se queda aquí. También su frase de acceso y sus ajustes.</translation>
+    </message>
+</context>
+<context>
+    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Make my diary</source>
+        <translation>Crear mi diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Open my diary</source>
+        <translation>Abrir mi diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="27"/>
+        <source>Set this passphrase</source>
+        <translation>Fijar esta frase de acceso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="35"/>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="42"/>
+        <source>A diary that only you can open</source>
+        <translation>Un diario que solo usted puede abrir</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Open it with your code</source>
+        <translation>Ábralo con su código</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Your diary is locked</source>
+        <translation>Su diario está cerrado</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="48"/>
+        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. Later, make a recovery code under Settings.</source>
+        <translation>Elija una frase de acceso. Cierra el diario en este teléfono. Nadie puede restablecerla, ni siquiera su clínica. Más tarde, cree un código de recuperación en Ajustes.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="55"/>
+        <source>Recovery code from your paper</source>
+        <translation>Código de recuperación de su papel</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>A new passphrase</source>
+        <translation>Una nueva frase de acceso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>Passphrase</source>
+        <translation>Frase de acceso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="72"/>
+        <source>The same once more</source>
+        <translation>La misma otra vez</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I know my passphrase</source>
+        <translation>Sé mi frase de acceso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I lost my passphrase</source>
+        <translation>Perdí mi frase de acceso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="98"/>
+        <source>What leaves this phone</source>
+        <translation>Lo que sale de este teléfono</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="109"/>
+        <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
+        <translation>Si está preocupado, no busque la frase de acceso. Toque «Necesito ayuda».</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <location filename="../app/diary/Main.qml" line="20"/>
+        <source>Ebbline diary</source>
+        <translation>Diario Ebbline</translation>
+    </message>
+</context>
+<context>
+    <name>MinePage</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="18"/>
+        <source>Where to put your data</source>
+        <translation>Dónde poner sus datos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="22"/>
+        <source>What leaves this phone</source>
+        <translation>Lo que sale de este teléfono</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="30"/>
+        <source>Take it along</source>
+        <translation>Llevárselo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
+        <translation>Todo lo que escribió, como página para imprimir (PDF) y como tablas (CSV). Funciona sin red.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="40"/>
+        <source>Save my data to a folder</source>
+        <translation>Guardar mis datos en una carpeta</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="51"/>
+        <source>Delete the diary</source>
+        <translation>Borrar el diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="57"/>
+        <source>This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.</source>
+        <translation>Esto quita el diario de este teléfono. La clínica conserva lo que tiene: pregúntele si quiere que eso también se borre. Después no llega ningún recordatorio ni aviso.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="63"/>
+        <source>Delete the diary …</source>
+        <translation>Borrar el diario …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="85"/>
+        <source>Keep it</source>
+        <translation>Conservarlo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="92"/>
+        <source>Delete it now. There is no way back.</source>
+        <translation>Borrar ahora. No hay vuelta atrás.</translation>
+    </message>
+</context>
+<context>
+    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="26"/>
+        <source>Day</source>
+        <translation>Día</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="34"/>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>Another time</source>
+        <translation>Otra hora</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>It was earlier</source>
+        <translation>Fue antes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="44"/>
+        <source>Sets the day and time this is about</source>
+        <translation>Fija el día y la hora de los que se trata</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="50"/>
+        <source>No, it is about now</source>
+        <translation>No, se trata de ahora</translation>
+    </message>
+</context>
+<context>
+    <name>NotesPage</name>
+    <message>
+        <location filename="../app/diary/NotesPage.qml" line="17"/>
+        <source>Your note</source>
+        <translation>Su nota</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NotesPage.qml" line="25"/>
+        <source>Send when there is a network</source>
+        <translation>Enviar cuando haya red</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NotesPage.qml" line="33"/>
+        <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
+        <translation>La clínica quizá lo lea el próximo día laborable. Si es urgente, llame.</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeLine</name>
+    <message>
+        <location filename="../app/diary/NoticeLine.qml" line="49"/>
+        <source>Correct it</source>
+        <translation>Corregirlo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticeLine.qml" line="53"/>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
+    <name>RemindersPage</name>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="18"/>
+        <source>Where to put the calendar file</source>
+        <translation>Dónde poner el archivo de calendario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="21"/>
+        <source>Calendar (*.ics)</source>
+        <translation>Calendario (*.ics)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="31"/>
+        <source>Ring for reminders</source>
+        <translation>Sonar para los recordatorios</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="38"/>
+        <source>Others may see your screen. So it only says that there is something for you, never what.</source>
+        <translation>Otros pueden ver su pantalla. Por eso solo dice que hay algo para usted, nunca qué.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="44"/>
+        <source>Ring once to try it</source>
+        <translation>Sonar una vez para probar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="55"/>
+        <source>Quiet at night</source>
+        <translation>Silencio de noche</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="62"/>
+        <source>Quiet from</source>
+        <translation>Silencio desde</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="70"/>
+        <source>until</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="78"/>
+        <source>What falls into this time comes when it ends.</source>
+        <translation>Lo que cae en ese tiempo llega cuando termina.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="83"/>
+        <source>In your calendar too</source>
+        <translation>También en su calendario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="88"/>
+        <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
+        <translation>Un archivo para su calendario contiene solo las horas. En cada una dice «Recordatorio de su diario». Muchos calendarios copian lo que contienen a un servidor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>Make a calendar file</source>
+        <translation>Crear un archivo de calendario</translation>
+    </message>
+</context>
+<context>
+    <name>RestStep</name>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="16"/>
+        <source>Temperature, if you measured it</source>
+        <translation>Temperatura, si la midió</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="25"/>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="25"/>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="31"/>
+        <source>In your own words, if you like</source>
+        <translation>Con sus palabras, si quiere</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="44"/>
+        <source>Also ask about twinges and numbness</source>
+        <translation>Preguntar también por punzadas y adormecimiento</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="52"/>
+        <source>Throw this entry away</source>
+        <translation>Desechar esta anotación</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="15"/>
+        <source>Reminders</source>
+        <translation>Recordatorios</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="21"/>
+        <source>The lock</source>
+        <translation>El cierre</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <source>Passphrase and recovery code</source>
+        <translation>Frase de acceso y código de recuperación</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="27"/>
+        <source>My data</source>
+        <translation>Mis datos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="28"/>
+        <source>What leaves this phone. Take it along. Delete it.</source>
+        <translation>Lo que sale de este teléfono, llevárselo, borrarlo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="33"/>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="40"/>
+        <source>Text size</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
+        <source>Usual</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
+        <source>Large</source>
+        <translation>Grande</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
+        <source>Very large</source>
+        <translation>Muy grande</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="47"/>
+        <source>Look</source>
+        <translation>Aspecto</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
+        <source>High contrast</source>
+        <translation>Alto contraste</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="54"/>
+        <source>Temperature in</source>
+        <translation>Temperatura en</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="61"/>
+        <source>Less motion</source>
+        <translation>Menos movimiento</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="67"/>
+        <source>Send and fetch now</source>
+        <translation>Enviar y recibir ahora</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="72"/>
+        <source>Lock the diary</source>
+        <translation>Cerrar el diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
+        <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
+        <translation>Ebbline es software libre bajo la GPL 3. No es un producto sanitario certificado. No sustituye a su clínica ni a un servicio de urgencias.</translation>
+    </message>
+</context>
+<context>
+    <name>SignsStep</name>
+    <message>
+        <location filename="../app/diary/SignsStep.qml" line="16"/>
+        <source>Touch each one that is true now.</source>
+        <translation>Toque todo lo que sea cierto ahora.</translation>
+    </message>
+</context>
+<context>
+    <name>TodayPage</name>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="49"/>
+        <source>Now</source>
+        <translation>Ahora</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="63"/>
+        <source>Your course</source>
+        <translation>Su evolución</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="90"/>
+        <source>Next</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="103"/>
+        <source>To keep today</source>
+        <translation>Para cumplir hoy</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>What I wrote</source>
+        <translation>Lo que escribí</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="125"/>
+        <source>Notes with the clinic</source>
+        <translation>Notas con la clínica</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="130"/>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+</context>
+<context>
+    <name>TopLine</name>
+    <message>
+        <location filename="../app/diary/TopLine.qml" line="29"/>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TopLine.qml" line="60"/>
+        <source>I need help</source>
+        <translation>Necesito ayuda</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TopLine.qml" line="61"/>
+        <source>Shows whom to call</source>
+        <translation>Muestra a quién llamar</translation>
+    </message>
+</context>
+<context>
+    <name>WarningPage</name>
+    <message>
+        <location filename="../app/diary/WarningPage.qml" line="17"/>
+        <source>I have read this</source>
+        <translation>Lo he leído</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/WarningPage.qml" line="18"/>
+        <source>The warning stays in your diary</source>
+        <translation>El aviso queda en su diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/WarningPage.qml" line="53"/>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::app::DiaryProgram</name>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="58"/>
+        <source>Your diary is no longer on this device.</source>
+        <translation>Su diario ya no está en este aparato.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="111"/>
+        <source>Ebbline diary</source>
+        <translation>Diario Ebbline</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="112"/>
+        <source>Join your clinic</source>
+        <translation>Unirse a su clínica</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
+        <source>Correct this entry</source>
+        <translation>Corregir esta anotación</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
+        <source>How is it?</source>
+        <translation>¿Cómo está?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="116"/>
+        <source>Whom to call</source>
+        <translation>A quién llamar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="117"/>
+        <source>What I wrote</source>
+        <translation>Lo que escribí</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="118"/>
+        <source>Notes with the clinic</source>
+        <translation>Notas con la clínica</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="119"/>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Reminders</source>
+        <translation>Recordatorios</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="121"/>
+        <source>The lock</source>
+        <translation>El cierre</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="122"/>
+        <source>My data</source>
+        <translation>Mis datos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="288"/>
+        <source>Saved on this phone.</source>
+        <translation>Guardado en este teléfono.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="290"/>
+        <source>: </source>
+        <translation>: </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="336"/>
+        <source>A message between you and the clinic is missing. Call the clinic, please.</source>
+        <translation>Falta un mensaje entre usted y la clínica. Llame a la clínica, por favor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="338"/>
+        <source>Done. All is sent and fetched.</source>
+        <translation>Hecho. Todo está enviado y recibido.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="355"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>Este aparato no puede llegar a ninguna clínica.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::EntryBoard</name>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="111"/>
+        <source>%1 of %2</source>
+        <extracomment>"2 of 7": the place of a question among all</extracomment>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <source>Is any of this true?</source>
+        <translation>¿Algo de esto es cierto?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="124"/>
+        <source>Anything else?</source>
+        <translation>¿Algo más?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="131"/>
+        <source>%1, %2.</source>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="147"/>
+        <source>Last time %1</source>
+        <translation>La última vez %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
+        <source>Next</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
+        <source>Skip this one</source>
+        <translation>Saltar esta</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
+        <source>None of these</source>
+        <translation>Nada de esto</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
+        <source>Only what I ticked</source>
+        <translation>Solo lo que marqué</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
+        <source>Please type a value from 86 to 113 °F.</source>
+        <translation>Escriba un valor de 86 a 113 °F.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
+        <source>Please type a value from 30 to 45 °C.</source>
+        <translation>Escriba un valor de 30 a 45 °C.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::EntryMoment</name>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about %1.</source>
+        <translation>Se trata de %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about now.</source>
+        <translation>Se trata de ahora.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::HistoryBoard</name>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="16"/>
+        <source>Opened by %1, %2</source>
+        <translation>Abierto por %1, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="18"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>En el ordenador de la clínica desde %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="21"/>
+        <source>Saved on this phone</source>
+        <translation>Guardado en este teléfono</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="47"/>
+        <source>Written later, %1.</source>
+        <translation>Escrito más tarde, %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="50"/>
+        <source>Corrected %1.</source>
+        <translation>Corregido %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="62"/>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="73"/>
+        <source>As written %1:</source>
+        <translation>Como se escribió %1:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="75"/>
+        <source>It was about %1.</source>
+        <translation>Se trataba de %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="97"/>
+        <source>You, %1</source>
+        <translation>Usted, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="100"/>
+        <source>Not read by the clinic yet</source>
+        <translation>La clínica aún no lo ha leído</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="102"/>
+        <source>Read by the clinic, %1</source>
+        <translation>Leído por la clínica, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="104"/>
+        <source>Seen by you, %1</source>
+        <translation>Visto por usted, %1</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::JoinBoard</name>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="16"/>
+        <source>No network right now. The diary keeps trying.</source>
+        <translation>No hay red ahora. El diario sigue intentándolo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="57"/>
+        <source>There is no code in this picture. Try another, or type the code.</source>
+        <translation>No hay ningún código en esta imagen. Pruebe otra o escriba el código.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="75"/>
+        <source>A typed code also needs the address under it.</source>
+        <translation>Un código escrito también necesita la dirección que está debajo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="89"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>Este aparato no puede llegar a ninguna clínica.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::KeysBoard</name>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="30"/>
+        <source>You have a recovery code. It is not stored here, only on your paper.</source>
+        <translation>Tiene un código de recuperación. No está guardado aquí, solo en su papel.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="31"/>
+        <source>You have no recovery code yet.</source>
+        <translation>Aún no tiene un código de recuperación.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a new code</source>
+        <translation>Crear un código nuevo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a code</source>
+        <translation>Crear un código</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="44"/>
+        <source>These two are not the same.</source>
+        <translation>No son iguales.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="48"/>
+        <source>Done. From now on only the new passphrase opens the diary.</source>
+        <translation>Hecho. Desde ahora solo la nueva frase de acceso abre el diario.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="69"/>
+        <source>Good. Keep the paper where only you find it.</source>
+        <translation>Bien. Guarde el papel donde solo usted lo encuentre.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::LockBoard</name>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="25"/>
+        <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
+        <translation>Use al menos %1 letras. Cuatro o cinco palabras se recuerdan bien.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="29"/>
+        <source>These two are not the same.</source>
+        <translation>No son iguales.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="51"/>
+        <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+        <translation>Esto no es un código de recuperación. Tiene 36 letras y cifras en nueve grupos. Revise cada una.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="60"/>
+        <source>This code does not open the diary. Only the newest one does.</source>
+        <translation>Este código no abre el diario. Solo el más nuevo lo hace.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::MineBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="41"/>
+        <source>%n entry/entries are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n anotación está solo en este teléfono y se perdería.</numerusform>
+            <numerusform>%n anotaciones están solo en este teléfono y se perderían.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="42"/>
+        <source>All your entries are on the clinic's computer too.</source>
+        <translation>Todas sus anotaciones están también en el ordenador de la clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="60"/>
+        <source>Done. It is in the folder “%1”. Anyone who opens it can read it.</source>
+        <translation>Hecho. Está en la carpeta «%1». Quien la abra puede leerlo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="61"/>
+        <source>It could not be written there. Choose another place.</source>
+        <translation>No se pudo escribir ahí. Elija otro lugar.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
+        <source>It did not ring. This device refused it.</source>
+        <translation>No sonó. Este aparato lo rechazó.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Diary</source>
+        <translation>Diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Reminder</source>
+        <translation>Recordatorio</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>There is something for you.</source>
+        <translation>Hay algo para usted.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Please open your diary, so that it can go on.</source>
+        <translation>Abra su diario, por favor, para que pueda seguir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>In 30 minutes</source>
+        <translation>En 30 minutos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="73"/>
+        <source>This device does not take all reminders. Look into your diary each day.</source>
+        <translation>Este aparato no acepta todos los recordatorios. Mire su diario cada día.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="75"/>
+        <source>Reminders ring. None is coming up.</source>
+        <translation>Los recordatorios suenan. No viene ninguno.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="79"/>
+        <source>Reminders ring. Next: %1.</source>
+        <translation>Los recordatorios suenan. El próximo: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="80"/>
+        <source>Reminders ring. Next: %1. Open the diary by %2, so that they go on.</source>
+        <translation>Los recordatorios suenan. El próximo: %1. Abra el diario antes de %2 para que sigan.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="88"/>
+        <source>This device can not ring. What is due stands here.</source>
+        <translation>Este aparato no puede sonar. Lo pendiente está aquí.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="89"/>
+        <source>Reminders do not ring. What is due stands here.</source>
+        <translation>Los recordatorios no suenan. Lo pendiente está aquí.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="92"/>
+        <source>Reminders do not ring yet. What is due stands here.</source>
+        <translation>Los recordatorios aún no suenan. Lo pendiente está aquí.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="108"/>
+        <source>Look at the edge of your screen. It must say: “%1”</source>
+        <translation>Mire el borde de su pantalla. Debe decir: «%1»</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="174"/>
+        <source>Reminder from your diary</source>
+        <translation>Recordatorio de su diario</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="178"/>
+        <source>No reminder is coming up.</source>
+        <translation>No viene ningún recordatorio.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="181"/>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>El archivo no se pudo escribir ahí. Elija otro lugar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
+        <source>Done. Open the file with your calendar.</source>
+        <translation>Hecho. Abra el archivo con su calendario.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::TodayBoard</name>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="29"/>
+        <source>Follow-up visit: %1, %2</source>
+        <translation>Visita de control: %1, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="41"/>
+        <source>%1 %2 to %3</source>
+        <extracomment>"Swelling 2 to 6": a symptom and its usual scores of 10</extracomment>
+        <translation>%1 %2 a %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
+        <source>Usual today, of 10: %1.</source>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
+        <translation>Lo habitual hoy, de 10: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
+        <source>, </source>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="53"/>
+        <source>This range is an assumption for now. It is not yet made from courses at your clinic.</source>
+        <translation>Este margen es una suposición por ahora. Aún no viene de casos de su clínica.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/today_board.cpp" line="54"/>
+        <source>This range comes from %n course(s) at your clinic.</source>
+        <translation>
+            <numerusform>Este margen viene de %n caso de su clínica.</numerusform>
+            <numerusform>Este margen viene de %n casos de su clínica.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="60"/>
+        <source>Nothing is written down yet.</source>
+        <translation>Aún no hay nada escrito.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="64"/>
+        <source>Your last entry was opened by %1, %2.</source>
+        <translation>Su última anotación la abrió %1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="67"/>
+        <source>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</source>
+        <translation>Su última anotación está en el ordenador de la clínica desde %1. Nadie la ha abierto aún.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/today_board.cpp" line="71"/>
+        <source>%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.</source>
+        <translation>
+            <numerusform>%n anotación está guardada en este teléfono, aún no en la clínica. Si es urgente, llame.</numerusform>
+            <numerusform>%n anotaciones están guardadas en este teléfono, aún no en la clínica. Si es urgente, llame.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/today_board.cpp" line="82"/>
+        <source>%n new note(s) from the clinic</source>
+        <translation>
+            <numerusform>%n nota nueva de la clínica</numerusform>
+            <numerusform>%n notas nuevas de la clínica</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Go on with your entry</source>
+        <translation>Seguir con su anotación</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Write down how it is</source>
+        <translation>Anotar cómo está</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="144"/>
+        <source>Later, %1</source>
+        <translation>Más tarde, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="157"/>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::WarningBoard</name>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="41"/>
+        <source>Whom to call</source>
+        <translation>A quién llamar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="47"/>
+        <source>If you are worried, call. You do not need a reason.</source>
+        <translation>Si está preocupado, llame. No necesita un motivo.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="69"/>
+        <source>A call is faster than the diary: the clinic may not have seen your entry yet.</source>
+        <translation>Llamar es más rápido que el diario: puede que la clínica aún no haya visto su anotación.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
+        <source>You can not breathe or swallow.</source>
+        <translation>No puede respirar o tragar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
+        <source>Your neck or tongue swells fast.</source>
+        <translation>El cuello o la lengua se hincha deprisa.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
+        <source>You faint.</source>
+        <translation>Se desmaya.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
+        <source>You suddenly see less, or see double.</source>
+        <translation>De pronto ve menos, o ve doble.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
+        <source>Your face droops and an arm is weak.</source>
+        <translation>Se le cae la cara y un brazo está débil.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>You have a fever of 100.4 °F or more.</source>
+        <translation>Tiene fiebre de 100,4 °F o más.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>You have a fever of 38 °C or more.</source>
+        <translation>Tiene fiebre de 38 °C o más.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>Fluid like pus comes out.</source>
+        <translation>Sale líquido como pus.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>One side keeps swelling.</source>
+        <translation>Un lado se sigue hinchando.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
+        <source>Pain comes back.</source>
+        <translation>El dolor vuelve.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
+        <source>Skin turns white, grey or cold.</source>
+        <translation>La piel se pone blanca, gris o fría.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
+        <source>Emergency number (European Union)</source>
+        <translation>Número de emergencias (Unión Europea)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="99"/>
+        <source>Emergency number</source>
+        <translation>Número de emergencias</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
+        <source>Your clinic</source>
+        <translation>Su clínica</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="104"/>
+        <source>If nobody answers</source>
+        <translation>Si nadie contesta</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,2081 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="tr">
+<context>
+    <name>BellCard</name>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="35"/>
+        <source>Ring for reminders</source>
+        <translation>Hatırlatmalarda çal</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="40"/>
+        <source>Do not ring</source>
+        <translation>Çalma</translation>
+    </message>
+</context>
+<context>
+    <name>CallList</name>
+    <message>
+        <location filename="../app/diary/CallList.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallList.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>Bu numarayı arar</translation>
+    </message>
+</context>
+<context>
+    <name>CallPage</name>
+    <message>
+        <location filename="../app/diary/CallPage.qml" line="30"/>
+        <source>Call the emergency number at once if one of these is true</source>
+        <translation>Bunlardan biri doğruysa hemen acil numarayı arayın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallPage.qml" line="35"/>
+        <source>Call your clinic the same day if one of these is true</source>
+        <translation>Bunlardan biri doğruysa aynı gün kliniğinizi arayın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallPage.qml" line="40"/>
+        <source>This diary is no doctor and no medical device. It does not know everything.</source>
+        <translation>Bu günlük doktor değildir, tıbbi cihaz da değildir. Her şeyi bilmez.</translation>
+    </message>
+</context>
+<context>
+    <name>CameraBox</name>
+    <message>
+        <location filename="../app/diary/CameraBox.qml" line="14"/>
+        <source>Camera: hold it over the code</source>
+        <translation>Kamera: kodun üzerine tutun</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryAdvice</name>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="24"/>
+        <source>Call the emergency number now</source>
+        <translation>Şimdi acil numarayı arayın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="25"/>
+        <source>Call your clinic now</source>
+        <translation>Şimdi kliniğinizi arayın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="26"/>
+        <source>Your clinic should hear of this</source>
+        <translation>Kliniğiniz bunu bilmeli</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="27"/>
+        <source>Bring this up at your visit</source>
+        <translation>Bunu kontrolünüzde söyleyin</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="35"/>
+        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
+        <translation>Beklemeyin ve araba kullanmayın. Sonra kliniğinize haber verin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="36"/>
+        <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
+        <translation>Arayın, yazmayın. Kimse açmazsa ikinci numarayı arayın. 30 dakika içinde kimse açmazsa acile gidin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="37"/>
+        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
+        <translation>Kaydınızda duruyor. Sonraki iş günü yanıt verirler. Kötüleşirse hemen arayın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="38"/>
+        <source>It is in your entry. If it gets worse, call.</source>
+        <translation>Kaydınızda duruyor. Kötüleşirse arayın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="47"/>
+        <source>If you were given an adrenaline pen, use it. Lie flat with your legs up. If it is hard to breathe, sit up.</source>
+        <translation>Size adrenalin kalemi verildiyse kullanın. Bacaklarınız yukarıda düz yatın. Nefes almak zorsa oturun.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="49"/>
+        <source>Keep pressing with a clean cloth.</source>
+        <translation>Temiz bir bezle bastırmaya devam edin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="51"/>
+        <source>Do not pull it and do not cut it. Cover it.</source>
+        <translation>Çekmeyin ve kesmeyin. Üstünü örtün.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="53"/>
+        <source>This needs to be seen tonight, not tomorrow.</source>
+        <translation>Bunun bu gece görülmesi gerekir, yarın değil.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="55"/>
+        <source>It may be the numbing. It should be gone 8 hours after the treatment. If it is not, call.</source>
+        <translation>Uyuşturmadan olabilir. Tedaviden 8 saat sonra geçmiş olmalı. Geçmezse arayın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="68"/>
+        <source>Your temperature is %1.</source>
+        <translation>Ateşiniz %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="70"/>
+        <source>Your pain is %1 of 10.</source>
+        <translation>Ağrınız 10 üzerinden %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="72"/>
+        <source>One side is much more swollen than the other.</source>
+        <translation>Bir taraf diğerinden çok daha şiş.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="89"/>
+        <source>%1, %2: %3 of 10. Usual on this day is up to %4.</source>
+        <translation>%1, %2: 10 üzerinden %3. Bu gün için olağan en çok %4.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="91"/>
+        <source>%1, %2: it went down to %3 and is at %4 again.</source>
+        <translation>%1, %2: %3 değerine inmişti, yine %4 oldu.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="93"/>
+        <source>%1: %2 on your left and %3 on your right.</source>
+        <translation>%1: solunuzda %2, sağınızda %3.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="95"/>
+        <source>%1, %2: it takes longer than usual to go.</source>
+        <translation>%1, %2: geçmesi olağandan uzun sürüyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="97"/>
+        <source>%1, %2: it is still there.</source>
+        <translation>%1, %2: hâlâ duruyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/advice.cpp" line="99"/>
+        <source>You have not written for some days.</source>
+        <translation>Birkaç gündür yazmadınız.</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryCurve</name>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="27"/>
+        <source>Above the usual range, %1 to %2.</source>
+        <translation>Olağan aralığın üstünde, %1 ile %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="28"/>
+        <source>Below the usual range, %1 to %2.</source>
+        <translation>Olağan aralığın altında, %1 ile %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="29"/>
+        <source>Inside the usual range, %1 to %2.</source>
+        <translation>Olağan aralıkta, %1 ile %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="38"/>
+        <source>Nothing written yet.</source>
+        <translation>Henüz bir şey yazılmadı.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="41"/>
+        <source>%1: %2 of 10.</source>
+        <extracomment>"Day 4: 3 of 10."</extracomment>
+        <translation>%1: 10 üzerinden %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/curve_text.cpp" line="44"/>
+        <source>Highest so far: %1, on day %2.</source>
+        <translation>Şimdiye dek en yüksek: %1, gün %2.</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryEntryWords</name>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="22"/>
+        <source>%1 °F</source>
+        <translation>%1 °F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="23"/>
+        <source>%1 °C</source>
+        <translation>%1 °C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="38"/>
+        <source>%1: right %2, left %3</source>
+        <extracomment>A symptom with its scores: "Swelling: right 3, left 4"</extracomment>
+        <translation>%1: sağ %2, sol %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_words.cpp" line="41"/>
+        <source>Temperature: %1</source>
+        <translation>Ateş: %1</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryRecord</name>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
+        <source>My diary</source>
+        <translation>Günlüğüm</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="42"/>
+        <source>Treatment: %1. Clinic: %2. Made on %3.</source>
+        <translation>Tedavi: %1. Klinik: %2. Hazırlandı: %3.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="44"/>
+        <source>Scores go from 0, none, to 10, the worst you can think of. Right and left are mine.</source>
+        <translation>Değerler 0, hiç, ile 10, düşünebildiğim en kötüsü, arasındadır. Sağ ve sol bana göredir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="52"/>
+        <source>Before it was corrected:</source>
+        <translation>Düzeltmeden önce:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="58"/>
+        <source>Notes</source>
+        <translation>Notlar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/record_sheet.cpp" line="61"/>
+        <source>Me</source>
+        <translation>Ben</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryTimes</name>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="33"/>
+        <source>d MMMM</source>
+        <extracomment>A day and a month, as in "22 March"</extracomment>
+        <translation>d MMMM</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="40"/>
+        <source>today %1</source>
+        <translation>bugün %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="42"/>
+        <source>yesterday %1</source>
+        <translation>dün %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="44"/>
+        <source>tomorrow %1</source>
+        <translation>yarın %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="46"/>
+        <source>%1, %2</source>
+        <extracomment>%1 is a date such as "22 March", %2 a time</extracomment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="53"/>
+        <source>Today</source>
+        <translation>Bugün</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="55"/>
+        <source>Yesterday</source>
+        <translation>Dün</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="61"/>
+        <source>Day %1</source>
+        <translation>Gün %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="67"/>
+        <source>only today</source>
+        <translation>yalnız bugün</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="69"/>
+        <source>until tomorrow</source>
+        <translation>yarına kadar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/times.cpp" line="70"/>
+        <source>until day %1</source>
+        <translation>gün %1 sonuna kadar</translation>
+    </message>
+</context>
+<context>
+    <name>DiaryWords</name>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="26"/>
+        <source>Pain</source>
+        <translation>Ağrı</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="27"/>
+        <source>Swelling</source>
+        <translation>Şişlik</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="28"/>
+        <source>Bruising</source>
+        <translation>Morluk</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="29"/>
+        <source>Tightness</source>
+        <translation>Gerginlik</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="30"/>
+        <source>Twinges</source>
+        <translation>Batma</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="31"/>
+        <source>Puckering</source>
+        <translation>Büzülme</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="32"/>
+        <source>Numbness</source>
+        <translation>Uyuşma</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="41"/>
+        <source>How much does it hurt?</source>
+        <translation>Ne kadar ağrıyor?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="42"/>
+        <source>How swollen is it?</source>
+        <translation>Ne kadar şiş?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="43"/>
+        <source>How much bruise is there?</source>
+        <translation>Ne kadar morluk var?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="44"/>
+        <source>How tight does it feel?</source>
+        <translation>Ne kadar gergin?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="45"/>
+        <source>How much do you feel sharp stabs?</source>
+        <translation>Keskin batmaları ne kadar hissediyorsunuz?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="46"/>
+        <source>How deep is a dimple or fold?</source>
+        <translation>Bir çukur ya da kıvrım ne kadar derin?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="47"/>
+        <source>How numb is the skin?</source>
+        <translation>Deri ne kadar uyuşuk?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="54"/>
+        <source>0 is none</source>
+        <translation>0 hiç</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="59"/>
+        <source>10 is the worst you can think of</source>
+        <translation>10 düşünebildiğiniz en kötüsü</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="65"/>
+        <source>Your left</source>
+        <translation>Sizin solunuz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="66"/>
+        <source>Your right</source>
+        <translation>Sizin sağınız</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="75"/>
+        <source>your left</source>
+        <translation>sizin solunuz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="76"/>
+        <source>your right</source>
+        <translation>sizin sağınız</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="86"/>
+        <source>It is hard to breathe, or I can not swallow my spit.</source>
+        <translation>Nefes almak zor ya da tükürüğümü yutamıyorum.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="87"/>
+        <source>My neck, or under my jaw, swells up fast.</source>
+        <translation>Boynum ya da çenemin altı hızla şişiyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="88"/>
+        <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
+        <translation>Dilim ya da boğazım şişiyor, hırıltım var ya da bayılacak gibiyim.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="89"/>
+        <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
+        <translation>Metal tadı, kulak çınlaması, seğirme var ya da kafam karışık.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="90"/>
+        <source>I shake hard, feel mixed up, or pass no urine all day.</source>
+        <translation>Çok titriyorum, kafam karışık ya da bütün gün idrarım gelmedi.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="91"/>
+        <source>My face droops and an arm is weak or my speech is slurred.</source>
+        <translation>Yüzüm sarkıyor ve bir kolum güçsüz ya da konuşmam bozuk.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="92"/>
+        <source>I suddenly see less, or I see double.</source>
+        <translation>Birden az görüyorum ya da çift görüyorum.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="93"/>
+        <source>One side keeps getting fuller by the hour.</source>
+        <translation>Bir taraf saatten saate doluyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="94"/>
+        <source>Skin turned white, grey or like a net, is cold, or has blisters.</source>
+        <translation>Deri beyaz, gri ya da ağ gibi oldu, soğuk ya da kabarcıklı.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="95"/>
+        <source>Near an entry point, the skin is more red, purple, grey or dark than on the other side.</source>
+        <translation>Bir giriş noktasının yanında deri diğer taraftan daha kırmızı, mor, gri ya da koyu.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="96"/>
+        <source>It feels warmer to the back of my hand than the other side.</source>
+        <translation>Elimin tersiyle diğer taraftan daha sıcak geliyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="97"/>
+        <source>It is firm, shiny or tight.</source>
+        <translation>Sert, parlak ya da gergin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="98"/>
+        <source>It is more sore to touch than yesterday.</source>
+        <translation>Dokununca dünden daha çok acıyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="99"/>
+        <source>The edge has spread past where it was.</source>
+        <translation>Kenarı olduğu yerin ötesine yayıldı.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="100"/>
+        <source>Thick yellow, green or milky fluid comes out.</source>
+        <translation>Koyu sarı, yeşil ya da sütlü sıvı geliyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="101"/>
+        <source>The end of a thread shows through the skin.</source>
+        <translation>Bir ipin ucu deriden görünüyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="102"/>
+        <source>I can not close an eye or lift a brow, or my smile is crooked.</source>
+        <translation>Bir gözümü kapatamıyor, kaşımı kaldıramıyorum ya da gülüşüm eğri.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="103"/>
+        <source>My cheek swells when I eat, or clear fluid runs.</source>
+        <translation>Yerken yanağım şişiyor ya da berrak sıvı akıyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="104"/>
+        <source>It still bleeds after 15 minutes of firm pressing.</source>
+        <translation>15 dakika sıkı bastırdıktan sonra hâlâ kanıyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="105"/>
+        <source>There is a lump that beats like a pulse.</source>
+        <translation>Nabız gibi atan bir şişlik var.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="106"/>
+        <source>I can see or feel a thread. The skin is calm.</source>
+        <translation>Bir ipi görüyor ya da hissediyorum. Deri sakin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="107"/>
+        <source>I have chills.</source>
+        <translation>Üşüme ve titremem var.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="116"/>
+        <source>Dressings off</source>
+        <translation>Pansumanları çıkarın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="117"/>
+        <source>Entry points clean and dry</source>
+        <translation>Giriş noktaları temiz ve kuru</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="118"/>
+        <source>Sleep on your back</source>
+        <translation>Sırtüstü uyuyun</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="119"/>
+        <source>Spare your face</source>
+        <translation>Yüzünüzü yormayın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="120"/>
+        <source>Cold pack</source>
+        <translation>Soğuk kompres</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="121"/>
+        <source>No make-up yet</source>
+        <translation>Henüz makyaj yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="122"/>
+        <source>No face massage</source>
+        <translation>Yüz masajı yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="123"/>
+        <source>No dentist if it can wait</source>
+        <translation>Bekleyebiliyorsa dişçi yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="124"/>
+        <source>Walk, but no sport</source>
+        <translation>Yürüyün ama spor yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="125"/>
+        <source>No sauna, hot bath or pool</source>
+        <translation>Sauna, sıcak banyo, havuz yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="126"/>
+        <source>Stay out of the sun</source>
+        <translation>Güneşten uzak durun</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="127"/>
+        <source>No alcohol</source>
+        <translation>Alkol yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="128"/>
+        <source>No smoking</source>
+        <translation>Sigara yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="129"/>
+        <source>No shaving</source>
+        <translation>Tıraş yok</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="130"/>
+        <source>Write down how it is</source>
+        <translation>Nasıl olduğunu yaz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="131"/>
+        <source>Your follow-up visit</source>
+        <translation>Kontrol randevunuz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="132"/>
+        <source>From your clinic</source>
+        <translation>Kliniğinizden</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="141"/>
+        <source>Leave them on until you are home this evening. They keep the entry points clean.</source>
+        <translation>Bu akşam eve varana kadar kalsın. Giriş noktalarını temiz tutarlar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="142"/>
+        <source>Wash with care and do not rub. The small holes need time to close.</source>
+        <translation>Özenle yıkayın, ovmayın. Küçük deliklerin kapanması zaman ister.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="143"/>
+        <source>Raise your head a little. Lying on your face can move a thread.</source>
+        <translation>Başınızı biraz yükseltin. Yüzüstü yatmak bir ipi oynatabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="144"/>
+        <source>Small bites, no wide yawns or big laughs. The threads need calm to settle.</source>
+        <translation>Küçük lokmalar; geniş esneme ya da kahkaha yok. İplerin oturması için sakinlik gerek.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="145"/>
+        <source>Ten minutes, with a cloth between. It can ease swelling.</source>
+        <translation>On dakika, arada bir bezle. Şişliği azaltabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="146"/>
+        <source>Keep it off the entry points until they have closed.</source>
+        <translation>Giriş noktaları kapanana kadar üstlerine sürmeyin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="147"/>
+        <source>Pressing on your face can move a thread.</source>
+        <translation>Yüze bastırmak bir ipi oynatabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="148"/>
+        <source>A wide open mouth pulls on the threads. If it hurts, call the clinic first.</source>
+        <translation>Çok açılan ağız ipleri çeker. Ağrırsa önce kliniği arayın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="149"/>
+        <source>Sport raises the blood flow and can add swelling.</source>
+        <translation>Spor kan akışını artırır ve şişliği artırabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="150"/>
+        <source>Heat can add swelling, and pools can carry germs.</source>
+        <translation>Sıcak şişliği artırabilir, havuzlar mikrop taşıyabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="151"/>
+        <source>Sun can darken a bruise for a long time.</source>
+        <translation>Güneş bir morluğu uzun süre koyulaştırabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="152"/>
+        <source>It can add bruising and swelling.</source>
+        <translation>Morluğu ve şişliği artırabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="153"/>
+        <source>Smoke slows healing. As long as you can is best.</source>
+        <translation>Duman iyileşmeyi yavaşlatır. Ne kadar uzun o kadar iyi.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="154"/>
+        <source>A blade can open the entry points.</source>
+        <translation>Bıçak giriş noktalarını açabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="155"/>
+        <source>It takes under a minute. It shows early if something is off.</source>
+        <translation>Bir dakikadan az sürer. Ters giden bir şeyi erken gösterir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="156"/>
+        <source>Your clinic will look at how it went.</source>
+        <translation>Kliniğiniz nasıl geçtiğine bakacak.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="165"/>
+        <source>That passphrase does not open the diary. Try again.</source>
+        <translation>Bu parola sözü günlüğü açmıyor. Yine deneyin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="166"/>
+        <source>Too many tries. Please wait %1 seconds.</source>
+        <translation>Çok fazla deneme. Lütfen %1 saniye bekleyin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="167"/>
+        <source>The diary's file is damaged. Nothing was deleted. Call your clinic.</source>
+        <translation>Günlüğün dosyası bozuk. Hiçbir şey silinmedi. Kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="168"/>
+        <source>This phone is full. What you typed is still here. Free some space, then save again.</source>
+        <translation>Bu telefon dolu. Yazdığınız hâlâ burada. Yer açın, sonra yine kaydedin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="169"/>
+        <source>This phone could not save. What you typed is still here. Try again.</source>
+        <translation>Bu telefon kaydedemedi. Yazdığınız hâlâ burada. Yine deneyin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="170"/>
+        <source>No network right now. It will be sent later.</source>
+        <translation>Şu an ağ yok. Sonra gönderilecek.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="171"/>
+        <source>This code is over. Ask your clinic for a new one.</source>
+        <translation>Bu kodun süresi doldu. Kliniğinizden yenisini isteyin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="172"/>
+        <source>This code was used before. Tell your clinic now and ask for a new one.</source>
+        <translation>Bu kod daha önce kullanıldı. Kliniğinize şimdi söyleyin ve yenisini isteyin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="173"/>
+        <source>This code can not be read. Check each letter.</source>
+        <translation>Bu kod okunamıyor. Her harfe bakın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="174"/>
+        <source>This is not from your clinic. Nothing was joined. Tell your clinic.</source>
+        <translation>Bu sizin kliniğinizden değil. Hiçbir şeye katılınmadı. Kliniğinize söyleyin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="175"/>
+        <source>Nothing is answered yet.</source>
+        <translation>Henüz bir yanıt yok.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="176"/>
+        <source>A value is out of range. Please check it.</source>
+        <translation>Bir değer sınırın dışında. Lütfen bakın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/words.cpp" line="177"/>
+        <source>That did not work. Try again, or call your clinic.</source>
+        <translation>Olmadı. Yine deneyin ya da kliniğinizi arayın.</translation>
+    </message>
+</context>
+<context>
+    <name>DueCard</name>
+    <message>
+        <location filename="../app/diary/DueCard.qml" line="41"/>
+        <source>Done</source>
+        <translation>Yapıldı</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/DueCard.qml" line="47"/>
+        <source>Not done</source>
+        <translation>Yapılmadı</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/DueCard.qml" line="60"/>
+        <source>Reminds you later: %1</source>
+        <translation>Sonra hatırlatır: %1</translation>
+    </message>
+</context>
+<context>
+    <name>EntryCard</name>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
+        <source>Go on correcting</source>
+        <translation>Düzeltmeye devam et</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="71"/>
+        <source>Correct</source>
+        <translation>Düzelt</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>Hide what was before</source>
+        <translation>Öncekini gizle</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryCard.qml" line="77"/>
+        <source>What was before</source>
+        <translation>Önce ne yazıyordu</translation>
+    </message>
+</context>
+<context>
+    <name>EntryPage</name>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="34"/>
+        <source>Save</source>
+        <translation>Kaydet</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="46"/>
+        <source>Question %1</source>
+        <translation>Soru %1</translation>
+    </message>
+</context>
+<context>
+    <name>GaugeMark</name>
+    <message>
+        <location filename="../app/diary/GaugeMark.qml" line="23"/>
+        <source>%1: %2 of 10</source>
+        <translation>%1: 10 üzerinden %2</translation>
+    </message>
+</context>
+<context>
+    <name>HistoryPage</name>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add an earlier moment</source>
+        <translation>Daha önceki bir anı ekle</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="23"/>
+        <source>Nothing yet. Your first entry will stand here.</source>
+        <translation>Henüz bir şey yok. İlk kaydınız burada duracak.</translation>
+    </message>
+</context>
+<context>
+    <name>JoinPage</name>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="20"/>
+        <source>Use this code</source>
+        <translation>Bu kodu kullan</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="26"/>
+        <source>Start over</source>
+        <translation>Baştan başla</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="35"/>
+        <source>A picture of the code</source>
+        <translation>Kodun resmi</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="36"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Resimler (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="49"/>
+        <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
+        <translation>Bunu kliniğinizde yapın. Kliniğiniz ekranında bir kod gösterir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="63"/>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>Bu cihazda kamera yok. Kodun bir resmini seçin ya da kodu yazın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="69"/>
+        <source>Choose a picture</source>
+        <translation>Resim seç</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="77"/>
+        <source>Or type the code, 24 letters and digits</source>
+        <translation>Ya da kodu yazın, 24 harf ve rakam</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="84"/>
+        <source>The address under the code</source>
+        <translation>Kodun altındaki adres</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="90"/>
+        <source>Asking your clinic …</source>
+        <translation>Kliniğinize soruluyor …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="95"/>
+        <source>Keep this page open. Next comes a number to compare.</source>
+        <translation>Bu sayfayı açık tutun. Sırada karşılaştırılacak bir sayı var.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="100"/>
+        <source>Read this number to your clinic</source>
+        <translation>Bu sayıyı kliniğinize okuyun</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="117"/>
+        <source>They must see the same six digits. If not, tell them and start over.</source>
+        <translation>Aynı altı rakamı görmeliler. Değilse söyleyin ve baştan başlayın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="122"/>
+        <source>You have joined. Your care plan is on its way …</source>
+        <translation>Katıldınız. Bakım planınız yolda …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/JoinPage.qml" line="127"/>
+        <source>Keep this page open until the plan is here.</source>
+        <translation>Plan gelene kadar bu sayfayı açık tutun.</translation>
+    </message>
+</context>
+<context>
+    <name>KeysPage</name>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="24"/>
+        <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+        <translation>Bunu kâğıda yazın. Yalnız şimdi gösterilir. Önceki kodlar artık geçmez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="40"/>
+        <source>I have written it down</source>
+        <translation>Yazdım</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="46"/>
+        <source>Recovery code</source>
+        <translation>Kurtarma kodu</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="57"/>
+        <source>The code opens the diary if you lose your passphrase. Nobody else can help you then.</source>
+        <translation>Parola sözünüzü kaybederseniz kod günlüğü açar. O zaman başka kimse yardım edemez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="65"/>
+        <source>Your passphrase, to make a code</source>
+        <translation>Kod oluşturmak için parola sözünüz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="79"/>
+        <source>Change the passphrase</source>
+        <translation>Parola sözünü değiştir</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="88"/>
+        <source>Your passphrase now</source>
+        <translation>Şimdiki parola sözünüz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="97"/>
+        <source>The new one</source>
+        <translation>Yenisi</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/KeysPage.qml" line="106"/>
+        <source>The new one once more</source>
+        <translation>Yenisi bir kez daha</translation>
+    </message>
+</context>
+<context>
+    <name>LeavesList</name>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
+        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Yalnız yazdıklarınız, hatırlatmalara yanıtlarınız ve bir uyarı gördüğünüz. Kliniğiniz için mühürlenir. Aradaki sunucu okuyamaz. Boyutları, saatleri ve ağ adresinizi görür.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="17"/>
+        <source>What you are still typing stays here. So do your passphrase and your settings.</source>
+        <translation>Henüz yazmakta olduğunuz burada kalır. Parola sözünüz ve ayarlarınız da.</translation>
+    </message>
+</context>
+<context>
+    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Make my diary</source>
+        <translation>Günlüğümü oluştur</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="20"/>
+        <source>Open my diary</source>
+        <translation>Günlüğümü aç</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="27"/>
+        <source>Set this passphrase</source>
+        <translation>Bu parola sözünü koy</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="35"/>
+        <source>Language</source>
+        <translation>Dil</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="42"/>
+        <source>A diary that only you can open</source>
+        <translation>Yalnız sizin açabildiğiniz bir günlük</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Open it with your code</source>
+        <translation>Kodunuzla açın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="43"/>
+        <source>Your diary is locked</source>
+        <translation>Günlüğünüz kilitli</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="48"/>
+        <source>Choose a passphrase. It locks the diary on this phone. Nobody can reset it, not even your clinic. Later, make a recovery code under Settings.</source>
+        <translation>Bir parola sözü seçin. Günlüğü bu telefonda kilitler. Kimse sıfırlayamaz, kliniğiniz bile. Sonra Ayarlar'da bir kurtarma kodu oluşturun.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="55"/>
+        <source>Recovery code from your paper</source>
+        <translation>Kâğıdınızdaki kurtarma kodu</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>A new passphrase</source>
+        <translation>Yeni bir parola sözü</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="62"/>
+        <source>Passphrase</source>
+        <translation>Parola sözü</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="72"/>
+        <source>The same once more</source>
+        <translation>Aynısı bir kez daha</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I know my passphrase</source>
+        <translation>Parola sözümü biliyorum</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="82"/>
+        <source>I lost my passphrase</source>
+        <translation>Parola sözümü kaybettim</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="98"/>
+        <source>What leaves this phone</source>
+        <translation>Bu telefondan ne çıkar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/LockPage.qml" line="109"/>
+        <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
+        <translation>Endişeliyseniz parola sözünü aramayın. “Yardım gerek” düğmesine dokunun.</translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <location filename="../app/diary/Main.qml" line="20"/>
+        <source>Ebbline diary</source>
+        <translation>Ebbline günlüğü</translation>
+    </message>
+</context>
+<context>
+    <name>MinePage</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="18"/>
+        <source>Where to put your data</source>
+        <translation>Verileriniz nereye konsun</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="22"/>
+        <source>What leaves this phone</source>
+        <translation>Bu telefondan ne çıkar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="30"/>
+        <source>Take it along</source>
+        <translation>Yanınıza alın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
+        <translation>Yazdığınız her şey, basılacak sayfa (PDF) ve tablo (CSV) olarak. Ağ olmadan çalışır.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="40"/>
+        <source>Save my data to a folder</source>
+        <translation>Verilerimi bir klasöre kaydet</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="51"/>
+        <source>Delete the diary</source>
+        <translation>Günlüğü sil</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="57"/>
+        <source>This takes the diary off this phone. The clinic keeps what it has: ask the clinic if you want that gone too. No reminder and no warning comes after it.</source>
+        <translation>Bu, günlüğü bu telefondan kaldırır. Klinik elindekini saklar: onun da silinmesini isterseniz kliniğe sorun. Bundan sonra hatırlatma da uyarı da gelmez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="63"/>
+        <source>Delete the diary …</source>
+        <translation>Günlüğü sil …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="85"/>
+        <source>Keep it</source>
+        <translation>Kalsın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="92"/>
+        <source>Delete it now. There is no way back.</source>
+        <translation>Şimdi sil. Geri dönüşü yok.</translation>
+    </message>
+</context>
+<context>
+    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="26"/>
+        <source>Day</source>
+        <translation>Gün</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="34"/>
+        <source>Time</source>
+        <translation>Saat</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>Another time</source>
+        <translation>Başka bir saat</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="43"/>
+        <source>It was earlier</source>
+        <translation>Daha önceydi</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="44"/>
+        <source>Sets the day and time this is about</source>
+        <translation>Hangi gün ve saatle ilgili olduğunu ayarlar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/MomentLine.qml" line="50"/>
+        <source>No, it is about now</source>
+        <translation>Hayır, şimdiyle ilgili</translation>
+    </message>
+</context>
+<context>
+    <name>NotesPage</name>
+    <message>
+        <location filename="../app/diary/NotesPage.qml" line="17"/>
+        <source>Your note</source>
+        <translation>Notunuz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NotesPage.qml" line="25"/>
+        <source>Send when there is a network</source>
+        <translation>Ağ olunca gönder</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NotesPage.qml" line="33"/>
+        <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
+        <translation>Klinik bunu ancak sonraki iş günü okuyabilir. Acilse arayın.</translation>
+    </message>
+</context>
+<context>
+    <name>NoticeLine</name>
+    <message>
+        <location filename="../app/diary/NoticeLine.qml" line="49"/>
+        <source>Correct it</source>
+        <translation>Düzelt</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticeLine.qml" line="53"/>
+        <source>Close</source>
+        <translation>Kapat</translation>
+    </message>
+</context>
+<context>
+    <name>RemindersPage</name>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="18"/>
+        <source>Where to put the calendar file</source>
+        <translation>Takvim dosyası nereye konsun</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="21"/>
+        <source>Calendar (*.ics)</source>
+        <translation>Takvim (*.ics)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="31"/>
+        <source>Ring for reminders</source>
+        <translation>Hatırlatmalarda çal</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="38"/>
+        <source>Others may see your screen. So it only says that there is something for you, never what.</source>
+        <translation>Ekranınızı başkaları görebilir. Bu yüzden yalnız size bir şey olduğunu söyler, ne olduğunu söylemez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="44"/>
+        <source>Ring once to try it</source>
+        <translation>Denemek için bir kez çal</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="55"/>
+        <source>Quiet at night</source>
+        <translation>Gece sessiz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="62"/>
+        <source>Quiet from</source>
+        <translation>Sessizlik başlangıcı</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="70"/>
+        <source>until</source>
+        <translation>bitişi</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="78"/>
+        <source>What falls into this time comes when it ends.</source>
+        <translation>Bu saatlere düşen, saatler bitince gelir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="83"/>
+        <source>In your calendar too</source>
+        <translation>Takviminizde de</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="88"/>
+        <source>A file for your calendar holds the times only. It says “Reminder from your diary” at each. Many calendars copy what they hold to a server.</source>
+        <translation>Takviminiz için dosyada yalnız saatler olur. Her birinde “Günlüğünüzden hatırlatma” yazar. Birçok takvim içindekileri bir sunucuya kopyalar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="93"/>
+        <source>Make a calendar file</source>
+        <translation>Takvim dosyası oluştur</translation>
+    </message>
+</context>
+<context>
+    <name>RestStep</name>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="16"/>
+        <source>Temperature, if you measured it</source>
+        <translation>Ateş, ölçtüyseniz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="25"/>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="25"/>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="31"/>
+        <source>In your own words, if you like</source>
+        <translation>İsterseniz kendi sözlerinizle</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="44"/>
+        <source>Also ask about twinges and numbness</source>
+        <translation>Batma ve uyuşmayı da sor</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/RestStep.qml" line="52"/>
+        <source>Throw this entry away</source>
+        <translation>Bu kaydı at</translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="15"/>
+        <source>Reminders</source>
+        <translation>Hatırlatmalar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="21"/>
+        <source>The lock</source>
+        <translation>Kilit</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="22"/>
+        <source>Passphrase and recovery code</source>
+        <translation>Parola sözü ve kurtarma kodu</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="27"/>
+        <source>My data</source>
+        <translation>Verilerim</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="28"/>
+        <source>What leaves this phone. Take it along. Delete it.</source>
+        <translation>Bu telefondan ne çıkar, yanınıza alma, silme</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="33"/>
+        <source>Language</source>
+        <translation>Dil</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="40"/>
+        <source>Text size</source>
+        <translation>Yazı boyu</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
+        <source>Usual</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
+        <source>Large</source>
+        <translation>Büyük</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="41"/>
+        <source>Very large</source>
+        <translation>Çok büyük</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="47"/>
+        <source>Look</source>
+        <translation>Görünüm</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
+        <source>Light</source>
+        <translation>Açık</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
+        <source>Dark</source>
+        <translation>Koyu</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="48"/>
+        <source>High contrast</source>
+        <translation>Yüksek karşıtlık</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="54"/>
+        <source>Temperature in</source>
+        <translation>Ateş birimi</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="55"/>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="61"/>
+        <source>Less motion</source>
+        <translation>Daha az hareket</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="67"/>
+        <source>Send and fetch now</source>
+        <translation>Şimdi gönder ve al</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="72"/>
+        <source>Lock the diary</source>
+        <translation>Günlüğü kilitle</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
+        <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
+        <translation>Ebbline, GPL 3 altında özgür yazılımdır. Onaylı bir tıbbi cihaz değildir. Kliniğinizin ya da acil servisin yerini tutmaz.</translation>
+    </message>
+</context>
+<context>
+    <name>SignsStep</name>
+    <message>
+        <location filename="../app/diary/SignsStep.qml" line="16"/>
+        <source>Touch each one that is true now.</source>
+        <translation>Şimdi doğru olan her birine dokunun.</translation>
+    </message>
+</context>
+<context>
+    <name>TodayPage</name>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="49"/>
+        <source>Now</source>
+        <translation>Şimdi</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="63"/>
+        <source>Your course</source>
+        <translation>Gidişatınız</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="90"/>
+        <source>Next</source>
+        <translation>Sırada</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="103"/>
+        <source>To keep today</source>
+        <translation>Bugün uyulacaklar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>What I wrote</source>
+        <translation>Yazdıklarım</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="125"/>
+        <source>Notes with the clinic</source>
+        <translation>Klinikle notlar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="130"/>
+        <source>Settings</source>
+        <translation>Ayarlar</translation>
+    </message>
+</context>
+<context>
+    <name>TopLine</name>
+    <message>
+        <location filename="../app/diary/TopLine.qml" line="29"/>
+        <source>Back</source>
+        <translation>Geri</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TopLine.qml" line="60"/>
+        <source>I need help</source>
+        <translation>Yardım gerek</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TopLine.qml" line="61"/>
+        <source>Shows whom to call</source>
+        <translation>Kimi arayacağınızı gösterir</translation>
+    </message>
+</context>
+<context>
+    <name>WarningPage</name>
+    <message>
+        <location filename="../app/diary/WarningPage.qml" line="17"/>
+        <source>I have read this</source>
+        <translation>Bunu okudum</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/WarningPage.qml" line="18"/>
+        <source>The warning stays in your diary</source>
+        <translation>Uyarı günlüğünüzde kalır</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/WarningPage.qml" line="53"/>
+        <source>Why</source>
+        <translation>Neden</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::app::DiaryProgram</name>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="58"/>
+        <source>Your diary is no longer on this device.</source>
+        <translation>Günlüğünüz artık bu cihazda değil.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="111"/>
+        <source>Ebbline diary</source>
+        <translation>Ebbline günlüğü</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="112"/>
+        <source>Join your clinic</source>
+        <translation>Kliniğinize katılın</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
+        <source>Correct this entry</source>
+        <translation>Bu kaydı düzelt</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="114"/>
+        <source>How is it?</source>
+        <translation>Nasıl?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="116"/>
+        <source>Whom to call</source>
+        <translation>Kimi aramalı</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="117"/>
+        <source>What I wrote</source>
+        <translation>Yazdıklarım</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="118"/>
+        <source>Notes with the clinic</source>
+        <translation>Klinikle notlar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="119"/>
+        <source>Settings</source>
+        <translation>Ayarlar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Reminders</source>
+        <translation>Hatırlatmalar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="121"/>
+        <source>The lock</source>
+        <translation>Kilit</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="122"/>
+        <source>My data</source>
+        <translation>Verilerim</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="288"/>
+        <source>Saved on this phone.</source>
+        <translation>Bu telefona kaydedildi.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="290"/>
+        <source>: </source>
+        <translation>: </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="336"/>
+        <source>A message between you and the clinic is missing. Call the clinic, please.</source>
+        <translation>Sizinle klinik arasında bir ileti eksik. Lütfen kliniği arayın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="338"/>
+        <source>Done. All is sent and fetched.</source>
+        <translation>Tamam. Hepsi gönderildi ve alındı.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="355"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>Bu cihaz bir kliniğe ulaşamıyor.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::EntryBoard</name>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="111"/>
+        <source>%1 of %2</source>
+        <extracomment>"2 of 7": the place of a question among all</extracomment>
+        <translation>%1 / %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="123"/>
+        <source>Is any of this true?</source>
+        <translation>Bunlardan biri doğru mu?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="124"/>
+        <source>Anything else?</source>
+        <translation>Başka bir şey?</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="131"/>
+        <source>%1, %2.</source>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="147"/>
+        <source>Last time %1</source>
+        <translation>Geçen sefer %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
+        <source>Next</source>
+        <translation>Sırada</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="158"/>
+        <source>Skip this one</source>
+        <translation>Bunu atla</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
+        <source>None of these</source>
+        <translation>Hiçbiri</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="171"/>
+        <source>Only what I ticked</source>
+        <translation>Yalnız işaretlediklerim</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
+        <source>Please type a value from 86 to 113 °F.</source>
+        <translation>86 ile 113 °F arası bir değer yazın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_board.cpp" line="287"/>
+        <source>Please type a value from 30 to 45 °C.</source>
+        <translation>30 ile 45 °C arası bir değer yazın.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::EntryMoment</name>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about %1.</source>
+        <translation>Konu: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
+        <source>This is about now.</source>
+        <translation>Konu: şimdi.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::HistoryBoard</name>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="16"/>
+        <source>Opened by %1, %2</source>
+        <translation>%1 açtı, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="18"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>Kliniğin bilgisayarında, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="21"/>
+        <source>Saved on this phone</source>
+        <translation>Bu telefona kaydedildi</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="47"/>
+        <source>Written later, %1.</source>
+        <translation>Sonradan yazıldı, %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="50"/>
+        <source>Corrected %1.</source>
+        <translation>Düzeltildi, %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="62"/>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="73"/>
+        <source>As written %1:</source>
+        <translation>Önceki yazılış, %1:</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="75"/>
+        <source>It was about %1.</source>
+        <translation>Konusu: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="97"/>
+        <source>You, %1</source>
+        <translation>Siz, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="100"/>
+        <source>Not read by the clinic yet</source>
+        <translation>Klinik henüz okumadı</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="102"/>
+        <source>Read by the clinic, %1</source>
+        <translation>Klinik okudu, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/history_board.cpp" line="104"/>
+        <source>Seen by you, %1</source>
+        <translation>Siz gördünüz, %1</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::JoinBoard</name>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="16"/>
+        <source>No network right now. The diary keeps trying.</source>
+        <translation>Şu an ağ yok. Günlük denemeye devam ediyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="57"/>
+        <source>There is no code in this picture. Try another, or type the code.</source>
+        <translation>Bu resimde kod yok. Başkasını deneyin ya da kodu yazın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="75"/>
+        <source>A typed code also needs the address under it.</source>
+        <translation>Yazılan kod için altındaki adres de gerekir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/join_board.cpp" line="89"/>
+        <source>This device can not reach a clinic.</source>
+        <translation>Bu cihaz bir kliniğe ulaşamıyor.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::KeysBoard</name>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="30"/>
+        <source>You have a recovery code. It is not stored here, only on your paper.</source>
+        <translation>Bir kurtarma kodunuz var. Burada saklanmaz, yalnız kâğıdınızda.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="31"/>
+        <source>You have no recovery code yet.</source>
+        <translation>Henüz kurtarma kodunuz yok.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a new code</source>
+        <translation>Yeni kod oluştur</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="36"/>
+        <source>Make a code</source>
+        <translation>Kod oluştur</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="44"/>
+        <source>These two are not the same.</source>
+        <translation>Bu ikisi aynı değil.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="48"/>
+        <source>Done. From now on only the new passphrase opens the diary.</source>
+        <translation>Tamam. Artık günlüğü yalnız yeni parola sözü açar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="69"/>
+        <source>Good. Keep the paper where only you find it.</source>
+        <translation>İyi. Kâğıdı yalnız sizin bulacağınız yerde saklayın.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::LockBoard</name>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="25"/>
+        <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
+        <translation>En az %1 harf kullanın. Dört beş sözcük kolay akılda kalır.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="29"/>
+        <source>These two are not the same.</source>
+        <translation>Bu ikisi aynı değil.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="51"/>
+        <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+        <translation>Bu bir kurtarma kodu değil. Dokuz öbekte 36 harf ve rakamı vardır. Her birine bakın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="60"/>
+        <source>This code does not open the diary. Only the newest one does.</source>
+        <translation>Bu kod günlüğü açmıyor. Yalnız en yenisi açar.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::MineBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="41"/>
+        <source>%n entry/entries are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n kayıt yalnız bu telefonda ve kaybolur.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="42"/>
+        <source>All your entries are on the clinic's computer too.</source>
+        <translation>Bütün kayıtlarınız kliniğin bilgisayarında da var.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="60"/>
+        <source>Done. It is in the folder “%1”. Anyone who opens it can read it.</source>
+        <translation>Tamam. “%1” klasöründe. Açan herkes okuyabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/mine_board.cpp" line="61"/>
+        <source>It could not be written there. Choose another place.</source>
+        <translation>Oraya yazılamadı. Başka bir yer seçin.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
+        <source>It did not ring. This device refused it.</source>
+        <translation>Çalmadı. Bu cihaz kabul etmedi.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Diary</source>
+        <translation>Günlük</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>Reminder</source>
+        <translation>Hatırlatma</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="46"/>
+        <source>There is something for you.</source>
+        <translation>Sizin için bir şey var.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Please open your diary, so that it can go on.</source>
+        <translation>Devam edebilmesi için lütfen günlüğünüzü açın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>Open</source>
+        <translation>Aç</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="47"/>
+        <source>In 30 minutes</source>
+        <translation>30 dakika sonra</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="73"/>
+        <source>This device does not take all reminders. Look into your diary each day.</source>
+        <translation>Bu cihaz bütün hatırlatmaları almıyor. Her gün günlüğünüze bakın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="75"/>
+        <source>Reminders ring. None is coming up.</source>
+        <translation>Hatırlatmalar çalıyor. Sırada yok.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="79"/>
+        <source>Reminders ring. Next: %1.</source>
+        <translation>Hatırlatmalar çalıyor. Sıradaki: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="80"/>
+        <source>Reminders ring. Next: %1. Open the diary by %2, so that they go on.</source>
+        <translation>Hatırlatmalar çalıyor. Sıradaki: %1. Sürmesi için günlüğü en geç %2 açın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="88"/>
+        <source>This device can not ring. What is due stands here.</source>
+        <translation>Bu cihaz çalamaz. Sırası gelen burada durur.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="89"/>
+        <source>Reminders do not ring. What is due stands here.</source>
+        <translation>Hatırlatmalar çalmıyor. Sırası gelen burada durur.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="92"/>
+        <source>Reminders do not ring yet. What is due stands here.</source>
+        <translation>Hatırlatmalar henüz çalmıyor. Sırası gelen burada durur.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="108"/>
+        <source>Look at the edge of your screen. It must say: “%1”</source>
+        <translation>Ekranınızın kenarına bakın. Şöyle yazmalı: “%1”</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="174"/>
+        <source>Reminder from your diary</source>
+        <translation>Günlüğünüzden hatırlatma</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="178"/>
+        <source>No reminder is coming up.</source>
+        <translation>Sırada hatırlatma yok.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="181"/>
+        <source>The file could not be written there. Choose another place.</source>
+        <translation>Dosya oraya yazılamadı. Başka bir yer seçin.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
+        <source>Done. Open the file with your calendar.</source>
+        <translation>Tamam. Dosyayı takviminizle açın.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::TodayBoard</name>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="29"/>
+        <source>Follow-up visit: %1, %2</source>
+        <translation>Kontrol: %1, %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="41"/>
+        <source>%1 %2 to %3</source>
+        <extracomment>"Swelling 2 to 6": a symptom and its usual scores of 10</extracomment>
+        <translation>%1 %2 ile %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
+        <source>Usual today, of 10: %1.</source>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
+        <translation>Bugün olağan, 10 üzerinden: %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="44"/>
+        <source>, </source>
+        <extracomment>%1 is a list such as "Swelling 2 to 6, Pain 1 to 5"</extracomment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="53"/>
+        <source>This range is an assumption for now. It is not yet made from courses at your clinic.</source>
+        <translation>Bu aralık şimdilik bir varsayım. Henüz kliniğinizdeki vakalardan gelmiyor.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/today_board.cpp" line="54"/>
+        <source>This range comes from %n course(s) at your clinic.</source>
+        <translation>
+            <numerusform>Bu aralık kliniğinizdeki %n vakadan geliyor.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="60"/>
+        <source>Nothing is written down yet.</source>
+        <translation>Henüz bir şey yazılmadı.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="64"/>
+        <source>Your last entry was opened by %1, %2.</source>
+        <translation>Son kaydınızı %1 açtı, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="67"/>
+        <source>Your last entry is on the clinic's computer since %1. Nobody has opened it yet.</source>
+        <translation>Son kaydınız kliniğin bilgisayarında, %1. Henüz kimse açmadı.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/today_board.cpp" line="71"/>
+        <source>%n entry/entries saved on this phone, not with the clinic yet. If it is urgent, call.</source>
+        <translation>
+            <numerusform>%n kayıt bu telefonda, henüz klinikte değil. Acilse arayın.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/today_board.cpp" line="82"/>
+        <source>%n new note(s) from the clinic</source>
+        <translation>
+            <numerusform>Klinikten %n yeni not</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Go on with your entry</source>
+        <translation>Kaydınıza devam edin</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="131"/>
+        <source>Write down how it is</source>
+        <translation>Nasıl olduğunu yaz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="144"/>
+        <source>Later, %1</source>
+        <translation>Sonra, %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/today_board.cpp" line="157"/>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::WarningBoard</name>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="41"/>
+        <source>Whom to call</source>
+        <translation>Kimi aramalı</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="47"/>
+        <source>If you are worried, call. You do not need a reason.</source>
+        <translation>Endişeliyseniz arayın. Bir nedene gerek yok.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="69"/>
+        <source>A call is faster than the diary: the clinic may not have seen your entry yet.</source>
+        <translation>Aramak günlükten hızlıdır: klinik kaydınızı henüz görmemiş olabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
+        <source>You can not breathe or swallow.</source>
+        <translation>Nefes alamıyor ya da yutamıyorsunuz.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
+        <source>Your neck or tongue swells fast.</source>
+        <translation>Boynunuz ya da diliniz hızla şişiyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
+        <source>You faint.</source>
+        <translation>Bayılıyorsunuz.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
+        <source>You suddenly see less, or see double.</source>
+        <translation>Birden az görüyor ya da çift görüyorsunuz.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
+        <source>Your face droops and an arm is weak.</source>
+        <translation>Yüzünüz sarkıyor ve bir kol güçsüz.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>You have a fever of 100.4 °F or more.</source>
+        <translation>Ateşiniz 100,4 °F ya da üstü.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>You have a fever of 38 °C or more.</source>
+        <translation>Ateşiniz 38 °C ya da üstü.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>Fluid like pus comes out.</source>
+        <translation>İrin gibi sıvı geliyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
+        <source>One side keeps swelling.</source>
+        <translation>Bir taraf şişmeye devam ediyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
+        <source>Pain comes back.</source>
+        <translation>Ağrı geri geliyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
+        <source>Skin turns white, grey or cold.</source>
+        <translation>Deri beyaz, gri ya da soğuk oluyor.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
+        <source>Emergency number (European Union)</source>
+        <translation>Acil numara (Avrupa Birliği)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="99"/>
+        <source>Emergency number</source>
+        <translation>Acil numara</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="102"/>
+        <source>Your clinic</source>
+        <translation>Kliniğiniz</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/warning_board.cpp" line="104"/>
+        <source>If nobody answers</source>
+        <translation>Kimse açmazsa</translation>
+    </message>
+</context>
+</TS>
