@@ -1,4 +1,5 @@
 // Reminders on the device: booked from what the diary knows, quiet, put off, and never the only copy.
+#include "app/diary/model/words.h"
 #include "tests/core/exchange/strict_calendar.h"
 #include "tests/screens/demo_patient.h"
 

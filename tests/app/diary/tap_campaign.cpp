@@ -6,6 +6,7 @@
 // was under way. Fails if anything that was typed is lost, or if the kills did not fall where they should.
 
 #include "app/diary/model/entry_board.h"
+#include "app/diary/model/words.h"
 #include "tests/screens/demo_patient.h"
 
 #include <QApplication>
