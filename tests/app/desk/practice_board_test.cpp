@@ -134,7 +134,8 @@ TEST_CASE("a figure is written as a table that reads back, as a picture, and as 
     QXmlStreamReader xml(contentOf(svg));
     bool drawn = false;
     while (!xml.atEnd()) {
-        drawn = drawn || (xml.readNext() == QXmlStreamReader::StartElement && xml.name() == u"polyline");
+        const bool starts = xml.readNext() == QXmlStreamReader::StartElement;
+        drawn = drawn || (starts && xml.name() == u"polyline");
     }
     CHECK_FALSE(xml.hasError());
     CHECK(drawn);
