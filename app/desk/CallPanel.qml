@@ -16,7 +16,8 @@ T.Popup {
     parent: T.Overlay.overlay
     anchors.centerIn: parent
     width: Math.min(parent ? parent.width - 2 * Theme.gapLarge : 400, 48 * Theme.textBody)
-    height: Math.min(parent ? parent.height - 2 * Theme.gapLarge : 500, content.implicitHeight + 2 * Theme.gapLarge)
+    height: Math.min(parent ? parent.height - 2 * Theme.gapLarge : 500,
+        content.implicitHeight + whole.spacing + acts.implicitHeight + 2 * Theme.gapLarge)
     padding: Theme.gapLarge
     modal: true
     focus: true
@@ -30,106 +31,115 @@ T.Popup {
     T.Overlay.modal: Rectangle {
         color: Qt.rgba(0, 0, 0, 0.35)
     }
-    contentItem: Flickable {
-        id: area
+    contentItem: ColumnLayout {
+        id: whole
 
-        clip: true
-        contentHeight: content.implicitHeight
-        interactive: contentHeight > height
+        spacing: Theme.gap
 
-        FocusFollower {
-            area: area
-        }
-        ColumnLayout {
-            id: content
+        Flickable {
+            id: area
 
-            width: parent.width
-            spacing: Theme.gapSmall
+            clip: true
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            contentHeight: content.implicitHeight
+            interactive: contentHeight > height
 
-            Heading {
-                level: 2
-                text: root.call.title
-                Layout.fillWidth: true
+            FocusFollower {
+                area: area
             }
-            Words {
-                text: root.call.phone
-                strong: true
-                font.pixelSize: Theme.textDisplay
-                Layout.fillWidth: true
-            }
-            Words {
-                visible: root.call.others.length > 0
-                text: root.call.others
-                strong: true
-                color: Theme.callNow
-                Accessible.role: Accessible.AlertMessage
-                Layout.fillWidth: true
-            }
-            Repeater {
-                model: root.call.reasons
+            ColumnLayout {
+                id: content
 
-                Words {
-                    required property string modelData
-
-                    text: modelData
-                    soft: true
-                    Layout.fillWidth: true
-                }
-            }
-            Heading {
-                level: 2
-                text: qsTr("What to ask")
-                topPadding: Theme.gapSmall
-                Layout.fillWidth: true
-            }
-            Repeater {
-                model: root.call.script
-
-                Words {
-                    required property string modelData
-                    required property int index
-
-                    text: qsTr("%L1. %2").arg(index + 1).arg(modelData)
-                    Layout.fillWidth: true
-                }
-            }
-            NoteField {
-                label: qsTr("Note, or message to the patient")
-                value: root.call.note
-                lines: 2
-                onEdited: text => root.call.note = text
-                Layout.topMargin: Theme.gapSmall
-                Layout.fillWidth: true
-            }
-            Flow {
+                width: parent.width
                 spacing: Theme.gapSmall
-                Layout.topMargin: Theme.gapSmall
-                Layout.fillWidth: true
 
-                ActButton {
-                    objectName: "reached"
-                    text: qsTr("Spoke with her")
-                    primary: true
-                    onClicked: root.call.reached()
+                Heading {
+                    level: 2
+                    text: root.call.title
+                    Layout.fillWidth: true
                 }
-                ActButton {
-                    text: qsTr("Not reached")
-                    onClicked: root.call.notReached()
+                Words {
+                    text: root.call.phone
+                    strong: true
+                    font.pixelSize: Theme.textDisplay
+                    Layout.fillWidth: true
                 }
-                ActButton {
-                    text: qsTr("Visit brought forward")
-                    onClicked: root.call.broughtForward()
+                Words {
+                    visible: root.call.others.length > 0
+                    text: root.call.others
+                    strong: true
+                    color: Theme.callNow
+                    Accessible.role: Accessible.AlertMessage
+                    Layout.fillWidth: true
                 }
-                ActButton {
-                    text: qsTr("Send as a message")
-                    enabled: root.call.linked && root.call.note.trim().length > 0
-                    onClicked: root.call.sendAsMessage()
+                Repeater {
+                    model: root.call.reasons
+
+                    Words {
+                        required property string modelData
+
+                        text: modelData
+                        soft: true
+                        Layout.fillWidth: true
+                    }
                 }
-                ActButton {
-                    text: qsTr("Not now")
-                    quiet: true
-                    onClicked: root.call.leave()
+                Heading {
+                    level: 2
+                    text: qsTr("What to ask")
+                    topPadding: Theme.gapSmall
+                    Layout.fillWidth: true
                 }
+                Repeater {
+                    model: root.call.script
+
+                    Words {
+                        required property string modelData
+                        required property int index
+
+                        text: qsTr("%L1. %2").arg(index + 1).arg(modelData)
+                        Layout.fillWidth: true
+                    }
+                }
+                NoteField {
+                    label: qsTr("Note, or message to the patient")
+                    value: root.call.note
+                    lines: 2
+                    onEdited: text => root.call.note = text
+                    Layout.topMargin: Theme.gapSmall
+                    Layout.fillWidth: true
+                }
+            }
+        }
+        Flow {
+            id: acts
+
+            spacing: Theme.gapSmall
+            Layout.fillWidth: true
+
+            ActButton {
+                objectName: "reached"
+                text: qsTr("Spoke with her")
+                primary: true
+                onClicked: root.call.reached()
+            }
+            ActButton {
+                text: qsTr("Not reached")
+                onClicked: root.call.notReached()
+            }
+            ActButton {
+                text: qsTr("Visit brought forward")
+                onClicked: root.call.broughtForward()
+            }
+            ActButton {
+                text: qsTr("Send as a message")
+                enabled: root.call.linked && root.call.note.trim().length > 0
+                onClicked: root.call.sendAsMessage()
+            }
+            ActButton {
+                text: qsTr("Not now")
+                quiet: true
+                onClicked: root.call.leave()
             }
         }
     }

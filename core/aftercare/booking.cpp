@@ -5,14 +5,19 @@
 
 namespace ebbline::aftercare {
 
+namespace {
+
+auto minuteOf(clock::Instant moment) { return std::chrono::floor<std::chrono::minutes>(moment); }
+
+}  // namespace
+
 std::vector<Booking> bookingsOf(std::vector<clock::Instant> dues, clock::Instant now, std::size_t atMost)
 {
     std::erase_if(dues, [&](clock::Instant due) { return due <= now; });
     std::sort(dues.begin(), dues.end());
     std::vector<Booking> bookings;
     for (const clock::Instant due : dues) {
-        const auto minute = std::chrono::floor<std::chrono::minutes>(due);
-        if (!bookings.empty() && std::chrono::floor<std::chrono::minutes>(bookings.back().at) == minute)
+        if (!bookings.empty() && minuteOf(bookings.back().at) == minuteOf(due))
             continue;
         if (bookings.size() == atMost) {
             if (!bookings.empty())
@@ -47,15 +52,20 @@ BellState bringUpToDate(PhoneBells& bells, std::vector<clock::Instant> dues, clo
         state.problem = before.error();
         return state;
     }
-    // A system that rings late still holds bells whose time has come: they take up room.
-    const auto late = static_cast<std::size_t>(
-        std::count_if(before->begin(), before->end(), [&](const Booking& booking) { return booking.at <= now; }));
+    // A system that rings late still holds bells whose time has come. They take up room, and may still ring
+    // unless what they ring for has been answered or put off.
+    const bool granted = state.leave == Leave::granted;
+    const auto mayRingLate = [&, dues](const Booking& booking) {
+        return granted && booking.at <= now
+            && std::any_of(dues.begin(), dues.end(), [&](clock::Instant due) { return minuteOf(due) == minuteOf(booking.at); });
+    };
+    const auto late = static_cast<std::size_t>(std::count_if(before->begin(), before->end(), mayRingLate));
     const std::size_t room = std::min(mostBooked, bells.capacity());
     const std::vector<Booking> wanted = bookingsOf(std::move(dues), now, room - std::min(room, late));
     // Without leave nothing rings, but a phone that still holds bells would ring them on the day it is given.
-    const std::vector<Booking> target = state.leave == Leave::granted ? wanted : std::vector<Booking>{};
+    const std::vector<Booking> target = granted ? wanted : std::vector<Booking>{};
     for (const Booking& booking : *before)
-        if (booking.at > now && std::find(target.begin(), target.end(), booking) == target.end())
+        if (!mayRingLate(booking) && std::find(target.begin(), target.end(), booking) == target.end())
             if (const Done cancelled = bells.cancel(booking); !cancelled)
                 state.problem = cancelled.error();
     for (const Booking& booking : target) {

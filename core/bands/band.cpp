@@ -35,6 +35,18 @@ std::array<double, 11> middles(const Distribution& distribution)
     return middle;
 }
 
+int centileOf(const Distribution& distribution, double p)
+{
+    double cumulative = 0;
+    for (int score = 0; score < 10; ++score) {
+        cumulative += distribution[static_cast<std::size_t>(score)];
+        // Sums of probabilities miss a round figure by a rounding error at most.
+        if (cumulative >= p - 1e-12)
+            return score;
+    }
+    return 10;
+}
+
 }  // namespace
 
 double evenScale(int points)
@@ -48,24 +60,23 @@ double evenScale(int points)
     return scale[static_cast<std::size_t>(std::clamp(points, 0, 10))];
 }
 
-Band::Band(Provenance provenance, Table table, const Movements& movements)
-    : m_provenance(std::move(provenance)), m_table(table), m_movements(movements)
+Band::Band(Held held)
 {
-    for (std::size_t row = 0; row < m_table.size(); ++row)
-        for (std::size_t day = 0; day < m_table[row].size(); ++day) {
-            const auto middle = middles(m_table[row][day]);
+    for (std::size_t row = 0; row < held.table.size(); ++row)
+        for (std::size_t day = 0; day < held.table[row].size(); ++day) {
+            const Distribution& distribution = held.table[row][day];
+            const auto middle = middles(distribution);
             for (std::size_t points = 0; points < middle.size(); ++points)
-                m_z[row][day][points] =
+                held.z[row][day][points] =
                     statistics::normalQuantile(std::clamp(middle[points], leastProbability, 1 - leastProbability))
                         .value_or(0.0);
             for (std::size_t points = 0; points < middle.size(); ++points)
-                m_expected[row][day] += m_table[row][day][points] * evenScale(static_cast<int>(points));
-            const recovery::Symptom symptom = recovery::allSymptoms[row];
-            const int when = static_cast<int>(day);
-            const int median = centile(symptom, when, 0.50);
-            m_inner[row][day] = {centile(symptom, when, 0.10), median, centile(symptom, when, 0.90)};
-            m_outer[row][day] = {centile(symptom, when, 0.03), median, centile(symptom, when, 0.97)};
+                held.expected[row][day] += distribution[points] * evenScale(static_cast<int>(points));
+            const int median = centileOf(distribution, 0.50);
+            held.inner[row][day] = {centileOf(distribution, 0.10), median, centileOf(distribution, 0.90)};
+            held.outer[row][day] = {centileOf(distribution, 0.03), median, centileOf(distribution, 0.97)};
         }
+    m_held = std::make_shared<const Held>(std::move(held));
 }
 
 Movements assumedMovements()
@@ -109,50 +120,48 @@ Result<Band> Band::create(Provenance provenance, Table table, const Movements& m
                                                     + std::to_string(day) + " is not a distribution");
         }
     }
-    return Band(std::move(provenance), table, movements);
+    return Band(Held{.provenance = std::move(provenance), .table = table, .movements = movements});
+}
+
+bool Band::operator==(const Band& other) const
+{
+    return m_held == other.m_held
+           || (provenance() == other.provenance() && table() == other.table() && movements() == other.movements());
 }
 
 const Distribution& Band::at(recovery::Symptom symptom, int day) const
 {
-    return m_table[rowOf(symptom)][dayOf(day)];
+    return m_held->table[rowOf(symptom)][dayOf(day)];
 }
 
 int Band::centile(recovery::Symptom symptom, int day, double p) const
 {
-    double cumulative = 0;
-    const Distribution& distribution = at(symptom, day);
-    for (int score = 0; score < 10; ++score) {
-        cumulative += distribution[static_cast<std::size_t>(score)];
-        // Sums of probabilities miss a round figure by a rounding error at most.
-        if (cumulative >= p - 1e-12)
-            return score;
-    }
-    return 10;
+    return centileOf(at(symptom, day), p);
 }
 
 Range Band::inner(recovery::Symptom symptom, int day) const
 {
-    return m_inner[rowOf(symptom)][dayOf(day)];
+    return m_held->inner[rowOf(symptom)][dayOf(day)];
 }
 
 Range Band::outer(recovery::Symptom symptom, int day) const
 {
-    return m_outer[rowOf(symptom)][dayOf(day)];
+    return m_held->outer[rowOf(symptom)][dayOf(day)];
 }
 
 double Band::expected(recovery::Symptom symptom, int day) const
 {
-    return m_expected[rowOf(symptom)][dayOf(day)];
+    return m_held->expected[rowOf(symptom)][dayOf(day)];
 }
 
 double Band::z(recovery::Symptom symptom, int day, int points) const
 {
-    return m_z[rowOf(symptom)][dayOf(day)][static_cast<std::size_t>(std::clamp(points, 0, 10))];
+    return m_held->z[rowOf(symptom)][dayOf(day)][static_cast<std::size_t>(std::clamp(points, 0, 10))];
 }
 
 double Band::pointsAt(recovery::Symptom symptom, int day, double zScore) const
 {
-    const Distribution& z = m_z[rowOf(symptom)][dayOf(day)];
+    const Distribution& z = m_held->z[rowOf(symptom)][dayOf(day)];
     if (zScore <= z.front())
         return 0;
     for (std::size_t k = 1; k < z.size(); ++k)

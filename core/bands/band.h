@@ -10,6 +10,7 @@
 
 #include <array>
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -62,6 +63,7 @@ struct Range {
     bool operator==(const Range&) const = default;
 };
 
+/// A value whose copies share what they hold: every course carries the band that its patient was given.
 class Band {
 public:
     /// Every symptom at every day 0..lastDay.
@@ -71,11 +73,16 @@ public:
     ///          non-negative and sums to 1, and every movement lies in its bounds.
     static Result<Band> create(Provenance provenance, Table table, const Movements& movements = assumedMovements());
 
-    const Provenance& provenance() const { return m_provenance; }
-    const Movements& movements() const { return m_movements; }
+    // Copies cost nothing and leave no empty band behind, so there is no moving.
+    Band(const Band&) = default;
+    Band& operator=(const Band&) = default;
+    ~Band() = default;
+
+    const Provenance& provenance() const { return m_held->provenance; }
+    const Movements& movements() const { return m_held->movements; }
     const Movement& movement(recovery::Symptom symptom) const
     {
-        return m_movements.score[static_cast<std::size_t>(symptom) - 1];
+        return m_held->movements.score[static_cast<std::size_t>(symptom) - 1];
     }
 
     /// Days outside 0..lastDay take the nearest day.
@@ -95,20 +102,23 @@ public:
     /// Mean of the ordinary scores on the even scale.
     double expected(recovery::Symptom symptom, int day) const;
 
-    const Table& table() const { return m_table; }
+    const Table& table() const { return m_held->table; }
 
-    bool operator==(const Band&) const = default;
+    bool operator==(const Band& other) const;
 
 private:
-    Band(Provenance provenance, Table table, const Movements& movements);
-    Provenance m_provenance;
-    Table m_table;
-    Movements m_movements;
-    // Computed once: triggers and curves ask for them thousands of times.
-    Table m_z{};  ///< of every answer
-    std::array<std::array<double, lastDay + 1>, 7> m_expected{};
-    std::array<std::array<Range, lastDay + 1>, 7> m_inner{};
-    std::array<std::array<Range, lastDay + 1>, 7> m_outer{};
+    struct Held {
+        Provenance provenance;
+        Table table;
+        Movements movements;
+        // Computed once: triggers and curves ask for them thousands of times.
+        Table z{};  ///< of every answer
+        std::array<std::array<double, lastDay + 1>, 7> expected{};
+        std::array<std::array<Range, lastDay + 1>, 7> inner{};
+        std::array<std::array<Range, lastDay + 1>, 7> outer{};
+    };
+    explicit Band(Held held);
+    std::shared_ptr<const Held> m_held;
 };
 
 /// The band before any data: an assumption, made to respect the published anchors listed in

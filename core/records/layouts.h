@@ -7,6 +7,10 @@
 #include "core/records/bodies.h"
 #include "core/records/bounded_archive.h"
 
+#include <array>
+#include <bit>
+#include <cstdint>
+
 namespace ebbline::records {
 
 template <typename Archive>
@@ -167,6 +171,13 @@ void serialize(Archive& archive, bands::Movement& m)
     archive(m.noise, m.drift, m.start);
 }
 
+/// Two zeros of different sign are equal numbers, but not the bytes that somebody signed.
+template <typename Numbers>
+auto bitsOf(const Numbers& numbers)
+{
+    return std::bit_cast<std::array<std::uint64_t, sizeof(Numbers) / sizeof(std::uint64_t)>>(numbers);
+}
+
 /// Form 1 had no movement of the sums.
 template <typename Archive>
 void field(Archive& archive, bands::Band& b, bool first)
@@ -181,6 +192,9 @@ void field(Archive& archive, bands::Band& b, bool first)
     else
         archive(movements.sums);
     if constexpr (!saving<Archive>) {
+        // Most courses carry the band that stands here already: one copy serves them all.
+        if (provenance == b.provenance() && bitsOf(table) == bitsOf(b.table()) && bitsOf(movements) == bitsOf(b.movements()))
+            return;
         auto band = bands::Band::create(std::move(provenance), table, movements);
         if (!band)
             throw cereal::Exception("the band is not a distribution");

@@ -4,6 +4,7 @@
 // every way in which that call can fail. What was reported as done must be there; what was refused must be there
 // wholly or not at all; the vault must open and inspect as whole. `--stride` tries every N-th call only.
 
+#include "core/vault/tables.h"
 #include "tests/faults/fault_disk.h"
 #include "tests/faults/workload.h"
 
@@ -69,7 +70,8 @@ const std::vector<std::pair<const char*, Scenario>>& scenarios()
         {"a whole exchange", withWorker([](Worker& w) {
              return w.append(2) && w.keepDraft() && w.seal() && w.deliver() && w.acceptPeer() && w.quarantine();
          })},
-        {"moving an old vault to this version", [](const Place& place) { return place.open().has_value(); }},
+        {"moving a vault of version 1", [](const Place& place) { return place.open().has_value(); }},
+        {"moving a vault of version 2", [](const Place& place) { return place.open().has_value(); }},
         {"inspecting", [](const Place& place) { return vault::inspect(place.folder, place.dataKey).sound(); }},
     };
     return all;
@@ -112,6 +114,14 @@ std::vector<Digest> statesOf(const std::string& name, const std::filesystem::pat
         }
         return states;
     }
+    // Each migration is a transaction of its own: a vault may stop at any version on its way.
+    for (std::size_t version = 1; version < vault::vaultMigrations.size() && name.starts_with("moving"); ++version) {
+        copyFolder(fresh, place.folder);
+        const auto moved = store::Database::open(place.folder / "vault.db", crypto::derive(place.dataKey, 1, "eb-vault"),
+                                                 std::span(vault::vaultMigrations).first(version));
+        if (moved)
+            note();
+    }
     for (const auto& [known, scenario] : scenarios())
         if (known == name)
             (void)scenario(place);
@@ -150,7 +160,7 @@ int main(int argc, char** argv)
     const clock::ManualClock clock(clock::Instant{std::chrono::sys_days{std::chrono::year{2027} / 3 / 1}});
     FaultDisk disk;
     const std::filesystem::path fresh = scratch.path() / "fresh";
-    const std::filesystem::path old = scratch.path() / "old";
+    const std::filesystem::path versions = EBBLINE_OLD_VAULTS;
     {
         auto made = vault::Vault::create(fresh, vault::Vault::Owner::patient, faults::passphrase, cheap, clock);
         if (!made)
@@ -159,19 +169,19 @@ int main(int argc, char** argv)
         if (!worker.append(3) || !worker.seal() || !worker.append(2) || !worker.acceptPeer() || !worker.keepDraft())
             return 2;
     }
-    copyFolder(EBBLINE_OLD_VAULT, old);
     const auto freshKey = vault::openDataKey(fresh, vault::Offered::passphrase(faults::passphrase), clock.readings());
-    const auto oldKey = vault::openDataKey(old, vault::Offered::passphrase(faults::passphrase), clock.readings());
-    if (!freshKey || !oldKey)
+    const auto keyOfOne = vault::openDataKey(versions / "version1", vault::Offered::passphrase(faults::passphrase), clock.readings());
+    const auto keyOfTwo = vault::openDataKey(versions / "version2", vault::Offered::passphrase(faults::passphrase), clock.readings());
+    if (!freshKey || !keyOfOne || !keyOfTwo)
         return 2;
 
     std::printf("sweep of I/O faults, every %llu. call\n", static_cast<unsigned long long>(stride));
     std::printf("  %-38s %6s %7s %9s %9s %10s\n", "scenario", "calls", "points", "injected", "refused", "done anyway");
     Sweep all;
     for (const auto& [name, scenario] : scenarios()) {
-        const bool moving = std::string_view(name).starts_with("moving");
-        const std::filesystem::path& from = moving ? old : fresh;
-        const Place place{scratch.path() / "work", moving ? *oldKey : *freshKey, clock};
+        const bool one = std::string_view(name).ends_with("version 1"), two = std::string_view(name).ends_with("version 2");
+        const std::filesystem::path from = one ? versions / "version1" : two ? versions / "version2" : fresh;
+        const Place place{scratch.path() / "work", one ? *keyOfOne : two ? *keyOfTwo : *freshKey, clock};
         const std::vector<Digest> states = statesOf(name, from, place, disk);
         copyFolder(from, place.folder);
         disk.disarm();

@@ -135,7 +135,8 @@ void olderPhone(World& world, Totals& totals, std::vector<std::string>& wrong)
         world.settle();
     }
     // By chance the hub has long forgotten what was acknowledged, or not yet.
-    if (world.random() % 2 == 0)
+    const bool tidied = world.random() % 2 == 0;
+    if (tidied)
         world.tidyHub(std::chrono::hours(24 * 9));
     const auto kept = phone.kept;
     world.putCopyBack(phone);
@@ -145,9 +146,9 @@ void olderPhone(World& world, Totals& totals, std::vector<std::string>& wrong)
         world.writeEntry(phone);
         live(world, 9, wrong, false);
     }
-    // Where the hub holds nothing old any more, a missing message may be all that shows within the day.
+    // Only where the hub holds nothing old any more may a missing message be all that shows within the day.
     const bool knew = world.counters.forks > before.forks || world.counters.rolledBack > before.rolledBack;
-    const bool noticed = knew || world.counters.gaps > before.gaps;
+    const bool noticed = knew || (tidied && world.counters.gaps > before.gaps);
     totals.phonesNoticed += noticed ? 1 : 0;
     totals.phonesKnew += knew ? 1 : 0;
     if (!noticed)
