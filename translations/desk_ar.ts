@@ -182,6 +182,26 @@
             <source>Copy the key</source>
             <translation>انسخ المفتاح</translation>
         </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>الانضمام إلى مكاتب العيادة</translation>
+        </message>
+        <message>
+            <source>If the clinic works with Ebbline at another computer already</source>
+            <translation>إن كانت العيادة تعمل مع Ebbline على حاسوب آخر</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>المكاتب</translation>
+        </message>
+        <message>
+            <source>Add another computer, shut out a lost one</source>
+            <translation>إضافة حاسوب آخر، وإقصاء حاسوب مفقود</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>النسخ الاحتياطي والمفاتيح</translation>
+        </message>
     </context>
     <context>
         <name>ClosePanel</name>
@@ -935,6 +955,22 @@
         <message>
             <source>To the queue</source>
             <translation>إلى القائمة</translation>
+        </message>
+        <message>
+            <source>It shall hold the clinic's root key: link phones, add and shut out desks</source>
+            <translation>يحمل المفتاح الأصل للعيادة: يربط الهواتف ويضيف المكاتب ويقصيها</translation>
+        </message>
+        <message>
+            <source>The code</source>
+            <translation>الرمز</translation>
+        </message>
+        <message>
+            <source>and the hub's address</source>
+            <translation>وعنوان المحور</translation>
+        </message>
+        <message>
+            <source>To the desks</source>
+            <translation>إلى المكاتب</translation>
         </message>
     </context>
     <context>
@@ -2604,6 +2640,22 @@
             <source>Hand-over</source>
             <translation>التسليم</translation>
         </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>إضافة مكتب</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>المكاتب</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>الانضمام إلى مكاتب العيادة</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>النسخ الاحتياطي والمفاتيح</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3008,6 +3060,42 @@
         <message>
             <source>The patient opens the diary, which asks for a code. Do this together, in the same room.</source>
             <translation>يفتح المريض اليوميات التي تطلب رمزًا. افعلا ذلك معًا في الغرفة نفسها.</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can do this.</source>
+            <translation>لا يستطيع ذلك إلا مكتب يحمل المفتاح الأصل للعيادة.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>إضافة مكتب</translation>
+        </message>
+        <message>
+            <source>Type this at the other desk</source>
+            <translation>اكتب هذا على المكتب الآخر</translation>
+        </message>
+        <message>
+            <source>The desk is added</source>
+            <translation>أُضيف المكتب</translation>
+        </message>
+        <message>
+            <source>Start this program on the other computer, set up its vault, and choose there to join the clinic's other desks. Do this together, in the same room.</source>
+            <translation>شغّل هذا البرنامج على الحاسوب الآخر، وأعدّ خزنته، واختر هناك الانضمام إلى مكاتب العيادة. افعلا ذلك معًا في الغرفة نفسها.</translation>
+        </message>
+        <message>
+            <source>The code works once. The new desk also asks for the hub's address.</source>
+            <translation>الرمز صالح مرة واحدة. ويسأل المكتب الجديد أيضًا عن عنوان المحور.</translation>
+        </message>
+        <message>
+            <source>Read the six digits on the new desk. Only if they are the same is it the right one.</source>
+            <translation>اقرأ الأرقام الستة على المكتب الجديد. لا يكون هو المقصود إلا إذا تطابقت.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys go to the new desk.</source>
+            <translation>تُرسل مفاتيح العيادة إلى المكتب الجديد.</translation>
+        </message>
+        <message>
+            <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
+            <translation>لديه مفاتيح العيادة. يصل إليه ما كتبه المرضى والمكاتب بعد أن يسأل هذا المكتب المحور ثم المكتب الجديد.</translation>
         </message>
     </context>
     <context>
@@ -5305,6 +5393,364 @@
         <message>
             <source>Drop the plan</source>
             <translation>إسقاط الخطة</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::DesksBoard</name>
+        <message>
+            <source>This desk, %1</source>
+            <translation>هذا المكتب، %1</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>المكتب %1</translation>
+        </message>
+        <message>
+            <source>Holds the clinic's root key: may add and shut out desks, and link phones</source>
+            <translation>يحمل المفتاح الأصل للعيادة: يضيف مكاتب ويقصيها ويربط الهواتف</translation>
+        </message>
+        <message>
+            <source>Reads and writes; links no phones and adds no desks</source>
+            <translation>يقرأ ويكتب؛ ولا يربط هواتف ولا يضيف مكاتب</translation>
+        </message>
+        <message>
+            <source>Nothing from it has arrived here yet</source>
+            <translation>لم يصل منه شيء إلى هنا بعد</translation>
+        </message>
+        <message>
+            <source>Last wrote: %1</source>
+            <translation>آخر كتابة: %1</translation>
+        </message>
+        <message>
+            <source>Shut out desk %1?</source>
+            <translation>إقصاء المكتب %1؟</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key?</source>
+            <translation>بدء مفتاح جديد؟</translation>
+        </message>
+        <message>
+            <source>For a desk that is lost, stolen or given away. From the next time phones and desks ask the hub on, nobody takes anything from it, and what is written from then on it cannot read. What it holds already stays on it, behind its passphrase. This cannot be undone: a desk that is found again must be set up anew.</source>
+            <translation>لمكتب فُقد أو سُرق أو أُعطي لغيركم. منذ المرة التالية التي تسأل فيها الهواتف والمكاتب المحور لا يقبل أحد منه شيئًا، ولا يستطيع قراءة ما يُكتب بعدها. ما عليه يبقى عليه خلف عبارة مروره. لا رجعة في ذلك: المكتب الذي يُعثر عليه يُعَدّ من جديد.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
+            <translation>منذ المرة التالية التي تسأل فيها الهواتف المحور تختم ما تكتبه بمفتاح جديد. وما كُتب قبل ذلك يبقى مقروءًا هنا. يحسن ذلك إذا رأى أحد عبارة مرور، ومرة كل سنة.</translation>
+        </message>
+        <message>
+            <source>Shut it out</source>
+            <translation>إقصاؤه</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>بدء مفتاح جديد</translation>
+        </message>
+        <message>
+            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>أُقصي. أخبر الآن من يدير المحور أن ينهي وصوله، بهذا الرقم: %1. وإن كان يحمل المفتاح الأصل للعيادة فمن يفتحه يستطيع أن يوقّع باسمها: عندئذ أعدّ عيادة جديدة.</translation>
+        </message>
+        <message>
+            <source>A fresh key holds from the next time each phone asks the hub.</source>
+            <translation>يسري المفتاح الجديد منذ المرة التالية التي يسأل فيها كل هاتف المحور.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ApplyBoard</name>
+        <message>
+            <source>This desk has a clinic of its own already. Only a new, empty one can join.</source>
+            <translation>لهذا المكتب عيادة خاصة به. لا ينضم إلا مكتب جديد فارغ.</translation>
+        </message>
+        <message>
+            <source>Type the hub's address as well: it stands under the code.</source>
+            <translation>اكتب عنوان المحور أيضًا: تجده تحت الرمز.</translation>
+        </message>
+        <message>
+            <source>That is not such a code: compare it letter by letter with the other screen.</source>
+            <translation>هذا ليس رمزًا صحيحًا: قارنه حرفًا حرفًا بالشاشة الأخرى.</translation>
+        </message>
+        <message>
+            <source>This computer has no way to a hub.</source>
+            <translation>لا طريق لهذا الحاسوب إلى محور.</translation>
+        </message>
+        <message>
+            <source>Somebody else has used this code. Ask for a new one, out of other people's sight.</source>
+            <translation>استعمل غيرك هذا الرمز. اطلب رمزًا جديدًا بعيدًا عن أعين الآخرين.</translation>
+        </message>
+        <message>
+            <source>The hub does not answer. It is asked again by itself.</source>
+            <translation>المحور لا يجيب. يُسأل ثانية تلقائيًا.</translation>
+        </message>
+        <message>
+            <source>This desk belongs to the clinic</source>
+            <translation>هذا المكتب من العيادة</translation>
+        </message>
+        <message>
+            <source>Compare the numbers</source>
+            <translation>قارن الأرقام</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>الانضمام إلى مكاتب العيادة</translation>
+        </message>
+        <message>
+            <source>Asking the hub</source>
+            <translation>جارٍ سؤال المحور</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here, and what patients and colleagues wrote has begun to arrive. Say who is at this desk.</source>
+            <translation>مفاتيح العيادة هنا، وبدأ يصل ما كتبه المرضى والزملاء. قل من على هذا المكتب.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here. What patients and colleagues wrote arrives once the other desk, and then this one, have asked the hub.</source>
+            <translation>مفاتيح العيادة هنا. يصل ما كتبه المرضى والزملاء بعد أن يسأل المكتب الآخر المحور ثم هذا المكتب.</translation>
+        </message>
+        <message>
+            <source>Read these six digits aloud. Only if the other desk shows the same ones may somebody confirm there.</source>
+            <translation>اقرأ هذه الأرقام الستة بصوت مسموع. لا يؤكد أحد هناك إلا إذا أظهر المكتب الآخر الأرقام نفسها.</translation>
+        </message>
+        <message>
+            <source>At a desk that holds the clinic's root key, open Clinic, Desks, and add a desk. It shows a code and the hub's address.</source>
+            <translation>على مكتب يحمل المفتاح الأصل للعيادة افتح العيادة ثم المكاتب وأضف مكتبًا. يُظهر رمزًا وعنوان المحور.</translation>
+        </message>
+        <message>
+            <source>Leave both programs open.</source>
+            <translation>اترك البرنامجين مفتوحين.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::KeepBoard</name>
+        <message>
+            <source>There is a recovery code. It is not stored here, only on your paper.</source>
+            <translation>يوجد رمز استعادة. وهو غير محفوظ هنا، بل على ورقتك فقط.</translation>
+        </message>
+        <message>
+            <source>There is no recovery code yet: whoever loses the passphrase loses this vault.</source>
+            <translation>لا رمز استعادة بعد: من يفقد عبارة المرور يفقد هذه الخزنة.</translation>
+        </message>
+        <message>
+            <source>The passphrase is being changed.</source>
+            <translation>تُغيَّر عبارة المرور.</translation>
+        </message>
+        <message>
+            <source>The two new ones are not the same.</source>
+            <translation>العبارتان الجديدتان غير متطابقتين.</translation>
+        </message>
+        <message>
+            <source>From now on only the new passphrase opens this desk.</source>
+            <translation>من الآن لا تفتح هذا المكتب إلا عبارة المرور الجديدة.</translation>
+        </message>
+        <message>
+            <source>A recovery code is being made.</source>
+            <translation>يُنشأ رمز استعادة.</translation>
+        </message>
+        <message>
+            <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
+            <translation>احفظ الورقة حيث لا يجدها إلا من في العيادة، لا بجانب هذا الحاسوب.</translation>
+        </message>
+        <message>
+            <source>Where to put the backup</source>
+            <translation>أين توضع النسخة الاحتياطية</translation>
+        </message>
+        <message>
+            <source>The backup is being made, opened and compared. This may take a minute.</source>
+            <translation>تُنشأ النسخة الاحتياطية وتُفتح وتُقارن. قد يستغرق ذلك دقيقة.</translation>
+        </message>
+        <message>
+            <source>A backup is in %1 (%2). It was opened again and compared: everything is in it. It stays encrypted: today's passphrase opens it, also after a change.</source>
+            <translation>النسخة الاحتياطية في %1 (%2). فُتحت ثانية وقورنت: كل شيء فيها. وتبقى مشفرة: تفتحها عبارة مرور اليوم حتى بعد تغييرها.</translation>
+        </message>
+        <message>
+            <source>There is a file of that name. A backup is never written over another: choose a new name.</source>
+            <translation>يوجد ملف بهذا الاسم. لا تُكتب نسخة احتياطية فوق أخرى: اختر اسمًا جديدًا.</translation>
+        </message>
+        <message>
+            <source>Everything is being read and compared.</source>
+            <translation>يُقرأ كل شيء ويُقارن.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The new one is too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>العبارة الجديدة أقصر من اللازم: %Ln حرف على الأقل.</numerusform>
+                <numerusform>العبارة الجديدة أقصر من اللازم: حرف واحد على الأقل.</numerusform>
+                <numerusform>العبارة الجديدة أقصر من اللازم: حرفان على الأقل.</numerusform>
+                <numerusform>العبارة الجديدة أقصر من اللازم: %Ln أحرف على الأقل.</numerusform>
+                <numerusform>العبارة الجديدة أقصر من اللازم: %Ln حرفًا على الأقل.</numerusform>
+                <numerusform>العبارة الجديدة أقصر من اللازم: %Ln حرف على الأقل.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Whole: %Ln thing(s) written, each in its place, and what is shown follows from them.</source>
+            <translation>
+                <numerusform>سليمة: %Ln تدوين، كل في مكانه، وما يُعرض ناتج عنه.</numerusform>
+                <numerusform>سليمة: تدوين واحد في مكانه، وما يُعرض ناتج عنه.</numerusform>
+                <numerusform>سليمة: تدوينان كل في مكانه، وما يُعرض ناتج عنهما.</numerusform>
+                <numerusform>سليمة: %Ln تدوينات كل في مكانه، وما يُعرض ناتج عنها.</numerusform>
+                <numerusform>سليمة: %Ln تدوينًا كل في مكانه، وما يُعرض ناتج عنها.</numerusform>
+                <numerusform>سليمة: %Ln تدوين كل في مكانه، وما يُعرض ناتج عنها.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln fault(s) were found. Make no more entries here, keep this computer as it is, and restore the last backup. The first: %1</source>
+            <translation>
+                <numerusform>وُجد %Ln خطأ. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
+                <numerusform>وُجد خطأ واحد. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. وهو: %1</numerusform>
+                <numerusform>وُجد خطآن. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
+                <numerusform>وُجدت %Ln أخطاء. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
+                <numerusform>وُجد %Ln خطأً. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
+                <numerusform>وُجد %Ln خطأ. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>اتركه كما هو</translation>
+        </message>
+    </context>
+    <context>
+        <name>DesksPage</name>
+        <message>
+            <source>Desks</source>
+            <translation>المكاتب</translation>
+        </message>
+        <message>
+            <source>Computers that share this clinic. Each has its own passphrase.</source>
+            <translation>حواسيب تتشارك هذه العيادة. لكل منها عبارة مرور خاصة.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>عودة إلى العيادة</translation>
+        </message>
+        <message>
+            <source>Number by which the hub knows it</source>
+            <translation>الرقم الذي يعرفه به المحور</translation>
+        </message>
+        <message>
+            <source>Shut out: lost or given away</source>
+            <translation>إقصاء: فُقد أو أُعطي</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can add or shut out desks.</source>
+            <translation>لا يضيف المكاتب ولا يقصيها إلا مكتب يحمل المفتاح الأصل للعيادة.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>إضافة مكتب</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>بدء مفتاح جديد</translation>
+        </message>
+    </context>
+    <context>
+        <name>ApplyPage</name>
+        <message>
+            <source>The code on the other screen</source>
+            <translation>الرمز على الشاشة الأخرى</translation>
+        </message>
+        <message>
+            <source>The hub's address under it</source>
+            <translation>عنوان المحور تحته</translation>
+        </message>
+        <message>
+            <source>Six digits: %1</source>
+            <translation>ستة أرقام: %1</translation>
+        </message>
+        <message>
+            <source>Join</source>
+            <translation>انضمام</translation>
+        </message>
+        <message>
+            <source>Say who is here</source>
+            <translation>قل من هنا</translation>
+        </message>
+        <message>
+            <source>Ask the hub now</source>
+            <translation>اسأل المحور الآن</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>عودة إلى العيادة</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <translation>إيقاف</translation>
+        </message>
+    </context>
+    <context>
+        <name>KeepPage</name>
+        <message>
+            <source>Backup and keys</source>
+            <translation>النسخ الاحتياطي والمفاتيح</translation>
+        </message>
+        <message>
+            <source>A computer can be stolen, fail, or burn. What is not in a backup elsewhere is lost then.</source>
+            <translation>قد يُسرق الحاسوب أو يتعطل أو يحترق. وما ليس في نسخة احتياطية في مكان آخر يضيع عندئذ.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>عودة إلى العيادة</translation>
+        </message>
+        <message>
+            <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+            <translation>اكتبه على ورق. لا يظهر إلا الآن. وأي رمز سابق لم يعد صالحًا.</translation>
+        </message>
+        <message>
+            <source>It is written down</source>
+            <translation>كُتب</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk, for each of these</source>
+            <translation>عبارة مرور هذا المكتب، لكل ما هنا</translation>
+        </message>
+        <message>
+            <source>Backup</source>
+            <translation>نسخة احتياطية</translation>
+        </message>
+        <message>
+            <source>One encrypted file. Put it on another medium, in another place, at least once a week; try it out twice a year.</source>
+            <translation>ملف مشفر واحد. ضعه على وسيط آخر في مكان آخر مرة في الأسبوع على الأقل، وجرّبه مرتين في السنة.</translation>
+        </message>
+        <message>
+            <source>Make a backup</source>
+            <translation>إنشاء نسخة احتياطية</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>فحص</translation>
+        </message>
+        <message>
+            <source>Reads everything, and whether each thing is where it was written.</source>
+            <translation>يقرأ كل شيء، وهل كل شيء حيث كُتب.</translation>
+        </message>
+        <message>
+            <source>Check this vault</source>
+            <translation>افحص هذه الخزنة</translation>
+        </message>
+        <message>
+            <source>Recovery code</source>
+            <translation>رمز الاستعادة</translation>
+        </message>
+        <message>
+            <source>Make a new code</source>
+            <translation>إنشاء رمز جديد</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>عبارة مرور جديدة</translation>
+        </message>
+        <message>
+            <source>Change the passphrase</source>
+            <translation>تغيير عبارة المرور</translation>
+        </message>
+        <message>
+            <source>The new one</source>
+            <translation>الجديدة</translation>
+        </message>
+        <message>
+            <source>The new one once more</source>
+            <translation>الجديدة مرة أخرى</translation>
         </message>
     </context>
 </TS>

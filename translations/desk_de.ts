@@ -170,6 +170,26 @@
             <source>Copy the key</source>
             <translation>Schlüssel kopieren</translation>
         </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Zu den anderen Pulten der Praxis</translation>
+        </message>
+        <message>
+            <source>If the clinic works with Ebbline at another computer already</source>
+            <translation>Wenn die Praxis schon an einem anderen Rechner mit Ebbline arbeitet</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>Pulte</translation>
+        </message>
+        <message>
+            <source>Add another computer, shut out a lost one</source>
+            <translation>Einen weiteren Rechner aufnehmen, einen verlorenen aussperren</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sicherung und Schlüssel</translation>
+        </message>
     </context>
     <context>
         <name>ClosePanel</name>
@@ -915,6 +935,22 @@
         <message>
             <source>To the queue</source>
             <translation>Zur Warteliste</translation>
+        </message>
+        <message>
+            <source>It shall hold the clinic's root key: link phones, add and shut out desks</source>
+            <translation>Es soll den Wurzelschlüssel der Praxis haben: Telefone verbinden, Pulte aufnehmen und aussperren</translation>
+        </message>
+        <message>
+            <source>The code</source>
+            <translation>Der Code</translation>
+        </message>
+        <message>
+            <source>and the hub's address</source>
+            <translation>und die Adresse des Hubs</translation>
+        </message>
+        <message>
+            <source>To the desks</source>
+            <translation>Zu den Pulten</translation>
         </message>
     </context>
     <context>
@@ -2504,6 +2540,22 @@
             <source>Hand-over</source>
             <translation>Übergabe</translation>
         </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Ein Pult aufnehmen</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>Pulte</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Zu den anderen Pulten der Praxis</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sicherung und Schlüssel</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -2880,6 +2932,42 @@
         <message>
             <source>The patient opens the diary, which asks for a code. Do this together, in the same room.</source>
             <translation>Das Tagebuch auf dem Telefon fragt nach einem Code. Tun Sie es zusammen, im selben Raum.</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can do this.</source>
+            <translation>Das kann nur ein Pult mit dem Wurzelschlüssel der Praxis.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Ein Pult aufnehmen</translation>
+        </message>
+        <message>
+            <source>Type this at the other desk</source>
+            <translation>Tippen Sie das am anderen Pult</translation>
+        </message>
+        <message>
+            <source>The desk is added</source>
+            <translation>Das Pult ist aufgenommen</translation>
+        </message>
+        <message>
+            <source>Start this program on the other computer, set up its vault, and choose there to join the clinic's other desks. Do this together, in the same room.</source>
+            <translation>Starten Sie dieses Programm auf dem anderen Rechner, richten Sie dort den Tresor ein und wählen Sie, zu den anderen Pulten der Praxis zu kommen. Tun Sie das gemeinsam, im selben Raum.</translation>
+        </message>
+        <message>
+            <source>The code works once. The new desk also asks for the hub's address.</source>
+            <translation>Der Code gilt einmal. Das neue Pult fragt auch nach der Adresse des Hubs.</translation>
+        </message>
+        <message>
+            <source>Read the six digits on the new desk. Only if they are the same is it the right one.</source>
+            <translation>Lesen Sie die sechs Ziffern am neuen Pult. Nur wenn sie gleich sind, ist es das richtige.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys go to the new desk.</source>
+            <translation>Die Schlüssel der Praxis gehen an das neue Pult.</translation>
+        </message>
+        <message>
+            <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
+            <translation>Es hat die Schlüssel der Praxis. Was Patientinnen und Pulte geschrieben haben, kommt dort an, wenn erst dieses Pult und dann das neue beim Hub nachgefragt hat.</translation>
         </message>
     </context>
     <context>
@@ -5029,6 +5117,352 @@
         <message>
             <source>Drop the plan</source>
             <translation>Plan verwerfen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::DesksBoard</name>
+        <message>
+            <source>This desk, %1</source>
+            <translation>Dieses Pult, %1</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>Pult %1</translation>
+        </message>
+        <message>
+            <source>Holds the clinic's root key: may add and shut out desks, and link phones</source>
+            <translation>Hat den Wurzelschlüssel der Praxis: darf Pulte aufnehmen und aussperren und Telefone verbinden</translation>
+        </message>
+        <message>
+            <source>Reads and writes; links no phones and adds no desks</source>
+            <translation>Liest und schreibt; verbindet keine Telefone und nimmt keine Pulte auf</translation>
+        </message>
+        <message>
+            <source>Nothing from it has arrived here yet</source>
+            <translation>Von ihm ist hier noch nichts angekommen</translation>
+        </message>
+        <message>
+            <source>Last wrote: %1</source>
+            <translation>Schrieb zuletzt: %1</translation>
+        </message>
+        <message>
+            <source>Shut out desk %1?</source>
+            <translation>Pult %1 aussperren?</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key?</source>
+            <translation>Einen neuen Schlüssel beginnen?</translation>
+        </message>
+        <message>
+            <source>For a desk that is lost, stolen or given away. From the next time phones and desks ask the hub on, nobody takes anything from it, and what is written from then on it cannot read. What it holds already stays on it, behind its passphrase. This cannot be undone: a desk that is found again must be set up anew.</source>
+            <translation>Für ein Pult, das verloren, gestohlen oder weggegeben ist. Sobald Telefone und Pulte das nächste Mal beim Hub nachfragen, nimmt niemand mehr etwas von ihm an, und was danach geschrieben wird, kann es nicht lesen. Was es schon hat, bleibt darauf, hinter seinem Passwortsatz. Das lässt sich nicht zurücknehmen: Ein wiedergefundenes Pult muss neu eingerichtet werden.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
+            <translation>Sobald die Telefone das nächste Mal beim Hub nachfragen, versiegeln sie für einen neuen Schlüssel. Was davor geschrieben wurde, bleibt hier lesbar. Gut, wenn jemand einen Passwortsatz gesehen hat, und einmal im Jahr.</translation>
+        </message>
+        <message>
+            <source>Shut it out</source>
+            <translation>Aussperren</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>Neuen Schlüssel beginnen</translation>
+        </message>
+        <message>
+            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>Ausgesperrt. Sagen Sie nun dem Betreiber des Hubs, dass er ihm den Zugang nimmt, mit dieser Nummer: %1. Hatte es den Wurzelschlüssel der Praxis, kann weiter im Namen der Praxis unterschreiben, wer es öffnet: Richten Sie dann eine neue Praxis ein.</translation>
+        </message>
+        <message>
+            <source>A fresh key holds from the next time each phone asks the hub.</source>
+            <translation>Der neue Schlüssel gilt, sobald ein Telefon das nächste Mal beim Hub nachfragt.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ApplyBoard</name>
+        <message>
+            <source>This desk has a clinic of its own already. Only a new, empty one can join.</source>
+            <translation>Dieses Pult hat schon eine eigene Praxis. Nur ein neues, leeres kann beitreten.</translation>
+        </message>
+        <message>
+            <source>Type the hub's address as well: it stands under the code.</source>
+            <translation>Tippen Sie auch die Adresse des Hubs: Sie steht unter dem Code.</translation>
+        </message>
+        <message>
+            <source>That is not such a code: compare it letter by letter with the other screen.</source>
+            <translation>Das ist kein solcher Code: Vergleichen Sie ihn Zeichen für Zeichen mit dem anderen Bildschirm.</translation>
+        </message>
+        <message>
+            <source>This computer has no way to a hub.</source>
+            <translation>Dieser Rechner hat keinen Weg zu einem Hub.</translation>
+        </message>
+        <message>
+            <source>Somebody else has used this code. Ask for a new one, out of other people's sight.</source>
+            <translation>Jemand anderes hat diesen Code benutzt. Lassen Sie sich einen neuen zeigen, den sonst niemand sieht.</translation>
+        </message>
+        <message>
+            <source>The hub does not answer. It is asked again by itself.</source>
+            <translation>Der Hub antwortet nicht. Er wird von selbst noch einmal gefragt.</translation>
+        </message>
+        <message>
+            <source>This desk belongs to the clinic</source>
+            <translation>Dieses Pult gehört zur Praxis</translation>
+        </message>
+        <message>
+            <source>Compare the numbers</source>
+            <translation>Vergleichen Sie die Zahlen</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Zu den anderen Pulten der Praxis</translation>
+        </message>
+        <message>
+            <source>Asking the hub</source>
+            <translation>Frage beim Hub nach</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here, and what patients and colleagues wrote has begun to arrive. Say who is at this desk.</source>
+            <translation>Die Schlüssel der Praxis sind da, und was Patientinnen und Kollegen geschrieben haben, kommt an. Sagen Sie, wer an diesem Pult ist.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here. What patients and colleagues wrote arrives once the other desk, and then this one, have asked the hub.</source>
+            <translation>Die Schlüssel der Praxis sind da. Was Patientinnen und Kollegen geschrieben haben, kommt an, wenn erst das andere Pult und dann dieses beim Hub nachgefragt hat.</translation>
+        </message>
+        <message>
+            <source>Read these six digits aloud. Only if the other desk shows the same ones may somebody confirm there.</source>
+            <translation>Lesen Sie diese sechs Ziffern vor. Nur wenn das andere Pult dieselben zeigt, darf dort jemand bestätigen.</translation>
+        </message>
+        <message>
+            <source>At a desk that holds the clinic's root key, open Clinic, Desks, and add a desk. It shows a code and the hub's address.</source>
+            <translation>Öffnen Sie an einem Pult mit dem Wurzelschlüssel der Praxis die Seite Praxis, dann Pulte, und nehmen Sie ein Pult auf. Es zeigt einen Code und die Adresse des Hubs.</translation>
+        </message>
+        <message>
+            <source>Leave both programs open.</source>
+            <translation>Lassen Sie beide Programme offen.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::KeepBoard</name>
+        <message>
+            <source>There is a recovery code. It is not stored here, only on your paper.</source>
+            <translation>Es gibt einen Ersatz-Code. Er steht nicht hier, nur auf Ihrem Papier.</translation>
+        </message>
+        <message>
+            <source>There is no recovery code yet: whoever loses the passphrase loses this vault.</source>
+            <translation>Es gibt noch keinen Ersatz-Code: Wer den Passwortsatz verliert, verliert diesen Tresor.</translation>
+        </message>
+        <message>
+            <source>The passphrase is being changed.</source>
+            <translation>Der Passwortsatz wird geändert.</translation>
+        </message>
+        <message>
+            <source>The two new ones are not the same.</source>
+            <translation>Die beiden neuen sind nicht gleich.</translation>
+        </message>
+        <message>
+            <source>From now on only the new passphrase opens this desk.</source>
+            <translation>Von jetzt an öffnet nur der neue Passwortsatz dieses Pult.</translation>
+        </message>
+        <message>
+            <source>A recovery code is being made.</source>
+            <translation>Ein Ersatz-Code wird gemacht.</translation>
+        </message>
+        <message>
+            <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
+            <translation>Verwahren Sie das Papier, wo nur die Praxis es findet, nicht neben diesem Rechner.</translation>
+        </message>
+        <message>
+            <source>Where to put the backup</source>
+            <translation>Wohin mit der Sicherung</translation>
+        </message>
+        <message>
+            <source>The backup is being made, opened and compared. This may take a minute.</source>
+            <translation>Die Sicherung wird gemacht, geöffnet und verglichen. Das kann eine Minute dauern.</translation>
+        </message>
+        <message>
+            <source>A backup is in %1 (%2). It was opened again and compared: everything is in it. It stays encrypted: today's passphrase opens it, also after a change.</source>
+            <translation>Eine Sicherung liegt in %1 (%2). Sie wurde wieder geöffnet und verglichen: Alles ist darin. Sie bleibt verschlüsselt: Der heutige Passwortsatz öffnet sie, auch nach einer Änderung.</translation>
+        </message>
+        <message>
+            <source>There is a file of that name. A backup is never written over another: choose a new name.</source>
+            <translation>Es gibt schon eine Datei dieses Namens. Keine Sicherung wird überschrieben: Wählen Sie einen neuen Namen.</translation>
+        </message>
+        <message>
+            <source>Everything is being read and compared.</source>
+            <translation>Alles wird gelesen und verglichen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The new one is too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>Der neue ist zu kurz: mindestens %Ln Zeichen.</numerusform>
+                <numerusform>Der neue ist zu kurz: mindestens %Ln Zeichen.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Whole: %Ln thing(s) written, each in its place, and what is shown follows from them.</source>
+            <translation>
+                <numerusform>Unversehrt: %Ln Eintragung, an ihrem Platz, und was gezeigt wird, folgt aus ihr.</numerusform>
+                <numerusform>Unversehrt: %Ln Eintragungen, jede an ihrem Platz, und was gezeigt wird, folgt aus ihnen.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln fault(s) were found. Make no more entries here, keep this computer as it is, and restore the last backup. The first: %1</source>
+            <translation>
+                <numerusform>%Ln Fehler wurde gefunden. Tragen Sie hier nichts mehr ein, lassen Sie den Rechner, wie er ist, und stellen Sie die letzte Sicherung wieder her. Es ist: %1</numerusform>
+                <numerusform>%Ln Fehler wurden gefunden. Tragen Sie hier nichts mehr ein, lassen Sie den Rechner, wie er ist, und stellen Sie die letzte Sicherung wieder her. Der erste: %1</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>So lassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>DesksPage</name>
+        <message>
+            <source>Desks</source>
+            <translation>Pulte</translation>
+        </message>
+        <message>
+            <source>Computers that share this clinic. Each has its own passphrase.</source>
+            <translation>Rechner, die sich diese Praxis teilen. Jeder hat seinen eigenen Passwortsatz.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Zurück zur Praxis</translation>
+        </message>
+        <message>
+            <source>Number by which the hub knows it</source>
+            <translation>Nummer, unter der der Hub es kennt</translation>
+        </message>
+        <message>
+            <source>Shut out: lost or given away</source>
+            <translation>Aussperren: verloren oder weggegeben</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can add or shut out desks.</source>
+            <translation>Nur ein Pult mit dem Wurzelschlüssel der Praxis kann Pulte aufnehmen oder aussperren.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Ein Pult aufnehmen</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>Neuen Schlüssel beginnen</translation>
+        </message>
+    </context>
+    <context>
+        <name>ApplyPage</name>
+        <message>
+            <source>The code on the other screen</source>
+            <translation>Der Code auf dem anderen Bildschirm</translation>
+        </message>
+        <message>
+            <source>The hub's address under it</source>
+            <translation>Die Adresse des Hubs darunter</translation>
+        </message>
+        <message>
+            <source>Six digits: %1</source>
+            <translation>Sechs Ziffern: %1</translation>
+        </message>
+        <message>
+            <source>Join</source>
+            <translation>Beitreten</translation>
+        </message>
+        <message>
+            <source>Say who is here</source>
+            <translation>Sagen, wer hier ist</translation>
+        </message>
+        <message>
+            <source>Ask the hub now</source>
+            <translation>Jetzt beim Hub nachfragen</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Zurück zur Praxis</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <translation>Abbrechen</translation>
+        </message>
+    </context>
+    <context>
+        <name>KeepPage</name>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sicherung und Schlüssel</translation>
+        </message>
+        <message>
+            <source>A computer can be stolen, fail, or burn. What is not in a backup elsewhere is lost then.</source>
+            <translation>Ein Rechner kann gestohlen werden, ausfallen oder verbrennen. Was dann nicht anderswo gesichert ist, ist verloren.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Zurück zur Praxis</translation>
+        </message>
+        <message>
+            <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+            <translation>Schreiben Sie ihn auf Papier. Er wird nur jetzt gezeigt. Ein früherer Code gilt nicht mehr.</translation>
+        </message>
+        <message>
+            <source>It is written down</source>
+            <translation>Er ist aufgeschrieben</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk, for each of these</source>
+            <translation>Passwortsatz dieses Pults, für alles hier</translation>
+        </message>
+        <message>
+            <source>Backup</source>
+            <translation>Sicherung</translation>
+        </message>
+        <message>
+            <source>One encrypted file. Put it on another medium, in another place, at least once a week; try it out twice a year.</source>
+            <translation>Eine verschlüsselte Datei. Legen Sie sie auf ein anderes Medium, an einen anderen Ort, mindestens jede Woche; probieren Sie sie zweimal im Jahr aus.</translation>
+        </message>
+        <message>
+            <source>Make a backup</source>
+            <translation>Sicherung machen</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>Prüfung</translation>
+        </message>
+        <message>
+            <source>Reads everything, and whether each thing is where it was written.</source>
+            <translation>Liest alles, und ob jedes an seinem Platz steht.</translation>
+        </message>
+        <message>
+            <source>Check this vault</source>
+            <translation>Diesen Tresor prüfen</translation>
+        </message>
+        <message>
+            <source>Recovery code</source>
+            <translation>Ersatz-Code</translation>
+        </message>
+        <message>
+            <source>Make a new code</source>
+            <translation>Neuen Code machen</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>Ein neuer Passwortsatz</translation>
+        </message>
+        <message>
+            <source>Change the passphrase</source>
+            <translation>Passwortsatz ändern</translation>
+        </message>
+        <message>
+            <source>The new one</source>
+            <translation>Der neue</translation>
+        </message>
+        <message>
+            <source>The new one once more</source>
+            <translation>Der neue noch einmal</translation>
         </message>
     </context>
 </TS>

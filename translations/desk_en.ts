@@ -543,4 +543,28 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>ebbline::deskapp::KeepBoard</name>
+        <message numerus="yes">
+            <source>The new one is too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>The new one is too short: at least %Ln character.</numerusform>
+                <numerusform>The new one is too short: at least %Ln characters.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Whole: %Ln thing(s) written, each in its place, and what is shown follows from them.</source>
+            <translation>
+                <numerusform>Whole: %Ln thing written, in its place, and what is shown follows from it.</numerusform>
+                <numerusform>Whole: %Ln things written, each in its place, and what is shown follows from them.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln fault(s) were found. Make no more entries here, keep this computer as it is, and restore the last backup. The first: %1</source>
+            <translation>
+                <numerusform>%Ln fault was found. Make no more entries here, keep this computer as it is, and restore the last backup. It is: %1</numerusform>
+                <numerusform>%Ln faults were found. Make no more entries here, keep this computer as it is, and restore the last backup. The first: %1</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -105,11 +105,36 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
-    ActButton {
-        objectName: "saveClinic"
-        text: qsTr("Save")
-        primary: true
-        enabled: root.editor.missing.length === 0
-        onClicked: root.editor.save()
+    Flow {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        ActButton {
+            objectName: "saveClinic"
+            text: qsTr("Save")
+            primary: true
+            enabled: root.editor.missing.length === 0
+            onClicked: root.editor.save()
+        }
+        ActButton {
+            objectName: "joinOthers"
+            visible: !root.program.demo && !root.editor.described
+            text: qsTr("Join the clinic's other desks")
+            hint: qsTr("If the clinic works with Ebbline at another computer already")
+            onClicked: root.program.openApply()
+        }
+        ActButton {
+            objectName: "desks"
+            visible: root.editor.described
+            text: qsTr("Desks")
+            hint: qsTr("Add another computer, shut out a lost one")
+            onClicked: root.program.openDesks()
+        }
+        ActButton {
+            objectName: "keep"
+            visible: !root.program.demo
+            text: qsTr("Backup and keys")
+            onClicked: root.program.openKeep()
+        }
     }
 }

@@ -43,10 +43,26 @@ PageFrame {
         Layout.maximumWidth: 46 * Theme.textBody
     }
     PairingChoice {
-        visible: root.board.choosing
+        visible: root.board.choosing && !root.board.forDesk
         board: root.board
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
+    }
+    TickBox {
+        visible: root.board.choosing && root.board.forDesk
+        text: qsTr("It shall hold the clinic's root key: link phones, add and shut out desks")
+        checked: root.board.owner
+        onToggled: root.board.owner = checked
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
+    Words {
+        visible: root.board.choosing && root.board.forDesk && root.board.blocked.length > 0
+        text: root.board.blocked
+        strong: true
+        color: Theme.callNow
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
     }
     GridLayout {
         visible: root.board.codeShown
@@ -56,6 +72,7 @@ PageFrame {
         Layout.fillWidth: true
 
         QrCode {
+            visible: !root.board.forDesk
             matrix: root.board.qr
             Accessible.role: Accessible.Graphic
             Accessible.name: qsTr("Code for the patient's phone. It can also be typed: %1").arg(root.board.typedCode)
@@ -66,7 +83,7 @@ PageFrame {
             Layout.alignment: Qt.AlignVCenter
 
             Words {
-                text: qsTr("To type instead")
+                text: root.board.forDesk ? qsTr("The code") : qsTr("To type instead")
                 soft: true
                 Layout.fillWidth: true
             }
@@ -76,6 +93,18 @@ PageFrame {
                 font.pixelSize: Theme.textTitle
                 font.family: "Noto Sans Mono"
                 font.letterSpacing: 1
+                Layout.fillWidth: true
+            }
+            Words {
+                text: qsTr("and the hub's address")
+                soft: true
+                Layout.fillWidth: true
+            }
+            Words {
+                objectName: "hubAddress"
+                text: root.board.hubAddress
+                font.pixelSize: Theme.textTitle
+                font.family: "Noto Sans Mono"
                 Layout.fillWidth: true
             }
             Words {
@@ -131,9 +160,9 @@ PageFrame {
         }
         ActButton {
             visible: root.board.linked
-            text: qsTr("To the queue")
+            text: root.board.forDesk ? qsTr("To the desks") : qsTr("To the queue")
             primary: true
-            onClicked: root.program.openQueue()
+            onClicked: root.board.forDesk ? root.program.openDesks() : root.program.openQueue()
         }
     }
 }

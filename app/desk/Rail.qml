@@ -59,7 +59,8 @@ Rectangle {
             }
             RailButton {
                 text: qsTr("Courses")
-                current: ["courses", "course", "followUp", "sheet", "pairing"].includes(root.program.page)
+                current: ["courses", "course", "followUp", "sheet"].includes(root.program.page)
+                         || (root.program.page === "pairing" && !root.program.pairing.forDesk)
                 onClicked: root.program.openCourses()
             }
             RailButton {
@@ -79,7 +80,8 @@ Rectangle {
             }
             RailButton {
                 text: qsTr("Clinic")
-                current: root.program.page === "clinic"
+                current: ["clinic", "desks", "apply", "keep"].includes(root.program.page)
+                         || (root.program.page === "pairing" && root.program.pairing.forDesk)
                 onClicked: root.program.openClinic()
             }
             RailButton {

@@ -18,7 +18,8 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
       m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace),
-      m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace)
+      m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace),
+      m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost)
 {
     if (!m_setup.language.isEmpty()) {
         m_settings.setLanguage(m_setup.language);
@@ -30,6 +31,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
         Q_EMIT noticeChanged();
     });
     connect(&m_treatment, &deskapp::TreatmentEditor::recorded, this, &DeskProgram::openPairing);
+    connect(&m_applying, &deskapp::ApplyBoard::arrived, &m_hub, &deskapp::HubWatch::syncNow);
     connect(&m_idle, &QTimer::timeout, this, &DeskProgram::lock);
     connect(&m_minute, &QTimer::timeout, this, [this] {
         if (m_workplace.isOpen()) {
@@ -97,7 +99,7 @@ QString DeskProgram::pageTitle() const
     case Page::treatment:
         return tr("Treatment");
     case Page::pairing:
-        return tr("Link a phone");
+        return m_pairing.isForDesk() ? tr("Add a desk") : tr("Link a phone");
     case Page::course:
         return tr("Course");
     case Page::followUp:
@@ -112,6 +114,12 @@ QString DeskProgram::pageTitle() const
         return tr("Practice");
     case Page::clinic:
         return tr("Clinic");
+    case Page::desks:
+        return tr("Desks");
+    case Page::apply:
+        return tr("Join the clinic's other desks");
+    case Page::keep:
+        return tr("Backup and keys");
     case Page::settings:
         return tr("Settings");
     }
@@ -147,6 +155,9 @@ void DeskProgram::turnTo(Page page)
     }
     if (m_page == Page::pairing && page != Page::pairing) {
         m_pairing.leave();
+    }
+    if (m_page == Page::keep && page != Page::keep) {
+        m_keep.open();  // a recovery code does not stay on a page that was left
     }
     m_page = page;
     setHelpShown(false);
@@ -248,6 +259,35 @@ void DeskProgram::openClinic()
     turnTo(Page::clinic);
 }
 
+void DeskProgram::openDesks()
+{
+    m_desks.open();
+    turnTo(Page::desks);
+}
+
+void DeskProgram::openDeskPairing()
+{
+    if (m_workplace.isOpen()) {
+        m_pairing.openForDesk();
+        turnTo(Page::pairing);
+    }
+}
+
+void DeskProgram::openApply()
+{
+    if (m_applying.mayJoin()) {
+        turnTo(Page::apply);
+    }
+}
+
+void DeskProgram::openKeep()
+{
+    if (!m_workplace.isDemo()) {
+        m_keep.open();
+        turnTo(Page::keep);
+    }
+}
+
 void DeskProgram::openSettings()
 {
     turnTo(Page::settings);
@@ -306,6 +346,9 @@ void DeskProgram::applyLanguage()
     Q_EMIT m_pairing.changed();
     Q_EMIT m_hub.changed();
     Q_EMIT m_clinic.changed();
+    m_desks.open();
+    Q_EMIT m_applying.changed();
+    Q_EMIT m_keep.changed();
     m_followUp.retranslate();
     m_sheet.retranslate();
 }

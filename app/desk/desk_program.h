@@ -26,11 +26,17 @@
 /// | protocolEdit | openProtocolEdit() |
 /// | practice | openPractice() |
 /// | clinic | openClinic() |
+/// | desks | openDesks(); a desk is added by the page pairing, openDeskPairing() |
+/// | apply | openApply() |
+/// | keep | openKeep() |
 /// | settings | openSettings() |
 ///
 /// Courses are named by deskapp::keyOf(). Needs a QApplication. After show(), `changed` of the
 /// workplace keeps every page current.
 
+#include "app/desk/clinic/apply_board.h"
+#include "app/desk/clinic/desks_board.h"
+#include "app/desk/clinic/keep_board.h"
 #include "app/desk/model/clinic_editor.h"
 #include "app/desk/model/course_board.h"
 #include "app/desk/model/course_list.h"
@@ -99,11 +105,14 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::LotBoard* lots READ lots CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::BandBoard* bands READ bands CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ClinicEditor* clinic READ clinic CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::DesksBoard* desks READ desks CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::ApplyBoard* applying READ applying CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::KeepBoard* keep READ keep CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::SettingsBoard* settings READ settings CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::HubWatch* hub READ hub CONSTANT FINAL)
 
 public:
-    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, settings };
+    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, settings };
     Q_ENUM(Page)
 
     explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
@@ -144,6 +153,9 @@ public:
     deskapp::LotBoard* lots() { return &m_lots; }
     deskapp::BandBoard* bands() { return &m_bands; }
     deskapp::ClinicEditor* clinic() { return &m_clinic; }
+    deskapp::DesksBoard* desks() { return &m_desks; }
+    deskapp::ApplyBoard* applying() { return &m_applying; }
+    deskapp::KeepBoard* keep() { return &m_keep; }
     deskapp::SettingsBoard* settings() { return &m_settings; }
     deskapp::HubWatch* hub() { return &m_hub; }
 
@@ -159,6 +171,10 @@ public:
     Q_INVOKABLE void openProtocolEdit();  ///< of the protocol chosen on the page of protocols
     Q_INVOKABLE void openPractice();
     Q_INVOKABLE void openClinic();
+    Q_INVOKABLE void openDesks();
+    Q_INVOKABLE void openDeskPairing();
+    Q_INVOKABLE void openApply();  ///< only in a vault that has no clinic yet
+    Q_INVOKABLE void openKeep();
     Q_INVOKABLE void openSettings();
     Q_INVOKABLE void whoAmI();
     Q_INVOKABLE void choosePerson(const QString& name);
@@ -199,6 +215,9 @@ private:
     deskapp::LotBoard m_lots;
     deskapp::BandBoard m_bands;
     deskapp::ClinicEditor m_clinic;
+    deskapp::DesksBoard m_desks;
+    deskapp::ApplyBoard m_applying;
+    deskapp::KeepBoard m_keep;
     Page m_page = Page::unlock;
     QString m_notice;
     bool m_helpShown = false;

@@ -21,7 +21,8 @@ inline constexpr int pastCourses = 56;
 /// Until what is worked out beside the interface is there.
 inline void await(app::DeskProgram& program)
 {
-    while (program.practice()->isWorking() || program.bands()->isLearning() || program.protocolEditor()->isRehearsing()) {
+    while (program.practice()->isWorking() || program.bands()->isLearning() || program.protocolEditor()->isRehearsing()
+           || program.keep()->isBusy()) {
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
     }
 }
@@ -154,6 +155,22 @@ inline QList<DeskPage> deskPages()
              program.protocolEditor()->setStep(2);
          }},
         {QStringLiteral("clinic"), [](auto& program, auto&) { program.openClinic(); }},
+        {QStringLiteral("desks"), [](auto& program, auto&) { program.openDesks(); }},
+        {QStringLiteral("desks_asking"), [](auto& program, auto&) { program.desks()->askFreshKey(); }},
+        {QStringLiteral("desk_inviting"), [](auto& program, auto&) {
+             program.desks()->cancel();
+             program.openDeskPairing();
+         }},
+        {QStringLiteral("desk_code"), [](auto& program, auto&) { program.pairing()->start(); }},
+        {QStringLiteral("keep"), [](auto& program, auto&) { program.openKeep(); }},
+        {QStringLiteral("keep_code"), [](auto& program, auto&) {
+             program.keep()->makeCode(QString::fromLatin1(DemoClinic::passphrase));
+             await(program);
+         }},
+        {QStringLiteral("keep_wrong"), [](auto& program, auto&) {
+             program.keep()->makeCode(QStringLiteral("another sea altogether"));
+             await(program);
+         }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
         {QStringLiteral("person"), [](auto& program, auto&) { program.whoAmI(); }},
         {QStringLiteral("help"), [](auto& program, auto&) {

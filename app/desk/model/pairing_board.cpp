@@ -33,6 +33,7 @@ PairingBoard::PairingBoard(Workplace& workplace, HubWatch& hub, QObject* parent)
         if (!m_workplace.isOpen()) {
             leave();
             m_course = {};
+            m_forDesk = false;
             m_protocols.clear();
             Q_EMIT changed();
         }
@@ -47,12 +48,30 @@ bool PairingBoard::open(const recovery::CourseId& course)
         return false;
     }
     m_course = course;
+    m_forDesk = false;
     m_protocols = m_workplace.desk().protocols();
     m_protocol = 0;
     const int days = m_protocols.empty() ? 21 : m_protocols.front().carePlan.followUpDay;
     m_followUp = dayOf(view->summary.treated.day()).addDays(days).toString(Qt::ISODate);
     Q_EMIT changed();
     return true;
+}
+
+void PairingBoard::openForDesk()
+{
+    leave();
+    m_course = {};
+    m_forDesk = true;
+    m_owner = false;
+    Q_EMIT changed();
+}
+
+void PairingBoard::setOwner(bool owner)
+{
+    if (owner != m_owner) {
+        m_owner = owner;
+        Q_EMIT changed();
+    }
 }
 
 void PairingBoard::leave()
@@ -123,6 +142,9 @@ QString PairingBoard::blocked() const
     if (!m_workplace.isOpen()) {
         return {};
     }
+    if (!m_workplace.desk().isOwner()) {
+        return tr("Only a desk that holds the clinic's root key can do this.");
+    }
     const auto clinic = m_workplace.desk().clinic();
     if (!clinic || clinic->contacts.clinicPhone.empty() || clinic->contacts.emergencyNumber.empty()) {
         return tr("First enter the numbers to call on the Clinic page: the phone shows them with every warning.");
@@ -130,7 +152,7 @@ QString PairingBoard::blocked() const
     if (!m_workplace.desk().hub()) {
         return tr("First name the hub on the Clinic page.");
     }
-    if (m_protocols.empty() || !followUpMoment()) {
+    if (!m_forDesk && (m_protocols.empty() || !followUpMoment())) {
         return tr("Choose a protocol and a day for the follow-up.");
     }
     return {};
@@ -144,8 +166,10 @@ void PairingBoard::start()
         return;
     }
     leave();
-    m_inviting = std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_course,
-                                                  m_protocols[static_cast<std::size_t>(m_protocol)], *followUpMoment());
+    using Kind = desk::Inviting::NewDesk;
+    m_inviting = m_forDesk ? std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_owner ? Kind::owner : Kind::plain)
+                           : std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_course,
+                                                              m_protocols[static_cast<std::size_t>(m_protocol)], *followUpMoment());
     m_timer.start(pollInterval);
     m_inviting->start(*courier, [this, weak = std::weak_ptr(m_inviting)] {
         if (!weak.expired()) {
@@ -242,17 +266,17 @@ QString PairingBoard::title() const
 {
     switch (step()) {
     case Step::idle:
-        return tr("Link a phone");
+        return m_forDesk ? tr("Add a desk") : tr("Link a phone");
     case Step::publishing:
         return tr("Making a code");
     case Step::shown:
-        return tr("Let the patient scan this code");
+        return m_forDesk ? tr("Type this at the other desk") : tr("Let the patient scan this code");
     case Step::compare:
         return tr("Compare the numbers");
     case Step::linking:
         return tr("Linking");
     case Step::linked:
-        return tr("The phone is linked");
+        return m_forDesk ? tr("The desk is added") : tr("The phone is linked");
     case Step::usedTwice:
         return tr("Stop: this code was used twice");
     case Step::expired:
@@ -263,8 +287,31 @@ QString PairingBoard::title() const
     return {};
 }
 
+QString PairingBoard::textForDesk() const
+{
+    switch (step()) {
+    case Step::idle:
+        return tr("Start this program on the other computer, set up its vault, and choose there to join the clinic's other desks. Do this "
+                  "together, in the same room.");
+    case Step::shown:
+        return tr("The code works once. The new desk also asks for the hub's address.");
+    case Step::compare:
+        return tr("Read the six digits on the new desk. Only if they are the same is it the right one.");
+    case Step::linking:
+        return tr("The clinic's keys go to the new desk.");
+    case Step::linked:
+        return tr("It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the "
+                  "hub.");
+    default:
+        return {};
+    }
+}
+
 QString PairingBoard::text() const
 {
+    if (const auto words = m_forDesk ? textForDesk() : QString(); !words.isEmpty()) {
+        return words;
+    }
     switch (step()) {
     case Step::idle:
         return tr("The patient opens the diary, which asks for a code. Do this together, in the same room.");
@@ -292,6 +339,12 @@ QString PairingBoard::text() const
 QString PairingBoard::typedCode() const
 {
     return isCodeShown() ? QString::fromStdString(m_inviting->typedCode()) : QString();
+}
+
+QString PairingBoard::hubAddress() const
+{
+    const auto hub = m_workplace.isOpen() ? m_workplace.desk().hub() : std::nullopt;
+    return hub ? leftToRight(hub->tls ? hub->host : hub->address()) : QString();
 }
 
 QString PairingBoard::timeLeft() const

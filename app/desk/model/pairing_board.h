@@ -1,6 +1,7 @@
 #pragma once
 /// \file
-/// Linking a patient's phone to a course, in the room: show a code, compare six digits, confirm.
+/// Linking a patient's phone to a course, or another desk to the clinic, in the room: show a code, compare six
+/// digits, confirm.
 
 #include "app/desk/model/hub_watch.h"
 #include "app/desk/model/qr_matrix.h"
@@ -17,6 +18,8 @@ class PairingBoard : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
+    Q_PROPERTY(bool forDesk READ isForDesk NOTIFY changed FINAL)      ///< another desk is invited, no phone
+    Q_PROPERTY(bool owner READ isOwner WRITE setOwner NOTIFY changed FINAL)  ///< and gets the clinic's root key
     Q_PROPERTY(QStringList protocols READ protocols NOTIFY changed FINAL)
     Q_PROPERTY(int protocol READ protocol WRITE setProtocol NOTIFY changed FINAL)  ///< index
     Q_PROPERTY(QString followUp READ followUp WRITE setFollowUp NOTIFY changed FINAL)  ///< ISO date
@@ -30,6 +33,7 @@ class PairingBoard : public QObject {
     Q_PROPERTY(QString text READ text NOTIFY changed FINAL)
     Q_PROPERTY(bool alarming READ isAlarming NOTIFY changed FINAL)    ///< the code was used twice
     Q_PROPERTY(QString typedCode READ typedCode NOTIFY changed FINAL)
+    Q_PROPERTY(QString hubAddress READ hubAddress NOTIFY changed FINAL)  ///< a typed code is too short to carry it
     Q_PROPERTY(QString timeLeft READ timeLeft NOTIFY changed FINAL)
     Q_PROPERTY(QString number READ number NOTIFY changed FINAL)       ///< "042 917"
     Q_PROPERTY(QString blocked READ blocked NOTIFY changed FINAL)     ///< why no code can be made
@@ -40,10 +44,15 @@ public:
 
     /// A course to link. \returns false if there is no such course.
     bool open(const recovery::CourseId& course);
+    /// Another desk, to be invited.
+    void openForDesk();
     /// Lets go of an offer that was not confirmed.
     void leave();
 
     QString name() const;
+    bool isForDesk() const { return m_forDesk; }
+    bool isOwner() const { return m_owner; }
+    void setOwner(bool owner);
     QStringList protocols() const;
     int protocol() const { return m_protocol; }
     void setProtocol(int index);
@@ -59,6 +68,7 @@ public:
     QString title() const;
     QString text() const;
     QString typedCode() const;
+    QString hubAddress() const;
     QString timeLeft() const;
     QString number() const;
     QString blocked() const;
@@ -77,11 +87,14 @@ Q_SIGNALS:
 private:
     desk::Inviting::Step step() const;
     void stepped();
+    QString textForDesk() const;
     std::optional<clock::Moment> followUpMoment() const;
 
     Workplace& m_workplace;
     HubWatch& m_hub;
     recovery::CourseId m_course;
+    bool m_forDesk = false;
+    bool m_owner = false;
     std::vector<triggers::Protocol> m_protocols;
     int m_protocol = 0;
     QString m_followUp;

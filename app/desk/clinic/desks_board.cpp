@@ -1,0 +1,151 @@
+#include "app/desk/clinic/desks_board.h"
+
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+#include "core/bytes/text.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+QString idText(const envelope::DeviceId& device)
+{
+    return QString::fromStdString(bytes::toHex(device.view()));
+}
+
+/// Enough of it to tell the desks of one clinic apart by eye.
+QString shortText(const envelope::DeviceId& device)
+{
+    const auto id = idText(device);
+    return leftToRight((id.left(4) + QLatin1Char('-') + id.mid(4, 4)).toStdString());
+}
+
+}  // namespace
+
+DesksBoard::DesksBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::openChanged, this, &DesksBoard::open);
+}
+
+void DesksBoard::open()
+{
+    m_removing.reset();
+    m_renewing = false;
+    m_outcome.clear();
+    refresh();
+}
+
+void DesksBoard::refresh()
+{
+    QList<RowList::Row> rows;
+    if (m_workplace.isOpen()) {
+        const bool owner = isOwner();
+        std::map<envelope::DeviceId, clock::Moment> last;
+        for (const auto& operation : m_workplace.desk().vault().operations()) {
+            const auto [known, fresh] = last.try_emplace(operation.id.device, operation.entered);
+            if (!fresh && known->second.at < operation.entered.at) {
+                known->second = operation.entered;
+            }
+        }
+        for (const auto& desk : m_workplace.desk().desks()) {
+            DeskRow row;
+            row.id = idText(desk.device);
+            row.title = desk.own ? tr("This desk, %1").arg(shortText(desk.device)) : tr("Desk %1").arg(shortText(desk.device));
+            row.holds = desk.owner ? tr("Holds the clinic's root key: may add and shut out desks, and link phones")
+                                   : tr("Reads and writes; links no phones and adds no desks");
+            const auto wrote = last.find(desk.device);
+            row.wrote = wrote == last.end() ? tr("Nothing from it has arrived here yet")
+                                            : tr("Last wrote: %1").arg(whenText(wrote->second, m_workplace.now()));
+            row.removable = owner && !desk.own;
+            rows.append({row.id, {}, QVariant::fromValue(row)});
+        }
+    }
+    m_desks.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+bool DesksBoard::isOwner() const
+{
+    return m_workplace.isOpen() && m_workplace.desk().isOwner();
+}
+
+QString DesksBoard::askTitle() const
+{
+    return m_removing ? tr("Shut out desk %1?").arg(shortText(*m_removing)) : m_renewing ? tr("Begin a fresh key?") : QString();
+}
+
+QString DesksBoard::askText() const
+{
+    if (m_removing) {
+        return tr("For a desk that is lost, stolen or given away. From the next time phones and desks ask the hub on, nobody takes "
+                  "anything from it, and what is written from then on it cannot read. What it holds already stays on it, behind its "
+                  "passphrase. This cannot be undone: a desk that is found again must be set up anew.");
+    }
+    return m_renewing ? tr("Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written "
+                           "before stays readable here. Good after a passphrase was seen by somebody, and once a year.")
+                      : QString();
+}
+
+QString DesksBoard::askAct() const
+{
+    return m_removing ? tr("Shut it out") : tr("Begin a fresh key");
+}
+
+void DesksBoard::askRemove(const QString& id)
+{
+    if (!m_workplace.isOpen()) {
+        return;
+    }
+    const auto desks = m_workplace.desk().desks();
+    const auto found = std::find_if(desks.begin(), desks.end(), [&](const auto& desk) { return idText(desk.device) == id; });
+    if (found != desks.end() && !found->own) {
+        m_removing = found->device;
+        m_renewing = false;
+        m_outcome.clear();
+        Q_EMIT changed();
+    }
+}
+
+void DesksBoard::askFreshKey()
+{
+    m_removing.reset();
+    m_renewing = m_workplace.isOpen();
+    m_outcome.clear();
+    Q_EMIT changed();
+}
+
+void DesksBoard::decide()
+{
+    if (!m_workplace.isOpen() || !isAsking()) {
+        return;
+    }
+    const auto removed = std::exchange(m_removing, std::nullopt);
+    m_renewing = false;
+    const auto done = removed ? m_workplace.desk().revokeDesk(*removed) : m_workplace.desk().beginEpoch();
+    if (m_workplace.settle(done)) {
+        refresh();
+    }
+    if (!done) {
+        m_outcome = errorText(done.error());
+    } else if (removed) {
+        m_outcome = tr("Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, "
+                       "whoever opens it can still sign as the clinic: then set up a new clinic.")
+                        .arg(leftToRight(idText(*removed).toStdString()));
+    } else {
+        m_outcome = tr("A fresh key holds from the next time each phone asks the hub.");
+    }
+    Q_EMIT changed();
+}
+
+void DesksBoard::cancel()
+{
+    m_removing.reset();
+    m_renewing = false;
+    Q_EMIT changed();
+}
+
+}  // namespace ebbline::deskapp

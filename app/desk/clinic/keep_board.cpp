@@ -1,0 +1,188 @@
+#include "app/desk/clinic/keep_board.h"
+
+#include "app/desk/model/times.h"
+#include "app/desk/model/unlock_board.h"
+#include "app/desk/model/words.h"
+#include "core/vault/backup.h"
+
+#include <QFileDialog>
+#include <QLocale>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+/// The bytes of a passphrase, wiped when the last of them goes.
+class Typed {
+public:
+    explicit Typed(const QString& text) : m_bytes(text.toUtf8()) {}
+    ~Typed() { m_bytes.fill('\0'); }
+    Typed(const Typed&) = delete;
+    Typed& operator=(const Typed&) = delete;
+    bytes::View view() const
+    {
+        return {reinterpret_cast<const std::uint8_t*>(m_bytes.constData()), static_cast<std::size_t>(m_bytes.size())};
+    }
+
+private:
+    QByteArray m_bytes;
+};
+
+}  // namespace
+
+KeepBoard::KeepBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent)
+    : QObject(parent), m_workplace(workplace), m_cost(cost)
+{
+    m_pool.setMaxThreadCount(1);
+    connect(&workplace, &Workplace::openChanged, this, &KeepBoard::open);
+}
+
+KeepBoard::~KeepBoard()
+{
+    m_pool.clear();
+    m_pool.waitForDone();
+}
+
+void KeepBoard::open()
+{
+    ++m_round;
+    m_busy = false;
+    clear();
+    Q_EMIT changed();
+}
+
+void KeepBoard::clear()
+{
+    m_code.fill(QChar(0));
+    for (QString* text : {&m_doing, &m_outcome, &m_problem, &m_code}) {
+        text->clear();
+    }
+}
+
+QString KeepBoard::codeState() const
+{
+    return vault::hasRecoveryCode(m_workplace.folder()) ? tr("There is a recovery code. It is not stored here, only on your paper.")
+                                                        : tr("There is no recovery code yet: whoever loses the passphrase loses this vault.");
+}
+
+void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
+{
+    if (!m_workplace.isOpen() || m_workplace.isDemo() || m_busy) {
+        return;
+    }
+    clear();
+    m_busy = true;
+    m_doing = doing;
+    Q_EMIT changed();
+    m_pool.start([this, round = m_round, typed = std::make_shared<Typed>(passphrase), work = std::move(work)] {
+        auto show = work(typed->view());
+        QMetaObject::invokeMethod(
+            this,
+            [this, round, show = std::move(show)] {
+                if (round == m_round) {
+                    m_busy = false;
+                    m_doing.clear();
+                    show();
+                    Q_EMIT changed();
+                }
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const QString& again)
+{
+    clear();
+    if (fresh.size() < UnlockBoard::shortestPassphrase) {
+        m_problem = tr("The new one is too short: at least %Ln character(s).", nullptr, UnlockBoard::shortestPassphrase);
+    } else if (fresh != again) {
+        m_problem = tr("The two new ones are not the same.");
+    }
+    if (!m_problem.isEmpty()) {
+        Q_EMIT changed();
+        return;
+    }
+    run(tr("The passphrase is being changed."), now,
+        [this, folder = m_workplace.folder(), next = std::make_shared<Typed>(fresh), cost = m_cost, at = m_workplace.clock().readings()](bytes::View words) {
+            const auto done = vault::changePassphrase(folder, vault::Offered::passphrase(words), next->view(), cost, at);
+            return [this, done] {
+                m_outcome = done ? tr("From now on only the new passphrase opens this desk.") : QString();
+                m_problem = done ? QString() : errorText(done.error());
+            };
+        });
+}
+
+void KeepBoard::makeCode(const QString& passphrase)
+{
+    run(tr("A recovery code is being made."), passphrase,
+        [this, folder = m_workplace.folder(), cost = m_cost, at = m_workplace.clock().readings()](bytes::View words) {
+            const auto made = vault::renewRecoveryCode(folder, vault::Offered::passphrase(words), cost, at);
+            const auto code = made ? QString::fromStdString(made->text()) : QString();
+            const auto problem = made ? Error{} : made.error();
+            return [this, code, problem] {
+                m_code = code;
+                m_problem = code.isEmpty() ? errorText(problem) : QString();
+            };
+        });
+}
+
+void KeepBoard::hideCode()
+{
+    clear();
+    m_outcome = tr("Keep the paper where only the clinic finds it, not beside this computer.");
+    Q_EMIT changed();
+}
+
+void KeepBoard::backUp(const QString& passphrase)
+{
+    auto* dialog = new QFileDialog();
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Where to put the backup"));
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setDefaultSuffix(QStringLiteral("ebbk"));
+    dialog->selectFile(QStringLiteral("desk-%1.ebbk").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
+    connect(dialog, &QFileDialog::fileSelected, this, [this, passphrase](const QString& file) { backUpTo(passphrase, file); });
+    dialog->open();
+}
+
+void KeepBoard::backUpTo(const QString& passphrase, const QString& file)
+{
+    run(tr("The backup is being made, opened and compared. This may take a minute."), passphrase,
+        [this, folder = m_workplace.folder(), to = std::filesystem::path(file.toStdString()), at = m_workplace.clock().readings()](bytes::View words) {
+            const auto made = vault::backup(folder, vault::Offered::passphrase(words), at, to);
+            return [this, made, to] {
+                if (made) {
+                    m_outcome = tr("A backup is in %1 (%2). It was opened again and compared: everything is in it. It stays encrypted: "
+                                   "today's passphrase opens it, also after a change.")
+                                    .arg(leftToRight(to.string()), QLocale().formattedDataSize(static_cast<qint64>(made->size)));
+                } else if (made.error().reason == Reason::alreadyExists) {
+                    m_problem = tr("There is a file of that name. A backup is never written over another: choose a new name.");
+                } else {
+                    m_problem = errorText(made.error());
+                }
+            };
+        });
+}
+
+void KeepBoard::check(const QString& passphrase)
+{
+    run(tr("Everything is being read and compared."), passphrase,
+        [this, folder = m_workplace.folder(), at = m_workplace.clock().readings()](bytes::View words) {
+            const auto found = vault::inspect(folder, vault::Offered::passphrase(words), at);
+            return [this, found] {
+                if (!found) {
+                    m_problem = errorText(found.error());
+                } else if (found->sound()) {
+                    m_outcome = tr("Whole: %Ln thing(s) written, each in its place, and what is shown follows from them.", nullptr,
+                                   static_cast<int>(found->operations));
+                } else {
+                    m_problem = tr("%Ln fault(s) were found. Make no more entries here, keep this computer as it is, and restore the last "
+                                   "backup. The first: %1",
+                                   nullptr, static_cast<int>(found->faults.size()))
+                                    .arg(QString::fromStdString(found->faults.front().detail));
+                }
+            };
+        });
+}
+
+}  // namespace ebbline::deskapp

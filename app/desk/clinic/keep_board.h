@@ -1,0 +1,65 @@
+#pragma once
+/// \file
+/// What keeps the vault of this desk: its passphrase, the recovery code on paper, a backup that has proved itself,
+/// and a check of everything. Each asks for the passphrase again, so that a desk left open does not give itself away.
+
+#include "app/desk/model/workplace.h"
+
+#include <QThreadPool>
+
+#include <functional>
+
+namespace ebbline::deskapp {
+
+class KeepBoard : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(bool busy READ isBusy NOTIFY changed FINAL)
+    Q_PROPERTY(QString doing READ doing NOTIFY changed FINAL)        ///< while busy
+    Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+    Q_PROPERTY(QString codeState READ codeState NOTIFY changed FINAL)
+    Q_PROPERTY(QString code READ code NOTIFY changed FINAL)          ///< shown once; empty otherwise
+
+public:
+    KeepBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent = nullptr);
+    ~KeepBoard() override;
+
+    void open();
+    bool isBusy() const { return m_busy; }
+    QString doing() const { return m_doing; }
+    QString outcome() const { return m_outcome; }
+    QString problem() const { return m_problem; }
+    QString codeState() const;
+    QString code() const { return m_code; }
+
+    Q_INVOKABLE void changePassphrase(const QString& now, const QString& fresh, const QString& again);
+    Q_INVOKABLE void makeCode(const QString& passphrase);
+    Q_INVOKABLE void hideCode();
+    /// Asks where to, then copies, opens the copy, inspects and compares it before it says that there is one.
+    Q_INVOKABLE void backUp(const QString& passphrase);
+    void backUpTo(const QString& passphrase, const QString& file);
+    Q_INVOKABLE void check(const QString& passphrase);
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    /// Says what to show afterwards; runs beside the interface.
+    using Work = std::function<std::function<void()>(bytes::View passphrase)>;
+    void run(const QString& doing, const QString& passphrase, Work work);
+    void clear();
+
+    Workplace& m_workplace;
+    crypto::StretchCost m_cost;
+    QThreadPool m_pool;
+    bool m_busy = false;
+    int m_round = 0;  ///< whose result still counts
+    QString m_doing;
+    QString m_outcome;
+    QString m_problem;
+    QString m_code;
+};
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,134 @@
+// Backup, check, recovery code and a new passphrase, as somebody at the desk asks for them.
+#include "core/vault/backup.h"
+#include "tests/core/desk/clinic_world.h"
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QTemporaryDir>
+
+using namespace ebbline;
+
+namespace {
+
+struct Keeping {
+    screens::DemoClinic clinic;
+    std::unique_ptr<app::DeskProgram> program = clinic.program(QStringLiteral("en"));
+    QTemporaryDir elsewhere;
+    QString words = QString::fromLatin1(screens::DemoClinic::passphrase);
+
+    Keeping()
+    {
+        program->openKeep();
+        REQUIRE(program->page() == app::DeskProgram::Page::keep);
+    }
+    deskapp::KeepBoard& board() { return *program->keep(); }
+    void wait()
+    {
+        REQUIRE(board().isBusy());
+        while (board().isBusy()) {
+            QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 20);
+        }
+    }
+    bool opens(const QString& passphrase)
+    {
+        program->lock();
+        const auto raw = passphrase.toStdString();
+        return program->workplace().unlock(bytes::viewOf(raw)).has_value();
+    }
+};
+
+}  // namespace
+
+TEST_CASE("a backup is announced once it was opened and compared, and gives the same desk back", "[desk][keep]")
+{
+    Keeping at;
+    const auto file = at.elsewhere.filePath(QStringLiteral("desk.ebbk"));
+    at.board().backUpTo(at.words, file);
+    at.wait();
+    CHECK(at.board().problem().toStdString() == "");
+    CHECK(at.board().outcome().contains(QLatin1String("opened again")));
+    const auto courses = at.program->workplace().desk().courses().size();
+    const std::filesystem::path back(at.elsewhere.filePath(QStringLiteral("back")).toStdString());
+    REQUIRE(vault::restore(file.toStdString(), vault::Offered::passphrase(bytes::viewOf(screens::DemoClinic::passphrase)), back));
+    auto again = desk::Desk::unlock(back, bytes::viewOf(screens::DemoClinic::passphrase), at.clinic.clock(), at.clinic.zone());
+    REQUIRE(again);
+    CHECK(again->courses().size() == courses);
+
+    at.board().backUpTo(at.words, file);
+    at.wait();
+    CHECK(at.board().problem().contains(QLatin1String("never written over")));
+}
+
+TEST_CASE("a check says that all is whole, and which fault it found in a damaged vault", "[desk][keep]")
+{
+    Keeping at;
+    at.board().check(at.words);
+    at.wait();
+    CHECK(at.board().outcome().contains(QLatin1String("Whole")));
+    CHECK(at.board().problem().toStdString() == "");
+
+    const auto slots = at.clinic.folder() / "keys.bin.before";
+    QFile before(QString::fromStdString(slots.string()));
+    REQUIRE(before.exists());
+    REQUIRE(before.open(QIODevice::ReadWrite));
+    REQUIRE(before.seek(before.size() / 2));
+    before.write("damage");
+    before.close();
+    at.board().check(at.words);
+    at.wait();
+    CHECK(at.board().problem().contains(QLatin1String("fault")));
+}
+
+TEST_CASE("a recovery code is shown once, and is gone when the page is left", "[desk][keep]")
+{
+    Keeping at;
+    CHECK(at.board().codeState().contains(QLatin1String("no recovery code")));
+    at.board().makeCode(QStringLiteral("not the passphrase"));
+    at.wait();
+    CHECK(at.board().code().isEmpty());
+    CHECK_FALSE(at.board().problem().isEmpty());
+    at.clinic.clock().advance(std::chrono::minutes(1));
+    at.board().makeCode(at.words);
+    at.wait();
+    const auto code = at.board().code();
+    REQUIRE(vault::RecoveryCode::fromText(code.toStdString()));
+    CHECK_FALSE(at.board().codeState().contains(QLatin1String("no recovery code")));
+
+    at.program->openQueue();
+    at.program->openKeep();
+    CHECK(at.board().code().isEmpty());
+    const auto read = vault::RecoveryCode::fromText(code.toStdString());
+    CHECK(vault::openDataKey(at.clinic.folder(), vault::Offered::recoveryCode(*read), at.clinic.clock().readings()));
+}
+
+TEST_CASE("a new passphrase is asked for twice, and the old one opens nothing afterwards", "[desk][keep]")
+{
+    Keeping at;
+    const auto fresh = QStringLiteral("lanterns over the harbour");
+    at.board().changePassphrase(at.words, QStringLiteral("short"), QStringLiteral("short"));
+    CHECK_FALSE(at.board().isBusy());
+    CHECK(at.board().problem().contains(QLatin1String("too short")));
+    at.board().changePassphrase(at.words, fresh, QStringLiteral("lanterns over the harbor"));
+    CHECK(at.board().problem().contains(QLatin1String("not the same")));
+
+    at.board().changePassphrase(at.words, fresh, fresh);
+    at.wait();
+    CHECK(at.board().problem().toStdString() == "");
+    CHECK_FALSE(at.opens(at.words));
+    at.clinic.clock().advance(std::chrono::minutes(1));
+    CHECK(at.opens(fresh));
+}
+
+TEST_CASE("nothing of it works on the invented clinic", "[desk][keep]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.freshProgram(QStringLiteral("en"));
+    REQUIRE(program->workplace().openDemo());
+    program->openKeep();
+    CHECK(program->page() != app::DeskProgram::Page::keep);
+    program->keep()->makeCode(QStringLiteral("anything at all"));
+    CHECK_FALSE(program->keep()->isBusy());
+}
