@@ -70,7 +70,7 @@ TEST_CASE("a check says that all is whole, and which fault it found in a damaged
     CHECK(at.board().outcome().contains(QLatin1String("Whole")));
     CHECK(at.board().problem().toStdString() == "");
 
-    const auto slots = at.clinic.folder() / "keys.bin.before";
+    const auto slots = at.clinic.folder() / "vault.keys.previous";
     QFile before(QString::fromStdString(slots.string()));
     REQUIRE(before.exists());
     REQUIRE(before.open(QIODevice::ReadWrite));
