@@ -25,6 +25,8 @@ take diary entry_answered patient-scores
 take diary entry_signs patient-signs
 take diary warning_call_now patient-warning
 take desk clinic desk-clinic
+take desk desks desk-desks
+take desk keep desk-keep
 take desk treatment_threads desk-threads
 take desk treatment_anaesthetic desk-anaesthetic
 take desk pairing_compare desk-linked

@@ -2166,6 +2166,26 @@
             <source>A clinic of its own that is gone when you lock it. The clinic's own vault stays shut.</source>
             <translation>عيادة مستقلة تزول عند القفل. وتبقى خزنة العيادة مغلقة.</translation>
         </message>
+        <message>
+            <source>Recovery code from the paper</source>
+            <translation>رمز الاستعادة من الورقة</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>عبارة مرور جديدة</translation>
+        </message>
+        <message>
+            <source>Set this passphrase and unlock</source>
+            <translation>ضبط هذه العبارة وفتح القفل</translation>
+        </message>
+        <message>
+            <source>I know the passphrase</source>
+            <translation>أعرف عبارة المرور</translation>
+        </message>
+        <message>
+            <source>I lost the passphrase</source>
+            <translation>فقدت عبارة المرور</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3446,6 +3466,22 @@
                 <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
                 <numerusform>قصيرة جدًا: %Ln محرفًا على الأقل.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Open it with the recovery code</source>
+            <translation>الفتح برمز الاستعادة</translation>
+        </message>
+        <message>
+            <source>Type the code from the paper, and choose a new passphrase. The one that was lost opens nothing afterwards.</source>
+            <translation>اكتب الرمز من الورقة واختر عبارة مرور جديدة. والعبارة المفقودة لا تفتح شيئًا بعد ذلك.</translation>
+        </message>
+        <message>
+            <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+            <translation>هذا ليس رمز استعادة. له ٣٦ حرفًا ورقمًا في تسع مجموعات. تحقق من كل خانة.</translation>
+        </message>
+        <message>
+            <source>This code does not open this vault. A newer one may have taken its place.</source>
+            <translation>هذا الرمز لا يفتح هذه الخزنة. لعل رمزًا أحدث حلّ محله.</translation>
         </message>
     </context>
     <context>

@@ -2066,6 +2066,26 @@
             <source>A clinic of its own that is gone when you lock it. The clinic's own vault stays shut.</source>
             <translation>Eine Praxis für sich, die beim Sperren verschwindet. Der Tresor der Praxis bleibt zu.</translation>
         </message>
+        <message>
+            <source>Recovery code from the paper</source>
+            <translation>Ersatz-Code vom Papier</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>Ein neuer Passwortsatz</translation>
+        </message>
+        <message>
+            <source>Set this passphrase and unlock</source>
+            <translation>Diesen Passwortsatz setzen und aufschließen</translation>
+        </message>
+        <message>
+            <source>I know the passphrase</source>
+            <translation>Ich weiß den Passwortsatz</translation>
+        </message>
+        <message>
+            <source>I lost the passphrase</source>
+            <translation>Passwortsatz verloren</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3274,6 +3294,22 @@
                 <numerusform>Zu kurz: mindestens %Ln Zeichen.</numerusform>
                 <numerusform>Zu kurz: mindestens %Ln Zeichen.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Open it with the recovery code</source>
+            <translation>Mit dem Ersatz-Code öffnen</translation>
+        </message>
+        <message>
+            <source>Type the code from the paper, and choose a new passphrase. The one that was lost opens nothing afterwards.</source>
+            <translation>Tippen Sie den Code vom Papier und wählen Sie einen neuen Passwortsatz. Der verlorene öffnet danach nichts mehr.</translation>
+        </message>
+        <message>
+            <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+            <translation>Das ist kein Ersatz-Code. Er hat 36 Buchstaben und Ziffern in neun Gruppen. Prüfen Sie jedes Zeichen.</translation>
+        </message>
+        <message>
+            <source>This code does not open this vault. A newer one may have taken its place.</source>
+            <translation>Dieser Code öffnet diesen Tresor nicht. Vielleicht gilt ein neuerer.</translation>
         </message>
     </context>
     <context>

@@ -6,7 +6,7 @@
     <message>
         <location filename="../app/diary/BellCard.qml" line="35"/>
         <source>Ring for reminders</source>
-        <translation>Bei Erinnerungen klingeln</translation>
+        <translation>Mit Ton erinnern</translation>
     </message>
     <message>
         <location filename="../app/diary/BellCard.qml" line="40"/>
@@ -923,7 +923,7 @@
     <message>
         <location filename="../app/diary/KeysPage.qml" line="40"/>
         <source>I have written it down</source>
-        <translation>Ich habe ihn aufgeschrieben</translation>
+        <translation>Ich habe ihn notiert</translation>
     </message>
     <message>
         <location filename="../app/diary/KeysPage.qml" line="46"/>
@@ -1197,7 +1197,7 @@
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="31"/>
         <source>Ring for reminders</source>
-        <translation>Bei Erinnerungen klingeln</translation>
+        <translation>Mit Ton erinnern</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="38"/>

@@ -19,6 +19,7 @@ Item {
     // once saw a higher field keeps room for it.
     implicitWidth: 30 * Theme.textBody
     implicitHeight: box.y + box.height
+    readonly property real edge: Theme.gapSmall + Theme.gapHair
 
     OverLabel {
         id: over
@@ -34,8 +35,8 @@ Item {
         model: root.options
         currentIndex: root.current
         implicitHeight: Math.max(Theme.target, shown.implicitHeight + Theme.gapSmall)
-        leftPadding: Theme.gapSmall + Theme.gapHair
-        rightPadding: Theme.gapSmall + Theme.gapHair
+        leftPadding: root.edge + (box.mirrored ? mark.width + Theme.gapHair : 0)
+        rightPadding: root.edge + (box.mirrored ? 0 : mark.width + Theme.gapHair)
         focusPolicy: Qt.StrongFocus
         onActivated: index => root.chosen(index)
         Accessible.role: Accessible.ComboBox
@@ -46,8 +47,6 @@ Item {
         contentItem: Text {
             id: shown
 
-            rightPadding: box.mirrored ? 0 : mark.width + Theme.gapHair
-            leftPadding: box.mirrored ? mark.width + Theme.gapHair : 0
             text: box.displayText
             color: Theme.ink
             font.family: Theme.family
@@ -61,7 +60,7 @@ Item {
         indicator: Text {
             id: mark
 
-            x: box.mirrored ? box.leftPadding : box.width - width - box.rightPadding
+            x: box.mirrored ? root.edge : box.width - width - root.edge
             y: (box.height - height) / 2
             text: "▾"
             color: Theme.inkSoft

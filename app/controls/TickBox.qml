@@ -6,9 +6,11 @@ import Ebbline.Theme
 T.CheckBox {
     id: control
 
-    implicitWidth: box.width + spacing + label.implicitWidth + leftPadding + rightPadding
+    implicitWidth: label.implicitWidth + leftPadding + rightPadding
     implicitHeight: Math.max(Theme.target, label.implicitHeight + Theme.gapSmall)
     spacing: Theme.gapSmall + Theme.gapHair
+    leftPadding: control.mirrored ? 0 : box.width + control.spacing
+    rightPadding: control.mirrored ? box.width + control.spacing : 0
     focusPolicy: Qt.StrongFocus
     opacity: control.enabled ? 1 : 0.55
     Accessible.role: Accessible.CheckBox
@@ -48,8 +50,6 @@ T.CheckBox {
     contentItem: Text {
         id: label
 
-        leftPadding: control.mirrored ? 0 : box.width + control.spacing
-        rightPadding: control.mirrored ? box.width + control.spacing : 0
         text: control.text
         color: Theme.ink
         font.family: Theme.family

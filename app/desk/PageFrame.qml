@@ -60,6 +60,7 @@ FocusScope {
         RowLayout {
             id: acts
 
+            width: Math.min(implicitWidth, head.width)
             x: head.beside === head.mirrored ? 0 : head.width - width
             y: head.beside ? 0 : titles.height + Theme.gapSmall
             spacing: Theme.gapSmall

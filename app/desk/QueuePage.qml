@@ -26,8 +26,9 @@ PageFrame {
             hint: root.program.settings.singleKeys ? qsTr("Name or lot  ( / )") : qsTr("Name or lot")
             value: root.queue.search
             onEdited: text => root.queue.search = text
-            Layout.fillWidth: false
+            Layout.fillWidth: true
             Layout.preferredWidth: 16 * Theme.textBody
+            Layout.maximumWidth: 16 * Theme.textBody
         },
         ActButton {
             text: qsTr("Hand over")

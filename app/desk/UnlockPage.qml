@@ -38,31 +38,50 @@ FocusScope {
                 Layout.fillWidth: true
             }
             LineField {
+                id: code
+
+                objectName: "recoveryCode"
+                visible: root.board.recovering
+                label: qsTr("Recovery code from the paper")
+                onAccepted: passphrase.field.forceActiveFocus()
+                Layout.fillWidth: true
+            }
+            LineField {
                 id: passphrase
 
                 objectName: "passphrase"
-                label: qsTr("Passphrase")
+                label: root.board.recovering ? qsTr("A new passphrase") : qsTr("Passphrase")
                 secret: true
                 problem: root.board.problem
-                onAccepted: root.board.vaultExists ? root.board.unlock(passphrase.field.text)
-                                                   : again.field.forceActiveFocus()
+                onAccepted: again.visible ? again.field.forceActiveFocus() : root.board.unlock(passphrase.field.text)
                 Layout.fillWidth: true
             }
             LineField {
                 id: again
 
                 objectName: "again"
-                visible: !root.board.vaultExists
+                visible: !root.board.vaultExists || root.board.recovering
                 label: qsTr("Passphrase once more")
                 secret: true
-                onAccepted: root.board.create(passphrase.field.text, again.field.text)
+                onAccepted: act.clicked()
                 Layout.fillWidth: true
             }
             ActButton {
-                text: root.board.vaultExists ? qsTr("Unlock") : qsTr("Set up")
+                id: act
+
+                text: root.board.recovering ? qsTr("Set this passphrase and unlock") : root.board.vaultExists ? qsTr("Unlock") : qsTr("Set up")
                 primary: true
-                onClicked: root.board.vaultExists ? root.board.unlock(passphrase.field.text)
-                                                  : root.board.create(passphrase.field.text, again.field.text)
+                onClicked: root.board.recovering ? root.board.recover(code.field.text, passphrase.field.text, again.field.text)
+                           : root.board.vaultExists ? root.board.unlock(passphrase.field.text)
+                                                    : root.board.create(passphrase.field.text, again.field.text)
+                Layout.fillWidth: true
+            }
+            ActButton {
+                objectName: "useCode"
+                visible: root.board.codeOffered
+                text: root.board.recovering ? qsTr("I know the passphrase") : qsTr("I lost the passphrase")
+                quiet: true
+                onClicked: root.board.useCode(!root.board.recovering)
                 Layout.fillWidth: true
             }
             ActButton {

@@ -64,18 +64,22 @@ Card {
             Layout.fillWidth: true
         }
         Flow {
+            id: acts
+
             spacing: Theme.gapSmall
             Layout.fillWidth: true
 
             ActButton {
                 text: root.modelData.begun ? qsTr("Go on correcting") : qsTr("Correct")
                 hint: root.modelData.title
+                width: Math.min(implicitWidth, acts.width)
                 onClicked: root.program.amend(root.modelData.key)
             }
             ActButton {
                 visible: root.modelData.before.length > 0
                 text: root.opened ? qsTr("Hide what was before") : qsTr("What was before")
                 hint: root.modelData.title
+                width: Math.min(implicitWidth, acts.width)
                 onClicked: root.opened = !root.opened
             }
         }

@@ -81,6 +81,7 @@ PageBody {
         quiet: true
         text: root.recovering ? qsTr("I know my passphrase") : qsTr("I lost my passphrase")
         onClicked: root.board.useCode(!root.recovering)
+        Layout.fillWidth: true
     }
     Card {
         visible: root.board.fresh

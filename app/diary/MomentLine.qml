@@ -43,11 +43,13 @@ ColumnLayout {
         text: root.moment.earlier ? qsTr("Another time") : qsTr("It was earlier")
         hint: qsTr("Sets the day and time this is about")
         onClicked: root.moment.choose()
+        Layout.fillWidth: true
     }
     ActButton {
         visible: root.moment.choosing && root.moment.nowOffered
         quiet: true
         text: qsTr("No, it is about now")
         onClicked: root.moment.useNow()
+        Layout.fillWidth: true
     }
 }

@@ -139,8 +139,8 @@ void KeepBoard::backUp(const QString& passphrase)
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(tr("Where to put the backup"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setDefaultSuffix(QStringLiteral("ebbk"));
-    dialog->selectFile(QStringLiteral("desk-%1.ebbk").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
+    dialog->setDefaultSuffix(QStringLiteral("ebbline"));
+    dialog->selectFile(QStringLiteral("desk-%1.ebbline").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
     connect(dialog, &QFileDialog::fileSelected, this, [this, passphrase](const QString& file) { backUpTo(passphrase, file); });
     dialog->open();
 }

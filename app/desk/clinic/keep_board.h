@@ -5,7 +5,9 @@
 
 #include "app/desk/model/workplace.h"
 
+#include <QObject>
 #include <QThreadPool>
+#include <QtQml/qqmlregistration.h>
 
 #include <functional>
 

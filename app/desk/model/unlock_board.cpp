@@ -1,22 +1,26 @@
 #include "app/desk/model/unlock_board.h"
 
 #include "app/desk/model/words.h"
+#include "core/vault/ways_in.h"
 
 namespace ebbline::deskapp {
 
 UnlockBoard::UnlockBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent)
     : QObject(parent), m_workplace(workplace), m_cost(cost)
 {
-    connect(&workplace, &Workplace::openChanged, this, &UnlockBoard::changed);
+    connect(&workplace, &Workplace::openChanged, this, [this] { useCode(false); });
 }
 
 QString UnlockBoard::title() const
 {
-    return vaultExists() ? tr("Unlock the desk") : tr("Set up the desk");
+    return m_recovering ? tr("Open it with the recovery code") : vaultExists() ? tr("Unlock the desk") : tr("Set up the desk");
 }
 
 QString UnlockBoard::text() const
 {
+    if (m_recovering) {
+        return tr("Type the code from the paper, and choose a new passphrase. The one that was lost opens nothing afterwards.");
+    }
     return vaultExists() ? tr("Everything about patients is encrypted on this computer until you unlock it.")
                          : tr("Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this "
                               "computer. Nobody can recover it for you: write it down and keep it in a safe place.",
@@ -46,22 +50,63 @@ bool UnlockBoard::openDemo()
     return settle(m_workplace.openDemo());
 }
 
-bool UnlockBoard::create(const QString& passphrase, const QString& again)
+bool UnlockBoard::isUsable(const QString& passphrase, const QString& again)
 {
+    m_problem.clear();
     if (passphrase.size() < shortestPassphrase) {
         m_problem = tr("Too short: at least %Ln character(s).", nullptr, shortestPassphrase);
-        Q_EMIT changed();
-        return false;
-    }
-    if (passphrase != again) {
+    } else if (passphrase != again) {
         m_problem = tr("The two are not the same.");
-        Q_EMIT changed();
+    }
+    Q_EMIT changed();
+    return m_problem.isEmpty();
+}
+
+bool UnlockBoard::create(const QString& passphrase, const QString& again)
+{
+    if (!isUsable(passphrase, again)) {
         return false;
     }
     auto raw = passphrase.toUtf8().toStdString();
     const auto outcome = m_workplace.create(bytes::viewOf(raw), m_cost);
     std::fill(raw.begin(), raw.end(), '\0');
     return settle(outcome);
+}
+
+bool UnlockBoard::isCodeOffered() const
+{
+    return vaultExists() && vault::hasRecoveryCode(m_workplace.folder());
+}
+
+void UnlockBoard::useCode(bool recovering)
+{
+    m_recovering = recovering && isCodeOffered();
+    m_problem.clear();
+    Q_EMIT changed();
+}
+
+bool UnlockBoard::recover(const QString& code, const QString& passphrase, const QString& again)
+{
+    const auto read = vault::RecoveryCode::fromText(code.toStdString());
+    if (!read) {
+        m_problem = tr("This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.");
+        Q_EMIT changed();
+        return false;
+    }
+    if (!isUsable(passphrase, again)) {
+        return false;
+    }
+    auto raw = passphrase.toUtf8().toStdString();
+    auto outcome = vault::changePassphrase(m_workplace.folder(), vault::Offered::recoveryCode(*read), bytes::viewOf(raw), m_cost,
+                                           m_workplace.clock().readings());
+    if (outcome) {
+        outcome = m_workplace.unlock(bytes::viewOf(raw));
+    } else if (outcome.error().reason == Reason::wrongKey) {
+        m_problem = tr("This code does not open this vault. A newer one may have taken its place.");
+        Q_EMIT changed();
+    }
+    std::fill(raw.begin(), raw.end(), '\0');
+    return m_problem.isEmpty() && settle(outcome);
 }
 
 }  // namespace ebbline::deskapp

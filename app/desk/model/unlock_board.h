@@ -17,6 +17,8 @@ class UnlockBoard : public QObject {
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString text READ text NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
+    Q_PROPERTY(bool codeOffered READ isCodeOffered NOTIFY changed FINAL)  ///< a recovery code was made for this vault
+    Q_PROPERTY(bool recovering READ isRecovering NOTIFY changed FINAL)    ///< by it, to a new passphrase
 
 public:
     static constexpr int shortestPassphrase = 12;  ///< characters
@@ -27,8 +29,13 @@ public:
     QString title() const;
     QString text() const;
     QString problem() const { return m_problem; }
+    bool isCodeOffered() const;
+    bool isRecovering() const { return m_recovering; }
 
     Q_INVOKABLE bool unlock(const QString& passphrase);
+    Q_INVOKABLE void useCode(bool recovering);
+    /// Opens with the recovery code and sets a new passphrase.
+    Q_INVOKABLE bool recover(const QString& code, const QString& passphrase, const QString& again);
     /// A clinic of invented patients, to look around in.
     Q_INVOKABLE bool openDemo();
     Q_INVOKABLE bool create(const QString& passphrase, const QString& again);
@@ -38,9 +45,11 @@ Q_SIGNALS:
 
 private:
     bool settle(const Done& outcome);
+    bool isUsable(const QString& passphrase, const QString& again);
 
     Workplace& m_workplace;
     crypto::StretchCost m_cost;
+    bool m_recovering = false;
     QString m_problem;
 };
 

@@ -45,7 +45,7 @@ struct Keeping {
 TEST_CASE("a backup is announced once it was opened and compared, and gives the same desk back", "[desk][keep]")
 {
     Keeping at;
-    const auto file = at.elsewhere.filePath(QStringLiteral("desk.ebbk"));
+    const auto file = at.elsewhere.filePath(QStringLiteral("desk.ebbline"));
     at.board().backUpTo(at.words, file);
     at.wait();
     CHECK(at.board().problem().toStdString() == "");
@@ -102,6 +102,35 @@ TEST_CASE("a recovery code is shown once, and is gone when the page is left", "[
     CHECK(at.board().code().isEmpty());
     const auto read = vault::RecoveryCode::fromText(code.toStdString());
     CHECK(vault::openDataKey(at.clinic.folder(), vault::Offered::recoveryCode(*read), at.clinic.clock().readings()));
+}
+
+TEST_CASE("the recovery code sets a new passphrase at the door, and a wrong one says so", "[desk][keep]")
+{
+    Keeping at;
+    auto& door = *at.program->unlocking();
+    CHECK_FALSE(door.isCodeOffered());
+    at.board().makeCode(at.words);
+    at.wait();
+    const auto code = at.board().code();
+    at.program->lock();
+    REQUIRE(door.isCodeOffered());
+    door.useCode(true);
+    REQUIRE(door.isRecovering());
+
+    const auto fresh = QStringLiteral("lanterns over the harbour");
+    CHECK_FALSE(door.recover(code.left(20), fresh, fresh));
+    CHECK(door.problem().contains(QLatin1String("nine groups")));
+    CHECK_FALSE(door.recover(code, fresh, QStringLiteral("other")));
+    const auto other = QString::fromStdString(vault::RecoveryCode::random().text());
+    CHECK_FALSE(door.recover(other, fresh, fresh));
+    CHECK(door.problem().contains(QLatin1String("does not open")));
+    at.clinic.clock().advance(std::chrono::minutes(1));
+
+    CHECK(door.recover(code, fresh, fresh));
+    CHECK(at.program->isOpen());
+    CHECK_FALSE(at.opens(at.words));
+    at.clinic.clock().advance(std::chrono::minutes(1));
+    CHECK(at.opens(fresh));
 }
 
 TEST_CASE("a new passphrase is asked for twice, and the old one opens nothing afterwards", "[desk][keep]")
