@@ -5058,7 +5058,7 @@
         </message>
     </context>
     <context>
-        <name>CallBoard</name>
+        <name>ebbline::deskapp::CallBoard</name>
         <message>
             <source>Call %1</source>
             <comment>name</comment>

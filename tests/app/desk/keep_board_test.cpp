@@ -70,8 +70,8 @@ TEST_CASE("a check says that all is whole, and which fault it found in a damaged
     CHECK(at.board().outcome().contains(QLatin1String("Whole")));
     CHECK(at.board().problem().toStdString() == "");
 
-    const auto slots = at.clinic.folder() / "vault.keys.previous";
-    QFile before(QString::fromStdString(slots.string()));
+    const auto keys = at.clinic.folder() / "vault.keys.previous";
+    QFile before(QString::fromStdString(keys.string()));
     REQUIRE(before.exists());
     REQUIRE(before.open(QIODevice::ReadWrite));
     REQUIRE(before.seek(before.size() / 2));
