@@ -3,6 +3,7 @@
 #include "tests/core/desk/clinic_world.h"
 
 #include <algorithm>
+#include <set>
 
 using namespace ebbline;
 using namespace std::chrono_literals;
@@ -57,8 +58,14 @@ TEST_CASE("an entry is judged at once, offline, and its state is only ever what 
 
     // With the hub only, nothing is claimed either.
     world.courier.offline = false;
-    // The entry, and an answer to the desk's sign of life.
     CHECK(world.syncPhone(phone).envelopesSent == 2);
+    std::multiset<envelope::Kind> sent;
+    const auto outgoing = phone.vault().outgoing(phone.vault().links().front().mailbox);
+    REQUIRE(outgoing);
+    for (const vault::Outgoing& each : *outgoing)
+        sent.insert(envelope::peek(each.envelope)->kind);
+    // The entry; and, once more, what the phone acknowledged on joining: the desk has not been heard since.
+    CHECK(sent == std::multiset{envelope::Kind::operations, envelope::Kind::acknowledgement});
     CHECK(phone.history().front().state.place == EntryState::Place::savedHere);
 
     // The desk's own acknowledgement is what counts.
