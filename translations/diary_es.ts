@@ -6,7 +6,7 @@
     <message>
         <location filename="../app/diary/BellCard.qml" line="35"/>
         <source>Ring for reminders</source>
-        <translation>Sonar para los recordatorios</translation>
+        <translation>Sonar para los recorda­torios</translation>
     </message>
     <message>
         <location filename="../app/diary/BellCard.qml" line="40"/>
@@ -966,7 +966,7 @@
     <message>
         <location filename="../app/diary/LeavesList.qml" line="13"/>
         <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Solo lo que usted escribe, sus respuestas a los recordatorios y que vio un aviso. Va sellado para su clínica. El servidor intermedio no puede leerlo. Ve tamaños, horas y su dirección de red.</translation>
+        <translation>Solo lo que usted escribe, sus respuestas a los recorda­torios y que vio un aviso. Va sellado para su clínica. El servidor intermedio no puede leerlo. Ve tamaños, horas y su dirección de red.</translation>
     </message>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
@@ -1054,7 +1054,7 @@
     <message>
         <location filename="../app/diary/LockPage.qml" line="109"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
-        <translation>Si está preocupado, no busque la frase de acceso. Toque «Necesito ayuda».</translation>
+        <translation>Si está preocupado, no busque la frase de acceso. Toque «Pedir ayuda».</translation>
     </message>
 </context>
 <context>
@@ -1197,7 +1197,7 @@
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="31"/>
         <source>Ring for reminders</source>
-        <translation>Sonar para los recordatorios</translation>
+        <translation>Sonar para los recorda­torios</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="38"/>
@@ -1270,7 +1270,7 @@
     <message>
         <location filename="../app/diary/RestStep.qml" line="44"/>
         <source>Also ask about twinges and numbness</source>
-        <translation>Preguntar también por punzadas y adormecimiento</translation>
+        <translation>Preguntar también por punzadas y adormeci­miento</translation>
     </message>
     <message>
         <location filename="../app/diary/RestStep.qml" line="52"/>
@@ -1442,7 +1442,7 @@
     <message>
         <location filename="../app/diary/TopLine.qml" line="60"/>
         <source>I need help</source>
-        <translation>Necesito ayuda</translation>
+        <translation>Pedir ayuda</translation>
     </message>
     <message>
         <location filename="../app/diary/TopLine.qml" line="61"/>
@@ -1841,22 +1841,22 @@
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="73"/>
         <source>This device does not take all reminders. Look into your diary each day.</source>
-        <translation>Este aparato no acepta todos los recordatorios. Mire su diario cada día.</translation>
+        <translation>Este aparato no acepta todos los recorda­torios. Mire su diario cada día.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="75"/>
         <source>Reminders ring. None is coming up.</source>
-        <translation>Los recordatorios suenan. No viene ninguno.</translation>
+        <translation>Los recorda­torios suenan. No viene ninguno.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="79"/>
         <source>Reminders ring. Next: %1.</source>
-        <translation>Los recordatorios suenan. El próximo: %1.</translation>
+        <translation>Los recorda­torios suenan. El próximo: %1.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="80"/>
         <source>Reminders ring. Next: %1. Open the diary by %2, so that they go on.</source>
-        <translation>Los recordatorios suenan. El próximo: %1. Abra el diario antes de %2 para que sigan.</translation>
+        <translation>Los recorda­torios suenan. El próximo: %1. Abra el diario antes de %2 para que sigan.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="88"/>
@@ -1866,12 +1866,12 @@
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="89"/>
         <source>Reminders do not ring. What is due stands here.</source>
-        <translation>Los recordatorios no suenan. Lo pendiente está aquí.</translation>
+        <translation>Los recorda­torios no suenan. Lo pendiente está aquí.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="92"/>
         <source>Reminders do not ring yet. What is due stands here.</source>
-        <translation>Los recordatorios aún no suenan. Lo pendiente está aquí.</translation>
+        <translation>Los recorda­torios aún no suenan. Lo pendiente está aquí.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="108"/>

@@ -1270,7 +1270,7 @@
     <message>
         <location filename="../app/diary/RestStep.qml" line="44"/>
         <source>Also ask about twinges and numbness</source>
-        <translation>Demander aussi les élancements et l'engourdissement</translation>
+        <translation>Demander aussi les élancements et l'engour­dissement</translation>
     </message>
     <message>
         <location filename="../app/diary/RestStep.qml" line="52"/>

@@ -6,7 +6,7 @@
     <message>
         <location filename="../app/diary/BellCard.qml" line="35"/>
         <source>Ring for reminders</source>
-        <translation>Hatırlatmalarda çal</translation>
+        <translation>Hatırlatma­larda çal</translation>
     </message>
     <message>
         <location filename="../app/diary/BellCard.qml" line="40"/>
@@ -502,7 +502,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="102"/>
         <source>I can not close an eye or lift a brow, or my smile is crooked.</source>
-        <translation>Bir gözümü kapatamıyor, kaşımı kaldıramıyorum ya da gülüşüm eğri.</translation>
+        <translation>Bir gözümü kapatamıyor, kaşımı kaldıra­mıyorum ya da gülüşüm eğri.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="103"/>
@@ -1197,7 +1197,7 @@
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="31"/>
         <source>Ring for reminders</source>
-        <translation>Hatırlatmalarda çal</translation>
+        <translation>Hatırlatma­larda çal</translation>
     </message>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="38"/>
@@ -1602,7 +1602,7 @@
     <message>
         <location filename="../app/diary/model/entry_board.cpp" line="171"/>
         <source>Only what I ticked</source>
-        <translation>Yalnız işaretlediklerim</translation>
+        <translation>Yalnız işaretledik­lerim</translation>
     </message>
     <message>
         <location filename="../app/diary/model/entry_board.cpp" line="287"/>
@@ -2005,7 +2005,7 @@
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="80"/>
         <source>You can not breathe or swallow.</source>
-        <translation>Nefes alamıyor ya da yutamıyorsunuz.</translation>
+        <translation>Nefes alamıyor ya da yuta­mıyorsunuz.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="80"/>

@@ -195,7 +195,8 @@ QStringList overlapping(QQuickWindow& window)
 
 QStringList brokenWords(QQuickWindow& window)
 {
-    static const QRegularExpression gap(QStringLiteral("[\\s\\x{00ad}/-]+"));
+    // Where a line may end: at spaces, hyphens and soft hyphens, and at any Chinese character.
+    static const QRegularExpression gap(QStringLiteral("[\\s\\x{00ad}/\\-\\p{Han}\\x{3000}-\\x{303f}\\x{ff00}-\\x{ffef}]+"));
     QStringList faults;
     for (auto* item : visibleItems(window)) {
         if (!item->inherits("QQuickText") || item->property("lineCount").toInt() < 2) {
