@@ -377,7 +377,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="45"/>
         <source>How much do you feel sharp stabs?</source>
-        <translation>Keskin batmaları ne kadar hissediyorsunuz?</translation>
+        <translation>Keskin batmaları ne kadar hissedi­yorsunuz?</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="46"/>

@@ -23,23 +23,17 @@ Card {
             text: root.board.silence
             Layout.fillWidth: true
         }
-        Flow {
-            id: acts
-
+        ActButton {
             visible: root.board.asking
-            spacing: Theme.gapSmall
+            text: qsTr("Ring for reminders")
+            onClicked: root.board.allow(true)
             Layout.fillWidth: true
-
-            ActButton {
-                width: Math.min(implicitWidth, acts.width)
-                text: qsTr("Ring for reminders")
-                onClicked: root.board.allow(true)
-            }
-            ActButton {
-                width: Math.min(implicitWidth, acts.width)
-                text: qsTr("Do not ring")
-                onClicked: root.board.allow(false)
-            }
+        }
+        ActButton {
+            visible: root.board.asking
+            text: qsTr("Do not ring")
+            onClicked: root.board.allow(false)
+            Layout.fillWidth: true
         }
     }
 }
