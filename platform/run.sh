@@ -28,6 +28,8 @@ done
 
 cd "$ebbline_root"
 [ "$install" = no ] || step "Installing what is missing" bash platform/debian/install.sh
+# The packages that only tests need are not asked for here.
+configure_with=(-DEBBLINE_TESTS=OFF)
 step "Building the programs" build dev ebbline ebbline-hub ebbline-desk ebbline-diary
 ensure_runtime_dir
 

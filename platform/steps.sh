@@ -39,13 +39,14 @@ jobs_at_once() {
     [ "$cores" -le "$memory" ] && echo "$cores" || echo "$memory"
 }
 
-# build PRESET [targets...]
+# build PRESET [targets...]; what stands in configure_with goes to CMake as well.
+configure_with=()
 build() {
     local preset=$1 began=$SECONDS
     shift
     cd "$ebbline_root" || return 1
     say "configuring $preset ..."
-    quietly "build/logs/configure-$preset.log" cmake --preset "$preset" || return 1
+    quietly "build/logs/configure-$preset.log" cmake --preset "$preset" "${configure_with[@]}" || return 1
     say "building $preset with $(jobs_at_once) jobs ..."
     local targets=()
     [ $# -eq 0 ] || targets=(--target "$@")

@@ -57,13 +57,15 @@ FocusScope {
                 soft: true
             }
         }
-        RowLayout {
+        GridLayout {
             id: acts
 
             width: Math.min(implicitWidth, head.width)
             x: head.beside === head.mirrored ? 0 : head.width - width
             y: head.beside ? 0 : titles.height + Theme.gapSmall
-            spacing: Theme.gapSmall
+            columns: root.bodyWidth < 30 * Theme.textBody ? 1 : 8
+            columnSpacing: Theme.gapSmall
+            rowSpacing: Theme.gapSmall
         }
     }
     Flickable {

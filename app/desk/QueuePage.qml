@@ -15,7 +15,8 @@ PageFrame {
 
     title: qsTr("Queue")
     subtitle: root.queue.summary
-    scrolls: false
+    // With large text on a small screen the page scrolls as a whole, or its head would fill it.
+    scrolls: root.bodyWidth < 34 * Theme.textBody
     Component.onCompleted: list.forceActiveFocus()
 
     actions: [
@@ -82,6 +83,7 @@ PageFrame {
     Item {
         Layout.fillWidth: true
         Layout.fillHeight: true
+        Layout.minimumHeight: root.scrolls ? 24 * Theme.textBody : 0
 
         ListView {
             id: list
