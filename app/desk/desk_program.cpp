@@ -114,6 +114,10 @@ QString DeskProgram::pageTitle() const
         return tr("Clinic");
     case Page::settings:
         return tr("Settings");
+    case Page::notices:
+        return tr("About Ebbline");
+    case Page::licence:
+        return m_notices.chosen();
     }
     return {};
 }
@@ -251,6 +255,18 @@ void DeskProgram::openClinic()
 void DeskProgram::openSettings()
 {
     turnTo(Page::settings);
+}
+
+void DeskProgram::openNotices()
+{
+    turnTo(Page::notices);
+}
+
+void DeskProgram::openLicence(const QString& name)
+{
+    if (m_notices.choose(name)) {
+        turnTo(Page::licence);
+    }
 }
 
 void DeskProgram::whoAmI()

@@ -27,6 +27,8 @@
 /// | practice | openPractice() |
 /// | clinic | openClinic() |
 /// | settings | openSettings() |
+/// | notices | openNotices() |
+/// | licence | openLicence(name) |
 ///
 /// Courses are named by deskapp::keyOf(). Needs a QApplication. After show(), `changed` of the
 /// workplace keeps every page current.
@@ -49,6 +51,7 @@
 #include "app/desk/queue/call_board.h"
 #include "app/desk/queue/hand_over_board.h"
 #include "app/desk/sheet/sheet_board.h"
+#include "app/notices/notice_board.h"
 
 #include <QQmlApplicationEngine>
 #include <QSize>
@@ -101,9 +104,10 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::ClinicEditor* clinic READ clinic CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::SettingsBoard* settings READ settings CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::HubWatch* hub READ hub CONSTANT FINAL)
+    Q_PROPERTY(ebbline::notices::NoticeBoard* notices READ notices CONSTANT FINAL)
 
 public:
-    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, settings };
+    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, settings, notices, licence };
     Q_ENUM(Page)
 
     explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
@@ -146,6 +150,7 @@ public:
     deskapp::ClinicEditor* clinic() { return &m_clinic; }
     deskapp::SettingsBoard* settings() { return &m_settings; }
     deskapp::HubWatch* hub() { return &m_hub; }
+    notices::NoticeBoard* notices() { return &m_notices; }
 
     Q_INVOKABLE void openQueue();
     Q_INVOKABLE void openHandOver();
@@ -160,6 +165,8 @@ public:
     Q_INVOKABLE void openPractice();
     Q_INVOKABLE void openClinic();
     Q_INVOKABLE void openSettings();
+    Q_INVOKABLE void openNotices();
+    Q_INVOKABLE void openLicence(const QString& name);  ///< one of notices()->licences()
     Q_INVOKABLE void whoAmI();
     Q_INVOKABLE void choosePerson(const QString& name);
     Q_INVOKABLE void lock();
@@ -199,6 +206,7 @@ private:
     deskapp::LotBoard m_lots;
     deskapp::BandBoard m_bands;
     deskapp::ClinicEditor m_clinic;
+    notices::NoticeBoard m_notices{QStringLiteral("desk")};
     Page m_page = Page::unlock;
     QString m_notice;
     bool m_helpShown = false;

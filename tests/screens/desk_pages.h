@@ -155,6 +155,10 @@ inline QList<DeskPage> deskPages()
          }},
         {QStringLiteral("clinic"), [](auto& program, auto&) { program.openClinic(); }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
+        {QStringLiteral("notices"), [](auto& program, auto&) { program.openNotices(); }},
+        {QStringLiteral("licence"), [](auto& program, auto&) {
+             program.openLicence(program.notices()->licences().first());
+         }},
         {QStringLiteral("person"), [](auto& program, auto&) { program.whoAmI(); }},
         {QStringLiteral("help"), [](auto& program, auto&) {
              program.openQueue();
