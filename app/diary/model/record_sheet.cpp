@@ -11,6 +11,7 @@
 #include <QPageSize>
 #include <QPdfWriter>
 #include <QTextDocument>
+#include <QTextOption>
 
 #include <algorithm>
 
