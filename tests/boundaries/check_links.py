@@ -1,5 +1,6 @@
 """Every relative link and picture of every page leads somewhere, to the heading where it names one; every path of the project
-that a page names in code letters exists; and from the first pages every page of docs can be reached.
+that a page names in code letters exists; from the
+first pages every page of docs can be reached; and the pictures of the guides are made by the script that takes them from the programs.
 
 usage: check_links.py ROOT
 """
@@ -75,6 +76,14 @@ def selftest():
     return faults
 
 
+def faults_of_pictures(there, script, shown):
+    """Every picture of the guides is taken by the script that takes them, and is shown on a page."""
+    taken = {f"{name}.png" for name in re.findall(r"(?m)^take \S+ \S+ (\S+)$", script)} | set(re.findall(r'overview_picture "\$pictures/(\S+?)"', script))
+    return [f"docs/guides/pictures/{name}: platform/guide_pictures.sh does not make it" for name in sorted(there - taken)] + \
+           [f"platform/guide_pictures.sh: {name} is not there" for name in sorted(taken - there)] + \
+           [f"docs/guides/pictures/{name}: no page shows it" for name in sorted(there - shown)]
+
+
 def main():
     root = pathlib.Path(sys.argv[1])
     folders = [path for path in sorted(root.iterdir()) if path.is_dir() and not path.name.startswith((".", "build"))]
@@ -86,6 +95,12 @@ def main():
     for name, text in texts.items():
         found, links[name] = faults_of(name, text, texts.get, lambda path: (root / path).exists())
         faults += found
+    there = {path.name for path in (root / "docs/guides/pictures").iterdir()}
+    script = (root / "platform/guide_pictures.sh").read_text(encoding="utf-8")
+    shown = {name for text in texts.values() for name in re.findall(r"pictures/([\w-]+\.png)\)", text)}
+    faults += faults_of_pictures(there, script, shown)
+    if len(faults_of_pictures(there | {"by-hand.png"}, script, shown)) != len(faults_of_pictures(there, script, shown)) + 2:
+        faults.append("a picture that no script makes is not seen")
     reached, waiting = set(), list(STARTS)
     while waiting:
         name = waiting.pop()
