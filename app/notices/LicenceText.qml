@@ -1,4 +1,4 @@
-// The text of the chosen licence, paragraph by paragraph, so that a screen reader can go through it.
+// The text of the chosen licence, paragraph by paragraph: a screen reader and the keyboard go through it.
 // It is in English and runs from left to right whatever the language of the program.
 //
 // In   board
@@ -19,12 +19,20 @@ ColumnLayout {
         model: root.board.paragraphs
 
         Words {
+            id: paragraph
+
             required property string modelData
 
             text: modelData
             small: true
+            activeFocusOnTab: true
+            Accessible.focusable: true
             LayoutMirroring.enabled: false
             Layout.fillWidth: true
+
+            FocusRing {
+                shown: paragraph.activeFocus
+            }
         }
     }
 }

@@ -29,30 +29,11 @@ ColumnLayout {
     Repeater {
         model: root.board.parts
 
-        ColumnLayout {
-            id: part
-
+        PartLine {
             required property noticePart modelData
 
-            spacing: 0
+            notice: modelData
             Layout.fillWidth: true
-
-            Words {
-                text: part.modelData.name
-                strong: true
-                Layout.fillWidth: true
-            }
-            Words {
-                text: part.modelData.copyright
-                small: true
-                Layout.fillWidth: true
-            }
-            Words {
-                text: part.modelData.licence
-                small: true
-                soft: true
-                Layout.fillWidth: true
-            }
         }
     }
     Heading {

@@ -140,6 +140,20 @@ TEST_CASE("words that grow by two fifths, with marks above and below, are still 
     QCoreApplication::removeTranslator(&stretched);
 }
 
+TEST_CASE("the keyboard reads the parts and a licence of the diary to their end", "[diary][screens][keys]")
+{
+    screens::DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(360, 780)));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    program->openNotices();
+    CHECK(screens::tabUntil(window, program->notices()->parts().last().name).toStdString() == "");
+    program->openLicence(QStringLiteral("MPL-2.0"));
+    CHECK(screens::tabUntil(window, program->notices()->paragraphs().last()).toStdString() == "");
+}
+
 TEST_CASE("a keyboard on the screen never hides the field that is typed into", "[diary][screens]")
 {
     const auto size = GENERATE(QSize(320, 568), QSize(360, 780), QSize(844, 390));

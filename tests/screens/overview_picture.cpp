@@ -1,5 +1,5 @@
 // Puts pictures of pages side by side, each at one height: `overview_picture OUT HEIGHT PICTURE...`.
-#include <QGuiApplication>
+#include <QCoreApplication>
 #include <QImage>
 #include <QPainter>
 
@@ -14,8 +14,8 @@ constexpr QRgb ground = 0xFFDCD8CC;
 
 int main(int argc, char* argv[])
 {
-    const QGuiApplication application(argc, argv);
-    const auto words = QGuiApplication::arguments();
+    const QCoreApplication application(argc, argv);
+    const auto words = QCoreApplication::arguments();
     const int height = words.size() < 4 ? 0 : words[2].toInt();
     if (height <= 0) {
         std::fprintf(stderr, "usage: overview_picture OUT HEIGHT PICTURE...\n");
