@@ -39,18 +39,19 @@ work=$ebbline_root/build/reproducible
 rm -rf "$work"
 
 # build_in FOLDER ZONE LANGUAGE MASK: what differs between two machines of two people.
+# Chained, because inside a condition the shell does not end at the first failure.
 build_in() {
     local source=$work/$1
-    mkdir -p "$source"
-    git ls-files -z --cached --others --exclude-standard | tar -c --null --files-from=- | tar -x -m -C "$source"
+    mkdir -p "$source" || return 1
+    git ls-files -z --cached --others --exclude-standard | tar -c --null --files-from=- | tar -x -m -C "$source" || return 1
     (
-        cd "$source"
+        cd "$source" || exit 1
         export TZ=$2 LC_ALL=$3
         umask "$4"
-        quietly "$work/$1.log" cmake --preset release -DCMAKE_CXX_COMPILER_LAUNCHER= "${options[@]}"
-        quietly "$work/$1.log" cmake --build --preset release -j "$jobs" "${targets[@]}"
+        quietly "$work/$1.configure.log" cmake --preset release -DCMAKE_CXX_COMPILER_LAUNCHER= "${options[@]}" || exit 1
+        quietly "$work/$1.build.log" cmake --build --preset release -j "$jobs" "${targets[@]}" || exit 1
         for part in "${parts[@]}"; do
-            quietly "$work/$1.log" cmake --install build/release --strip --component "$part" --prefix "$work/$1.installed"
+            quietly "$work/$1.install.log" cmake --install build/release --strip --component "$part" --prefix "$work/$1.installed" || exit 1
         done
     )
 }
