@@ -1,9 +1,9 @@
 #!/usr/bin/env bash
-# Makes the pictures of docs/guides anew, from the programs themselves on invented patients.
+# Makes the pictures of docs/guides and README.md anew, from the programs themselves on invented patients.
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
 cd "$ebbline_root"
-step "Building the programs" build dev diary_shots desk_shots
+step "Building the programs" build dev diary_shots desk_shots overview_picture
 ensure_runtime_dir
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 shots=build/guide-pictures
@@ -37,4 +37,6 @@ take desk queue_call desk-call
 take desk handOver desk-handover
 take desk practice_comparison desk-practice
 take desk protocol_rehearsed desk-rehearsal
+build/dev/bin/overview_picture "$pictures/overview.png" 600 "$pictures/patient-today.png" "$pictures/patient-warning.png" \
+    "$pictures/desk-queue.png" || fail "the overview could not be made"
 say "the pictures in $pictures are those of the programs"

@@ -17,7 +17,9 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [
                 sanitizers, those with threads with the thread sanitizer, clang-tidy, and every
                 fuzz target for 20 seconds
   --soak        after the ordinary run, what takes an hour or the network: every fuzz target for five
-                minutes, exported courses read by independent validators (needs Node.js and npm)
+                minutes, exported courses and the bill of materials read by independent validators (needs
+                Node.js and npm), the licences judged by REUSE (needs its program), and everything that is
+                packaged built twice and compared
 TEXT
 }
 
@@ -71,6 +73,9 @@ if [ "$sanitize" = yes ]; then
 fi
 if [ "$soak" = yes ]; then
     step "Validating exported courses" bash platform/validate_bundles.sh
+    step "Validating the bill of materials" bash platform/release/validate_bill.sh
+    step "Judging the licences" bash platform/release/reuse.sh
+    step "Comparing two builds" bash platform/release/reproducible.sh
     step "Fuzzing for long" bash platform/fuzz.sh 300
 fi
 say "all tests passed in $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s"

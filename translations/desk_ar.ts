@@ -1597,6 +1597,14 @@
             <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
             <translation>مفاتيح مفردة في القائمة: T تأخذ، C اتصال، X إغلاق، F تقديم الموعد، N التالية غير المفتوحة، H تسليم، / بحث</translation>
         </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>حول Ebbline</translation>
+        </message>
+        <message>
+            <source>Version, makers and licences</source>
+            <translation>الإصدار والمؤلفون والتراخيص</translation>
+        </message>
     </context>
     <context>
         <name>Sheet</name>
@@ -2675,6 +2683,10 @@
         <message>
             <source>Backup and keys</source>
             <translation>النسخ الاحتياطي والمفاتيح</translation>
+        </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>حول Ebbline</translation>
         </message>
     </context>
     <context>
@@ -5787,6 +5799,48 @@
         <message>
             <source>The new one once more</source>
             <translation>الجديدة مرة أخرى</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoticesPage</name>
+        <message>
+            <source>About Ebbline</source>
+            <translation>حول Ebbline</translation>
+        </message>
+        <message>
+            <source>Version %1</source>
+            <translation>الإصدار %1</translation>
+        </message>
+        <message>
+            <source>Back to the settings</source>
+            <translation>العودة إلى الإعدادات</translation>
+        </message>
+        <message>
+            <source>Ebbline is free software under the GPL 3. It is not a certified medical device, and replaces no examination and no emergency service.</source>
+            <translation>Ebbline برنامج حر برخصة GPL 3. ليس جهازًا طبيًا معتمدًا، ولا يغني عن الفحص ولا عن خدمة الطوارئ.</translation>
+        </message>
+        <message>
+            <source>The desk is made with the work of others. Here is what it uses and who made that. The texts of the licences are in English.</source>
+            <translation>هذا البرنامج مبني على عمل آخرين. هنا ما يستخدمه ومن صنعه. نصوص التراخيص باللغة الإنجليزية.</translation>
+        </message>
+        <message>
+            <source>The parts</source>
+            <translation>الأجزاء</translation>
+        </message>
+        <message>
+            <source>The licences</source>
+            <translation>التراخيص</translation>
+        </message>
+        <message>
+            <source>Shows the text</source>
+            <translation>يعرض النص</translation>
+        </message>
+    </context>
+    <context>
+        <name>LicencePage</name>
+        <message>
+            <source>Back to all parts</source>
+            <translation>العودة إلى كل الأجزاء</translation>
         </message>
     </context>
 </TS>

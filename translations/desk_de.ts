@@ -1521,6 +1521,14 @@
             <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
             <translation>Einzeltasten in der Warteliste: T übernimmt, C ruft an, X schließt, F zieht den Termin vor, N nächste ungeöffnete, H übergibt, / sucht</translation>
         </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>Über Ebbline</translation>
+        </message>
+        <message>
+            <source>Version, makers and licences</source>
+            <translation>Version, Urheber und Lizenzen</translation>
+        </message>
     </context>
     <context>
         <name>Sheet</name>
@@ -2575,6 +2583,10 @@
         <message>
             <source>Backup and keys</source>
             <translation>Sicherung und Schlüssel</translation>
+        </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>Über Ebbline</translation>
         </message>
     </context>
     <context>
@@ -5499,6 +5511,48 @@
         <message>
             <source>The new one once more</source>
             <translation>Der neue noch einmal</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoticesPage</name>
+        <message>
+            <source>About Ebbline</source>
+            <translation>Über Ebbline</translation>
+        </message>
+        <message>
+            <source>Version %1</source>
+            <translation>Version %1</translation>
+        </message>
+        <message>
+            <source>Back to the settings</source>
+            <translation>Zurück zu den Einstellungen</translation>
+        </message>
+        <message>
+            <source>Ebbline is free software under the GPL 3. It is not a certified medical device, and replaces no examination and no emergency service.</source>
+            <translation>Ebbline ist freie Software unter der GPL 3. Es ist kein zertifiziertes Medizinprodukt und ersetzt keine Untersuchung und keinen Notdienst.</translation>
+        </message>
+        <message>
+            <source>The desk is made with the work of others. Here is what it uses and who made that. The texts of the licences are in English.</source>
+            <translation>Das Programm baut auf der Arbeit anderer auf. Hier steht, was es nutzt und wer das gemacht hat. Die Texte der Lizenzen sind auf Englisch.</translation>
+        </message>
+        <message>
+            <source>The parts</source>
+            <translation>Die Bausteine</translation>
+        </message>
+        <message>
+            <source>The licences</source>
+            <translation>Die Lizenzen</translation>
+        </message>
+        <message>
+            <source>Shows the text</source>
+            <translation>Zeigt den Text</translation>
+        </message>
+    </context>
+    <context>
+        <name>LicencePage</name>
+        <message>
+            <source>Back to all parts</source>
+            <translation>Zurück zu allen Bausteinen</translation>
         </message>
     </context>
 </TS>

@@ -686,8 +686,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="155"/>
-        <source>It takes under a minute. It shows early if something is off.</source>
-        <translation>يستغرق أقل من دقيقة. ويُظهر مبكرًا إن كان هناك خلل.</translation>
+        <source>It is short. It can show early that something is off.</source>
+        <translation>قصير. وقد يُظهر مبكرًا إن كان هناك خلل.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="156"/>
@@ -1183,6 +1183,34 @@
     </message>
 </context>
 <context>
+    <name>NoticesPage</name>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="14"/>
+        <source>Version %1</source>
+        <translation>الإصدار %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="19"/>
+        <source>The diary is made with the work of others. Here you see what it uses, and who made that. The texts of the licences are in English.</source>
+        <translation>اليوميات مبنية على عمل آخرين. هنا ترين ما تستخدمه ومن صنعه. نصوص التراخيص باللغة الإنجليزية.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="24"/>
+        <source>The parts</source>
+        <translation>الأجزاء</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="25"/>
+        <source>The licences</source>
+        <translation>التراخيص</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="26"/>
+        <source>Shows the text</source>
+        <translation>يعرض النص</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
@@ -1385,6 +1413,16 @@
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline برنامج حر برخصة GPL 3. ليس جهازًا طبيًا معتمدًا. ولا يغني عن عيادتك أو عن خدمة الطوارئ.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
+        <source>About Ebbline</source>
+        <translation>حول Ebbline</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="78"/>
+        <source>Version, makers and licences</source>
+        <translation>الإصدار والمؤلفون والتراخيص</translation>
+    </message>
 </context>
 <context>
     <name>SignsStep</name>
@@ -1554,6 +1592,11 @@
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>لا يستطيع هذا الجهاز الوصول إلى عيادة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="123"/>
+        <source>About Ebbline</source>
+        <translation>حول Ebbline</translation>
     </message>
 </context>
 <context>

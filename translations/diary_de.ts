@@ -686,8 +686,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="155"/>
-        <source>It takes under a minute. It shows early if something is off.</source>
-        <translation>Es dauert keine Minute. So zeigt sich früh, wenn etwas nicht stimmt.</translation>
+        <source>It is short. It can show early that something is off.</source>
+        <translation>Es ist kurz. So kann sich früh zeigen, dass etwas nicht stimmt.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="156"/>
@@ -1183,6 +1183,34 @@
     </message>
 </context>
 <context>
+    <name>NoticesPage</name>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="14"/>
+        <source>Version %1</source>
+        <translation>Version %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="19"/>
+        <source>The diary is made with the work of others. Here you see what it uses, and who made that. The texts of the licences are in English.</source>
+        <translation>Das Tagebuch baut auf der Arbeit anderer auf. Hier sehen Sie, was es nutzt und wer das gemacht hat. Die Texte der Lizenzen sind auf Englisch.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="24"/>
+        <source>The parts</source>
+        <translation>Die Bausteine</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="25"/>
+        <source>The licences</source>
+        <translation>Die Lizenzen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="26"/>
+        <source>Shows the text</source>
+        <translation>Zeigt den Text</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
@@ -1385,6 +1413,16 @@
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline ist freie Software unter der GPL 3. Es ist kein zertifiziertes Medizinprodukt. Es ersetzt weder Ihre Praxis noch den Notdienst.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
+        <source>About Ebbline</source>
+        <translation>Über Ebbline</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="78"/>
+        <source>Version, makers and licences</source>
+        <translation>Version, Urheber und Lizenzen</translation>
+    </message>
 </context>
 <context>
     <name>SignsStep</name>
@@ -1554,6 +1592,11 @@
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Dieses Gerät kann keine Praxis erreichen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="123"/>
+        <source>About Ebbline</source>
+        <translation>Über Ebbline</translation>
     </message>
 </context>
 <context>

@@ -686,8 +686,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="155"/>
-        <source>It takes under a minute. It shows early if something is off.</source>
-        <translation>Lleva menos de un minuto. Muestra pronto si algo va mal.</translation>
+        <source>It is short. It can show early that something is off.</source>
+        <translation>Es breve. Puede mostrar pronto que algo va mal.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="156"/>
@@ -1183,6 +1183,34 @@
     </message>
 </context>
 <context>
+    <name>NoticesPage</name>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="14"/>
+        <source>Version %1</source>
+        <translation>Versión %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="19"/>
+        <source>The diary is made with the work of others. Here you see what it uses, and who made that. The texts of the licences are in English.</source>
+        <translation>El diario está hecho con el trabajo de otros. Aquí ve qué usa y quién lo hizo. Los textos de las licencias están en inglés.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="24"/>
+        <source>The parts</source>
+        <translation>Las partes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="25"/>
+        <source>The licences</source>
+        <translation>Las licencias</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="26"/>
+        <source>Shows the text</source>
+        <translation>Muestra el texto</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
@@ -1385,6 +1413,16 @@
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline es software libre bajo la GPL 3. No es un producto sanitario certificado. No sustituye a su clínica ni a un servicio de urgencias.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
+        <source>About Ebbline</source>
+        <translation>Acerca de Ebbline</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="78"/>
+        <source>Version, makers and licences</source>
+        <translation>Versión, autores y licencias</translation>
+    </message>
 </context>
 <context>
     <name>SignsStep</name>
@@ -1554,6 +1592,11 @@
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Este aparato no puede llegar a ninguna clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="123"/>
+        <source>About Ebbline</source>
+        <translation>Acerca de Ebbline</translation>
     </message>
 </context>
 <context>

@@ -686,8 +686,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="155"/>
-        <source>It takes under a minute. It shows early if something is off.</source>
-        <translation>Cela prend moins d'une minute. Cela montre tôt si quelque chose ne va pas.</translation>
+        <source>It is short. It can show early that something is off.</source>
+        <translation>C'est court. Cela peut montrer tôt que quelque chose ne va pas.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="156"/>
@@ -1183,6 +1183,34 @@
     </message>
 </context>
 <context>
+    <name>NoticesPage</name>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="14"/>
+        <source>Version %1</source>
+        <translation>Version %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="19"/>
+        <source>The diary is made with the work of others. Here you see what it uses, and who made that. The texts of the licences are in English.</source>
+        <translation>Le journal est fait avec le travail d'autres personnes. Vous voyez ici ce qu'il utilise et qui l'a fait. Les textes des licences sont en anglais.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="24"/>
+        <source>The parts</source>
+        <translation>Les éléments</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="25"/>
+        <source>The licences</source>
+        <translation>Les licences</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="26"/>
+        <source>Shows the text</source>
+        <translation>Affiche le texte</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
@@ -1385,6 +1413,16 @@
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline est un logiciel libre sous GPL 3. Ce n'est pas un dispositif médical certifié. Il ne remplace ni votre clinique ni un service d'urgence.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
+        <source>About Ebbline</source>
+        <translation>À propos d'Ebbline</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="78"/>
+        <source>Version, makers and licences</source>
+        <translation>Version, auteurs et licences</translation>
+    </message>
 </context>
 <context>
     <name>SignsStep</name>
@@ -1554,6 +1592,11 @@
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Cet appareil ne peut joindre aucune clinique.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="123"/>
+        <source>About Ebbline</source>
+        <translation>À propos d'Ebbline</translation>
     </message>
 </context>
 <context>

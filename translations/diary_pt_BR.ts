@@ -686,8 +686,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="155"/>
-        <source>It takes under a minute. It shows early if something is off.</source>
-        <translation>Leva menos de um minuto. Mostra cedo se algo está errado.</translation>
+        <source>It is short. It can show early that something is off.</source>
+        <translation>É breve. Pode mostrar cedo que algo está errado.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="156"/>
@@ -1183,6 +1183,34 @@
     </message>
 </context>
 <context>
+    <name>NoticesPage</name>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="14"/>
+        <source>Version %1</source>
+        <translation>Versão %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="19"/>
+        <source>The diary is made with the work of others. Here you see what it uses, and who made that. The texts of the licences are in English.</source>
+        <translation>O diário é feito com o trabalho de outras pessoas. Aqui você vê o que ele usa e quem fez isso. Os textos das licenças estão em inglês.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="24"/>
+        <source>The parts</source>
+        <translation>As partes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="25"/>
+        <source>The licences</source>
+        <translation>As licenças</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/NoticesPage.qml" line="26"/>
+        <source>Shows the text</source>
+        <translation>Mostra o texto</translation>
+    </message>
+</context>
+<context>
     <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
@@ -1385,6 +1413,16 @@
         <source>Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.</source>
         <translation>Ebbline é software livre sob a GPL 3. Não é um produto médico certificado. Não substitui a sua clínica nem um serviço de emergência.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="77"/>
+        <source>About Ebbline</source>
+        <translation>Sobre o Ebbline</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/SettingsPage.qml" line="78"/>
+        <source>Version, makers and licences</source>
+        <translation>Versão, autores e licenças</translation>
+    </message>
 </context>
 <context>
     <name>SignsStep</name>
@@ -1554,6 +1592,11 @@
         <location filename="../app/diary/diary_program.cpp" line="355"/>
         <source>This device can not reach a clinic.</source>
         <translation>Este aparelho não alcança nenhuma clínica.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="123"/>
+        <source>About Ebbline</source>
+        <translation>Sobre o Ebbline</translation>
     </message>
 </context>
 <context>

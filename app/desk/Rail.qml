@@ -86,7 +86,7 @@ Rectangle {
             }
             RailButton {
                 text: qsTr("Settings")
-                current: root.program.page === "settings"
+                current: ["settings", "notices", "licence"].includes(root.program.page)
                 onClicked: root.program.openSettings()
             }
             Item {

@@ -68,5 +68,10 @@ PageFrame {
             width: column.room
             height: implicitHeight
         }
+        ActButton {
+            text: qsTr("About Ebbline")
+            hint: qsTr("Version, makers and licences")
+            onClicked: root.program.openNotices()
+        }
     }
 }

@@ -122,6 +122,10 @@ QString DeskProgram::pageTitle() const
         return tr("Backup and keys");
     case Page::settings:
         return tr("Settings");
+    case Page::notices:
+        return tr("About Ebbline");
+    case Page::licence:
+        return m_notices.chosen();
     }
     return {};
 }
@@ -291,6 +295,18 @@ void DeskProgram::openKeep()
 void DeskProgram::openSettings()
 {
     turnTo(Page::settings);
+}
+
+void DeskProgram::openNotices()
+{
+    turnTo(Page::notices);
+}
+
+void DeskProgram::openLicence(const QString& name)
+{
+    if (m_notices.choose(name)) {
+        turnTo(Page::licence);
+    }
 }
 
 void DeskProgram::whoAmI()

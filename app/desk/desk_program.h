@@ -30,6 +30,8 @@
 /// | apply | openApply() |
 /// | keep | openKeep() |
 /// | settings | openSettings() |
+/// | notices | openNotices() |
+/// | licence | openLicence(name) |
 ///
 /// Courses are named by deskapp::keyOf(). Needs a QApplication. After show(), `changed` of the
 /// workplace keeps every page current.
@@ -55,6 +57,7 @@
 #include "app/desk/queue/call_board.h"
 #include "app/desk/queue/hand_over_board.h"
 #include "app/desk/sheet/sheet_board.h"
+#include "app/notices/notice_board.h"
 
 #include <QQmlApplicationEngine>
 #include <QSize>
@@ -110,9 +113,10 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::KeepBoard* keep READ keep CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::SettingsBoard* settings READ settings CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::HubWatch* hub READ hub CONSTANT FINAL)
+    Q_PROPERTY(ebbline::notices::NoticeBoard* notices READ notices CONSTANT FINAL)
 
 public:
-    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, settings };
+    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, settings, notices, licence };
     Q_ENUM(Page)
 
     explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
@@ -158,6 +162,7 @@ public:
     deskapp::KeepBoard* keep() { return &m_keep; }
     deskapp::SettingsBoard* settings() { return &m_settings; }
     deskapp::HubWatch* hub() { return &m_hub; }
+    notices::NoticeBoard* notices() { return &m_notices; }
 
     Q_INVOKABLE void openQueue();
     Q_INVOKABLE void openHandOver();
@@ -176,6 +181,8 @@ public:
     Q_INVOKABLE void openApply();  ///< only in a vault that has no clinic yet
     Q_INVOKABLE void openKeep();
     Q_INVOKABLE void openSettings();
+    Q_INVOKABLE void openNotices();
+    Q_INVOKABLE void openLicence(const QString& name);  ///< one of notices()->licences()
     Q_INVOKABLE void whoAmI();
     Q_INVOKABLE void choosePerson(const QString& name);
     Q_INVOKABLE void lock();
@@ -218,6 +225,7 @@ private:
     deskapp::DesksBoard m_desks;
     deskapp::ApplyBoard m_applying;
     deskapp::KeepBoard m_keep;
+    notices::NoticeBoard m_notices{QStringLiteral("desk")};
     Page m_page = Page::unlock;
     QString m_notice;
     bool m_helpShown = false;

@@ -73,6 +73,12 @@ PageBody {
         onClicked: root.program.lock()
         Layout.fillWidth: true
     }
+    ActButton {
+        text: qsTr("About Ebbline")
+        hint: qsTr("Version, makers and licences")
+        onClicked: root.program.openNotices()
+        Layout.fillWidth: true
+    }
     Words {
         text: qsTr("Ebbline is free software under the GPL 3. It is not a certified medical device. It does not replace your clinic or an emergency service.")
         small: true

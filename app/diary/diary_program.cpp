@@ -120,6 +120,8 @@ QString DiaryProgram::pageTitle() const
     case Page::reminders: return tr("Reminders");
     case Page::keys: return tr("The lock");
     case Page::mine: return tr("My data");
+    case Page::notices: return tr("About Ebbline");
+    case Page::licence: return m_notices.chosen();
     }
     return {};
 }
@@ -262,8 +264,10 @@ void DiaryProgram::back()
         return m_entry.back();
     if (m_page == Page::keys)
         m_keys.clear();
-    if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine)
+    if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine || m_page == Page::notices)
         return openSettings();
+    if (m_page == Page::licence)
+        return openNotices();
     if (!m_home.isOpen())
         return turnTo(m_before == Page::join ? Page::join : Page::lock);
     openToday();

@@ -18,6 +18,8 @@
 /// | reminders | openReminders() |
 /// | keys | openKeys() |
 /// | mine | openMine() |
+/// | notices | openNotices() |
+/// | licence | openLicence(name) |
 ///
 /// Needs a QApplication.
 
@@ -32,6 +34,7 @@
 #include "app/diary/model/reminder_board.h"
 #include "app/diary/model/today_board.h"
 #include "app/diary/model/warning_board.h"
+#include "app/notices/notice_board.h"
 
 #include <QQmlApplicationEngine>
 #include <QSize>
@@ -75,9 +78,10 @@ class DiaryProgram : public QObject {
     Q_PROPERTY(ebbline::diaryapp::ReminderBoard* reminders READ reminders CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::KeysBoard* keys READ keys CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::MineBoard* mine READ mine CONSTANT FINAL)
+    Q_PROPERTY(ebbline::notices::NoticeBoard* notices READ notices CONSTANT FINAL)
 
 public:
-    enum class Page { lock, join, today, entry, warning, call, history, notes, settings, reminders, keys, mine };
+    enum class Page { lock, join, today, entry, warning, call, history, notes, settings, reminders, keys, mine, notices, licence };
     Q_ENUM(Page)
 
     explicit DiaryProgram(DiarySetup setup, QObject* parent = nullptr);
@@ -110,6 +114,7 @@ public:
     diaryapp::ReminderBoard* reminders() { return &m_reminders; }
     diaryapp::KeysBoard* keys() { return &m_keys; }
     diaryapp::MineBoard* mine() { return &m_mine; }
+    notices::NoticeBoard* notices() { return &m_notices; }
 
     /// The phone is in another time zone, or may be: reminders keep the wall clock.
     void travelTo(const aftercare::Zone& zone) { m_home.travelTo(zone); }
@@ -124,6 +129,13 @@ public:
     Q_INVOKABLE void openReminders();
     Q_INVOKABLE void openKeys();
     Q_INVOKABLE void openMine();
+    Q_INVOKABLE void openNotices() { turnTo(Page::notices); }
+    /// The text of one of notices()->licences().
+    Q_INVOKABLE void openLicence(const QString& name)
+    {
+        if (m_notices.choose(name))
+            turnTo(Page::licence);
+    }
     /// An entry about a moment that was forgotten.
     Q_INVOKABLE void openEarlier();
     Q_INVOKABLE void amend(const QString& entry);
@@ -162,6 +174,7 @@ private:
     diaryapp::ReminderBoard m_reminders;
     diaryapp::KeysBoard m_keys;
     diaryapp::MineBoard m_mine;
+    notices::NoticeBoard m_notices{QStringLiteral("diary")};
     Page m_page = Page::lock;
     Page m_before = Page::lock;
     QString m_notice;

@@ -104,6 +104,8 @@ void Album::everyPhonePage(Phone& teller, const QString& suffix)
     phone(program, QStringLiteral("notes") + suffix);
     program.openSettings();
     phone(program, QStringLiteral("settings") + suffix);
+    program.openNotices();
+    phone(program, QStringLiteral("notices") + suffix);
 }
 
 void Album::everyDeskPage(Stage& stage, const QString& suffix)
@@ -134,6 +136,8 @@ void Album::everyDeskPage(Stage& stage, const QString& suffix)
     desk(program, QStringLiteral("clinic") + suffix);
     program.openSettings();
     desk(program, QStringLiteral("settings") + suffix);
+    program.openNotices();
+    desk(program, QStringLiteral("notices") + suffix);
 }
 
 void Album::atTheEnd(Stage& stage)

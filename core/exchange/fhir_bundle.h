@@ -33,7 +33,7 @@ Result<CourseRecord> recordOf(const recovery::CourseId& id, const journal::Cours
 struct BundleOptions {
     std::string patientName;  ///< empty: a pseudonym only
     clock::Moment written;    ///< the bundle's time stamp
-    std::string program;      ///< e.g. "ebbline 0.1.0"
+    std::string program;      ///< its name and version
 };
 
 /// JSON with two spaces of indent, the same bytes for the same input.

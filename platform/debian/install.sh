@@ -36,11 +36,11 @@ packages=(
     qml6-module-qtquick-shapes qml6-module-qtcharts qml6-module-qtmultimedia qml6-module-qtqml-models
     qml6-module-qtquick-dialogs qml6-module-qt-labs-folderlistmodel
     fonts-noto-core fonts-noto-cjk fonttools
-    libsqlcipher-dev libsodium-dev libssl-dev libcereal-dev libcli11-dev nlohmann-json3-dev
+    python3 libsqlcipher-dev libsodium-dev libssl-dev libcereal-dev libcli11-dev nlohmann-json3-dev
     libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev libpq-dev tzdata
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils python3 dbus file binutils appstream desktop-file-utils nodejs postgresql)
+    packages+=(catch2 librapidcheck-dev poppler-utils dbus file binutils appstream desktop-file-utils nodejs postgresql)
 fi
 case $VERSION_ID in
     12) packages+=(libboost1.81-dev libzxingcore-dev)

@@ -3,7 +3,7 @@ if(NOT TARGET ebbline_desk)
 endif()
 add_library(demo_clinic STATIC demo_clinic.h demo_clinic.cpp)
 target_link_libraries(demo_clinic PUBLIC core::mailbox core::patient ebbline_desk ebbline_deskplugin ebbline_faceplugin ebbline_chartsplugin
-    ebbline_controlsplugin ebbline_themeplugin ebbline_fonts)
+    ebbline_noticesplugin ebbline_controlsplugin ebbline_themeplugin ebbline_fonts)
 project_warnings(demo_clinic)
 
 add_executable(desk_shots desk_shots.cpp desk_pages.h)

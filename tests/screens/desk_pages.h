@@ -172,6 +172,10 @@ inline QList<DeskPage> deskPages()
              await(program);
          }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
+        {QStringLiteral("notices"), [](auto& program, auto&) { program.openNotices(); }},
+        {QStringLiteral("licence"), [](auto& program, auto&) {
+             program.openLicence(program.notices()->licences().first());
+         }},
         {QStringLiteral("person"), [](auto& program, auto&) { program.whoAmI(); }},
         {QStringLiteral("help"), [](auto& program, auto&) {
              program.openQueue();

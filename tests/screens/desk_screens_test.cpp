@@ -164,6 +164,20 @@ TEST_CASE("the language changes while the program runs, and the pages turn with 
     program->settings()->setLanguage(QStringLiteral("en"));
 }
 
+TEST_CASE("the keyboard reads the parts and a licence of the desk to their end", "[desk][screens][keys]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(1024, 768)));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    program->openNotices();
+    CHECK(screens::tabUntil(window, program->notices()->parts().last().name).toStdString() == "");
+    program->openLicence(QStringLiteral("MPL-2.0"));
+    CHECK(screens::tabUntil(window, program->notices()->paragraphs().last()).toStdString() == "");
+}
+
 TEST_CASE("no title of a window ever names a patient", "[desk][screens][privacy]")
 {
     screens::DemoClinic clinic;

@@ -95,6 +95,10 @@ inline QList<DiaryPage> coursePages()
              program.mine()->takeAlong(QUrl::fromLocalFile(QStringLiteral("/proc/none")));
              program.mine()->askDelete();
          }},
+        {QStringLiteral("notices"), [](auto& program, auto&) { program.openNotices(); }},
+        {QStringLiteral("licence"), [](auto& program, auto&) {
+             program.openLicence(program.notices()->licences().first());
+         }},
         {QStringLiteral("today_due"), [](auto& program, auto& patient) {
              patient.goTo(0, 19, 40);
              program.openToday();

@@ -58,7 +58,7 @@ void walk(const QString& language, const QSize& size, int textSize, int looksTri
         }
         CHECK(ear.take() == "");
     }
-    CHECK(shown.size() == 12);  // each page of DiaryProgram::Page
+    CHECK(shown.size() == 14);  // each page of DiaryProgram::Page
 }
 
 /// On phones, at 100 % and 200 %, in every look.
@@ -138,6 +138,20 @@ TEST_CASE("words that grow by two fifths, with marks above and below, are still 
         CHECK(listed(screens::overlapping(*program->window())) == "");
     }
     QCoreApplication::removeTranslator(&stretched);
+}
+
+TEST_CASE("the keyboard reads the parts and a licence of the diary to their end", "[diary][screens][keys]")
+{
+    screens::DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(360, 780)));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    program->openNotices();
+    CHECK(screens::tabUntil(window, program->notices()->parts().last().name).toStdString() == "");
+    program->openLicence(QStringLiteral("MPL-2.0"));
+    CHECK(screens::tabUntil(window, program->notices()->paragraphs().last()).toStdString() == "");
 }
 
 TEST_CASE("a keyboard on the screen never hides the field that is typed into", "[diary][screens]")

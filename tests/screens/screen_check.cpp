@@ -290,6 +290,23 @@ QStringList faint(QQuickWindow& window)
     return faults;
 }
 
+QString tabUntil(QQuickWindow& window, const QString& name)
+{
+    constexpr int most = 400;
+    settle(window);
+    for (int i = 0; i < most; ++i) {
+        QTest::keyClick(&window, Qt::Key_Tab);
+        auto* now = window.activeFocusItem();
+        auto* accessible = now == nullptr ? nullptr : QAccessible::queryAccessibleInterface(now);
+        if (accessible == nullptr || !accessible->text(QAccessible::Name).startsWith(name)) {
+            continue;
+        }
+        settle(window);
+        return inSight(now).height() > 0 ? QString() : name + QStringLiteral(": out of sight");
+    }
+    return name + QStringLiteral(": the keyboard does not come there");
+}
+
 void settle(QQuickWindow& window)
 {
     for (int round = 0; round < 4; ++round) {

@@ -43,6 +43,10 @@ double contrast(const QColor& one, const QColor& other);
 /// (WCAG 2.2, 1.4.3). What is disabled is left out, as there.
 QStringList faint(QQuickWindow& window);
 
+/// Presses Tab until the item that has the keyboard is named so, or starts so, and stands in sight. \returns what is
+/// wrong; empty is right.
+QString tabUntil(QQuickWindow& window, const QString& name);
+
 /// Lets layouts, loaders and queued work come to rest.
 void settle(QQuickWindow& window);
 

@@ -152,7 +152,7 @@ QString instructionText(aftercare::InstructionKind kind)
     case noAlcohol: return said(QT_TRANSLATE_NOOP("DiaryWords", "It can add bruising and swelling."));
     case noSmoking: return said(QT_TRANSLATE_NOOP("DiaryWords", "Smoke slows healing. As long as you can is best."));
     case noShaving: return said(QT_TRANSLATE_NOOP("DiaryWords", "A blade can open the entry points."));
-    case diaryEntry: return said(QT_TRANSLATE_NOOP("DiaryWords", "It takes under a minute. It shows early if something is off."));
+    case diaryEntry: return said(QT_TRANSLATE_NOOP("DiaryWords", "It is short. It can show early that something is off."));
     case followUp: return said(QT_TRANSLATE_NOOP("DiaryWords", "Your clinic will look at how it went."));
     case custom: return {};
     }
