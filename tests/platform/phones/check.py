@@ -1,11 +1,15 @@
 """What the checks of this folder share: faults are collected, and every check is tried on broken input."""
-import os
+import atexit
 import shutil
 import sys
 import tempfile
 from pathlib import Path
 
 SKIPPED = 77
+
+# Everything that a check writes goes here, and is gone afterwards.
+tempfile.tempdir = tempfile.mkdtemp(prefix="phones-")
+atexit.register(shutil.rmtree, tempfile.tempdir, ignore_errors=True)
 
 
 class Faults:
@@ -37,7 +41,7 @@ def finish(name, faults, breakages):
 
 def broken_copy(folder, relative, old, new):
     """A copy of the folder in which one text of one file is replaced; it must be there."""
-    copy = Path(tempfile.mkdtemp(prefix="broken-", dir=os.environ.get("PHONES_SCRATCH"))) / "copy"
+    copy = Path(tempfile.mkdtemp(prefix="broken-")) / "copy"
     shutil.copytree(folder, copy)
     file = copy / relative
     text = file.read_text(encoding="utf-8")
