@@ -39,7 +39,12 @@ final class BellKeeper {
             try {
                 final Bell bell = new Bell(at, asksToOpen);
                 final BellList list = list();
-                return (list.has(bell) || store(list.with(bell))) && arm(bell);
+                if (!list.has(bell) && !store(list.with(bell)))
+                    return false;
+                if (arm(bell))
+                    return true;
+                store(list.without(bell)); // what has no alarm is not said to be held
+                return false;
             } catch (IllegalArgumentException full) {
                 return false;
             }
@@ -82,13 +87,16 @@ final class BellKeeper {
 
     /**
      * After a restart, an update, a change of clock, zone or leave: the wall clock is kept, every alarm is
-     * set again, and what came due meanwhile rings once.
+     * set again, and what came due meanwhile rings once. The list says what is really held then.
      */
     void restore() {
         synchronized (oneAtATime) {
             ring();
+            BellList held = list();
             for (Bell bell : list().all())
-                arm(bell);
+                if (!arm(bell))
+                    held = held.without(bell); // the diary books it again when it is next opened
+            store(held);
         }
     }
 

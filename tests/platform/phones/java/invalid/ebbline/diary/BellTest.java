@@ -82,6 +82,7 @@ public final class BellTest {
 
         phone.full = true;
         check(!keeper.book(evening + 7_200_000, false), "a system that takes no more is not passed off as one that did");
+        check(!keeper.pending().contains(Long.toString(evening + 7_200_000)), "nor said to be held");
         phone.full = false;
         phone.diskFull = true;
         check(!keeper.book(evening + 10_800_000, false) && !phone.alarms.containsKey(evening + 10_800_000), "a bell that cannot be kept has no alarm either");
@@ -117,6 +118,10 @@ public final class BellTest {
         phone.exactAllowed = true;
         keeper.restore();
         check(phone.alarms.get(morning), "after leave was given they are exact again");
+        phone.restart();
+        phone.full = true;
+        keeper.restore();
+        check(keeper.pending().isEmpty(), "what the system does not take back is not said to be held");
     }
 
     private static void travelling() {
