@@ -1272,6 +1272,11 @@
         <source>Make a calendar file</source>
         <translation>أنشئ ملف تقويم</translation>
     </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="49"/>
+        <source>Let reminders ring on time</source>
+        <translation>دع التذكيرات ترنّ في وقتها</translation>
+    </message>
 </context>
 <context>
     <name>RestStep</name>
@@ -1817,6 +1822,11 @@
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>هذا الرمز لا يفتح المفكرة. الأحدث وحده يفتحها.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="38"/>
+        <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
+        <translation>لا يعطي هذا الهاتف نصفه من المفتاح. حاول مرة أخرى. إن لم ينفع ذلك، فاستخدم رمز الاسترداد.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::MineBoard</name>
@@ -1944,6 +1954,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
         <source>Done. Open the file with your calendar.</source>
         <translation>تم. افتح الملف بتقويمك.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
+        <source>To save power, this phone may ring some minutes late.</source>
+        <translation>لتوفير الطاقة، قد يرنّ هذا الهاتف متأخرًا بضع دقائق.</translation>
     </message>
 </context>
 <context>

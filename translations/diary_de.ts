@@ -1272,6 +1272,11 @@
         <source>Make a calendar file</source>
         <translation>Kalenderdatei erstellen</translation>
     </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="49"/>
+        <source>Let reminders ring on time</source>
+        <translation>Erinnerungen pünktlich klingeln lassen</translation>
+    </message>
 </context>
 <context>
     <name>RestStep</name>
@@ -1817,6 +1822,11 @@
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Dieser Code öffnet das Tagebuch nicht. Nur der neueste tut es.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="38"/>
+        <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
+        <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, nehmen Sie Ihren Ersatz-Code.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::MineBoard</name>
@@ -1940,6 +1950,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
         <source>Done. Open the file with your calendar.</source>
         <translation>Fertig. Öffnen Sie die Datei mit Ihrem Kalender.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
+        <source>To save power, this phone may ring some minutes late.</source>
+        <translation>Um Strom zu sparen, klingelt dieses Telefon vielleicht einige Minuten zu spät.</translation>
     </message>
 </context>
 <context>

@@ -1272,6 +1272,11 @@
         <source>Make a calendar file</source>
         <translation>Make a calendar file</translation>
     </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="49"/>
+        <source>Let reminders ring on time</source>
+        <translation>Let reminders ring on time</translation>
+    </message>
 </context>
 <context>
     <name>RestStep</name>
@@ -1817,6 +1822,11 @@
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>This code does not open the diary. Only the newest one does.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="38"/>
+        <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
+        <translation>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::MineBoard</name>
@@ -1940,6 +1950,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
         <source>Done. Open the file with your calendar.</source>
         <translation>Done. Open the file with your calendar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
+        <source>To save power, this phone may ring some minutes late.</source>
+        <translation>To save power, this phone may ring some minutes late.</translation>
     </message>
 </context>
 <context>

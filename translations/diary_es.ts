@@ -1272,6 +1272,11 @@
         <source>Make a calendar file</source>
         <translation>Crear un archivo de calendario</translation>
     </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="49"/>
+        <source>Let reminders ring on time</source>
+        <translation>Dejar que los recordatorios suenen a tiempo</translation>
+    </message>
 </context>
 <context>
     <name>RestStep</name>
@@ -1817,6 +1822,11 @@
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Este código no abre el diario. Solo el más nuevo lo hace.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="38"/>
+        <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
+        <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, use su código de recuperación.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::MineBoard</name>
@@ -1940,6 +1950,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
         <source>Done. Open the file with your calendar.</source>
         <translation>Hecho. Abra el archivo con su calendario.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
+        <source>To save power, this phone may ring some minutes late.</source>
+        <translation>Para ahorrar energía, este teléfono puede sonar unos minutos tarde.</translation>
     </message>
 </context>
 <context>

@@ -1272,6 +1272,11 @@
         <source>Make a calendar file</source>
         <translation>Créer un fichier de calendrier</translation>
     </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="49"/>
+        <source>Let reminders ring on time</source>
+        <translation>Laisser les rappels sonner à l'heure</translation>
+    </message>
 </context>
 <context>
     <name>RestStep</name>
@@ -1817,6 +1822,11 @@
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Ce code n'ouvre pas le journal. Seul le plus récent le fait.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="38"/>
+        <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
+        <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n'aide pas, utilisez votre code de secours.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::MineBoard</name>
@@ -1940,6 +1950,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
         <source>Done. Open the file with your calendar.</source>
         <translation>Fait. Ouvrez le fichier avec votre calendrier.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
+        <source>To save power, this phone may ring some minutes late.</source>
+        <translation>Pour économiser l'énergie, ce téléphone peut sonner avec quelques minutes de retard.</translation>
     </message>
 </context>
 <context>

@@ -1272,6 +1272,11 @@
         <source>Make a calendar file</source>
         <translation>Criar um arquivo de calendário</translation>
     </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="49"/>
+        <source>Let reminders ring on time</source>
+        <translation>Deixar os lembretes tocarem na hora</translation>
+    </message>
 </context>
 <context>
     <name>RestStep</name>
@@ -1817,6 +1822,11 @@
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Este código não abre o diário. Só o mais novo abre.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="38"/>
+        <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
+        <translation>Este celular não entrega a sua metade da chave. Tente de novo. Se isso não ajudar, use o seu código de recuperação.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::MineBoard</name>
@@ -1940,6 +1950,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
         <source>Done. Open the file with your calendar.</source>
         <translation>Pronto. Abra o arquivo com o seu calendário.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
+        <source>To save power, this phone may ring some minutes late.</source>
+        <translation>Para poupar energia, este celular pode tocar com alguns minutos de atraso.</translation>
     </message>
 </context>
 <context>

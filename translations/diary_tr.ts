@@ -1272,6 +1272,11 @@
         <source>Make a calendar file</source>
         <translation>Takvim dosyası oluştur</translation>
     </message>
+    <message>
+        <location filename="../app/diary/RemindersPage.qml" line="49"/>
+        <source>Let reminders ring on time</source>
+        <translation>Hatırlatmalar zamanında çalsın</translation>
+    </message>
 </context>
 <context>
     <name>RestStep</name>
@@ -1817,6 +1822,11 @@
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Bu kod günlüğü açmıyor. Yalnız en yenisi açar.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="38"/>
+        <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
+        <translation>Bu telefon anahtarın kendindeki yarısını vermiyor. Tekrar deneyin. İşe yaramazsa kurtarma kodunuzu kullanın.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::MineBoard</name>
@@ -1939,6 +1949,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="183"/>
         <source>Done. Open the file with your calendar.</source>
         <translation>Tamam. Dosyayı takviminizle açın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
+        <source>To save power, this phone may ring some minutes late.</source>
+        <translation>Bu telefon, güç tasarrufu için birkaç dakika geç çalabilir.</translation>
     </message>
 </context>
 <context>

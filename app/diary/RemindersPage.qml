@@ -39,6 +39,17 @@ PageBody {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        visible: text.length > 0
+        text: root.board.late
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.board.late.length > 0
+        text: qsTr("Let reminders ring on time")
+        onClicked: root.board.askPunctual()
+        Layout.fillWidth: true
+    }
     ActButton {
         visible: root.board.ringing
         text: qsTr("Ring once to try it")

@@ -22,7 +22,7 @@ constexpr std::chrono::seconds noticeTime{12};  // correcting a save stays in re
 DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)),
       m_settings(QString::fromStdString((m_setup.folder.string() + ".ini"))),
-      m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier), m_locking(m_home),
+      m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier, m_setup.secrets), m_locking(m_home),
       m_joining(m_home), m_today(m_home), m_entry(m_home, m_settings), m_warning(m_home, m_settings),
       m_history(m_home, m_settings), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings)
 {

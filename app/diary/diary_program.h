@@ -54,6 +54,7 @@ struct DiarySetup {
     QString language = {};         ///< empty: as kept, else as the system
     std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
     notifications::Bells* bells = nullptr;   ///< of this device; outlives the program
+    keystore::SecretKeeper* secrets = nullptr;  ///< of this device; outlives the program
 };
 
 class DiaryProgram : public QObject {

@@ -3,11 +3,10 @@
 #include "app/diary/diary_program.h"
 #include "app/fonts/fonts.h"
 #include "platform/courier/qt_courier.h"
-#include "platform/notifications/desktop_bells.h"
+#include "platform/device/device.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
-#include <QDir>
 #include <QFile>
 #include <QStandardPaths>
 #include <QTimer>
@@ -48,8 +47,7 @@ int main(int argc, char** argv)
         return 1;
     }
     const clock::SystemClock clock;
-    QDir().mkpath(QFileInfo(options.value(vault)).absolutePath());
-    notifications::DesktopBells bells(clock, options.value(vault) + QStringLiteral(".bells"));
+    device::Device device = device::openDevice(clock, options.value(vault));
     app::DiaryProgram program({.folder = options.value(vault).toStdString(),
                                .clock = clock,
                                .zone = *zone,
@@ -59,18 +57,22 @@ int main(int argc, char** argv)
                                    },
                                .language = options.value(language),
                                .syncEvery = std::chrono::seconds(60),
-                               .bells = &bells});
-    // The phone travels: its zone is asked for again and again.
+                               .bells = device.bells.get(),
+                               .secrets = device.secrets.get()});
+    // The phone travels: it may say so, and its zone is asked for again and again.
     QTimer traveller;
     QByteArray where = QTimeZone::systemTimeZoneId();
-    QObject::connect(&traveller, &QTimer::timeout, [&] {
+    const auto look = [&] {
         const QByteArray now = QTimeZone::systemTimeZoneId();
         if (now == where)
             return;
         where = now;
         if (const auto there = aftercare::Zone::find(now.toStdString()))
             program.travelTo(*there);
-    });
+    };
+    QObject::connect(&traveller, &QTimer::timeout, look);
+    if (device.bells)
+        QObject::connect(device.bells.get(), &notifications::Bells::zoneChanged, look);
     traveller.start(std::chrono::minutes(1));
     if (options.isSet(passphrase)) {
         QFile file(options.value(passphrase));

@@ -14,8 +14,8 @@
 
 namespace ebbline::aftercare {
 
-/// Most bells booked at once. Phones cap what a program may have pending (64 on one kind of phone:
-/// value from memory, to be checked on a device); the rest is left for "later" and for tests.
+/// Most bells booked at once. Phones cap what a program may have pending (64 on iOS, by default 500 on Android:
+/// sources in docs/guides/phones.md); the rest is left for "later" and for tests.
 inline constexpr std::size_t mostBooked = 48;
 
 /// One bell. Several reminders of one minute ring once.

@@ -90,7 +90,7 @@ Result<BackupReport> prove(const std::filesystem::path& packed, const Offered& o
     auto slots = KeySlots::generations(folder);
     if (!slots)
         return fail(Reason::damaged, "backup: its key file cannot be read");
-    const auto dataKey = slots->front().unlock(kindOf(slots->front(), offered), offered.secret);
+    const auto dataKey = unlockSlot(slots->front(), offered);
     if (!dataKey)
         return fail(dataKey.error());
     Inspection inspection = inspect(folder, *dataKey);

@@ -219,6 +219,13 @@ Done KeySlots::put(const crypto::Secret& dataKey, SlotKind kind, bytes::View sec
     return {};
 }
 
+void KeySlots::drop(SlotKind kind)
+{
+    for (auto& stored : m_slots)
+        if (stored && (*stored)[5] == static_cast<std::uint8_t>(kind))
+            stored.reset();
+}
+
 bool KeySlots::has(SlotKind kind) const
 {
     for (const auto& stored : m_slots)

@@ -54,6 +54,9 @@ public:
     Done put(const crypto::Secret& dataKey, SlotKind kind, bytes::View secret,
              const crypto::StretchCost& cost, bytes::View keystoreSecret = {});
 
+    /// Gives a way in up.
+    void drop(SlotKind kind);
+
     bool has(SlotKind kind) const;
 
     bytes::Bytes encode() const;

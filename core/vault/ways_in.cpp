@@ -11,6 +11,13 @@ struct Opened {
     crypto::Secret dataKey;
 };
 
+const Error halfIsMissing{Reason::refused, "key slots: the passphrase is bound to a device, whose secret is not at hand"};
+
+bool lacksHalf(const KeySlots& slots, const Offered& offered)
+{
+    return kindOf(slots, offered) == SlotKind::passphraseAndKeystore && offered.deviceSecret.empty();
+}
+
 /// Asks the undamaged generations first, the newest of them foremost.
 Result<Opened> ask(const std::filesystem::path& folder, const Offered& offered)
 {
@@ -22,7 +29,7 @@ Result<Opened> ask(const std::filesystem::path& folder, const Offered& offered)
         for (KeySlots& slots : *generations) {
             if (slots.isSound() != sound)
                 continue;
-            Result<crypto::Secret> dataKey = slots.unlock(kindOf(slots, offered), offered.secret);
+            Result<crypto::Secret> dataKey = unlockSlot(slots, offered);
             if (dataKey)
                 return Opened{std::move(slots), std::move(*dataKey)};
             if (!answer)
@@ -33,9 +40,12 @@ Result<Opened> ask(const std::filesystem::path& folder, const Offered& offered)
 
 Result<Opened> open(const std::filesystem::path& folder, const Offered& offered, const clock::Readings& now)
 {
-    // First whether there is a vault at all: an attempt on nothing is none.
-    if (const auto generations = KeySlots::generations(folder); !generations)
+    // First whether there is a vault at all: an attempt on nothing is none, nor is one that lacks a half.
+    const auto generations = KeySlots::generations(folder);
+    if (!generations)
         return fail(generations.error());
+    if (lacksHalf(generations->front(), offered))
+        return fail(halfIsMissing);
     AttemptGuard guard(folder);
     if (const Done allowed = guard.begin(now); !allowed)
         return fail(allowed.error());
@@ -50,9 +60,14 @@ Result<Opened> open(const std::filesystem::path& folder, const Offered& offered,
 }
 
 Done replace(Opened& opened, SlotKind kind, bytes::View secret, const crypto::StretchCost& cost,
-             const std::filesystem::path& folder)
+             const std::filesystem::path& folder, bytes::View deviceSecret = {})
 {
-    if (const Done put = opened.slots.put(opened.dataKey, kind, secret, cost); !put)
+    // Bound and not bound are two forms of one way in: the other one goes.
+    if (kind == SlotKind::passphraseAndKeystore)
+        opened.slots.drop(SlotKind::passphrase);
+    else if (kind == SlotKind::passphrase)
+        opened.slots.drop(SlotKind::passphraseAndKeystore);
+    if (const Done put = opened.slots.put(opened.dataKey, kind, secret, cost, deviceSecret); !put)
         return put;
     return opened.slots.saveAndForget(folder);
 }
@@ -63,7 +78,17 @@ SlotKind kindOf(const KeySlots& slots, const Offered& offered)
 {
     if (offered.kind == Offered::Kind::recoveryCode)
         return SlotKind::recoveryCode;
+    if (slots.has(SlotKind::passphraseAndKeystore))
+        return SlotKind::passphraseAndKeystore;
     return slots.has(SlotKind::desk) ? SlotKind::desk : SlotKind::passphrase;
+}
+
+Result<crypto::Secret> unlockSlot(const KeySlots& slots, const Offered& offered)
+{
+    if (lacksHalf(slots, offered))
+        return fail(halfIsMissing);
+    const SlotKind kind = kindOf(slots, offered);
+    return slots.unlock(kind, offered.secret, kind == SlotKind::passphraseAndKeystore ? offered.deviceSecret : bytes::View());
 }
 
 Result<crypto::Secret> openDataKey(const std::filesystem::path& folder, const Offered& offered,
@@ -88,12 +113,24 @@ Result<RecoveryCode> renewRecoveryCode(const std::filesystem::path& folder, cons
 }
 
 Done changePassphrase(const std::filesystem::path& folder, const Offered& offered, bytes::View newPassphrase,
-                      const crypto::StretchCost& cost, const clock::Readings& now)
+                      const crypto::StretchCost& cost, const clock::Readings& now, bytes::View deviceSecret)
 {
     Result<Opened> opened = open(folder, offered, now);
     if (!opened)
         return fail(opened.error());
-    return replace(*opened, kindOf(opened->slots, Offered::passphrase(newPassphrase)), newPassphrase, cost, folder);
+    const bool desk = opened->slots.has(SlotKind::desk);
+    if (!deviceSecret.empty() && (desk || !opened->slots.has(SlotKind::recoveryCode)))
+        return fail(Reason::invalidState, "key slots: binding to a device needs a recovery code");
+    const SlotKind kind = desk                   ? SlotKind::desk
+                          : deviceSecret.empty() ? SlotKind::passphrase
+                                                 : SlotKind::passphraseAndKeystore;
+    return replace(*opened, kind, newPassphrase, cost, folder, deviceSecret);
+}
+
+bool isBoundToDevice(const std::filesystem::path& folder)
+{
+    const auto generations = KeySlots::generations(folder);
+    return generations && generations->front().has(SlotKind::passphraseAndKeystore);
 }
 
 bool hasRecoveryCode(const std::filesystem::path& folder)

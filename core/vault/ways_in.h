@@ -4,6 +4,9 @@
 /// for one of them again, so that a vault left open does not give itself away; every attempt counts
 /// with the AttemptGuard. A way that was replaced opens nothing afterwards, in either generation of
 /// the key file.
+///
+/// A passphrase may be bound to its device: a secret of the device's key store is mixed in, and the files
+/// alone can not be searched elsewhere. Key stores lose keys, so that needs a recovery code beside it.
 
 #include "core/clock/instant.h"
 #include "core/vault/key_slots.h"
@@ -17,18 +20,24 @@ namespace ebbline::vault {
 struct Offered {
     enum class Kind : std::uint8_t { passphrase, recoveryCode } kind = Kind::passphrase;
     bytes::View secret;
+    bytes::View deviceSecret = {};  ///< 32 bytes of the key store; empty: not at hand
 
-    static Offered passphrase(bytes::View words) { return {Kind::passphrase, words}; }
+    static Offered passphrase(bytes::View words, bytes::View deviceSecret = {}) { return {Kind::passphrase, words, deviceSecret}; }
     static Offered recoveryCode(const RecoveryCode& code) { return {Kind::recoveryCode, code.view()}; }
 };
 
-/// The kind of slot that an offer is for: a desk's passphrase has a kind of its own.
+/// The kind of slot that an offer is for: a desk's passphrase has a kind of its own, and so has one that is
+/// bound to its device.
 SlotKind kindOf(const KeySlots& slots, const Offered& offered);
+
+/// Opens the data key of one generation. \returns as KeySlots::unlock(), and Reason::refused as openDataKey().
+Result<crypto::Secret> unlockSlot(const KeySlots& slots, const Offered& offered);
 
 /// Opens the data key. Both generations of the key file are asked; a damaged newest one is mended
 /// from the one before, if that opens.
 /// \returns Reason::wrongKey if an undamaged file says so, Reason::damaged, Reason::notFound if there is no
-///          key file or no such way in, Reason::tooSoon.
+///          key file or no such way in, Reason::tooSoon; Reason::refused, which counts as no attempt, if the
+///          passphrase is bound to its device and the offer lacks the device's secret.
 Result<crypto::Secret> openDataKey(const std::filesystem::path& folder, const Offered& offered,
                                    const clock::Readings& now);
 
@@ -38,9 +47,14 @@ Result<RecoveryCode> renewRecoveryCode(const std::filesystem::path& folder, cons
                                        const crypto::StretchCost& cost, const clock::Readings& now);
 
 /// Replaces the passphrase; also the way back after the recovery code opened the vault.
-/// \returns as renewRecoveryCode(): the old passphrase holds then.
+/// \param deviceSecret  binds the new one to this device, 32 bytes; empty: it is not bound, whatever the old was
+/// \returns as renewRecoveryCode(): the old passphrase holds then. Reason::invalidState for binding without a
+///          recovery code, or at a desk.
 Done changePassphrase(const std::filesystem::path& folder, const Offered& offered, bytes::View newPassphrase,
-                      const crypto::StretchCost& cost, const clock::Readings& now);
+                      const crypto::StretchCost& cost, const clock::Readings& now, bytes::View deviceSecret = {});
+
+/// True if the passphrase is bound to its device.
+bool isBoundToDevice(const std::filesystem::path& folder);
 
 /// True if a recovery code was made for this vault.
 bool hasRecoveryCode(const std::filesystem::path& folder);

@@ -40,17 +40,26 @@ add_library(ext::eigen ALIAS Eigen3::Eigen)
 pkg_check_modules(ZSTD REQUIRED IMPORTED_TARGET libzstd)
 add_library(ext::zstd ALIAS PkgConfig::ZSTD)
 
-# core/exchange and app/tool
+# core/exchange, app/tool
 find_package(nlohmann_json REQUIRED)
 add_library(ext::json ALIAS nlohmann_json::nlohmann_json)
+
+# platform/camera: QR codes
+pkg_check_modules(ZXING REQUIRED IMPORTED_TARGET zxing)
+add_library(ext::zxing ALIAS PkgConfig::ZXING)
+
+# A phone needs no more.
+if(EBBLINE_PHONE)
+    return()
+endif()
+
+# app/tool and app/hub
 find_package(CLI11 REQUIRED)
 add_library(ext::cli ALIAS CLI11::CLI11)
 
-# platform/camera: QR codes
+# app/desk: QR codes to show
 pkg_check_modules(QRENCODE REQUIRED IMPORTED_TARGET libqrencode)
 add_library(ext::qrencode ALIAS PkgConfig::QRENCODE)
-pkg_check_modules(ZXING REQUIRED IMPORTED_TARGET zxing)
-add_library(ext::zxing ALIAS PkgConfig::ZXING)
 
 # platform/postgres
 pkg_check_modules(LIBPQ REQUIRED IMPORTED_TARGET libpq>=15)

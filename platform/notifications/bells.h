@@ -30,6 +30,10 @@ public:
     virtual void allow(bool ring) = 0;
     /// Shows a bell at once, to try it.
     virtual void ringNow() = 0;
+    /// False if this device may ring late to save power and the person could change that.
+    virtual bool isPunctual() const { return true; }
+    /// Leads the person to where they can let bells ring on time. The answer comes as leaveChanged().
+    virtual void askPunctual() {}
 
 Q_SIGNALS:
     void openAsked();
@@ -37,6 +41,7 @@ Q_SIGNALS:
     void leaveChanged();
     void rang();
     void failed();  ///< the system did not take a bell
+    void zoneChanged();  ///< the device is in another time zone, or may be
 };
 
 }  // namespace ebbline::notifications

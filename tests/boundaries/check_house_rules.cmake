@@ -11,7 +11,8 @@ macro(fault text)
 endmacro()
 
 file(GLOB_RECURSE sources ${ROOT}/core/*.h ${ROOT}/core/*.cpp ${ROOT}/app/*.h ${ROOT}/app/*.cpp ${ROOT}/app/*.qml
-    ${ROOT}/platform/*.h ${ROOT}/platform/*.cpp ${ROOT}/tests/*.h ${ROOT}/tests/*.cpp)
+    ${ROOT}/platform/*.h ${ROOT}/platform/*.cpp ${ROOT}/platform/*.java ${ROOT}/platform/*.mm
+    ${ROOT}/tests/*.h ${ROOT}/tests/*.cpp ${ROOT}/tests/*.java)
 list(LENGTH sources count)
 if(count LESS 40)
     message(FATAL_ERROR "only ${count} files were read: the check is not looking where the code is")

@@ -111,7 +111,8 @@ std::unique_ptr<app::DiaryProgram> DemoPatient::program(const QString& language)
         .courier = [this](const std::string&, const bytes::Array<32>&) { return courier(); },
         .cost = quickly,
         .language = language,
-        .bells = &m_bells});
+        .bells = &m_bells,
+        .secrets = &m_keeper});
 }
 
 std::unique_ptr<app::DiaryProgram> DemoPatient::joined(const QString& language)

@@ -6,6 +6,7 @@
 #include "app/diary/diary_program.h"
 #include "core/desk/desk.h"
 #include "core/mailbox/service.h"
+#include "tests/platform/keystore/fake_keeper.h"
 #include "tests/screens/spoken_bells.h"
 
 #include <QTemporaryDir>
@@ -33,6 +34,8 @@ public:
 
     /// Of her phone. The person has not been asked yet.
     SpokenBells& bells() { return m_bells; }
+    /// Of her phone: not there until told.
+    test::FakeKeeper& keeper() { return m_keeper; }
 
     /// What the clinic does. Each throws std::runtime_error if it cannot.
     QString showsCode();                    ///< the typed code of a new offer
@@ -59,6 +62,7 @@ private:
 
     QTemporaryDir m_folder;
     SpokenBells m_bells;
+    test::FakeKeeper m_keeper = test::FakeKeeper::absent();
     clock::ManualClock m_clock;
     aftercare::Zone m_zone;
     bool m_offline = false;

@@ -46,7 +46,12 @@ public:
         return {};
     }
 
+    bool isPunctual() const override { return punctual; }
+    void askPunctual() override { ++punctualAsked; }
+
     bool there = true;
+    bool punctual = true;
+    int punctualAsked = 0;
     bool refuses = false;
     std::optional<bool> allowed;
     notifications::BellWords said;

@@ -1,5 +1,7 @@
 #include "app/diary/model/camera_view.h"
 
+#include "platform/camera/camera_leave.h"
+
 #include <QVideoFrame>
 
 namespace ebbline::diaryapp {
@@ -18,8 +20,9 @@ void CameraView::setSink(QVideoSink* sink)
         m_sink->disconnect(this);
     m_sink = sink;
     m_session.setVideoSink(sink);
-    m_camera.setActive(sink != nullptr);  // never on without a picture of it on the page
+    m_camera.setActive(false);  // never on without a picture of it on the page
     if (sink) {
+        camera::askForCamera(this, [this](bool may) { m_camera.setActive(may && m_sink != nullptr); });
         connect(sink, &QVideoSink::videoFrameChanged, this, [this](const QVideoFrame& frame) {
             if (m_board && ++m_frame % everyFrame == 0)
                 m_board->useFrame(frame.toImage());

@@ -2,14 +2,51 @@
 
 namespace ebbline::diaryapp {
 
-Home::Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone,
-           std::optional<crypto::StretchCost> cost, CourierMaker courier)
-    : m_folder(std::move(folder)), m_clock(clock), m_zone(std::move(zone)), m_cost(cost), m_maker(std::move(courier))
+namespace {
+
+bytes::View viewOf(const std::optional<crypto::Secret>& secret)
 {
+    return secret ? secret->view() : bytes::View();
+}
+
+}  // namespace
+
+Home::Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone,
+           std::optional<crypto::StretchCost> cost, CourierMaker courier, keystore::SecretKeeper* secrets)
+    : m_folder(std::move(folder)), m_clock(clock), m_zone(std::move(zone)), m_cost(cost), m_maker(std::move(courier)),
+      m_secrets(secrets)
+{
+}
+
+std::optional<crypto::Secret> Home::deviceSecret() const
+{
+    if (m_secrets == nullptr || !vault::isBoundToDevice(m_folder))
+        return std::nullopt;
+    Result<crypto::Secret> secret = m_secrets->fetch();
+    return secret ? std::optional(std::move(*secret)) : std::nullopt;
+}
+
+void Home::bindToDevice(bytes::View passphrase)
+{
+    if (m_secrets == nullptr || !m_secrets->isThere() || !hasRecoveryCode() || vault::isBoundToDevice(m_folder))
+        return;
+    // Nothing is bound to what was kept before, so what was lost may be made anew.
+    Result<crypto::Secret> secret = m_secrets->fetch();
+    if (!secret && secret.error().reason == Reason::damaged && m_secrets->forget())
+        secret = m_secrets->make();
+    else if (!secret && secret.error().reason == Reason::notFound)
+        secret = m_secrets->make();
+    // The diary opens without it too: the next unlocking tries again.
+    if (secret)
+        (void)vault::changePassphrase(m_folder, vault::Offered::passphrase(passphrase), passphrase, cost(), m_clock.readings(),
+                                      secret->view());
 }
 
 Done Home::create(bytes::View passphrase)
 {
+    // A key store may outlive the files of a program that was removed.
+    if (m_secrets != nullptr && !exists())
+        (void)m_secrets->forget();
     auto diary = patient::Diary::create(m_folder, passphrase, cost(), m_clock, m_zone);
     if (!diary)
         return fail(diary.error());
@@ -20,9 +57,11 @@ Done Home::create(bytes::View passphrase)
 
 Done Home::unlock(bytes::View passphrase)
 {
-    auto diary = patient::Diary::unlock(m_folder, passphrase, m_clock, m_zone);
+    const auto secret = deviceSecret();
+    auto diary = patient::Diary::unlock(m_folder, vault::Offered::passphrase(passphrase, viewOf(secret)), m_clock, m_zone);
     if (!diary)
         return fail(diary.error());
+    bindToDevice(passphrase);
     m_diary.emplace(std::move(*diary));
     Q_EMIT openChanged();
     return {};
@@ -37,7 +76,9 @@ void Home::lock()
 
 Done Home::changePassphrase(bytes::View old, bytes::View fresh)
 {
-    return vault::changePassphrase(m_folder, vault::Offered::passphrase(old), fresh, cost(), m_clock.readings());
+    const auto secret = deviceSecret();
+    return vault::changePassphrase(m_folder, vault::Offered::passphrase(old, viewOf(secret)), fresh, cost(), m_clock.readings(),
+                                   viewOf(secret));
 }
 
 Done Home::recover(const vault::RecoveryCode& code, bytes::View fresh)
@@ -50,13 +91,17 @@ Done Home::recover(const vault::RecoveryCode& code, bytes::View fresh)
 
 Result<vault::RecoveryCode> Home::renewRecoveryCode(bytes::View passphrase)
 {
-    return vault::renewRecoveryCode(m_folder, vault::Offered::passphrase(passphrase), cost(), m_clock.readings());
+    const auto secret = deviceSecret();
+    return vault::renewRecoveryCode(m_folder, vault::Offered::passphrase(passphrase, viewOf(secret)), cost(), m_clock.readings());
 }
 
 Done Home::erase()
 {
     lock();
-    return patient::Diary::erase(m_folder);
+    const Done erased = patient::Diary::erase(m_folder);
+    if (erased && m_secrets != nullptr)
+        return m_secrets->forget();
+    return erased;
 }
 
 void Home::travelTo(const aftercare::Zone& zone)

@@ -4,6 +4,7 @@
 /// owns it.
 
 #include "core/patient/diary.h"
+#include "platform/keystore/secret_keeper.h"
 
 #include <QObject>
 
@@ -22,18 +23,21 @@ class Home : public QObject {
 
 public:
     /// \param cost  of a passphrase; empty: measured on this device when one is set
+    /// \param secrets  key store of this device; null: it has none
     Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone,
-         std::optional<crypto::StretchCost> cost, CourierMaker courier);
+         std::optional<crypto::StretchCost> cost, CourierMaker courier, keystore::SecretKeeper* secrets = nullptr);
 
     bool exists() const { return patient::Diary::exists(m_folder); }
     bool isOpen() const { return m_diary.has_value(); }
     Done create(bytes::View passphrase);
+    /// Once there is a recovery code, it also binds the passphrase to this device, where that has a key store.
+    /// \returns as vault::openDataKey(): Reason::refused if the key store lost its half or does not answer now.
     Done unlock(bytes::View passphrase);
     void lock();
 
     /// As vault::changePassphrase().
     Done changePassphrase(bytes::View old, bytes::View fresh);
-    /// Sets a new passphrase by the recovery code, and opens the diary.
+    /// Sets a new passphrase by the recovery code, not bound to the device any more, and opens the diary.
     Done recover(const vault::RecoveryCode& code, bytes::View fresh);
     Result<vault::RecoveryCode> renewRecoveryCode(bytes::View passphrase);
     bool hasRecoveryCode() const { return vault::hasRecoveryCode(m_folder); }
@@ -66,9 +70,13 @@ private:
     const clock::Clock& m_clock;
     aftercare::Zone m_zone;
     crypto::StretchCost cost() const { return m_cost ? *m_cost : vault::calibratedCost(m_clock); }
+    /// The half of a bound passphrase that the key store keeps; empty if it is not bound or not at hand.
+    std::optional<crypto::Secret> deviceSecret() const;
+    void bindToDevice(bytes::View passphrase);
 
     std::optional<crypto::StretchCost> m_cost;
     CourierMaker m_maker;
+    keystore::SecretKeeper* m_secrets;
     std::optional<patient::Diary> m_diary;
     std::unique_ptr<sync::Courier> m_courier;
 };

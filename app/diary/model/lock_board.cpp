@@ -34,7 +34,9 @@ void LockBoard::create(const QString& passphrase, const QString& again)
 void LockBoard::unlock(const QString& passphrase)
 {
     if (const Done opened = m_home.unlock(Typed(passphrase).view()); !opened)
-        say(errorText(opened.error()));
+        say(opened.error().reason == Reason::refused
+                ? tr("This phone does not give its half of the key. Try again. If that does not help, use your recovery code.")
+                : errorText(opened.error()));
 }
 
 void LockBoard::useCode(bool code)

@@ -92,6 +92,17 @@ QString ReminderBoard::silence() const
     return tr("Reminders do not ring yet. What is due stands here.");
 }
 
+QString ReminderBoard::late() const
+{
+    return isRinging() && !m_bells->isPunctual() ? tr("To save power, this phone may ring some minutes late.") : QString();
+}
+
+void ReminderBoard::askPunctual()
+{
+    if (m_bells)
+        m_bells->askPunctual();
+}
+
 void ReminderBoard::allow(bool ring)
 {
     m_settings.setMayRing(ring);

@@ -20,6 +20,7 @@ class ReminderBoard : public QObject {
     Q_PROPERTY(bool bellThere READ isBellThere NOTIFY changed FINAL)
     Q_PROPERTY(QString state READ state NOTIFY changed FINAL)       ///< what the bells do, with the time of the next
     Q_PROPERTY(QString silence READ silence NOTIFY changed FINAL)   ///< why nothing rings; empty: it does
+    Q_PROPERTY(QString late READ late NOTIFY changed FINAL)         ///< that bells may be late, if the person can change it
     Q_PROPERTY(QString tried READ tried NOTIFY changed FINAL)       ///< how a try went
     Q_PROPERTY(bool quiet READ isQuiet WRITE setQuiet NOTIFY changed FINAL)
     Q_PROPERTY(int quietFrom READ quietFrom WRITE setQuietFrom NOTIFY changed FINAL)  ///< hour 0..23
@@ -36,6 +37,7 @@ public:
     bool isBellThere() const { return m_state.leave != aftercare::Leave::noBell; }
     QString state() const;
     QString silence() const;
+    QString late() const;
     QString tried() const { return m_tried; }
     bool isQuiet() const { return hoursOfQuiet().enabled; }
     void setQuiet(bool quiet);
@@ -48,6 +50,7 @@ public:
     const aftercare::BellState& bells() const { return m_state; }
 
     Q_INVOKABLE void allow(bool ring);
+    Q_INVOKABLE void askPunctual();
     Q_INVOKABLE void tryBell();
     Q_INVOKABLE void saveCalendar(const QUrl& file);
     /// Books anew from what the diary knows now.

@@ -136,6 +136,21 @@ TEST_CASE("a try rings at once and says what to look for, and says so when the d
     CHECK(program->reminders()->tried() == QLatin1String("It did not ring. This device refused it."));
 }
 
+TEST_CASE("a phone that may ring late is said to, and the person is led to where that can be changed", "[diary][bells]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& board = *program->reminders();
+    patient.bells().punctual = false;
+    CHECK(board.late().isEmpty());  // nothing rings yet
+    board.allow(true);
+    CHECK(board.late() == QLatin1String("To save power, this phone may ring some minutes late."));
+    board.askPunctual();
+    CHECK(patient.bells().punctualAsked == 1);
+    patient.bells().punctual = true;
+    CHECK(board.late().isEmpty());
+}
+
 TEST_CASE("quiet hours are kept in the vault and move the bells", "[diary][bells]")
 {
     DemoPatient patient;

@@ -1,0 +1,65 @@
+#pragma once
+/// \file
+/// A key store that can lose what it kept, fall silent, and outlive the program's files.
+
+#include "platform/keystore/secret_keeper.h"
+
+#include <optional>
+
+namespace ebbline::test {
+
+class FakeKeeper final : public keystore::SecretKeeper {
+public:
+    static FakeKeeper absent()
+    {
+        FakeKeeper none;
+        none.there = false;
+        return none;
+    }
+
+    bool isThere() const override { return there; }
+    Result<crypto::Secret> fetch() override
+    {
+        ++fetched;
+        if (!there)
+            return fail(Reason::unsupported, "fake: no key store");
+        if (silent)
+            return fail(Reason::storageFailed, "fake: no answer");
+        if (lost)
+            return fail(Reason::damaged, "fake: lost");
+        if (!kept)
+            return fail(Reason::notFound, "fake: nothing there");
+        return kept->clone();
+    }
+    Result<crypto::Secret> make() override
+    {
+        if (!there || silent)
+            return fetch();
+        if (kept || lost)
+            return fail(Reason::alreadyExists, "fake: there is one");
+        ++made;
+        kept = crypto::Secret::random();
+        return kept->clone();
+    }
+    Done forget() override
+    {
+        kept.reset();
+        lost = false;
+        return {};
+    }
+    /// What key stores do in the field.
+    void lose()
+    {
+        kept.reset();
+        lost = true;
+    }
+
+    std::optional<crypto::Secret> kept;
+    bool there = true;
+    bool silent = false;
+    bool lost = false;
+    int made = 0;
+    int fetched = 0;
+};
+
+}  // namespace ebbline::test

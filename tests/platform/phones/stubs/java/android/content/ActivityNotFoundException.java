@@ -1,0 +1,5 @@
+// Signatures from the public reference of the platform; no behaviour.
+package android.content;
+
+public class ActivityNotFoundException extends RuntimeException {
+}

@@ -1,0 +1,5 @@
+// Signatures from the public reference of the platform; no behaviour.
+package android.os;
+
+public final class Bundle {
+}
