@@ -27,7 +27,7 @@ if CLANG.endswith("NOTFOUND"):
 
 def read(file, kind, faults):
     # The project's own headers come from the tree, also for a broken copy.
-    done = subprocess.run([CLANG, *COMMON, *kind, "-I", str(ROOT), str(file)], capture_output=True, text=True, timeout=300)
+    done = subprocess.run([CLANG, *COMMON, *kind, "-I", str(ROOT), str(file)], capture_output=True, text=True, timeout=600)
     faults.unless(done.returncode == 0, f"{file.name}: {done.stderr}")
 
 

@@ -25,7 +25,7 @@ if any(tool.endswith("NOTFOUND") for tool in sys.argv[2:5]):
 
 
 def run(*command):
-    return subprocess.run(command, capture_output=True, text=True, timeout=120)
+    return subprocess.run(command, capture_output=True, text=True, timeout=600)
 
 
 def compile_into(out, folders, *more):
