@@ -152,7 +152,7 @@ void readEnvelope(const Json& v)
                                   v["epoch"].get<std::uint32_t>()};
     check(opened->header == wanted, "envelope header");
     check(opened->plaintext == fromHex(v["plaintext"]), "envelope text");
-    check(hex(envelope::hashOf(sealed)) == v["hash"], "envelope hash");
+    check(hex(envelope::hashOf(sealed)) == v["hash"].get<std::string>(), "envelope hash");
     for (std::size_t bit = 0; bit < 8 * std::min<std::size_t>(sealed.size(), 2000); bit += 97) {
         bytes::Bytes other = sealed;
         other[bit / 8] ^= static_cast<std::uint8_t>(1u << (bit % 8));
@@ -170,35 +170,35 @@ void read(const Json& all)
         for (const Json& way : v["ways"]) {
             const auto kind = static_cast<vault::SlotKind>(way["kind"].get<int>());
             const auto key = slots ? slots->unlock(kind, fromHex(way["secret"]), fromHex(way["keystore"])) : fail(Reason::damaged, "");
-            check(key && hex(key->view()) == v["dataKey"], "data key");
-            check(key && hex(crypto::derive(*key, 1, "eb-vault").view()) == v["databaseKey"], "database key");
+            check(key && hex(key->view()) == v["dataKey"].get<std::string>(), "data key");
+            check(key && hex(crypto::derive(*key, 1, "eb-vault").view()) == v["databaseKey"].get<std::string>(), "database key");
             check(slots && !slots->unlock(kind, bytes::viewOf("another"), fromHex(way["keystore"])), "another secret is refused");
         }
     }
     for (const Json& v : all["offers"]) {
         const auto offer = pairing::fromQrText(v["text"].get<std::string>(), clock::Instant{std::chrono::seconds{1'700'000'000}});
-        check(offer && offer->tls == v["tls"].get<bool>() && hex(offer->id) == v["id"] && hex(offer->secret) == v["secret"]
-                  && hex(offer->clinicRoot.value) == v["root"] && hex(offer->clinicEpoch.value) == v["epochKey"]
-                  && offer->epoch == v["epoch"].get<std::uint32_t>() && hex(offer->hubKeyHash) == v["hubKeyHash"] && offer->hub == v["hub"],
+        check(offer && offer->tls == v["tls"].get<bool>() && hex(offer->id) == v["id"].get<std::string>() && hex(offer->secret) == v["secret"].get<std::string>()
+                  && hex(offer->clinicRoot.value) == v["root"].get<std::string>() && hex(offer->clinicEpoch.value) == v["epochKey"].get<std::string>()
+                  && offer->epoch == v["epoch"].get<std::uint32_t>() && hex(offer->hubKeyHash) == v["hubKeyHash"].get<std::string>() && offer->hub == v["hub"].get<std::string>(),
               "offer");
     }
     for (const Json& v : all["typedCodes"]) {
         const auto code = pairing::typedCodeFromText(v["text"].get<std::string>());
         const auto secrets = code ? pairing::secretsOf(*code) : fail(Reason::malformed, "");
-        check(code && hex(code->locator) == v["locator"] && hex(code->secret) == v["secret"], "typed code");
-        check(secrets && hex(secrets->offerSecret) == v["offerSecret"] && hex(secrets->bundleKey) == v["bundleKey"], "typed secrets");
+        check(code && hex(code->locator) == v["locator"].get<std::string>() && hex(code->secret) == v["secret"].get<std::string>(), "typed code");
+        check(secrets && hex(secrets->offerSecret) == v["offerSecret"].get<std::string>() && hex(secrets->bundleKey) == v["bundleKey"].get<std::string>(), "typed secrets");
     }
     for (const Json& v : all["recoveryCodes"]) {
         const auto code = vault::RecoveryCode::fromText(v["text"].get<std::string>());
-        check(code && hex(code->view()) == v["bytes"], "recovery code");
+        check(code && hex(code->view()) == v["bytes"].get<std::string>(), "recovery code");
     }
     for (const Json& v : all["confirmations"])
-        check(pairing::confirmationNumber({arrayOf<32>(v["signing"])}, {arrayOf<32>(v["box"])}, arrayOf<16>(v["nonce"])) == v["number"], "confirmation");
+        check(pairing::confirmationNumber({arrayOf<32>(v["signing"])}, {arrayOf<32>(v["box"])}, arrayOf<16>(v["nonce"])) == v["number"].get<std::string>(), "confirmation");
     for (const Json& v : all["links"]) {
         const auto root = crypto::SigningKey::fromSeed(fromHex(v["rootSeed"]));
         const auto link = pairing::openPatientLink(fromHex(v["signed"]), root.publicKey());
-        check(link && hex(link->mailbox.view()) == v["mailbox"] && hex(link->phone.value) == v["phone"] && hex(link->desk.value) == v["desk"]
-                  && link->clinicName == v["clinicName"],
+        check(link && hex(link->mailbox.view()) == v["mailbox"].get<std::string>() && hex(link->phone.value) == v["phone"].get<std::string>() && hex(link->desk.value) == v["desk"].get<std::string>()
+                  && link->clinicName == v["clinicName"].get<std::string>(),
               "link");
     }
 }
