@@ -15,16 +15,23 @@ QDateTime localTime(const clock::Moment& moment)
                                           QTimeZone(static_cast<int>(moment.offset.count()) * 60));
 }
 
+/// Newer locale data puts a narrow space that does not break before AM and PM; a font may lack it, and who copies
+/// a time elsewhere expects the plain one.
+QString shortTime(QTime time)
+{
+    return QLocale().toString(time, QLocale::ShortFormat).replace(QChar(0x202f), QLatin1Char(' '));
+}
+
 }  // namespace
 
 QString clockText(const clock::Moment& moment)
 {
-    return QLocale().toString(localTime(moment).time(), QLocale::ShortFormat);
+    return shortTime(localTime(moment).time());
 }
 
 QString timeText(int minuteOfDay)
 {
-    return QLocale().toString(QTime(minuteOfDay / 60, minuteOfDay % 60), QLocale::ShortFormat);
+    return shortTime(QTime(minuteOfDay / 60, minuteOfDay % 60));
 }
 
 QString dateText(const clock::Moment& moment)
