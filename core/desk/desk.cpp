@@ -51,9 +51,10 @@ const std::string& Desk::person() const { return m_inside->person; }
 clock::Moment Desk::now() const { return m_inside->now(); }
 vault::Vault& Desk::vault() { return m_inside->vault; }
 
-Done Desk::Inside::append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox)
+Done Desk::Inside::append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox,
+                          const std::vector<std::string_view>& finished)
 {
-    const auto appended = vault.append({body}, now(), mailbox);
+    const auto appended = vault.append({body}, now(), mailbox, {}, finished);
     return appended ? Done{} : Done(fail(appended.error()));
 }
 
@@ -93,9 +94,7 @@ Done Desk::recordTreatment(const recovery::Treatment& treatment)
         return checked;
     if (!m_inside->vault.state().patients.contains(treatment.patient))
         return fail(Reason::notFound, "treatment: the patient is not registered");
-    if (const Done done = m_inside->append(records::TreatmentRecorded{treatment}); !done)
-        return done;
-    return discardDraft();
+    return m_inside->append(records::TreatmentRecorded{treatment}, {}, {draftName});
 }
 
 std::optional<recovery::Treatment> Desk::draft() const

@@ -86,7 +86,7 @@ public:
 
     Result<recovery::PatientId> registerPatient(const std::string& name, const std::string& phone,
                                                 const std::string& language);
-    /// \returns as recovery::check().
+    /// Lets go of the draft in the same transaction. \returns as recovery::check().
     Done recordTreatment(const recovery::Treatment& treatment);
     /// A treatment being written; kept durably at every change.
     std::optional<recovery::Treatment> draft() const;
@@ -100,6 +100,7 @@ public:
     recovery::Treatment blankTreatment(const recovery::PatientId& patient) const;
 
     std::vector<triggers::Protocol> protocols() const;  ///< newest of each name, at least the default
+    /// Lets go of the draft in the same transaction. \returns Reason::refused without the root key.
     Done signProtocol(const triggers::Protocol& protocol);
     /// Every version of a protocol, oldest first; empty if none was ever signed.
     std::vector<records::ProtocolSigned> protocolVersions(const std::string& name) const;

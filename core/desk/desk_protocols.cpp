@@ -31,7 +31,8 @@ Done Desk::signProtocol(const triggers::Protocol& protocol)
         return may;
     const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
     return m_inside->append(
-        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()});
+        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()}, {},
+        {protocolDraftName});
 }
 
 std::vector<records::ProtocolSigned> Desk::protocolVersions(const std::string& name) const

@@ -18,7 +18,9 @@ struct Desk::Inside {
     std::string person;
 
     clock::Moment now() const { return zone.moment(clock.now()); }
-    Done append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox = {});
+    /// `finished`: as vault::Vault::append().
+    Done append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox = {},
+                const std::vector<std::string_view>& finished = {});
     const journal::CourseState* course(const recovery::CourseId& id) const;
     std::optional<envelope::MailboxId> mailboxOf(const recovery::CourseId& id) const;
     /// The newest roster, or the one that says what has been true so far: this desk alone.

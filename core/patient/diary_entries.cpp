@@ -45,27 +45,8 @@ Result<Draft> Diary::Inside::draftOf(const char* name) const
     return Draft{std::move(*decoded), std::string(typed.begin(), typed.end()), step};
 }
 
-/// A phone may die after an entry was recorded and before its draft was let go: such a draft is done.
-Result<Draft> Diary::Inside::openDraft(const char* name, bool corrects) const
-{
-    Result<Draft> typed = draftOf(name);
-    const journal::CourseState* current = course();
-    if (!typed || !current)
-        return typed;
-    const auto recorded = current->entries.find(typed->entry.id);
-    if (recorded == current->entries.end())
-        return typed;
-    recovery::Entry newest = recorded->second.current();
-    newest.course = typed->entry.course;
-    newest.recordedAt = typed->entry.recordedAt;
-    // A correction names an entry that is there anyway: it is done once the newest version says the same.
-    if (!corrects || (recorded->second.versions.size() > 1 && newest == typed->entry))
-        return fail(Reason::notFound, "draft: it has been recorded");
-    return typed;
-}
-
-Result<Draft> Diary::draft() const { return m_inside->openDraft(draftName, false); }
-Result<Draft> Diary::correctionDraft() const { return m_inside->openDraft(correctionName, true); }
+Result<Draft> Diary::draft() const { return m_inside->draftOf(draftName); }
+Result<Draft> Diary::correctionDraft() const { return m_inside->draftOf(correctionName); }
 Done Diary::keepDraft(const Draft& draft) { return m_inside->vault.keep(draftName, encoded(draft)); }
 Done Diary::keepCorrection(const Draft& draft) { return m_inside->vault.keep(correctionName, encoded(draft)); }
 Done Diary::discardDraft() { return m_inside->vault.keep(draftName, {}); }
@@ -130,13 +111,14 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
         if (finding.urgency <= recovery::Urgency::callNow)
             bodies.push_back(records::WarningShown{entry.course, entry.id, finding.key, finding.urgency,
                                                    entry.recordedAt, false});
-    const auto appended = vault.append(bodies, entry.recordedAt, mailbox(), supersedes);
-    if (!appended)
-        return fail(appended.error());
     // Correcting an old entry leaves the one that is being typed alone.
+    std::vector<std::string_view> finished;
     for (const char* name : {draftName, correctionName})
         if (const auto typed = draftOf(name); typed && typed->entry.id == entry.id)
-            (void)vault.keep(name, {});
+            finished.emplace_back(name);
+    const auto appended = vault.append(bodies, entry.recordedAt, mailbox(), supersedes, finished);
+    if (!appended)
+        return fail(appended.error());
     return Saved{entry.id, std::move(raised)};
 }
 

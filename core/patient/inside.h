@@ -22,7 +22,6 @@ struct Diary::Inside {
     const journal::CourseState* course() const;
     std::optional<envelope::MailboxId> mailbox() const;
     Result<Draft> draftOf(const char* name) const;
-    Result<Draft> openDraft(const char* name, bool corrects) const;
     std::vector<triage::Finding> findings() const;
     EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;
     EntryState stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const;

@@ -249,7 +249,8 @@ Done Vault::Inside::insertOwn(const journal::Operation& operation, const bytes::
 Result<std::vector<journal::OperationId>> Vault::append(const std::vector<records::Body>& bodies,
                                                         const clock::Moment& entered,
                                                         std::optional<envelope::MailboxId> mailbox,
-                                                        std::optional<journal::OperationId> supersedes)
+                                                        std::optional<journal::OperationId> supersedes,
+                                                        const std::vector<std::string_view>& finished)
 {
     Inside& inside = *m_inside;
     clock::HybridClock hybrid = inside.hybrid;
@@ -277,6 +278,9 @@ Result<std::vector<journal::OperationId>> Vault::append(const std::vector<record
         for (std::size_t i = 0; i < operations.size(); ++i)
             if (const Done inserted = inside.insertOwn(operations[i], chains[i], mailbox); !inserted)
                 return inserted;
+        for (const std::string_view name : finished)
+            if (const Done gone = keep(name, {}); !gone)
+                return gone;
         return {};
     });
     if (!stored)

@@ -118,11 +118,13 @@ public:
     std::vector<journal::Operation> operations() const;  ///< in fold order
 
     /// Appends operations of this device in one durable transaction; those for the patient and
-    /// the clinic enter the outbox of `mailbox` in the same one.
+    /// the clinic enter the outbox of `mailbox` in the same one. What was kept under the names in
+    /// `finished` goes in it, too: a draft whose words are recorded.
     Result<std::vector<journal::OperationId>> append(const std::vector<records::Body>& bodies,
                                                      const clock::Moment& entered,
                                                      std::optional<envelope::MailboxId> mailbox = {},
-                                                     std::optional<journal::OperationId> supersedes = {});
+                                                     std::optional<journal::OperationId> supersedes = {},
+                                                     const std::vector<std::string_view>& finished = {});
 
     /// A small value kept durably but never synced (a draft, a setting). Empty removes it.
     Done keep(std::string_view name, bytes::View value);

@@ -242,7 +242,7 @@ void ProtocolEditor::sign()
     }
     const auto next = protocol();
     auto former = m_inUse;
-    if (!m_workplace.settle(m_workplace.desk().signProtocol(next)) || !m_workplace.settle(m_workplace.desk().discardProtocolDraft())) {
+    if (!m_workplace.settle(m_workplace.desk().signProtocol(next))) {
         return;
     }
     open(next.name);
@@ -260,7 +260,7 @@ void ProtocolEditor::takeBack()
     again.version = m_inUse.version + 1;
     again.band = m_inUse.band;
     again.former.reset();
-    if (m_workplace.settle(m_workplace.desk().signProtocol(again)) && m_workplace.settle(m_workplace.desk().discardProtocolDraft())) {
+    if (m_workplace.settle(m_workplace.desk().signProtocol(again))) {
         m_signedOver.reset();
         open(again.name);
         m_outcome = tr("What was in use before is in use again, as version %1.").arg(charts::digits(again.version));

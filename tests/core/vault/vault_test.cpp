@@ -215,6 +215,23 @@ TEST_CASE("a kept value is replaced and removed", "[vault]")
     CHECK_FALSE(vault.kept("draft"));
 }
 
+TEST_CASE("a draft goes with the operation that finishes it, or stays with its refusal", "[vault]")
+{
+    Phone phone;
+    Vault vault = phone.created();
+    REQUIRE(vault.keep("draft", bytes::viewOf("a")));
+    REQUIRE(vault.keep("other", bytes::viewOf("b")));
+    auto wrong = test::sampleEntry();
+    wrong.note = std::string(5000, 'x');
+
+    CHECK_FALSE(vault.append({records::EntryRecorded{wrong}}, evening, mailbox, {}, {"draft"}));
+    CHECK(vault.kept("draft") == bytes::Bytes{'a'});
+
+    REQUIRE(vault.append({entry}, evening, mailbox, {}, {"draft", "never kept"}));
+    CHECK(vault.kept("draft").error().reason == Reason::notFound);
+    CHECK(vault.kept("other") == bytes::Bytes{'b'});
+}
+
 TEST_CASE("links survive and the clinic's keys stay the same", "[vault]")
 {
     Phone clinic;
