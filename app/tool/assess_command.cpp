@@ -4,6 +4,7 @@
 #include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
 
+#include "core/clock/instant.h"
 #include "core/triggers/judge.h"
 #include "core/warnings/warnings.h"
 
@@ -38,7 +39,7 @@ recovery::Entry& entryAt(TableCourse& course, const clock::Moment& entered)
 /// Warnings of each entry and triggers over the course, in time order, each judged on what had been
 /// entered by then.
 std::vector<exchange::FindingRow> judged(const std::string& name, const TableCourse& course,
-                                         const triggers::Protocol& protocol, clock::Instant tableEnd)
+                                         const triggers::Protocol& protocol, clock::Instant end)
 {
     std::vector<exchange::FindingRow> rows;
     for (const auto& [at, entry] : course.entries)
@@ -50,7 +51,7 @@ std::vector<exchange::FindingRow> judged(const std::string& name, const TableCou
         }
     // Silence is judged to the end of the table, and nobody is expected to write after the follow-up.
     clock::Moment until = course.input.treated;
-    until.at = std::min(tableEnd, until.at + std::chrono::days(protocol.carePlan.followUpDay));
+    until.at = std::min(end, until.at + std::chrono::days(protocol.carePlan.followUpDay));
     if (!course.entries.empty())
         until.at = std::max(until.at, course.entries.rbegin()->first);
     for (const triggers::Finding& finding : triggers::judge(course.input, protocol, until))
@@ -69,8 +70,10 @@ Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchan
     std::map<std::string, TableCourse> courses;
     for (auto& [name, input] : coursesOf(scores))
         courses[name].input = std::move(input);
+    // What stands at the very moment of the treatment is the practitioner's and no entry: no warning speaks of it.
     for (const exchange::ScoreRow& row : scores)
-        entryAt(courses[row.course], row.enteredAt).scores.insert_or_assign({row.symptom, row.side}, row.score);
+        if (row.enteredAt.at != row.treatedAt.at)
+            entryAt(courses[row.course], row.enteredAt).scores.insert_or_assign({row.symptom, row.side}, row.score);
     for (const exchange::SignRow& row : signs) {
         const auto [place, fresh] = courses.try_emplace(row.course);
         TableCourse& course = place->second;
@@ -88,6 +91,33 @@ Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchan
             course.input.observations.push_back({row.enteredAt, {}});
     }
     return courses;
+}
+
+/// Up to when silence is judged: the last row of anybody. A row that lies in the future would make
+/// everybody else silent, so it counts only where all rows do.
+struct TableEnd {
+    clock::Instant at{};
+    std::size_t ahead = 0;  ///< rows more than a day after now
+};
+
+TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs, clock::Instant now)
+{
+    TableEnd end;
+    clock::Instant last{};
+    const auto take = [&](clock::Instant entered) {
+        last = std::max(last, entered);
+        if (entered > now + std::chrono::days(1))
+            ++end.ahead;
+        else
+            end.at = std::max(end.at, entered);
+    };
+    for (const exchange::ScoreRow& row : scores)
+        take(row.enteredAt.at);
+    for (const exchange::SignRow& row : signs)
+        take(row.enteredAt.at);
+    if (end.ahead == scores.size() + signs.size())
+        end.at = last;
+    return end;
 }
 
 int assess(const Options& options)
@@ -118,14 +148,13 @@ int assess(const Options& options)
     if (!courses)
         return complain(courses.error().detail);
 
-    clock::Instant end{};
-    for (const exchange::ScoreRow& row : *scores)
-        end = std::max(end, row.enteredAt.at);
-    for (const exchange::SignRow& row : signs)
-        end = std::max(end, row.enteredAt.at);
+    const TableEnd end = tableEnd(*scores, signs, clock::SystemClock().now());
+    if (end.ahead > 0)
+        std::cerr << "ebbline assess: note: " << end.ahead
+                  << " rows lie more than a day ahead of this computer's clock; they are judged as written, and nobody is called silent for them\n";
     std::vector<exchange::FindingRow> findings;
     for (const auto& [name, course] : *courses)
-        for (exchange::FindingRow& row : judged(name, course, protocol, end))
+        for (exchange::FindingRow& row : judged(name, course, protocol, end.at))
             findings.push_back(std::move(row));
     if (const Done written = writeFile(options.out, exchange::writeFindings(findings)); !written) {
         std::cerr << "ebbline assess: " << options.out << ": " << written.error().detail << "\n";

@@ -66,7 +66,7 @@ Diary diaryOf(Chance& chance, Kind kind, Rhythm rhythm, int number)
     const double treatedMinute = std::floor(chance.between(9.5 * 60, 16.5 * 60));
 
     Diary diary;
-    const auto firstDay = std::chrono::sys_days(std::chrono::year(2027) / 1 / 4) + days(number % 300);
+    const auto firstDay = std::chrono::sys_days(std::chrono::year(2025) / 1 / 6) + days(number % 300);
     diary.treated.offset = minutes(offset);
     diary.treated.at = firstDay + minutes(static_cast<int>(treatedMinute) - offset);
     diary.hasBaseline = chance.happens(baselineRecorded);

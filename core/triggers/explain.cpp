@@ -45,7 +45,7 @@ std::string explain(const Finding& finding)
                + number(finding, "usualHigh");
     case Trigger::persistentPuckering:
         return what(finding) + " is still there: " + number(finding, "score") + " of 10" + day;
-    case Trigger::silence: return "no entry for " + number(finding, "days") + " days by day " + std::to_string(finding.day);
+    case Trigger::silence: return "no entry for " + number(finding, "waited") + " days by day " + std::to_string(finding.day);
     }
     return "unknown trigger";
 }

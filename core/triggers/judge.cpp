@@ -92,8 +92,10 @@ private:
             return;
         clock::Moment raised = last;
         raised.at += wait;
-        if (Finding* finding = fire(Trigger::silence, Urgency::nextWorkingDay, {Symptom::pain, Side::none}, raised))
+        if (Finding* finding = fire(Trigger::silence, Urgency::nextWorkingDay, {Symptom::pain, Side::none}, raised)) {
+            finding->numbers["waited"] = days;
             finding->numbers["days"] = static_cast<double>(std::chrono::floor<std::chrono::days>(spoken).count());
+        }
     }
 
     void enterDay(int day)

@@ -12,7 +12,9 @@
 namespace ebbline::triggers {
 
 /// One firing of one trigger. `numbers` are what the sentence needs, by name: "score", "day",
-/// "usualHigh", "lowest", "left", "right", "days", "statistic", "threshold".
+/// "usualHigh", "lowest", "left", "right", "statistic", "threshold". A silence has "waited", the days
+/// after which it was raised, and "days", how long it has lasted by now or until somebody wrote: the
+/// only number that goes on after a finding was raised.
 struct Finding {
     Trigger trigger;
     recovery::Urgency urgency;
