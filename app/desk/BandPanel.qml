@@ -95,6 +95,6 @@ ColumnLayout {
         text: qsTr("Every protocol is signed anew with it. Courses that run keep theirs. The reason is kept with your name.")
         act: root.bands.choosingText
         onDecided: reason => root.bands.choose(reason)
-        onCancelled: root.bands.cancelChoosing()
+        onLeft: root.bands.cancelChoosing()
     }
 }

@@ -107,6 +107,6 @@ PageFrame {
         title: qsTr("Close: %1").arg(root.course.closingTitle)
         outcomes: root.program.outcomes
         onDecided: (outcome, note) => root.course.close(outcome, note)
-        onCancelled: root.course.cancelClosing()
+        onLeft: root.course.cancelClosing()
     }
 }

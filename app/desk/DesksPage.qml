@@ -108,6 +108,6 @@ PageFrame {
         text: root.board.askText
         act: root.board.askAct
         onDecided: root.board.decide()
-        onCancelled: root.board.cancel()
+        onLeft: root.board.cancel()
     }
 }

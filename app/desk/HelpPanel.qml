@@ -6,84 +6,55 @@ import Ebbline.Controls
 import Ebbline.Desk
 import Ebbline.Theme
 
-T.Popup {
+PanelFrame {
     id: root
 
     required property DeskProgram program
 
-    parent: T.Overlay.overlay
-    anchors.centerIn: parent
-    width: Math.min(parent ? parent.width - 2 * Theme.gapLarge : 400, 44 * Theme.textBody)
-    height: Math.min(parent ? parent.height - 2 * Theme.gapLarge : 500, content.implicitHeight + 2 * Theme.gapLarge)
-    padding: Theme.gapLarge
-    modal: true
-    focus: true
+    shown: root.program.helpShown
+    title: qsTr("Keys")
+    letters: 44
     closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
-    visible: root.program.helpShown
-    onClosed: root.program.helpShown = false
-
-    background: Card {
-        border.color: Theme.line
+    onLeft: root.program.helpShown = false
+    acts: ActButton {
+        text: qsTr("Back to work")
+        primary: true
+        onClicked: root.program.helpShown = false
     }
-    T.Overlay.modal: Rectangle {
-        color: Qt.rgba(0, 0, 0, 0.35)
-    }
-    contentItem: Flickable {
-        clip: true
-        contentHeight: content.implicitHeight
-        interactive: contentHeight > height
 
-        ColumnLayout {
-            id: content
+    Repeater {
+        model: [[qsTr("Up, Down"), qsTr("move in the queue")], [qsTr("Enter"), qsTr("open the course")],
+                ["T", qsTr("take it: others see who is on it")], ["C", qsTr("call: number, what to ask, what was said")],
+                ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("note that the visit was brought forward")],
+                ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")],
+                ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
+                ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],
+                [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread")]]
 
-            width: parent.width
-            spacing: Theme.gapSmall
+        RowLayout {
+            id: line
 
-            Heading {
-                level: 2
-                text: qsTr("Keys")
+            required property var modelData
+
+            spacing: Theme.gap
+            Layout.fillWidth: true
+
+            Words {
+                text: line.modelData[0]
+                strong: true
+                Layout.preferredWidth: 10 * Theme.textBody
+                Layout.alignment: Qt.AlignTop
+            }
+            Words {
+                text: line.modelData[1]
                 Layout.fillWidth: true
-            }
-            Repeater {
-                model: [[qsTr("Up, Down"), qsTr("move in the queue")], [qsTr("Enter"), qsTr("open the course")],
-                        ["T", qsTr("take it: others see who is on it")], ["C", qsTr("call: number, what to ask, what was said")],
-                        ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("note that the visit was brought forward")],
-                        ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")],
-                        ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
-                        ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],
-                        [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread")]]
-
-                RowLayout {
-                    id: line
-
-                    required property var modelData
-
-                    spacing: Theme.gap
-                    Layout.fillWidth: true
-
-                    Words {
-                        text: line.modelData[0]
-                        strong: true
-                        Layout.preferredWidth: 10 * Theme.textBody
-                        Layout.alignment: Qt.AlignTop
-                    }
-                    Words {
-                        text: line.modelData[1]
-                        Layout.fillWidth: true
-                    }
-                }
-            }
-            TickBox {
-                text: qsTr("Single keys (T, C, X, F, N, H, /) are on")
-                checked: root.program.settings.singleKeys
-                onToggled: root.program.settings.singleKeys = checked
-                Layout.fillWidth: true
-            }
-            ActButton {
-                text: qsTr("Back to work")
-                primary: true
-                onClicked: root.program.helpShown = false
             }
         }
+    }
+    TickBox {
+        text: qsTr("Single keys (T, C, X, F, N, H, /) are on")
+        checked: root.program.settings.singleKeys
+        onToggled: root.program.settings.singleKeys = checked
+        Layout.fillWidth: true
     }
 }

@@ -87,12 +87,9 @@ ColumnLayout {
                         cells: [row.name, row.phone, row.treated, row.printed, row.outcome]
                         widths: [7, 6, 6, 5, 6]
                         spoken: row.spoken
+                        opens: true
+                        onOpened: root.opened(row.course)
                         Layout.fillWidth: true
-
-                        MouseArea {
-                            anchors.fill: parent
-                            onDoubleClicked: root.opened(parent.row.course)
-                        }
                     }
                 }
             }

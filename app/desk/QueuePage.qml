@@ -144,6 +144,6 @@ PageFrame {
         title: root.queue.closingTitle
         outcomes: root.program.outcomes
         onDecided: (outcome, note) => root.queue.close(outcome, note)
-        onCancelled: root.queue.cancelClosing()
+        onLeft: root.queue.cancelClosing()
     }
 }

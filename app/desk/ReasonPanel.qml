@@ -1,85 +1,43 @@
 // A decision that is kept with its reason. No reason, no decision.
 //
 // In   shown, title, text, act (what the button says)
-// Out  decided(reason), cancelled
+// Out  decided(reason), left
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Templates as T
 import Ebbline.Controls
-import Ebbline.Theme
 
-T.Popup {
+PanelFrame {
     id: root
 
-    property bool shown: false
-    property string title
     property string text
     property string act
     property string reason
     signal decided(string reason)
-    signal cancelled
 
-    parent: T.Overlay.overlay
-    anchors.centerIn: parent
-    width: Math.min(parent ? parent.width - 2 * Theme.gapLarge : 400, 40 * Theme.textBody)
-    height: Math.min(parent ? parent.height - 2 * Theme.gapLarge : 500, content.implicitHeight + 2 * Theme.gapLarge)
-    padding: Theme.gapLarge
-    modal: true
-    focus: true
-    closePolicy: T.Popup.CloseOnEscape
-    visible: root.shown
     onOpened: root.reason = ""
-    onClosed: if (root.shown) { root.cancelled(); }
-
-    background: Card {
-        border.color: Theme.line
-    }
-    T.Overlay.modal: Rectangle {
-        color: Qt.rgba(0, 0, 0, 0.35)
-    }
-    contentItem: Flickable {
-        clip: true
-        contentHeight: content.implicitHeight
-        interactive: contentHeight > height
-
-        ColumnLayout {
-            id: content
-
-            width: parent.width
-            spacing: Theme.gap
-
-            Heading {
-                level: 2
-                text: root.title
-                Layout.fillWidth: true
-            }
-            Words {
-                text: root.text
-                Layout.fillWidth: true
-            }
-            NoteField {
-                label: qsTr("Reason")
-                value: root.reason
-                lines: 2
-                onEdited: text => root.reason = text
-                Layout.fillWidth: true
-            }
-            Flow {
-                spacing: Theme.gapSmall
-                Layout.fillWidth: true
-
-                ActButton {
-                    text: root.act
-                    primary: true
-                    enabled: root.reason.trim().length > 0
-                    onClicked: root.decided(root.reason)
-                }
-                ActButton {
-                    text: qsTr("Leave it as it is")
-                    quiet: true
-                    onClicked: root.cancelled()
-                }
-            }
+    acts: [
+        ActButton {
+            text: root.act
+            primary: true
+            enabled: root.reason.trim().length > 0
+            onClicked: root.decided(root.reason)
+        },
+        ActButton {
+            text: qsTr("Leave it as it is")
+            quiet: true
+            onClicked: root.left()
         }
+    ]
+
+    Words {
+        text: root.text
+        Layout.fillWidth: true
+    }
+    NoteField {
+        label: qsTr("Reason")
+        value: root.reason
+        lines: 2
+        onEdited: text => root.reason = text
+        Layout.fillWidth: true
     }
 }

@@ -1,4 +1,8 @@
-// One line of a table: cells in columns of the given shares.
+// One line of a table: cells in columns of the given shares. A line that opens something is a
+// control: touch, Enter and Space open it.
+//
+// In   cells, widths, strong (a head), opens, spoken
+// Out  opened
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -10,12 +14,40 @@ Item {
     required property list<string> cells
     required property list<real> widths
     property bool strong: false
+    property bool opens: false
     property string spoken: root.cells.join(", ")
+    signal opened
 
-    implicitHeight: row.implicitHeight + Theme.gapSmall
-    Accessible.role: root.strong ? Accessible.ColumnHeader : Accessible.Row
+    implicitHeight: Math.max(root.opens ? Theme.target : 0, row.implicitHeight + Theme.gapSmall)
+    activeFocusOnTab: root.opens
+    Keys.enabled: root.opens
+    Keys.onReturnPressed: root.opened()
+    Keys.onEnterPressed: root.opened()
+    Keys.onSpacePressed: root.opened()
+    Accessible.role: root.strong ? Accessible.ColumnHeader : root.opens ? Accessible.Link : Accessible.Row
     Accessible.name: root.spoken
+    Accessible.focusable: root.opens
+    Accessible.focused: root.activeFocus
+    Accessible.onPressAction: if (root.opens) { root.opened(); }
 
+    Rectangle {
+        anchors.fill: parent
+        visible: pointer.containsMouse
+        color: Theme.chosen
+        radius: Theme.corner
+    }
+    FocusRing {
+        shown: root.activeFocus
+    }
+    MouseArea {
+        id: pointer
+
+        anchors.fill: parent
+        enabled: root.opens
+        hoverEnabled: root.opens
+        cursorShape: root.opens ? Qt.PointingHandCursor : Qt.ArrowCursor
+        onClicked: root.opened()
+    }
     RowLayout {
         id: row
 

@@ -188,4 +188,44 @@ inline QList<DeskPage> deskPages()
     };
 }
 
+/// Of a desk that has no clinic yet, beside a colleague's that has; in order.
+struct DeskDoorPage {
+    QString name;
+    std::function<void(app::DeskProgram& fresh, app::DeskProgram& colleague)> show;
+};
+
+inline QList<DeskDoorPage> deskDoorPages()
+{
+    const auto passphrase = QString::fromLatin1(DemoClinic::passphrase);
+    const auto poll = [](app::DeskProgram& fresh, app::DeskProgram& colleague) {
+        for (int i = 0; i < 4; ++i) {
+            fresh.applying()->poll();
+            colleague.pairing()->poll();
+        }
+    };
+    return {
+        {QStringLiteral("unlock"), [](auto&, auto&) {}},
+        {QStringLiteral("unlock_short"), [](auto& fresh, auto&) { fresh.unlocking()->create(QStringLiteral("short"), {}); }},
+        {QStringLiteral("clinic_empty"), [passphrase](auto& fresh, auto&) { fresh.unlocking()->create(passphrase, passphrase); }},
+        {QStringLiteral("apply"), [](auto& fresh, auto&) { fresh.openApply(); }},
+        {QStringLiteral("apply_malformed"), [](auto& fresh, auto&) {
+             fresh.applying()->start(QStringLiteral("ABCD"), QStringLiteral("hub.example:8443"));
+         }},
+        {QStringLiteral("apply_compare"), [poll](auto& fresh, auto& colleague) {
+             colleague.openDeskPairing();
+             colleague.pairing()->start();
+             fresh.applying()->start(colleague.pairing()->typedCode(), QStringLiteral("127.0.0.1:1"));
+             poll(fresh, colleague);
+         }},
+        {QStringLiteral("apply_joined"), [poll](auto& fresh, auto& colleague) {
+             colleague.pairing()->confirm();
+             poll(fresh, colleague);
+         }},
+        {QStringLiteral("locked_wrong"), [](auto& fresh, auto&) {
+             fresh.lock();
+             fresh.unlocking()->unlock(QStringLiteral("another sea altogether"));
+         }},
+    };
+}
+
 }  // namespace ebbline::screens

@@ -63,22 +63,31 @@ TEST_CASE("every page names its controls, gives room to hit them, and cuts no wo
     }
 }
 
-TEST_CASE("the door names its fields before anything is unlocked", "[desk][screens]")
+TEST_CASE("so do the pages of a desk that is set up, or joins its colleagues' clinic", "[desk][screens]")
 {
     const auto language = GENERATE("en", "de", "ar");
     const auto percent = GENERATE(100, 200);
+    const auto size = GENERATE(QSize(1280, 720), QSize(1024, 768));
+    CAPTURE(language, percent, size.width(), size.height());
     Ear ear;
     screens::DemoClinic clinic;
-    auto program = clinic.freshProgram(QString::fromLatin1(language));
+    auto colleague = clinic.program(QStringLiteral("en"), clinic.hub());
+    auto program = clinic.freshProgram(QString::fromLatin1(language), clinic.hub());
     program->settings()->setTextPercent(percent);
-    REQUIRE(program->show(QSize(1024, 768)));
+    REQUIRE(program->show(size));
     auto& window = *program->window();
-    screens::settle(window);
 
-    CHECK(listed(screens::withoutName(window)) == "");
-    CHECK(listed(screens::smallTargets(window, leastTarget)) == "");
-    CHECK(listed(screens::cutOff(window)) == "");
-    CHECK(listed(complaints) == "");
+    for (const auto& page : screens::deskDoorPages()) {
+        page.show(*program, *colleague);
+        screens::settle(window);
+        CAPTURE(page.name.toStdString());
+        CHECK(listed(screens::withoutName(window)) == "");
+        CHECK(listed(screens::smallTargets(window, leastTarget)) == "");
+        CHECK(listed(screens::cutOff(window)) == "");
+        CHECK(listed(complaints) == "");
+        complaints.clear();
+    }
+    CHECK(program->page() == app::DeskProgram::Page::unlock);
 }
 
 TEST_CASE("Tab reaches every control of the queue page and comes round again", "[desk][screens][keys]")

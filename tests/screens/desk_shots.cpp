@@ -37,12 +37,16 @@ int main(int argc, char* argv[])
         program->grab(folder.filePath(page.name + QStringLiteral(".png")));
     }
     program->sheet()->write(folder.filePath(QStringLiteral("sheet.pdf")));
-    auto fresh = clinic.freshProgram(words[2]);
+    auto fresh = clinic.freshProgram(words[2], clinic.hub());
     fresh->settings()->setLook(words[3].toInt());
     fresh->settings()->setTextPercent(words[4].toInt());
-    if (fresh->show(size)) {
+    if (!fresh->show(size)) {
+        return 1;
+    }
+    for (const auto& page : screens::deskDoorPages()) {
+        page.show(*fresh, *program);
         screens::settle(*fresh->window());
-        fresh->grab(folder.filePath(QStringLiteral("unlock.png")));
+        fresh->grab(folder.filePath(page.name + QStringLiteral(".png")));
     }
     return 0;
 }

@@ -1,5 +1,6 @@
 #include "app/desk/clinic/keep_board.h"
 
+#include "app/controls/typed_secret.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/unlock_board.h"
 #include "app/desk/model/words.h"
@@ -9,26 +10,6 @@
 #include <QLocale>
 
 namespace ebbline::deskapp {
-
-namespace {
-
-/// The bytes of a passphrase, wiped when the last of them goes.
-class Typed {
-public:
-    explicit Typed(const QString& text) : m_bytes(text.toUtf8()) {}
-    ~Typed() { m_bytes.fill('\0'); }
-    Typed(const Typed&) = delete;
-    Typed& operator=(const Typed&) = delete;
-    bytes::View view() const
-    {
-        return {reinterpret_cast<const std::uint8_t*>(m_bytes.constData()), static_cast<std::size_t>(m_bytes.size())};
-    }
-
-private:
-    QByteArray m_bytes;
-};
-
-}  // namespace
 
 KeepBoard::KeepBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent)
     : QObject(parent), m_workplace(workplace), m_cost(cost)
@@ -74,7 +55,7 @@ void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
     m_busy = true;
     m_doing = doing;
     Q_EMIT changed();
-    m_pool.start([this, round = m_round, typed = std::make_shared<Typed>(passphrase), work = std::move(work)] {
+    m_pool.start([this, round = m_round, typed = std::make_shared<TypedSecret>(passphrase), work = std::move(work)] {
         auto show = work(typed->view());
         QMetaObject::invokeMethod(
             this,
@@ -103,7 +84,7 @@ void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const
         return;
     }
     run(tr("The passphrase is being changed."), now,
-        [this, folder = m_workplace.folder(), next = std::make_shared<Typed>(fresh), cost = m_cost, at = m_workplace.clock().readings()](bytes::View words) {
+        [this, folder = m_workplace.folder(), next = std::make_shared<TypedSecret>(fresh), cost = m_cost, at = m_workplace.clock().readings()](bytes::View words) {
             const auto done = vault::changePassphrase(folder, vault::Offered::passphrase(words), next->view(), cost, at);
             return [this, done] {
                 m_outcome = done ? tr("From now on only the new passphrase opens this desk.") : QString();

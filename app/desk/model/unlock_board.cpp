@@ -1,5 +1,6 @@
 #include "app/desk/model/unlock_board.h"
 
+#include "app/controls/typed_secret.h"
 #include "app/desk/model/words.h"
 #include "core/vault/ways_in.h"
 
@@ -39,10 +40,7 @@ bool UnlockBoard::unlock(const QString& passphrase)
     if (passphrase.isEmpty()) {
         return false;
     }
-    auto raw = passphrase.toUtf8().toStdString();
-    const auto outcome = m_workplace.unlock(bytes::viewOf(raw));
-    std::fill(raw.begin(), raw.end(), '\0');
-    return settle(outcome);
+    return settle(m_workplace.unlock(TypedSecret(passphrase).view()));
 }
 
 bool UnlockBoard::openDemo()
@@ -67,10 +65,7 @@ bool UnlockBoard::create(const QString& passphrase, const QString& again)
     if (!isUsable(passphrase, again)) {
         return false;
     }
-    auto raw = passphrase.toUtf8().toStdString();
-    const auto outcome = m_workplace.create(bytes::viewOf(raw), m_cost);
-    std::fill(raw.begin(), raw.end(), '\0');
-    return settle(outcome);
+    return settle(m_workplace.create(TypedSecret(passphrase).view(), m_cost));
 }
 
 bool UnlockBoard::isCodeOffered() const
@@ -96,16 +91,15 @@ bool UnlockBoard::recover(const QString& code, const QString& passphrase, const 
     if (!isUsable(passphrase, again)) {
         return false;
     }
-    auto raw = passphrase.toUtf8().toStdString();
-    auto outcome = vault::changePassphrase(m_workplace.folder(), vault::Offered::recoveryCode(*read), bytes::viewOf(raw), m_cost,
+    const TypedSecret fresh(passphrase);
+    auto outcome = vault::changePassphrase(m_workplace.folder(), vault::Offered::recoveryCode(*read), fresh.view(), m_cost,
                                            m_workplace.clock().readings());
     if (outcome) {
-        outcome = m_workplace.unlock(bytes::viewOf(raw));
+        outcome = m_workplace.unlock(fresh.view());
     } else if (outcome.error().reason == Reason::wrongKey) {
         m_problem = tr("This code does not open this vault. A newer one may have taken its place.");
         Q_EMIT changed();
     }
-    std::fill(raw.begin(), raw.end(), '\0');
     return m_problem.isEmpty() && settle(outcome);
 }
 

@@ -1,5 +1,6 @@
 #include "app/diary/model/keys_board.h"
 
+#include "app/controls/typed_secret.h"
 #include "app/diary/model/lock_board.h"
 #include "app/diary/model/words.h"
 
@@ -43,7 +44,7 @@ void KeysBoard::change(const QString& old, const QString& fresh, const QString& 
     if (m_newProblem.isEmpty() && fresh != again)
         m_repeatProblem = tr("These two are not the same.");
     if (m_newProblem.isEmpty() && m_repeatProblem.isEmpty()) {
-        const Done changedIt = m_home.changePassphrase(Typed(old).view(), Typed(fresh).view());
+        const Done changedIt = m_home.changePassphrase(TypedSecret(old).view(), TypedSecret(fresh).view());
         if (changedIt)
             m_outcome = tr("Done. From now on only the new passphrase opens the diary.");
         else
@@ -55,7 +56,7 @@ void KeysBoard::change(const QString& old, const QString& fresh, const QString& 
 void KeysBoard::makeCode(const QString& passphrase)
 {
     clear();
-    const auto made = m_home.renewRecoveryCode(Typed(passphrase).view());
+    const auto made = m_home.renewRecoveryCode(TypedSecret(passphrase).view());
     if (made)
         m_code = QString::fromStdString(made->text());
     else

@@ -56,20 +56,4 @@ private:
     QString m_code;
 };
 
-/// The bytes of a passphrase, wiped when it goes.
-class Typed {
-public:
-    explicit Typed(const QString& text) : m_bytes(text.toUtf8()) {}
-    ~Typed() { m_bytes.fill('\0'); }
-    Typed(const Typed&) = delete;
-    Typed& operator=(const Typed&) = delete;
-    bytes::View view() const
-    {
-        return {reinterpret_cast<const std::uint8_t*>(m_bytes.constData()), static_cast<std::size_t>(m_bytes.size())};
-    }
-
-private:
-    QByteArray m_bytes;
-};
-
 }  // namespace ebbline::diaryapp

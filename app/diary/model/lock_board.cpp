@@ -1,5 +1,6 @@
 #include "app/diary/model/lock_board.h"
 
+#include "app/controls/typed_secret.h"
 #include "app/diary/model/keys_board.h"
 #include "app/diary/model/words.h"
 
@@ -27,13 +28,13 @@ void LockBoard::create(const QString& passphrase, const QString& again)
         return say(fault);
     if (passphrase != again)
         return say({}, tr("These two are not the same."));
-    if (const Done made = m_home.create(Typed(passphrase).view()); !made)
+    if (const Done made = m_home.create(TypedSecret(passphrase).view()); !made)
         say(errorText(made.error()));
 }
 
 void LockBoard::unlock(const QString& passphrase)
 {
-    if (const Done opened = m_home.unlock(Typed(passphrase).view()); !opened)
+    if (const Done opened = m_home.unlock(TypedSecret(passphrase).view()); !opened)
         say(opened.error().reason == Reason::refused
                 ? tr("This phone does not give its half of the key. Try again. If that does not help, use your recovery code.")
                 : errorText(opened.error()));
@@ -57,7 +58,7 @@ void LockBoard::recover(const QString& code, const QString& fresh, const QString
         return say(fault);
     if (fresh != again)
         return say({}, tr("These two are not the same."));
-    if (const Done opened = m_home.recover(*read, Typed(fresh).view()); !opened) {
+    if (const Done opened = m_home.recover(*read, TypedSecret(fresh).view()); !opened) {
         say({});
         m_codeProblem = opened.error().reason == Reason::wrongKey ? tr("This code does not open the diary. Only the newest one does.")
                                                                   : errorText(opened.error());
