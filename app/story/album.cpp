@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
+#include <QMetaEnum>
 #include <QQuickWindow>
 
 namespace ebbline::story {
@@ -20,6 +21,20 @@ void settle()
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
 }
 
+template <typename Program>
+QStringList unseen(const QString& program, const QSet<QString>& seen)
+{
+    QStringList names;
+    const auto pages = QMetaEnum::fromType<typename Program::Page>();
+    for (int i = 0; i < pages.keyCount(); ++i) {
+        const auto name = QString::fromLatin1(pages.key(i));
+        if (!seen.contains(name)) {
+            names << program + QLatin1Char(' ') + name;
+        }
+    }
+    return names;
+}
+
 }  // namespace
 
 Album::Album(QString folder, bool on) : m_folder(std::move(folder)), m_on(on)
@@ -33,7 +48,10 @@ void Album::phone(app::DiaryProgram& program, const QString& name)
     if (!program.window())
         program.show(phoneSize);
     settle();
-    program.grab(m_folder + QStringLiteral("/phone-") + name + QStringLiteral(".png"));
+    if (program.grab(m_folder + QStringLiteral("/phone-") + name + QStringLiteral(".png"))) {
+        m_phonePages << program.pageName();
+        ++m_pictures;
+    }
 }
 
 void Album::desk(app::DeskProgram& program, const QString& name)
@@ -41,7 +59,17 @@ void Album::desk(app::DeskProgram& program, const QString& name)
     if (!program.window())
         program.show(deskSize);
     settle();
-    program.grab(m_folder + QStringLiteral("/desk-") + name + QStringLiteral(".png"));
+    if (program.grab(m_folder + QStringLiteral("/desk-") + name + QStringLiteral(".png"))) {
+        m_deskPages << program.pageName();
+        ++m_pictures;
+    }
+}
+
+QStringList Album::missing() const
+{
+    if (!m_on)
+        return {};
+    return unseen<app::DiaryProgram>(QStringLiteral("phone"), m_phonePages) + unseen<app::DeskProgram>(QStringLiteral("desk"), m_deskPages);
 }
 
 void Album::afterPairing(Stage& stage)
@@ -102,10 +130,18 @@ void Album::everyPhonePage(Phone& teller, const QString& suffix)
     phone(program, QStringLiteral("history") + suffix);
     program.openNotes();
     phone(program, QStringLiteral("notes") + suffix);
+    program.openReminders();
+    phone(program, QStringLiteral("reminders") + suffix);
+    program.openMine();
+    phone(program, QStringLiteral("mine") + suffix);
     program.openSettings();
     phone(program, QStringLiteral("settings") + suffix);
+    program.openKeys();
+    phone(program, QStringLiteral("keys") + suffix);
     program.openNotices();
     phone(program, QStringLiteral("notices") + suffix);
+    program.openLicence(program.notices()->licences().first());
+    phone(program, QStringLiteral("licence") + suffix);
 }
 
 void Album::everyDeskPage(Stage& stage, const QString& suffix)
@@ -130,14 +166,47 @@ void Album::everyDeskPage(Stage& stage, const QString& suffix)
     program.openSheet(deskapp::keyOf(stage.phones()[1]->course));
     desk(program, QStringLiteral("sheet") + suffix);
     program.sheet()->write(m_folder + QStringLiteral("/follow-up-sheet") + suffix + QStringLiteral(".pdf"));
+    program.openHandOver();
+    desk(program, QStringLiteral("hand-over") + suffix);
     program.openProtocols();
     desk(program, QStringLiteral("protocols") + suffix);
+    program.openProtocolEdit();
+    desk(program, QStringLiteral("protocol") + suffix);
+    program.openPractice();
+    waitFor([&] { return !program.practice()->isWorking(); });
+    desk(program, QStringLiteral("practice") + suffix);
     program.openClinic();
     desk(program, QStringLiteral("clinic") + suffix);
+    program.openDesks();
+    desk(program, QStringLiteral("desks") + suffix);
+    program.openKeep();
+    desk(program, QStringLiteral("keys") + suffix);
     program.openSettings();
     desk(program, QStringLiteral("settings") + suffix);
     program.openNotices();
     desk(program, QStringLiteral("notices") + suffix);
+    program.openLicence(program.notices()->licences().first());
+    desk(program, QStringLiteral("licence") + suffix);
+    program.whoAmI();
+    desk(program, QStringLiteral("person") + suffix);
+}
+
+/// What somebody sees before there is a course: the door, joining, a desk that joins its colleagues.
+void Album::theDoors(Stage& stage, const QString& language)
+{
+    const QString suffix = QLatin1Char('-') + language;
+    const auto passphrase = QString::fromLatin1(Stage::passphrase);
+    const auto patient = stage.freshPhone(QStringLiteral("door-phone") + suffix);
+    patient->settings()->setLanguageCode(language);
+    phone(*patient, QStringLiteral("lock") + suffix);
+    patient->locking()->create(passphrase, passphrase);
+    phone(*patient, QStringLiteral("join") + suffix);
+    const auto colleague = stage.freshDesk(QStringLiteral("door-desk") + suffix);
+    colleague->settings()->setLanguage(language);
+    desk(*colleague, QStringLiteral("unlock") + suffix);
+    colleague->unlocking()->create(passphrase, passphrase);
+    colleague->openApply();
+    desk(*colleague, QStringLiteral("apply") + suffix);
 }
 
 void Album::atTheEnd(Stage& stage)
@@ -151,6 +220,7 @@ void Album::atTheEnd(Stage& stage)
         everyPhonePage(teller, suffix);
         stage.desk().settings()->setLanguage(QString::fromLatin1(language));
         everyDeskPage(stage, suffix);
+        theDoors(stage, QString::fromLatin1(language));
     }
     teller.program->settings()->setLanguageCode(QStringLiteral("en"));
     stage.desk().settings()->setLanguage(QStringLiteral("en"));

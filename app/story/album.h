@@ -4,6 +4,9 @@
 
 #include "app/story/stage.h"
 
+#include <QSet>
+#include <QStringList>
+
 namespace ebbline::story {
 
 class Album {
@@ -15,13 +18,21 @@ public:
     void atTheQueue(Stage& stage);
     void atTheEnd(Stage& stage);
 
+    std::size_t pictures() const { return m_pictures; }
+    /// Pages of either program that no picture shows; empty if there are to be no pictures.
+    QStringList missing() const;
+
 private:
     void phone(app::DiaryProgram& program, const QString& name);
     void desk(app::DeskProgram& program, const QString& name);
     void everyPhonePage(Phone& phone, const QString& suffix);
     void everyDeskPage(Stage& stage, const QString& suffix);
+    void theDoors(Stage& stage, const QString& language);
 
     QString m_folder;
+    QSet<QString> m_phonePages;
+    QSet<QString> m_deskPages;
+    std::size_t m_pictures = 0;
     bool m_on;
     bool m_firstEvening = false;
     bool m_warning = false;

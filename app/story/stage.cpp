@@ -40,15 +40,31 @@ void Stage::setTime(clock::LocalDay day, int minuteOfDay)
     m_clock.set(m_zone.instantOf(day, std::chrono::minutes(minuteOfDay)));
 }
 
-Done Stage::setUp()
+std::unique_ptr<app::DiaryProgram> Stage::freshPhone(const QString& name)
 {
-    m_desk = std::make_unique<app::DeskProgram>(app::DeskSetup{
-        .folder = (m_folder + QStringLiteral("/desk")).toStdString(),
+    return std::make_unique<app::DiaryProgram>(app::DiarySetup{
+        .folder = (m_folder + QLatin1Char('/') + name).toStdString(),
+        .clock = m_clock,
+        .zone = m_zone,
+        .courier = [this](const std::string& base, const bytes::Array<32>&) { return courierTo(base); },
+        .cost = crypto::stretchFloor,
+        .language = m_language});
+}
+
+std::unique_ptr<app::DeskProgram> Stage::freshDesk(const QString& name)
+{
+    return std::make_unique<app::DeskProgram>(app::DeskSetup{
+        .folder = (m_folder + QLatin1Char('/') + name).toStdString(),
         .clock = m_clock,
         .zone = m_zone,
         .courier = [this](const desk::Desk::Hub& hub) { return courierTo(hub.address()); },
         .cost = crypto::stretchFloor,
         .language = m_language});
+}
+
+Done Stage::setUp()
+{
+    m_desk = freshDesk(QStringLiteral("desk"));
     if (const Done made = m_desk->workplace().create(bytes::viewOf(passphrase), crypto::stretchFloor); !made)
         return made;
     desk::Desk& desk = m_desk->workplace().desk();
@@ -86,14 +102,7 @@ Done Stage::treat(const Patient& patient)
     auto phone = std::make_unique<Phone>();
     phone->patient = &patient;
     phone->course = treatment.course;
-    const QString folder = m_folder + QStringLiteral("/phone-") + QString::fromStdString(patient.kind);
-    phone->program = std::make_unique<app::DiaryProgram>(app::DiarySetup{
-        .folder = folder.toStdString(),
-        .clock = m_clock,
-        .zone = m_zone,
-        .courier = [this](const std::string& base, const bytes::Array<32>&) { return courierTo(base); },
-        .cost = crypto::stretchFloor,
-        .language = m_language});
+    phone->program = freshPhone(QStringLiteral("phone-") + QString::fromStdString(patient.kind));
     if (const Done made = phone->program->home().create(bytes::viewOf(passphrase)); !made)
         return made;
     const Done paired = pair(*phone);

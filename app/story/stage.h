@@ -35,6 +35,10 @@ public:
     const aftercare::Zone& zone() const { return m_zone; }
     const QString& folder() const { return m_folder; }
 
+    /// Programs over empty folders, as on the first day; gone with what they wrote when the stage's folder goes.
+    std::unique_ptr<app::DiaryProgram> freshPhone(const QString& name);
+    std::unique_ptr<app::DeskProgram> freshDesk(const QString& name);
+
     /// Returns when the run is over. \returns what it found.
     sync::Report syncPhone(Phone& phone);
     sync::Report syncDesk();

@@ -196,6 +196,9 @@ private:
             note(m_stage.syncPhone(*phone));
         note(m_stage.syncDesk());
         m_album.atTheEnd(m_stage);
+        m_summary.count("pictures", static_cast<int>(m_album.pictures()));
+        if (const QStringList missing = m_album.missing(); !missing.isEmpty())
+            return fail(Reason::notEnough, "pictures: none of " + missing.join(QStringLiteral(", ")).toStdString());
         if (m_endsAt)
             return {};
         desk::Desk& desk = m_stage.desk().workplace().desk();

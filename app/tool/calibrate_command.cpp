@@ -5,14 +5,11 @@
 #include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
 
-#include "core/clock/iso8601.h"
-#include "core/crypto/crypto.h"
 #include "core/rehearsal/calibrate.h"
 #include "core/rehearsal/rehearse.h"
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <cstdio>
 #include <iostream>
 #include <memory>
@@ -33,27 +30,6 @@ struct Options {
     bool json = false;
 };
 
-/// Which courses stand behind a band, and since when: names in order, and the last day of treatment.
-bands::Provenance provenanceOf(const std::vector<rehearsal::KnownCourse>& courses)
-{
-    std::string names;
-    clock::LocalDay last{};
-    for (const rehearsal::KnownCourse& course : courses)
-        if (course.truth.isPlain() && !course.input.observations.empty()) {
-            names += course.name + '\n';
-            last = std::max(last, course.input.treated.day());
-        }
-    bands::Provenance provenance;
-    provenance.learnedOn = clock::toIso8601(last);
-    provenance.version = "calibrated-" + provenance.learnedOn;
-    for (const std::uint8_t byte : crypto::hash256(bytes::viewOf(names))) {
-        char digits[3];
-        std::snprintf(digits, sizeof digits, "%02x", static_cast<unsigned>(byte));
-        provenance.hash += digits;
-    }
-    return provenance;
-}
-
 void print(const rehearsal::Calibration& done, const Options& options)
 {
     if (options.json) {
@@ -62,7 +38,9 @@ void print(const rehearsal::Calibration& done, const Options& options)
                                     {"heldOutPer100", 100 * done.heldOutRate},
                                     {"fittedPer100", 100 * done.fittedRate},
                                     {"byRulesInPointsPer100", 100 * done.ruleRate},
-                                    {"ownThresholds", done.ownThresholds}};
+                                    {"ownThresholds", done.ownThresholds},
+                                    {"band", done.protocol.band.provenance().version},
+                                    {"bandRefused", done.bandObjection}};
         for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
             json["statistics"][std::string(triggers::word(triggers::allStatistics[i]))] = {
                 {"threshold", triggers::thresholdOf(done.protocol.thresholds, triggers::allStatistics[i])},
@@ -76,6 +54,9 @@ void print(const rehearsal::Calibration& done, const Options& options)
     for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
         std::printf("  %-16s threshold %6.3f  %4.1f per 100\n", std::string(triggers::word(triggers::allStatistics[i])).c_str(),
                     triggers::thresholdOf(done.protocol.thresholds, triggers::allStatistics[i]), 100 * done.statisticRate[i]);
+    std::printf("band %s\n", done.protocol.band.provenance().version.c_str());
+    if (!done.bandObjection.empty())
+        std::printf("the band learned from these courses is not used, because it failed its check: %s\n", done.bandObjection.c_str());
     if (!done.ownThresholds)
         std::printf("fewer than %d uncomplicated courses: thresholds are drawn towards those of the protocol it started from\n",
                     rehearsal::enoughForThresholds);
@@ -107,7 +88,6 @@ int calibrate(const Options& options)
     settings.seed = options.seed;
     settings.resamples = options.resamples;
     settings.learnBand = !options.thresholdsOnly;
-    settings.provenance = provenanceOf(*courses);
     ProgressBar bar("calibrating");
     settings.progress = [&bar](int done, int of) { bar.show(done, of); };
     const auto done = rehearsal::calibrate(*courses, start, settings);

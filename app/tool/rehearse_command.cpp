@@ -53,6 +53,26 @@ Json shareJson(long part, long whole)
     return json;
 }
 
+/// `31.2 (27.9-34.8)` alerts per 100 courses.
+std::string burdenText(const KindFigures& figures)
+{
+    if (!figures.burden)
+        return "-";
+    char text[64];
+    std::snprintf(text, sizeof text, "%.1f (%.1f-%.1f)", 100 * figures.burden->rate, 100 * figures.burden->interval.low,
+                  100 * figures.burden->interval.high);
+    return text;
+}
+
+Json burdenJson(const KindFigures& figures)
+{
+    if (!figures.burden)
+        return nullptr;
+    return {{"rate", 100 * figures.burden->rate},
+            {"low", 100 * figures.burden->interval.low},
+            {"high", 100 * figures.burden->interval.high}};
+}
+
 Json figuresJson(const KindFigures& f)
 {
     const long strict = f.courses - f.beforeOnset;
@@ -62,7 +82,8 @@ Json figuresJson(const KindFigures& f)
               {"callNow", shareJson(f.callNow, f.courses)},
               {"reviewNotes", shareJson(f.reviewNotes, f.courses)},
               {"silentList", shareJson(f.silent, f.courses)},
-              {"alerts", f.alerts}};
+              {"alerts", f.alerts},
+              {"alertsPer100Courses", burdenJson(f)}};
     if (f.kind != "plain") {
         json["within24h"] = shareJson(f.withinDay, f.courses);
         json["within72h"] = shareJson(f.withinThreeDays, f.courses);
@@ -81,9 +102,8 @@ void printFigures(const char* title, const std::vector<KindFigures>& rows)
     std::printf("%s\n", title);
     for (const KindFigures& f : rows) {
         std::printf("  %s, %ld courses\n", f.kind.c_str(), f.courses);
-        std::printf("    flagged %s  call now %s  alerts per 100 courses %.1f\n", shareText(f.flagged, f.courses).c_str(),
-                    shareText(f.callNow, f.courses).c_str(),
-                    100.0 * static_cast<double>(f.alerts) / static_cast<double>(f.courses));
+        std::printf("    flagged %s  call now %s  alerts per 100 courses %s\n", shareText(f.flagged, f.courses).c_str(),
+                    shareText(f.callNow, f.courses).c_str(), burdenText(f).c_str());
         std::printf("    note for the review %s  silent list %s\n", shareText(f.reviewNotes, f.courses).c_str(),
                     shareText(f.silent, f.courses).c_str());
         if (f.kind == "plain")
@@ -96,6 +116,38 @@ void printFigures(const char* title, const std::vector<KindFigures>& rows)
                     shareText(f.beforeOnset, f.courses).c_str(), shareText(f.strictFlagged, strict).c_str(),
                     shareText(f.strictWithinDay, strict).c_str(), shareText(f.strictWithinThreeDays, strict).c_str());
     }
+}
+
+void printChanges(const std::vector<rehearsal::KindChange>& rows)
+{
+    std::printf("second against first\n");
+    for (const rehearsal::KindChange& change : rows) {
+        std::printf("  %s, %ld courses: flagged by both %ld, by the first alone %ld, by the second alone %ld", change.kind.c_str(),
+                    change.courses, change.bothFlagged, change.firstOnly, change.secondOnly);
+        if (change.flagged)
+            std::printf("; share %+.3f (%+.3f to %+.3f)", change.flagged->value, change.flagged->interval.low,
+                        change.flagged->interval.high);
+        std::printf("\n");
+    }
+}
+
+Json changesJson(const std::vector<rehearsal::KindChange>& rows)
+{
+    Json json = Json::array();
+    for (const rehearsal::KindChange& change : rows) {
+        Json row{{"kind", change.kind},
+                 {"courses", change.courses},
+                 {"both", change.bothFlagged},
+                 {"protocolOnly", change.firstOnly},
+                 {"againstOnly", change.secondOnly},
+                 {"shareMoved", nullptr}};
+        if (change.flagged)
+            row["shareMoved"] = {{"value", change.flagged->value},
+                                 {"low", change.flagged->interval.low},
+                                 {"high", change.flagged->interval.high}};
+        json.push_back(std::move(row));
+    }
+    return json;
 }
 
 std::string when(const std::optional<triggers::Finding>& finding)
@@ -122,6 +174,7 @@ void printJson(const rehearsal::Rehearsal& done)
         for (const KindFigures& figures : rehearsal::figuresOf(*verdicts))
             json[name].push_back(figuresJson(figures));
     }
+    json["changes"] = changesJson(rehearsal::changesOf(done));
     json["differences"] = Json::array();
     for (const rehearsal::Difference& difference : done.differences) {
         Json row{{"course", done.before[difference.course].name}, {"kind", done.before[difference.course].kind}};
@@ -160,6 +213,7 @@ int rehearse(const Options& options)
     }
     printFigures(options.before.c_str(), rehearsal::figuresOf(done->before));
     printFigures(options.after.c_str(), rehearsal::figuresOf(done->after));
+    printChanges(rehearsal::changesOf(*done));
     std::printf("%zu of %zu courses differ\n", done->differences.size(), courses->size());
     for (std::size_t i = 0; i < std::min(shownDifferences, done->differences.size()); ++i) {
         const rehearsal::Difference& difference = done->differences[i];
@@ -178,7 +232,8 @@ void addRehearse(CLI::App& app, std::function<int()>& run)
 {
     const auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("rehearse", "Run two protocols over past courses: whom, when, at what burden");
-    command->footer("Shares come with Wilson intervals (95 %).\n"
+    command->footer("Shares come with Wilson intervals, alerts per 100 courses with Garwood's (wider where they\n"
+                    "scatter more), changes with that of Agresti and Min; all 95 %.\n"
                     "Example: ebbline rehearse --scores s.csv --truth t.csv --protocol now.json --against new.json");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
     command->add_option("--truth", options->truth, "Table of truth (CSV)")->required();

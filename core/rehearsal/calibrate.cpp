@@ -1,5 +1,8 @@
 #include "core/rehearsal/calibrate.h"
 
+#include "core/bands/versions.h"
+#include "core/clock/iso8601.h"
+#include "core/crypto/crypto.h"
 #include "core/rehearsal/allocate.h"
 #include "core/rehearsal/chance.h"
 #include "core/rehearsal/taught.h"
@@ -17,21 +20,47 @@ constexpr int bisections = 24;
 constexpr double assurance = 1.28;  // normal quantile of 90 %
 constexpr std::size_t mostTroubled = 500;  // courses of each kind
 
-Result<bands::Band> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start,
-                            const bands::Provenance& provenance)
+constexpr std::size_t shownDigits = 8;  // of the hash, in a version's name
+
+/// A course of a table has a name only; its id is made from it.
+recovery::CourseId idOf(const std::string& name)
 {
+    return recovery::CourseId::from(bytes::View(crypto::hash256(bytes::viewOf(name))).first(16));
+}
+
+struct LearnedBand {
+    bands::Band band;
+    bands::Coverage coverage;
+};
+
+Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const triggers::Protocol& start)
+{
+    std::vector<bands::Taught> taught;
     std::vector<bands::TaughtCourse> courses;
     std::vector<const triggers::CourseInput*> inputs;
+    clock::LocalDay last{};
     for (const KnownCourse* course : plain) {
         courses.push_back(taughtBy(course->input));
+        taught.push_back({idOf(course->name), courses.back()});
         inputs.push_back(&course->input);
+        last = std::max(last, course->input.treated.day());
     }
-    Result<bands::Band> band = bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
+    const auto coverage = bands::crossValidate(taught, start.band);
+    if (!coverage)
+        return fail(coverage.error());
+    bands::Provenance provenance;
+    provenance.learnedOn = clock::toIso8601(last);
+    provenance.hash = bands::groundsHash(taught, start.band);
+    provenance.version = "calibrated-" + provenance.learnedOn + "-" + provenance.hash.substr(0, shownDigits);
+    const auto band = bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
     if (!band)
-        return band;
+        return fail(band.error());
     bands::Movements movements = band->movements();
     movements.sums = sumsMovement(inputs, *band);
-    return bands::Band::create(band->provenance(), band->table(), movements);
+    auto whole = bands::Band::create(band->provenance(), band->table(), movements);
+    if (!whole)
+        return fail(whole.error());
+    return LearnedBand{*std::move(whole), *coverage};
 }
 
 /// Share of the courses left out of a resample that alert under thresholds from the resample.
@@ -80,10 +109,14 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     };
     progress(0);
     if (settings.learnBand) {
-        Result<bands::Band> band = learned(plain, start, settings.provenance);
+        Result<LearnedBand> band = learned(plain, start);
         if (!band)
             return fail(band.error());
-        result.protocol.band = std::move(*band);
+        result.coverage = band->coverage;
+        if (const auto against = bands::objection(band->coverage))
+            result.bandObjection = against->detail;
+        else
+            result.protocol.band = std::move(band->band);
     }
     progress(30);
 
@@ -102,6 +135,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     if (result.ruleRate > budget)
         return fail(Reason::refused, "the rules in points alone alert in more courses than the budget allows");
 
+    const bool enough = plain.size() >= static_cast<std::size_t>(enoughForThresholds);
     // Whole courses are drawn, never days: what happens within a course belongs together.
     Chance chance(settings.seed, 0);
     std::vector<std::vector<int>> resamples(static_cast<std::size_t>(settings.resamples),
@@ -115,7 +149,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     const double aim = std::max(budget - assurance * spread, (budget + result.ruleRate) / 2);
     if (settings.shares)
         result.shares = *settings.shares;
-    else if (plain.size() >= static_cast<std::size_t>(enoughForThresholds))
+    else if (enough)
         result.shares = allocated(cohort, troubledPeaks(plain, result.protocol, settings.seed, mostTroubled), aim, usualShares);
     progress(75);
 
@@ -128,9 +162,14 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     }
     result.heldOutRate = heldOutRate(cohort, resamples, low, result.shares);
 
+    if (enough && result.heldOutRate > budget)
+        return fail(Reason::refused, "no thresholds hold the budget: even the strictest alert in "
+                                         + std::to_string(std::lround(100 * result.heldOutRate))
+                                         + " of 100 courses that they were not fitted to");
+
     const Limits limits = cohort.limits(low, result.shares, std::vector<int>(plain.size(), 1));
     const double own = std::min(1.0, courseCount / enoughForThresholds);
-    result.ownThresholds = own >= 1;
+    result.ownThresholds = enough;
     triggers::Thresholds& thresholds = result.protocol.thresholds;
     Limits used{};
     for (std::size_t j = 0; j < statisticCount; ++j) {

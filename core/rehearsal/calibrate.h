@@ -6,6 +6,7 @@
 /// triggers together: what a practitioner feels. An alert is a finding that asks somebody to act
 /// before the review; silence has a list of its own. docs/statistics/calibration.md.
 
+#include "core/bands/coverage.h"
 #include "core/rehearsal/invented_course.h"
 #include "core/triggers/statistic.h"
 
@@ -32,7 +33,6 @@ struct CalibrationSettings {
     std::uint64_t seed = 1;   ///< of the resampling; the same seed gives the same protocol
     int resamples = 60;       ///< 10 .. 1000
     bool learnBand = true;    ///< otherwise the thresholds alone
-    bands::Provenance provenance{"calibrated", 0, false, {}, {}};  ///< of the band that is learned
     std::optional<Shares> shares{};  ///< empty: divided by what assumed trouble on these courses would find
     std::function<void(int done, int of)> progress;  ///< may be empty
 };
@@ -46,14 +46,22 @@ struct Calibration {
     double ruleRate = 0;     ///< share that alerts by rules in points alone
     Shares statisticRate{};  ///< share of courses by statistic
     bool ownThresholds = true;  ///< false: too few courses, drawn towards the thresholds it started from
+    /// Of the learned band on courses that it has not seen; empty if none was to be learned.
+    std::optional<bands::Coverage> coverage;
+    /// Why the learned band was not taken: the protocol keeps the band it started from. Empty: it was.
+    std::string bandObjection;
 };
 
 inline constexpr int fewestToCalibrate = 20;     ///< uncomplicated courses
 inline constexpr int enoughForThresholds = 300;  ///< below: thresholds are drawn towards the start's
 
-/// Uses the uncomplicated courses only. `start` gives care plan, guards and the seed band.
+/// Uses the uncomplicated courses only. `start` gives care plan, guards and the seed band. A learned band
+/// is called "calibrated-", the last day of a treatment and eight digits of the hash of what stands
+/// behind it (bands::groundsHash; a course's id is taken from its name), and is used only if it holds on
+/// courses that it has not seen (bands::objection).
 /// \returns Reason::notEnough with fewer than fewestToCalibrate of them, Reason::outOfRange for a
-///          setting, Reason::refused if the rules in points alone spend the budget.
+///          setting, Reason::alreadyExists if two courses have one name, Reason::refused if the rules in
+///          points alone spend the budget or no thresholds hold it.
 Result<Calibration> calibrate(std::span<const KnownCourse> courses, const triggers::Protocol& start,
                               const CalibrationSettings& settings);
 

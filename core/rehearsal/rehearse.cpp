@@ -19,6 +19,12 @@ bool notesCount(const std::string& kind)
     return kind.find("pucker") != std::string::npos || kind.find("dimpl") != std::string::npos;
 }
 
+template <typename Row>
+void plainFirst(std::vector<Row>& rows)
+{
+    std::stable_partition(rows.begin(), rows.end(), [](const Row& row) { return row.kind == word(Kind::plain); });
+}
+
 bool sameMoment(const std::optional<triggers::Finding>& a, const std::optional<triggers::Finding>& b)
 {
     return a.has_value() == b.has_value() && (!a || a->raisedAt.at == b->raisedAt.at);
@@ -60,6 +66,7 @@ std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts)
 {
     std::map<std::string, KindFigures> byKind;
     std::map<std::string, std::vector<double>> delays;
+    std::map<std::string, std::vector<long>> alerts;
     for (const CourseVerdict& verdict : verdicts) {
         KindFigures& figures = byKind[verdict.kind];
         figures.kind = verdict.kind;
@@ -80,6 +87,7 @@ std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts)
         figures.reviewNotes += verdict.reviewNote;
         figures.silent += verdict.silent;
         figures.alerts += verdict.alerts;
+        alerts[verdict.kind].push_back(verdict.alerts);
         if (verdict.delayHours)
             delays[verdict.kind].push_back(*verdict.delayHours);
     }
@@ -90,9 +98,34 @@ std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts)
             std::nth_element(found->second.begin(), middle, found->second.end());
             figures.medianDelayHours = *middle;
         }
+        if (const auto burden = statistics::countRate(alerts[kind]))
+            figures.burden = *burden;
         rows.push_back(std::move(figures));
     }
-    std::stable_partition(rows.begin(), rows.end(), [](const KindFigures& row) { return row.kind == "plain"; });
+    plainFirst(rows);
+    return rows;
+}
+
+std::vector<KindChange> changesOf(const Rehearsal& rehearsal)
+{
+    std::map<std::string, KindChange> byKind;
+    for (std::size_t i = 0; i < rehearsal.before.size(); ++i) {
+        KindChange& change = byKind[rehearsal.before[i].kind];
+        const bool first = rehearsal.before[i].sinceOnset.has_value();
+        const bool second = rehearsal.after[i].sinceOnset.has_value();
+        ++change.courses;
+        change.bothFlagged += first && second;
+        change.firstOnly += first && !second;
+        change.secondOnly += second && !first;
+    }
+    std::vector<KindChange> rows;
+    for (auto& [kind, change] : byKind) {
+        change.kind = kind;
+        if (const auto moved = statistics::pairedDifference(change.firstOnly, change.secondOnly, change.courses))
+            change.flagged = *moved;
+        rows.push_back(std::move(change));
+    }
+    plainFirst(rows);
     return rows;
 }
 

@@ -8,6 +8,8 @@
 /// counts only for courses that fell silent.
 
 #include "core/rehearsal/invented_course.h"
+#include "core/statistics/count_rate.h"
+#include "core/statistics/paired_counts.h"
 #include "core/statistics/proportions.h"
 
 #include <span>
@@ -48,6 +50,7 @@ struct KindFigures {
     long reviewNotes = 0;   ///< courses with a note for the review
     long silent = 0;
     long alerts = 0;        ///< findings, all courses together
+    std::optional<statistics::CountRate> burden;  ///< alerts a course
     std::optional<double> medianDelayHours;  ///< of the flagged
 };
 
@@ -69,6 +72,19 @@ struct Rehearsal {
     std::vector<CourseVerdict> after;
     std::vector<Difference> differences;
 };
+
+/// Courses of one kind under both protocols.
+struct KindChange {
+    std::string kind;
+    long courses = 0;
+    long bothFlagged = 0;
+    long firstOnly = 0;
+    long secondOnly = 0;
+    std::optional<statistics::PairedDifference> flagged;  ///< share flagged by the second minus by the first
+};
+
+/// One row a kind, plain first, then by name.
+std::vector<KindChange> changesOf(const Rehearsal& rehearsal);
 
 /// \returns Reason::notEnough without a course.
 Result<Rehearsal> rehearse(std::span<const KnownCourse> courses, const triggers::Protocol& before,

@@ -87,6 +87,17 @@ Result<double> chiSquareUpper(double x, double degrees)
     }
 }
 
+Result<double> chiSquareQuantile(double p, double degrees)
+{
+    if (!(p >= 0 && p < 1) || !(degrees > 0) || !std::isfinite(degrees))
+        return fail(Reason::outOfRange, "want 0 <= p < 1 and degrees > 0");
+    try {
+        return 2 * boost::math::gamma_p_inv(degrees / 2, p);
+    } catch (const std::exception&) {
+        return fail(Reason::outOfRange, "chi-square quantile: no finite answer");
+    }
+}
+
 Result<double> studentQuantile(double p, double degrees)
 {
     if (!(p > 0 && p < 1) || !(degrees > 0) || !std::isfinite(degrees))

@@ -32,6 +32,9 @@ Result<double> studentTwoSided(double t, double degrees);
 /// P(a chi-square variable exceeds x), x >= 0, degrees of freedom > 0. \returns Reason::outOfRange.
 Result<double> chiSquareUpper(double x, double degrees);
 
+/// Quantile of chi-square, 0 <= p < 1, degrees of freedom > 0. \returns Reason::outOfRange.
+Result<double> chiSquareQuantile(double p, double degrees);
+
 /// Student's quantile, 0 < p < 1, degrees of freedom > 0. \returns Reason::outOfRange.
 Result<double> studentQuantile(double p, double degrees);
 

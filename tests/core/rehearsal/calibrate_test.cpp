@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <limits>
+#include <optional>
 #include <utility>
 
 using namespace ebbline;
@@ -22,11 +23,12 @@ std::vector<KnownCourse> plainCourses(int count, std::uint64_t seed)
     return courses;
 }
 
-Calibration calibrated(const std::vector<KnownCourse>& courses, double budget)
+Calibration calibrated(const std::vector<KnownCourse>& courses, double budget, std::optional<Shares> shares = {})
 {
     CalibrationSettings settings;
     settings.budget = budget;
     settings.resamples = 20;
+    settings.shares = shares;
     const auto done = calibrate(courses, triggers::defaultProtocol(), settings);
     REQUIRE(done);
     return *done;
@@ -67,17 +69,66 @@ TEST_CASE("what calibration counts is what the judge raises", "[rehearsal][calib
     CHECK(alerting(courses, done.protocol) == static_cast<int>(done.fittedRate * 300 + 0.5));
 }
 
-TEST_CASE("a smaller budget never lowers a threshold", "[rehearsal][calibrate]")
+TEST_CASE("a smaller budget never lowers a threshold while it is divided the same way", "[rehearsal][calibrate]")
 {
     const auto courses = plainCourses(400, 34);
-    const Calibration narrow = calibrated(courses, 5);
-    const Calibration wide = calibrated(courses, 20);
-
-    for (const triggers::Statistic statistic : triggers::allStatistics) {
-        CAPTURE(triggers::word(statistic));
-        CHECK(triggers::thresholdOf(std::as_const(narrow.protocol.thresholds), statistic)
-              >= triggers::thresholdOf(std::as_const(wide.protocol.thresholds), statistic));
+    std::optional<triggers::Thresholds> narrower;
+    for (const double budget : {5.0, 6.0, 8.0, 15.0, 20.0}) {
+        const auto thresholds = calibrated(courses, budget, usualShares).protocol.thresholds;
+        for (const triggers::Statistic statistic : triggers::allStatistics) {
+            CAPTURE(budget, triggers::word(statistic));
+            if (narrower)
+                CHECK(triggers::thresholdOf(std::as_const(*narrower), statistic)
+                      >= triggers::thresholdOf(thresholds, statistic));
+        }
+        narrower = thresholds;
     }
+}
+
+TEST_CASE("a smaller budget never alerts more often, however it is divided", "[rehearsal][calibrate]")
+{
+    const auto courses = plainCourses(400, 34);
+    double fewer = 0;
+    for (const double budget : {5.0, 8.0, 20.0}) {
+        const Calibration done = calibrated(courses, budget);
+        CHECK(done.fittedRate >= fewer);
+        CHECK(done.heldOutRate <= budget / 100);
+        fewer = done.fittedRate;
+    }
+}
+
+TEST_CASE("a budget that no thresholds hold is refused, not missed in silence", "[rehearsal][calibrate][errors]")
+{
+    std::vector<KnownCourse> courses;
+    for (int i = 0; i < 800; ++i)
+        courses.push_back(invent({Model::steps, Rhythm::mixed, 34}, Kind::plain, i));
+    CalibrationSettings settings;
+    settings.budget = 4;
+    const auto done = calibrate(courses, triggers::defaultProtocol(), settings);
+    REQUIRE_FALSE(done);
+    CHECK(done.error().reason == Reason::refused);
+    CHECK(done.error().detail.find("budget") != std::string::npos);
+}
+
+TEST_CASE("a learned band is named by what stands behind it", "[rehearsal][calibrate]")
+{
+    const Calibration one = calibrated(plainCourses(100, 41), 10);
+    const Calibration other = calibrated(plainCourses(100, 42), 10);
+
+    REQUIRE(one.bandObjection.empty());
+    const bands::Provenance& behind = one.protocol.band.provenance();
+    CHECK(behind.hash.size() == 64);
+    CHECK(behind.version.ends_with(behind.hash.substr(0, 8)));
+    CHECK(behind.version.starts_with("calibrated-2025-"));
+    CHECK(behind.hash != other.protocol.band.provenance().hash);
+    CHECK(one.coverage->courses == 100);
+}
+
+TEST_CASE("a band that does not hold on courses it has not seen is not taken", "[rehearsal][calibrate]")
+{
+    const Calibration few = calibrated(plainCourses(25, 43), 10);
+    CHECK_FALSE(few.bandObjection.empty());
+    CHECK(few.protocol.band == triggers::defaultProtocol().band);
 }
 
 TEST_CASE("the same seed gives the same protocol, whatever order the courses come in is theirs", "[rehearsal][calibrate]")

@@ -121,3 +121,32 @@ TEST_CASE("two protocols are compared course by course", "[rehearsal]")
     CHECK(rehearse(courses, deaf, deaf)->differences.empty());
     CHECK(rehearse({}, deaf, deaf).error().reason == Reason::notEnough);
 }
+
+TEST_CASE("two protocols are compared kind by kind, with an interval for what moved", "[rehearsal]")
+{
+    std::vector<KnownCourse> courses;
+    for (int i = 0; i < 6; ++i)
+        courses.push_back(course(rebound, "infection", 4));
+    for (int i = 0; i < 4; ++i)
+        courses.push_back(course(ordinary, "plain", {}));
+    triggers::Protocol deaf = triggers::defaultProtocol();
+    deaf.thresholds.reboundGuard = 10;
+    const auto done = rehearse(courses, triggers::defaultProtocol(), deaf);
+    REQUIRE(done);
+
+    const auto changes = changesOf(*done);
+    REQUIRE(changes.size() == 2);
+    CHECK(changes[0].kind == "plain");
+    CHECK(changes[0].courses == 4);
+    CHECK(changes[0].firstOnly + changes[0].secondOnly + changes[0].bothFlagged == 0);
+    CHECK(changes[1].firstOnly == 6);
+    REQUIRE(changes[1].flagged);
+    CHECK(changes[1].flagged->value == -1);
+    CHECK(changes[1].flagged->interval.high < 0);
+
+    const auto figures = figuresOf(done->before);
+    REQUIRE(figures[0].burden);
+    CHECK(figures[0].burden->rate == 0);
+    CHECK(figures[0].burden->interval.high > 0);
+    CHECK(figures[1].burden->rate >= 1);
+}

@@ -59,6 +59,22 @@ TEST_CASE("the first limits lie width times weight times spread from the centre"
     CHECK_THAT(ewma.limits().upper - 50.0, WithinAbs(3.0 * 0.3 * 2.0539, 1e-12));
 }
 
+TEST_CASE("limits widen with the observations to those of the equation, digit for digit", "[statistics]")
+{
+    // The handbook's example; the equation with R 4.2.2. The page truncates the last two.
+    constexpr std::array lower{48.1515, 47.7436, 47.5686};
+    constexpr std::array upper{51.8485, 52.2564, 52.4314};
+    Ewma ewma = made(nistDesign);
+    for (std::size_t i = 0; i < lower.size(); ++i) {
+        CAPTURE(i);
+        REQUIRE(ewma.observe(50.0));
+        CHECK_THAT(ewma.limits().lower, WithinAbs(lower[i], 0.00005 + 1e-9));
+        CHECK_THAT(ewma.limits().upper, WithinAbs(upper[i], 0.00005 + 1e-9));
+    }
+    CHECK_THAT(ewma.steadyLimits().upper, WithinAbs(52.588431738, 0.5e-9));
+    CHECK_THAT(ewma.steadyLimits().lower, WithinAbs(47.411568262, 0.5e-9));
+}
+
 TEST_CASE("an average exactly on a limit is within", "[statistics]")
 {
     const double edge = GENERATE(-2.0, 2.0);

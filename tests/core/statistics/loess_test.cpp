@@ -53,6 +53,23 @@ TEST_CASE("LOESS draws the NIST example", "[statistics][published]")
     }
 }
 
+TEST_CASE("the neighbours of the first point weigh what the handbook prints", "[statistics][published]")
+{
+    // Of degree 0 the curve is the weighted mean: a 1 among zeros gives that point's share of the weight.
+    constexpr double weights[]{1, .90334913, .75988974, .42621714, .08686171, .01072308, 0};
+    std::vector<double> shares;
+    for (std::size_t one = 0; one < std::size(weights); ++one) {
+        std::vector<Point> points(std::begin(nist), std::end(nist));
+        for (std::size_t i = 0; i < points.size(); ++i)
+            points[i].y = i == one ? 1 : 0;
+        shares.push_back(loess(points, {.neighbours = 7, .degree = 0})->front());
+    }
+    for (std::size_t i = 0; i < shares.size(); ++i) {
+        CAPTURE(i);
+        CHECK_THAT(shares[i] / shares[0], WithinAbs(weights[i], 0.51e-8));
+    }
+}
+
 TEST_CASE("LOESS returns a polynomial of its degree unchanged, in whatever order the points come",
           "[statistics][property]")
 {
@@ -92,6 +109,8 @@ TEST_CASE("LMS scores are the published ones", "[statistics][published]")
     CHECK_THAT(lmsValue(boysNineAndAHalfMonths, -1.645).value(), WithinAbs(7.90, 0.005));
     CHECK_THAT(lmsScore(boysNineAndAHalfMonths, 9.7).value(), WithinAbs(0.207, 0.0005));
     CHECK_THAT(normalCdf(lmsScore(boysNineAndAHalfMonths, 9.7).value()), WithinAbs(0.58, 0.005));
+    CHECK_THAT(lmsScore(boysNineAndAHalfMonths, 9.7).value(), WithinAbs(0.2073994118625, 0.5e-13 + 1e-13));  // R 4.2.2
+    CHECK_THAT(normalCdf(lmsScore(boysNineAndAHalfMonths, 9.7).value()), WithinAbs(0.58215, 0.5e-5));
     struct Row { Lms reference; double centile; double value; };
     for (const Row& row : {Row{boysNineAndAHalfMonths, 0.03, 7.700624405}, Row{boysNineAndAHalfMonths, 0.05, 7.900755165},
                            Row{boysNineAndAHalfMonths, 0.90, 10.96017225}, Row{boysHalfAMonth, 0.03, 2.799548646},

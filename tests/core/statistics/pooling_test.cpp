@@ -50,6 +50,8 @@ TEST_CASE("the moments of 70 groups of rats give the published distribution", "[
     CHECK_THAT(between->b, WithinAbs(8.6, 0.05));
     CHECK_THAT(between->a, WithinRel(1.35614939103, 1e-9));  // R
     CHECK_THAT(between->b, WithinRel(8.61505789132, 1e-9));
+    CHECK_THAT(between->mean(), WithinAbs(.1360065, 0.5e-7));
+    CHECK_THAT(std::sqrt(between->variance()), WithinAbs(.1034923, 0.5e-7));
     const Beta last = updated({1.4, 8.6}, {4, 14});
     CHECK_THAT(last.a, WithinAbs(5.4, 1e-12));
     CHECK_THAT(last.b, WithinAbs(18.6, 1e-12));

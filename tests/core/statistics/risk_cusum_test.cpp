@@ -33,6 +33,7 @@ double logistic(double x)
 TEST_CASE("the weights of a surgical patient are those of the published model", "[statistics][published]")
 {
     CHECK_THAT(logistic(-3.68), WithinAbs(.0246024, 0.5e-7));
+    CHECK_THAT(logistic(-3.68 + .077 * 50), WithinAbs(.5423979, 0.5e-7));
     CHECK_THAT(riskWeight(2, logistic(-3.68), true), WithinAbs(.668842518, 0.5e-9));
     CHECK_THAT(riskWeight(2, logistic(-3.68), false), WithinAbs(-.024304663, 0.5e-9));
     CHECK_THAT(riskWeight(2, logistic(-3.68 + .077 * 50), true), WithinAbs(.259808871, 0.5e-9));

@@ -75,6 +75,8 @@ TEST_CASE("an EWMA runs as long as published", "[statistics][published]")
     CHECK_THAT(ewmaRunLength(row.weight, row.width, 0).value(), WithinAbs(500, 0.5));
     CHECK_THAT(ewmaRunLength(.10, 2.814, 1).value(), WithinAbs(10.3, 0.05));
     CHECK_THAT(ewmaRunLength(.50, 3.071, 0).value(), WithinAbs(499.91, 0.006));
+    CHECK_THAT(ewmaRunLength(.50, 3.071, .5).value(), WithinAbs(88.80, 0.006));
+    CHECK_THAT(ewmaRunLength(.50, 3.071, 1).value(), WithinAbs(17.48, 0.006));
     CHECK_THAT(ewmaRunLength(.50, 3.071, 2).value(), WithinAbs(3.63, 0.006));
 }
 

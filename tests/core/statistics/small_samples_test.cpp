@@ -1,5 +1,6 @@
 // Quantiles, changes of paired answers, two means, and the distributions behind them.
 
+#include "core/statistics/count_rate.h"
 #include "core/statistics/distributions.h"
 #include "core/statistics/paired_counts.h"
 #include "core/statistics/quantile.h"
@@ -110,4 +111,71 @@ TEST_CASE("two sleeping drugs differ as in R's help", "[statistics][published]")
     CHECK(welch(std::array{1., 1.}, std::array{2., 2.}).error().reason == Reason::notEnough);
     CHECK(welch(std::vector<double>{1, NAN}, second).error().reason == Reason::notFinite);
     CHECK(welch(first, second, 1).error().reason == Reason::outOfRange);
+}
+
+TEST_CASE("events per subject have Garwood's limits where they scatter as Poisson's do", "[statistics]")
+{
+    // R 4.2.2: poisson.test(10)$conf.int and poisson.test(0)$conf.int, divided by the subjects.
+    const std::vector<long> ten{1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0};
+    const auto rate = countRate(ten);
+    REQUIRE(rate);
+    CHECK(rate->rate == 0.5);
+    CHECK(rate->scatter == 1);
+    CHECK_THAT(rate->interval.low, WithinRel(4.795388696 / 20, 1e-9));
+    CHECK_THAT(rate->interval.high, WithinRel(18.390356042 / 20, 1e-9));
+
+    const auto none = countRate(std::vector<long>(50, 0));
+    REQUIRE(none);
+    CHECK(none->interval.low == 0);
+    CHECK_THAT(none->interval.high, WithinRel(3.688879454 / 50, 1e-9));
+    CHECK(countRate({}).error().reason == Reason::notEnough);
+    CHECK(countRate(std::vector<long>{1, -1}).error().reason == Reason::outOfRange);
+}
+
+TEST_CASE("events that crowd on few subjects count for less", "[statistics]")
+{
+    std::vector<long> crowded(20, 0);
+    crowded[3] = 5;
+    crowded[9] = 5;
+    const auto rate = countRate(crowded);
+    REQUIRE(rate);
+    CHECK_THAT(rate->scatter, WithinRel(45.0 / 19 / 0.5, 1e-12));  // variance / mean, by hand
+    CHECK(rate->interval.low < 4.795388696 / 20);
+    CHECK(rate->interval.high > 18.390356042 / 20);
+    CHECK(rc::check("the rate lies within its limits", [] {
+        const auto counts = *rc::gen::nonEmpty(rc::gen::container<std::vector<long>>(rc::gen::inRange<long>(0, 9)));
+        const auto found = countRate(counts);
+        RC_ASSERT(found.has_value());
+        RC_ASSERT(found->interval.low <= found->rate + 1e-12);
+        RC_ASSERT(found->rate <= found->interval.high + 1e-12);
+    }));
+}
+
+TEST_CASE("a share that moved among the same subjects has an interval, and nobody moving is no certainty", "[statistics]")
+{
+    // By hand from the formula of Agresti and Min: n + 2 = 102, b = 4.5, c = 12.5.
+    const auto moved = pairedDifference(4, 12, 100);
+    REQUIRE(moved);
+    CHECK_THAT(moved->value, WithinAbs(0.08, 1e-15));
+    const double middle = 8.0 / 102;
+    const double reach = 1.959963984540054 * std::sqrt((17.0 - 64.0 / 102) / 102 / 102);
+    CHECK_THAT(moved->interval.low, WithinAbs(middle - reach, 1e-12));
+    CHECK_THAT(moved->interval.high, WithinAbs(middle + reach, 1e-12));
+
+    const auto still = pairedDifference(0, 0, 100);
+    REQUIRE(still);
+    CHECK(still->value == 0);
+    CHECK(still->interval.high > 0.01);
+    CHECK_THAT(still->interval.low, WithinAbs(-still->interval.high, 1e-15));
+    CHECK(pairedDifference(3, 3, 5).error().reason == Reason::outOfRange);
+    CHECK(pairedDifference(0, 0, 0).error().reason == Reason::outOfRange);
+    CHECK(rc::check("the other way round it is the other way round", [] {
+        const long b = *rc::gen::inRange<long>(0, 40);
+        const long c = *rc::gen::inRange<long>(0, 40);
+        const auto one = pairedDifference(b, c, 100);
+        const auto other = pairedDifference(c, b, 100);
+        RC_ASSERT(one && other);
+        RC_ASSERT(std::abs(one->interval.low + other->interval.high) < 1e-12);
+        RC_ASSERT(one->interval.low >= -1 && one->interval.high <= 1);
+    }));
 }

@@ -54,6 +54,8 @@ TEST_CASE("exchanging the two groups turns the difference round and nothing else
         const Counts a = anyCounts(2000), b = anyCounts(2000);
         const Difference there = newcombe(a, b).value(), back = newcombe(b, a).value();
         RC_ASSERT(std::abs(there.low + back.high) < 1e-12 && std::abs(there.high + back.low) < 1e-12);
+        const Difference others = newcombe({a.total - a.events, a.total}, {b.total - b.events, b.total}).value();
+        RC_ASSERT(std::abs(there.low + others.high) < 1e-12 && std::abs(there.high + others.low) < 1e-12);
         RC_ASSERT(there.low >= -1 && there.low <= there.difference && there.difference <= there.high && there.high <= 1);
         RC_ASSERT(std::abs(probabilityLower(a, b).value() + probabilityLower(b, a).value() - 1) < 1e-7);
     }));
