@@ -1,4 +1,4 @@
-// ebbline assess: judges anybody's table of scores and signs exactly as the phone would.
+// ebbline assess: judges anybody's table of scores and signs by the rules of the phone.
 
 #include "app/tool/course_tables.h"
 #include "app/tool/protocol_file.h"
@@ -169,8 +169,9 @@ int assess(const Options& options)
 void addAssess(CLI::App& app, std::function<int()>& run)
 {
     const auto options = std::make_shared<Options>();
-    auto* command = app.add_subcommand("assess", "Judge a table of scores and signs exactly as the phone would");
-    command->footer("Tables: docs/formats/tables.md. A bad row is named with line and column, and nothing is written.\n"
+    auto* command = app.add_subcommand("assess", "Judge a table of scores and signs by the rules of the phone");
+    command->footer("A table has no temperature: fever, which the phone asks for, is not judged here.\n"
+                    "Tables: docs/formats/tables.md. A bad row is named with line and column, and nothing is written.\n"
                     "Example: ebbline assess --scores scores.csv --signs signs.csv --out findings.csv");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
     command->add_option("--signs", options->signs, "Table of warning signs (CSV)");

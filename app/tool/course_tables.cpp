@@ -119,6 +119,15 @@ std::vector<exchange::ScoreRow> scoreRowsOf(const rehearsal::KnownCourse& course
     return rows;
 }
 
+std::vector<exchange::SignRow> signRowsOf(const rehearsal::KnownCourse& course)
+{
+    std::vector<exchange::SignRow> rows;
+    for (const rehearsal::TickedSigns& ticked : course.signs)
+        for (const recovery::Sign sign : ticked.signs)
+            rows.push_back({course.name, course.input.treated, ticked.at, sign, true});
+    return rows;
+}
+
 exchange::TruthRow truthRowOf(const rehearsal::KnownCourse& course)
 {
     return {course.name, course.truth.kind, course.truth.onset, course.truth.side};

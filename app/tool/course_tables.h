@@ -31,6 +31,8 @@ Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<excha
                                                          const std::vector<exchange::TruthRow>& truth);
 
 std::vector<exchange::ScoreRow> scoreRowsOf(const rehearsal::KnownCourse& course);
+/// Signs that were ticked; an entry at which none was has no row.
+std::vector<exchange::SignRow> signRowsOf(const rehearsal::KnownCourse& course);
 exchange::TruthRow truthRowOf(const rehearsal::KnownCourse& course);
 
 /// Reads a table and names what is wrong with it on `complaints`.

@@ -27,6 +27,7 @@ struct Options {
     std::string kinds = "plain:16,infection,haematoma,slow-recovery,puckering";
     std::string scores;
     std::string truth;
+    std::string signs;
 };
 
 struct Wanted {
@@ -118,6 +119,7 @@ int simulate(const Options& options)
     nameBlind(courses, options.seed);
     std::vector<exchange::ScoreRow> scores;
     std::vector<exchange::TruthRow> truth;
+    std::vector<exchange::SignRow> signs;
     for (const rehearsal::KnownCourse& course : courses) {
         const auto rows = scoreRowsOf(course);
         // Who never wrote a word has no place in a table of scores.
@@ -125,14 +127,17 @@ int simulate(const Options& options)
             continue;
         scores.insert(scores.end(), rows.begin(), rows.end());
         truth.push_back(truthRowOf(course));
+        const auto ticked = signRowsOf(course);
+        signs.insert(signs.end(), ticked.begin(), ticked.end());
     }
     for (const auto& [file, table] : {std::pair{options.scores, exchange::writeScores(scores)},
-                                      std::pair{options.truth, exchange::writeTruth(truth)}})
-        if (const Done written = writeFile(file, table); !written) {
+                                      std::pair{options.truth, exchange::writeTruth(truth)},
+                                      std::pair{options.signs, exchange::writeSigns(signs)}})
+        if (const Done written = file.empty() ? Done{} : writeFile(file, table); !written) {
             std::cerr << "ebbline simulate: " << file << ": " << written.error().detail << "\n";
             return failed;
         }
-    std::cout << truth.size() << " courses, " << scores.size() << " scores, model " << options.model << ", seed "
+    std::cout << truth.size() << " courses, " << scores.size() << " scores, " << signs.size() << " signs, model " << options.model << ", seed "
               << options.seed << "\n";
     return fine;
 }
@@ -145,7 +150,8 @@ void addSimulate(CLI::App& app, std::function<int()>& run)
     auto* command = app.add_subcommand("simulate", "Invent courses whose truth is known");
     command->footer("All of it is invented; the assumptions stand in docs/statistics/detection.md. The same seed gives\n"
                     "the same tables on every machine. Kinds: plain, infection, haematoma, slow-recovery, puckering,\n"
-                    "silent, each with a weight if wanted.\n"
+                    "silent; late-haematoma, worsening-puckering; and told by warning signs thread-out, weakness,\n"
+                    "saliva-swelling, pale-skin, bleeding; each with a weight if wanted.\n"
                     "Example: ebbline simulate --courses 4000 --seed 7 --kinds plain --out-scores s.csv --out-truth t.csv");
     command->add_option("--courses", options->courses, "How many, all kinds together")
         ->check(CLI::Range(1, mostCourses))
@@ -160,6 +166,7 @@ void addSimulate(CLI::App& app, std::function<int()>& run)
     command->add_option("--kinds", options->kinds, "Kinds and weights")->capture_default_str();
     command->add_option("--out-scores", options->scores, "Where the scores go (CSV)")->required();
     command->add_option("--out-truth", options->truth, "Where the truth goes (CSV)")->required();
+    command->add_option("--out-signs", options->signs, "Where the warning signs go that were ticked (CSV)");
     command->callback([options, &run] { run = [options] { return simulate(*options); }; });
 }
 

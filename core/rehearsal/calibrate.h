@@ -47,9 +47,9 @@ struct Calibration {
     Shares statisticRate{};  ///< share of courses by statistic
     bool ownThresholds = true;  ///< false: too few courses, drawn towards the thresholds it started from
     /// Of the learned band on courses that it has not seen; empty if none was to be learned.
-    std::optional<bands::Coverage> coverage;
+    std::optional<bands::Coverage> coverage{};
     /// Why the learned band was not taken: the protocol keeps the band it started from. Empty: it was.
-    std::string bandObjection;
+    std::string bandObjection{};
 };
 
 inline constexpr int fewestToCalibrate = 20;     ///< uncomplicated courses

@@ -1,6 +1,6 @@
 #include "core/rehearsal/invented_course.h"
 
-#include "core/rehearsal/invented_scores.h"
+#include "core/rehearsal/invented_signs.h"
 
 #include <algorithm>
 #include <utility>
@@ -12,12 +12,21 @@ namespace {
 using recovery::Side;
 using recovery::Symptom;
 
-constexpr std::array<std::pair<Kind, std::string_view>, 6> words{{{Kind::plain, "plain"},
+constexpr std::array<std::pair<Kind, std::string_view>, 13> words{{{Kind::plain, "plain"},
                                                                   {Kind::infection, "infection"},
                                                                   {Kind::haematoma, "haematoma"},
                                                                   {Kind::slowRecovery, "slow-recovery"},
                                                                   {Kind::puckering, "puckering"},
-                                                                  {Kind::silent, "silent"}}};
+                                                                  {Kind::silent, "silent"},
+                                                                  {Kind::lateHaematoma, "late-haematoma"},
+                                                                  {Kind::worseningFolds, "worsening-puckering"},
+                                                                  {Kind::threadOut, "thread-out"},
+                                                                  {Kind::weakness, "weakness"},
+                                                                  {Kind::salivaSwelling, "saliva-swelling"},
+                                                                  {Kind::paleSkin, "pale-skin"},
+                                                                  {Kind::bleeding, "bleeding"}}};
+/// Signs have a stream of chance of their own: the scores do not depend on them.
+constexpr std::uint64_t streamOfSigns = std::uint64_t{1} << 60;
 
 constexpr double itemSkipped = 0.02;       // one symptom left out of an entry
 constexpr double nominalOnsetHour = 7 * 24;  // of what is there from the start and only then abnormal
@@ -32,7 +41,7 @@ Onset onsetOf(Chance& chance, Kind kind, Model model)
     else if (kind == Kind::haematoma)
         onset.hour = decay ? chance.between(2, 60) : chance.between(1, 72);
     else
-        onset.hour = nominalOnsetHour;
+        onset.hour = onsetByKind(chance, kind).value_or(nominalOnsetHour);
     return onset;
 }
 
@@ -84,9 +93,11 @@ KnownCourse invent(const Invention& invention, Kind kind, int number)
     std::vector<double> hours = diary.hours;
     if (diary.hasBaseline)
         hours.insert(hours.begin(), 0.0);
-    const std::vector<Sheet> sheets = invention.model == Model::decay
-                                          ? scoresByDecay(chance, kind, onset, hours)
-                                          : scoresBySteps(chance, kind, onset, hours);
+    std::vector<Sheet> sheets = invention.model == Model::decay
+                                    ? scoresByDecay(chance, scoredLike(kind), onset, hours)
+                                    : scoresBySteps(chance, scoredLike(kind), onset, hours);
+    if (kind == Kind::worseningFolds)
+        worsenFolds(chance, onset, hours, sheets);
 
     KnownCourse course;
     course.name = std::string(word(kind)) + "-" + std::to_string(number);
@@ -108,12 +119,15 @@ KnownCourse invent(const Invention& invention, Kind kind, int number)
         course.input.observations.push_back(std::move(observation));
     }
 
+    Chance ofSigns(invention.seed, streamOfSigns + stream);
+    course.signs = tickedSigns(ofSigns, kind, onset, diary.hours, diary.moments);
     course.truth.kind = word(kind);
     if (kind == Kind::silent)
         course.truth.onset = diary.moments.empty() ? diary.treated : diary.moments.back();
     else if (kind != Kind::plain)
         course.truth.onset = after(diary.treated, onset.hour);
-    if (kind == Kind::infection || kind == Kind::haematoma || kind == Kind::puckering)
+    const bool bothSides = kind == Kind::plain || kind == Kind::slowRecovery || kind == Kind::silent;
+    if (!bothSides)
         course.truth.side = recovery::bothSides[onset.side];
     return course;
 }

@@ -6,22 +6,34 @@
 /// Two models that share no formula: `decay` (a smooth curve through noise) and `steps` (a score
 /// that steps up and down at chance moments). Every assumption: docs/statistics/detection.md.
 
+#include "core/recovery/sign.h"
 #include "core/triggers/judge.h"
 
 #include <array>
 #include <cstdint>
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 namespace ebbline::rehearsal {
 
-enum class Kind : std::uint8_t { plain, infection, haematoma, slowRecovery, puckering, silent };
+enum class Kind : std::uint8_t {
+    plain, infection, haematoma, slowRecovery, puckering, silent,
+    lateHaematoma,   ///< day 7 to 10
+    worseningFolds,  ///< folds that grow in the second week
+    threadOut, weakness, salivaSwelling, paleSkin, bleeding,  ///< told by a warning sign, hardly by a score
+};
 
+/// What the triggers are there for, and are measured on.
 inline constexpr std::array allKinds{Kind::plain,        Kind::infection, Kind::haematoma,
                                      Kind::slowRecovery, Kind::puckering, Kind::silent};
+/// What else a diary can show. Numbness that spreads is not among them: there is no anchor for its scores.
+inline constexpr std::array rareKinds{Kind::lateHaematoma,  Kind::worseningFolds, Kind::threadOut, Kind::weakness,
+                                      Kind::salivaSwelling, Kind::paleSkin,       Kind::bleeding};
 
-/// As in the table of truth: `plain`, `infection`, `haematoma`, `slow-recovery`, `puckering`, `silent`.
+/// As in the table of truth: `plain`, `infection`, `haematoma`, `slow-recovery`, `puckering`, `silent`;
+/// `late-haematoma`, `worsening-puckering`, `thread-out`, `weakness`, `saliva-swelling`, `pale-skin`, `bleeding`.
 std::string_view word(Kind kind);
 Result<Kind> kindFromWord(std::string_view text);
 
@@ -33,10 +45,17 @@ struct Truth {
     bool isPlain() const { return kind == "plain"; }
 };
 
+/// Warning signs ticked at an entry; at least one.
+struct TickedSigns {
+    clock::Moment at;
+    std::set<recovery::Sign> signs;
+};
+
 struct KnownCourse {
     std::string name;
     triggers::CourseInput input;
     Truth truth;
+    std::vector<TickedSigns> signs = {};  ///< by time; triggers do not see them, warnings do
 };
 
 enum class Model : std::uint8_t { decay, steps };

@@ -1,4 +1,4 @@
-// Argon2id with one lane, from RFC 9106; for tests. 64-bit words are pairs of 32-bit ones, low first.
+// Argon2id from RFC 9106; for tests. 64-bit words are pairs of 32-bit ones, low first.
 'use strict';
 const { blake2b } = require('./primitives.js');
 
@@ -70,45 +70,65 @@ function fill(memory, into, x, y, xorOld) {
     for (let i = 0; i < 256; ++i) memory[into + i] = (xorOld ? memory[into + i] : 0) ^ z[i] ^ r[i];
 }
 
-/** Version 0x13, one lane. */
-function argon2id(secret, salt, passes, memoryKiB, size) {
-    const lanes = 1, blocks = 4 * Math.floor(memoryKiB / 4), segment = blocks / 4;
+/** Section 3.4: the place in the memory that block `i` of a segment refers to. */
+function referred(shape, at, j1, j2) {
+    const { lanes, length, segment } = shape, { pass, slice, lane, i } = at;
+    const from = pass === 0 && slice === 0 ? lane : j2 % lanes;
+    const finished = pass === 0 ? slice * segment : length - segment;
+    const area = from === lane ? finished + i - 1 : finished - (i === 0 ? 1 : 0);
+    const squared = (BigInt(j1) * BigInt(j1)) >> 32n;
+    const relative = area - 1 - Number((BigInt(area) * squared) >> 32n);
+    const start = pass === 0 ? 0 : ((slice + 1) % 4) * segment;
+    return from * length + (start + relative) % length;
+}
+
+/** One segment of a lane: a quarter of it. */
+function fillSegment(memory, shape, at) {
+    const { length, segment, blocks, passes } = shape, { pass, slice, lane } = at;
+    const zero = 256 * blocks, input = zero + 256, addresses = input + 256;
+    const independent = pass === 0 && slice < 2;
+    if (independent) {
+        memory.fill(0, input, input + 256);
+        [pass, lane, slice, blocks, passes, 2].forEach((word, i) => { memory[input + 2 * i] = word; });
+    }
+    for (let i = 0; i < segment; ++i) {
+        const place = slice * segment + i;
+        if (independent && i % 128 === 0) {
+            ++memory[input + 12];
+            fill(memory, addresses, zero, input, false);
+            fill(memory, addresses, zero, addresses, false);
+        }
+        if (pass === 0 && place < 2) continue;
+        const before = lane * length + (place + length - 1) % length;
+        const words = independent ? addresses + 2 * (i % 128) : 256 * before;
+        const other = referred(shape, { ...at, i }, memory[words], memory[words + 1]);
+        fill(memory, 256 * (lane * length + place), 256 * before, 256 * other, pass > 0);
+    }
+}
+
+/** Version 0x13. `more`: lanes, key and data, of which the project's formats use none. */
+function argon2id(secret, salt, passes, memoryKiB, size, more = {}) {
+    const { lanes = 1, key = Buffer.alloc(0), data = Buffer.alloc(0) } = more;
+    const segment = Math.floor(memoryKiB / (4 * lanes)), length = 4 * segment, blocks = lanes * length;
     const h0 = blake2b(64, Buffer.concat([u32(lanes), u32(size), u32(memoryKiB), u32(passes), u32(0x13), u32(2),
-        u32(secret.length), secret, u32(salt.length), salt, u32(0), u32(0)]));
+        u32(secret.length), secret, u32(salt.length), salt, u32(key.length), key, u32(data.length), data]));
     // Three more blocks behind the memory make the addresses that do not depend on the data.
     const memory = new Uint32Array(256 * (blocks + 3));
-    const zero = 256 * blocks, input = zero + 256, addresses = input + 256;
-    for (const i of [0, 1]) {
-        const block = longHash(1024, Buffer.concat([h0, u32(i), u32(0)]));
-        for (let j = 0; j < 256; ++j) memory[256 * i + j] = block.readUInt32LE(4 * j);
-    }
-    for (let pass = 0; pass < passes; ++pass)
-        for (let slice = 0; slice < 4; ++slice) {
-            const independent = pass === 0 && slice < 2;
-            if (independent) {
-                memory.fill(0, input, input + 256);
-                [pass, 0, slice, blocks, passes, 2].forEach((word, i) => { memory[input + 2 * i] = word; });
-            }
-            for (let i = 0; i < segment; ++i) {
-                const place = slice * segment + i;
-                if (independent && i % 128 === 0) {
-                    ++memory[input + 12];
-                    fill(memory, addresses, zero, input, false);
-                    fill(memory, addresses, zero, addresses, false);
-                }
-                if (pass === 0 && place < 2) continue;
-                const before = (place + blocks - 1) % blocks;
-                const j1 = independent ? memory[addresses + 2 * (i % 128)] : memory[256 * before];
-                // Section 3.4.2: how many blocks may be referred to, and which.
-                const area = pass === 0 ? place - 1 : blocks - segment + i - 1;
-                const squared = Number((BigInt(j1) * BigInt(j1)) >> 32n);
-                const relative = area - 1 - Number((BigInt(area) * BigInt(squared)) >> 32n);
-                const start = pass === 0 || slice === 3 ? 0 : (slice + 1) * segment;
-                fill(memory, 256 * place, 256 * before, 256 * ((start + relative) % blocks), pass > 0);
-            }
+    for (let lane = 0; lane < lanes; ++lane)
+        for (const i of [0, 1]) {
+            const block = longHash(1024, Buffer.concat([h0, u32(i), u32(lane)]));
+            for (let j = 0; j < 256; ++j) memory[256 * (lane * length + i) + j] = block.readUInt32LE(4 * j);
         }
+    const shape = { lanes, length, segment, blocks, passes };
+    for (let pass = 0; pass < passes; ++pass)
+        for (let slice = 0; slice < 4; ++slice)
+            for (let lane = 0; lane < lanes; ++lane) fillSegment(memory, shape, { pass, slice, lane });
     const last = Buffer.alloc(1024);
-    for (let j = 0; j < 256; ++j) last.writeUInt32LE(memory[256 * (blocks - 1) + j], 4 * j);
+    for (let j = 0; j < 256; ++j) {
+        let word = 0;
+        for (let lane = 0; lane < lanes; ++lane) word ^= memory[256 * ((lane + 1) * length - 1) + j];
+        last.writeUInt32LE(word >>> 0, 4 * j);
+    }
     return longHash(size, last);
 }
 

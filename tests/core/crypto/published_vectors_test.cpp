@@ -142,7 +142,8 @@ TEST_CASE("HMAC-SHA-256 of the library is that of RFC 4231", "[crypto][published
 TEST_CASE("Argon2id stretches as two other implementations do", "[crypto]")
 {
     // RFC 9106, section 5.3 uses a secret, associated data and four lanes, which the library's interface does
-    // not offer. These two were computed with pyca/cryptography 48 over OpenSSL and agree.
+    // not offer; the second reader (tests/second_reader) is held to that vector, and opens what this one has
+    // stretched. These two were computed with pyca/cryptography 48 over OpenSSL and agree.
     Array<16> salt;
     const Bytes numbers = counting(0, 16);
     std::copy(numbers.begin(), numbers.end(), salt.begin());

@@ -66,7 +66,7 @@ TEST_CASE("the neighbours of the first point weigh what the handbook prints", "[
     }
     for (std::size_t i = 0; i < shares.size(); ++i) {
         CAPTURE(i);
-        CHECK_THAT(shares[i] / shares[0], WithinAbs(weights[i], 0.51e-8));
+        CHECK_THAT(shares[i] / shares[0], WithinAbs(weights[i], 3e-8));  // the x of the page have seven decimals
     }
 }
 

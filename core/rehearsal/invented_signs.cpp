@@ -1,0 +1,104 @@
+#include "core/rehearsal/invented_signs.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace ebbline::rehearsal {
+
+namespace {
+
+using recovery::Sign;
+
+constexpr double never = std::numeric_limits<double>::infinity();
+constexpr double mistaken = 0.01;  // of entries: an ordinary change is ticked as a sign
+constexpr double ticked = 0.9;     // of entries at which she has noticed it
+
+/// A sign of a complication: how many of the patients notice it at all, when after the onset, and for
+/// how long it is there.
+struct Shown {
+    Kind kind;
+    Sign sign;
+    double patients;
+    double soonestHours;
+    double latestHours;
+    double lastsHours;
+};
+
+/// Assumptions, no source: which signs belong to which complication follows docs/clinical/warnings.md.
+constexpr std::array shown{
+    Shown{Kind::infection, Sign::moreTender, 0.6, 0, 48, never},
+    Shown{Kind::infection, Sign::colourChange, 0.5, 0, 72, never},
+    Shown{Kind::infection, Sign::warmer, 0.5, 0, 72, never},
+    Shown{Kind::infection, Sign::firmer, 0.4, 12, 96, never},
+    Shown{Kind::infection, Sign::thickFluid, 0.2, 24, 120, never},
+    Shown{Kind::infection, Sign::shivering, 0.1, 24, 120, 48},
+    Shown{Kind::haematoma, Sign::fastSwelling, 0.5, 0, 6, 24},
+    Shown{Kind::lateHaematoma, Sign::fastSwelling, 0.5, 0, 6, 24},
+    Shown{Kind::lateHaematoma, Sign::pulsatingLump, 0.1, 24, 96, never},
+    Shown{Kind::threadOut, Sign::threadOut, 1, 0, 12, never},
+    Shown{Kind::weakness, Sign::faceWeakness, 1, 0, 6, never},
+    Shown{Kind::salivaSwelling, Sign::salivaSwelling, 1, 0, 24, never},
+    Shown{Kind::paleSkin, Sign::paleSkin, 1, 0, 2, 24},
+    Shown{Kind::bleeding, Sign::bleeding, 1, 0, 1, 6},
+};
+constexpr std::array ordinary{Sign::moreTender, Sign::colourChange, Sign::threadLump};
+
+}  // namespace
+
+std::optional<double> onsetByKind(Chance& chance, Kind kind)
+{
+    switch (kind) {
+    case Kind::lateHaematoma: return chance.between(7 * 24, 10 * 24);
+    case Kind::worseningFolds: return chance.between(8 * 24, 15 * 24);
+    case Kind::threadOut: return chance.between(3 * 24, 18 * 24);
+    case Kind::weakness: return chance.between(9, 48);
+    case Kind::salivaSwelling: return chance.between(24, 7 * 24);
+    case Kind::paleSkin: return chance.between(1, 24);
+    case Kind::bleeding: return chance.between(1, 12);
+    default: return std::nullopt;
+    }
+}
+
+Kind scoredLike(Kind kind)
+{
+    if (kind == Kind::lateHaematoma)
+        return Kind::haematoma;
+    return std::find(allKinds.begin(), allKinds.end(), kind) == allKinds.end() ? Kind::plain : kind;
+}
+
+void worsenFolds(Chance& chance, const Onset& onset, const std::vector<double>& hours, std::vector<Sheet>& sheets)
+{
+    constexpr std::size_t folds = 5;  // in scoredSymptoms
+    const double gain = chance.between(3, 5);
+    const double aDay = chance.between(0.6, 1.5);
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        const double since = hours[i] - onset.hour;
+        const double more = since <= 0 ? 0 : std::min(gain, 1 + aDay * since / 24);
+        int& points = sheets[i][folds][onset.side];
+        points = std::clamp(points + static_cast<int>(std::floor(more + chance.uniform())), 0, 10);
+    }
+}
+
+std::vector<TickedSigns> tickedSigns(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours,
+                                     const std::vector<clock::Moment>& moments)
+{
+    std::vector<std::pair<const Shown*, double>> noticed;  // with the hour from which on
+    for (const Shown& each : shown)
+        if (each.kind == kind && chance.happens(each.patients))
+            noticed.emplace_back(&each, onset.hour + chance.between(each.soonestHours, each.latestHours));
+    std::vector<TickedSigns> answers;
+    for (std::size_t i = 0; i < hours.size(); ++i) {
+        TickedSigns answer{moments[i], {}};
+        for (const auto& [what, from] : noticed)
+            if (hours[i] >= from && hours[i] < from + what->lastsHours && chance.happens(ticked))
+                answer.signs.insert(what->sign);
+        if (chance.happens(mistaken))
+            answer.signs.insert(ordinary[static_cast<std::size_t>(chance.whole(0, static_cast<int>(ordinary.size()) - 1))]);
+        if (!answer.signs.empty())
+            answers.push_back(std::move(answer));
+    }
+    return answers;
+}
+
+}  // namespace ebbline::rehearsal

@@ -1,0 +1,23 @@
+#pragma once
+/// \file
+/// Inside of core/rehearsal: what invented patients tick when they are asked for warning signs, and the
+/// complications that show there and hardly in a score. Assumptions: docs/statistics/detection.md.
+
+#include "core/rehearsal/invented_scores.h"
+
+namespace ebbline::rehearsal {
+
+/// When it begins, hours after the treatment; nothing for kinds that the scores tell (allKinds).
+std::optional<double> onsetByKind(Chance& chance, Kind kind);
+
+/// The kind whose scores this one has: late bleeding those of a bleeding, the rest those of an ordinary course.
+Kind scoredLike(Kind kind);
+
+/// Folds that grow on one side from the onset on, put on what was scored.
+void worsenFolds(Chance& chance, const Onset& onset, const std::vector<double>& hours, std::vector<Sheet>& sheets);
+
+/// What is ticked at each of the entries, in their order; entries at which nothing is ticked are left out.
+std::vector<TickedSigns> tickedSigns(Chance& chance, Kind kind, const Onset& onset, const std::vector<double>& hours,
+                                     const std::vector<clock::Moment>& moments);
+
+}  // namespace ebbline::rehearsal
