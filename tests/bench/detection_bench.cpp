@@ -291,7 +291,9 @@ void printTransfer(const Sizes& sizes)
     for (const Model judged : models) {
         const Model other = judged == Model::decay ? Model::steps : Model::decay;
         const Cohorts cohorts = freshCohorts({judged, Rhythm::mixed, judgementSeed}, sizes);
-        const auto own = cohort({judged, Rhythm::mixed, calibrationSeed}, Kind::plain, sizes.calibration);
+        auto own = cohort({judged, Rhythm::mixed, calibrationSeed}, Kind::plain, sizes.calibration);
+        for (KnownCourse& course : own)
+            course.name += " of its own";
         auto both = cohort({other, Rhythm::mixed, calibrationSeed}, Kind::plain, sizes.calibration);
         const auto elsewhere = calibrate(both, triggers::defaultProtocol(), {});
         printTransferRow("the other model", judged, cohorts, elsewhere);

@@ -1,0 +1,126 @@
+#include "app/tool/assess_tables.h"
+
+#include "app/tool/course_tables.h"
+#include "core/triggers/judge.h"
+#include "core/warnings/warnings.h"
+
+#include <algorithm>
+
+namespace ebbline::tool {
+
+namespace {
+
+/// A course of the tables: what triggers see, and the entries that warnings see.
+struct TableCourse {
+    triggers::CourseInput input;
+    std::map<clock::Instant, recovery::Entry> entries;  ///< by the moment entered
+};
+
+recovery::Entry& entryAt(TableCourse& course, const clock::Moment& entered)
+{
+    recovery::Entry& entry = course.entries[entered.at];
+    entry.at = entry.recordedAt = entered;
+    return entry;
+}
+
+/// Warnings of each entry and triggers over the course, in time order, each judged on what had been
+/// entered by then.
+std::vector<exchange::FindingRow> judged(const std::string& name, const TableCourse& course,
+                                         const triggers::Protocol& protocol, clock::Instant end)
+{
+    std::vector<exchange::FindingRow> rows;
+    for (const auto& [at, entry] : course.entries)
+        for (const warnings::Finding& finding : warnings::judge(entry, {.treated = course.input.treated})) {
+            std::string reason;
+            for (const std::string& each : finding.reasons)
+                reason += (reason.empty() ? "" : ", ") + each;
+            rows.push_back({name, entry.at, finding.rule, finding.urgency, {}, finding.side, reason});
+        }
+    // Silence is judged to the end of the table, and nobody is expected to write after the follow-up.
+    clock::Moment until = course.input.treated;
+    until.at = std::min(end, until.at + std::chrono::days(protocol.carePlan.followUpDay));
+    if (!course.entries.empty())
+        until.at = std::max(until.at, course.entries.rbegin()->first);
+    for (const triggers::Finding& finding : triggers::judge(course.input, protocol, until))
+        rows.push_back({name, finding.raisedAt, std::string(triggers::word(finding.trigger)), finding.urgency,
+                        finding.trigger == triggers::Trigger::silence ? std::nullopt : std::optional(finding.stream.symptom),
+                        finding.stream.side, triggers::explain(finding)});
+    std::stable_sort(rows.begin(), rows.end(),
+                     [](const auto& a, const auto& b) { return a.raisedAt.at < b.raisedAt.at; });
+    return rows;
+}
+
+/// The tables as courses. \returns Reason::malformed if they disagree on when a course began.
+Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchange::ScoreRow>& scores,
+                                                        const std::vector<exchange::SignRow>& signs)
+{
+    std::map<std::string, TableCourse> courses;
+    for (auto& [name, input] : coursesOf(scores))
+        courses[name].input = std::move(input);
+    // What stands at the very moment of the treatment is the practitioner's and no entry: no warning speaks of it.
+    for (const exchange::ScoreRow& row : scores)
+        if (row.enteredAt.at != row.treatedAt.at)
+            entryAt(courses[row.course], row.enteredAt).scores.insert_or_assign({row.symptom, row.side}, row.score);
+    for (const exchange::SignRow& row : signs) {
+        const auto [place, fresh] = courses.try_emplace(row.course);
+        TableCourse& course = place->second;
+        if (fresh)
+            course.input.treated = row.treatedAt;
+        else if (course.input.treated != row.treatedAt)
+            return fail(Reason::malformed, "course " + exchange::quotedCell(row.course)
+                                               + " was treated at another time in the table of signs");
+        recovery::Entry& entry = entryAt(course, row.enteredAt);
+        (row.present ? entry.present : entry.absent).insert(row.sign);
+        // An entry of signs alone is an entry: whoever answers them is not silent.
+        const auto& known = course.input.observations;
+        if (std::none_of(known.begin(), known.end(),
+                         [&](const triggers::Observation& o) { return o.at.at == row.enteredAt.at; }))
+            course.input.observations.push_back({row.enteredAt, {}});
+    }
+    return courses;
+}
+
+/// Up to when silence is judged: the last row of anybody. A row that lies in the future would make
+/// everybody else silent, so it counts only where all rows do.
+struct TableEnd {
+    clock::Instant at{};
+    std::size_t ahead = 0;  ///< rows more than a day after now
+};
+
+TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs, clock::Instant now)
+{
+    TableEnd end;
+    clock::Instant last{};
+    const auto take = [&](clock::Instant entered) {
+        last = std::max(last, entered);
+        if (entered > now + std::chrono::days(1))
+            ++end.ahead;
+        else
+            end.at = std::max(end.at, entered);
+    };
+    for (const exchange::ScoreRow& row : scores)
+        take(row.enteredAt.at);
+    for (const exchange::SignRow& row : signs)
+        take(row.enteredAt.at);
+    if (end.ahead == scores.size() + signs.size())
+        end.at = last;
+    return end;
+}
+
+}  // namespace
+
+Result<Assessed> assessTables(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs,
+                              const triggers::Protocol& protocol, clock::Instant now)
+{
+    const auto courses = tableCourses(scores, signs);
+    if (!courses)
+        return fail(courses.error());
+    const TableEnd end = tableEnd(scores, signs, now);
+    Assessed assessed{{}, courses->size(), end.ahead};
+    for (const auto& [name, course] : *courses)
+        for (exchange::FindingRow& row : judged(name, course, protocol, end.at))
+            assessed.findings.push_back(std::move(row));
+    return assessed;
+}
+
+}  // namespace ebbline::tool

@@ -1,0 +1,21 @@
+#pragma once
+/// \file
+/// Open tables judged by the rules of the phone: warnings entry by entry, triggers over each course.
+
+#include "core/exchange/tables.h"
+#include "core/triggers/protocol.h"
+
+namespace ebbline::tool {
+
+struct Assessed {
+    std::vector<exchange::FindingRow> findings;  ///< by course, then by time
+    std::size_t courses = 0;
+    std::size_t ahead = 0;  ///< rows more than a day after now: judged as written, and nobody is silent for them
+};
+
+/// `now`: of the computer's clock. Silence is judged up to the last row of anybody.
+/// \returns Reason::malformed if the tables disagree on when a course began.
+Result<Assessed> assessTables(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs,
+                              const triggers::Protocol& protocol, clock::Instant now);
+
+}  // namespace ebbline::tool

@@ -1,0 +1,122 @@
+// A table is judged as the phone judged what it was written from.
+
+#include "app/tool/assess_tables.h"
+
+#include "core/triage/queue.h"
+#include "tests/core/desk/clinic_world.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+#include <algorithm>
+#include <random>
+#include <set>
+#include <tuple>
+
+using namespace ebbline;
+using namespace ebbline::tool;
+using recovery::Side;
+using recovery::Sign;
+using recovery::Symptom;
+
+namespace {
+
+constexpr auto treatedAt = "2027-03-01T09:00:00+01:00";
+
+exchange::ScoreRow score(const std::string& course, const char* at, Symptom symptom, Side side, int points)
+{
+    return {course, test::momentAt(treatedAt), test::momentAt(at), symptom, side, *recovery::Score::of(points)};
+}
+
+clock::Instant later() { return test::momentAt("2027-06-01T09:00:00+01:00").at; }
+
+Assessed assessed(const std::vector<exchange::ScoreRow>& scores, clock::Instant now, const std::vector<exchange::SignRow>& signs = {})
+{
+    const auto done = assessTables(scores, signs, triggers::defaultProtocol(), now);
+    REQUIRE(done);
+    return *done;
+}
+
+}  // namespace
+
+TEST_CASE("a table of what a phone holds raises what the phone raised", "[tool][assess]")
+{
+    const auto seed = GENERATE(1u, 2u, 3u, 4u, 5u, 6u);
+    CAPTURE(seed);
+    std::mt19937 random(seed);
+    test::ClinicWorld world;
+    patient::Diary& phone = world.join(world.treat());
+    const auto treated = phone.vault().state().courses.begin()->second.opened->treated;
+    std::vector<exchange::ScoreRow> scores;
+    std::vector<exchange::SignRow> signs;
+    world.clock.advance(std::chrono::hours(10));
+    for (int day = 0; day < 12; ++day, world.clock.advance(std::chrono::hours(24))) {
+        if (random() % 5 == 0)
+            continue;
+        recovery::Entry entry = phone.blankEntry();
+        for (const Symptom symptom : {Symptom::pain, Symptom::swelling, Symptom::bruising, Symptom::tightness})
+            for (const Side side : recovery::bothSides) {
+                const auto points = *recovery::Score::of(static_cast<int>(random() % 9));
+                entry.scores.insert_or_assign({symptom, side}, points);
+                scores.push_back({"c", treated, entry.at, symptom, side, points});
+            }
+        for (const Sign sign : {Sign::warmer, Sign::colourChange, Sign::threadOut, Sign::fastSwelling}) {
+            const bool present = random() % 6 == 0;
+            (present ? entry.present : entry.absent).insert(sign);
+            signs.push_back({"c", treated, entry.at, sign, present});
+        }
+        REQUIRE(phone.record(entry));
+    }
+    const clock::Instant end = scores.back().enteredAt.at;
+
+    using Raised = std::tuple<std::string, clock::Instant, recovery::Urgency>;
+    std::multiset<Raised> onPhone;
+    for (const triage::Finding& finding : triage::findingsOf(phone.vault().state().courses.begin()->second, world.zone.moment(end))) {
+        const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+        onPhone.emplace(trigger ? std::string(triggers::word(trigger->trigger)) : std::get<warnings::Finding>(finding.what).rule,
+                        finding.raisedAt.at, finding.urgency);
+    }
+    std::multiset<Raised> onTable;
+    for (const exchange::FindingRow& row : assessed(scores, later(), signs).findings)
+        onTable.emplace(row.trigger, row.raisedAt.at, row.urgency);
+    CHECK_FALSE(onPhone.empty());
+    CHECK(onTable == onPhone);
+}
+
+TEST_CASE("what the practitioner scored right after the treatment is no entry and warns of nothing", "[tool][assess]")
+{
+    const auto done = assessed({score("c", treatedAt, Symptom::pain, Side::left, 8),
+                                score("c", "2027-03-01T20:00:00+01:00", Symptom::pain, Side::left, 2)}, later());
+    for (const exchange::FindingRow& row : done.findings)
+        CHECK(row.trigger != "severe-pain");
+}
+
+TEST_CASE("a row in the future is counted and makes nobody silent", "[tool][assess]")
+{
+    const std::vector<exchange::ScoreRow> rows{score("a", "2027-03-02T20:00:00+01:00", Symptom::pain, Side::left, 2),
+                                               score("b", "2027-03-02T20:00:00+01:00", Symptom::pain, Side::left, 2),
+                                               score("b", "2099-03-02T20:00:00+01:00", Symptom::pain, Side::left, 2)};
+    const auto done = assessed(rows, later());
+    CHECK(done.ahead == 1);
+    CHECK(done.courses == 2);
+    for (const exchange::FindingRow& row : done.findings)
+        CHECK((row.course != "a" || row.trigger != "silence"));
+
+    // A table that lies in the future as a whole is judged to its own end.
+    const auto early = assessed({rows[0], score("b", "2027-03-09T20:00:00+01:00", Symptom::pain, Side::left, 2)},
+                                test::momentAt("2026-01-01T00:00:00Z").at);
+    CHECK(early.ahead == 2);
+    CHECK(std::any_of(early.findings.begin(), early.findings.end(), [](const exchange::FindingRow& row) {
+        return row.course == "a" && row.trigger == "silence";
+    }));
+}
+
+TEST_CASE("tables that disagree on the treatment are refused by name", "[tool][assess][errors]")
+{
+    const auto row = score("c", "2027-03-02T20:00:00+01:00", Symptom::pain, Side::left, 2);
+    const exchange::SignRow sign{"c", test::momentAt("2027-03-01T08:00:00+01:00"), row.enteredAt, Sign::warmer, true};
+    const auto done = assessTables({row}, {sign}, triggers::defaultProtocol(), later());
+    REQUIRE_FALSE(done);
+    CHECK(done.error().reason == Reason::malformed);
+    CHECK(done.error().detail.find("'c'") != std::string::npos);
+}
