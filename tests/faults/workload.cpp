@@ -134,6 +134,12 @@ std::optional<Ack> Worker::quarantine()
     return Ack{What::quarantined, m_vault.quarantined(mailbox), {}};
 }
 
+bool Worker::readAll()
+{
+    return m_vault.unsealed(mailbox).has_value() && m_vault.outgoing(mailbox).has_value() && m_vault.ownHead(mailbox).has_value()
+           && draftOf(m_vault).has_value() && !m_vault.operations().empty();
+}
+
 std::optional<Ack> Worker::work()
 {
     switch (m_random() % 10) {

@@ -30,6 +30,8 @@ public:
     std::optional<Ack> deliver();
     std::optional<Ack> acceptPeer();
     std::optional<Ack> quarantine();
+    /// Reads whatever a program shows; acknowledges nothing.
+    bool readAll();
 
 private:
     vault::Vault& m_vault;
