@@ -56,10 +56,19 @@ const journal::CourseState* Diary::Inside::course() const
     return newest;
 }
 
+std::optional<vault::Link> Diary::Inside::link() const
+{
+    auto links = vault.links();
+    if (links.empty())
+        return std::nullopt;
+    const auto inUse = std::ranges::find(links, false, &vault::Link::ended);
+    return std::move(inUse == links.end() ? links.front() : *inUse);
+}
+
 std::optional<envelope::MailboxId> Diary::Inside::mailbox() const
 {
-    const auto links = vault.links();
-    return links.empty() ? std::nullopt : std::optional(links.front().mailbox);
+    const auto found = link();
+    return found ? std::optional(found->mailbox) : std::nullopt;
 }
 
 Done Diary::Inside::publishContacts()
@@ -79,15 +88,11 @@ const records::CourseOpened& Diary::course() const { return *m_inside->course()-
 
 bool Diary::replaced() const
 {
-    const auto links = m_inside->vault.links();
-    return !links.empty() && links.front().ended;
+    const auto found = link();
+    return found && found->ended;
 }
 
-std::optional<vault::Link> Diary::link() const
-{
-    auto links = m_inside->vault.links();
-    return links.empty() ? std::nullopt : std::optional(std::move(links.front()));
-}
+std::optional<vault::Link> Diary::link() const { return m_inside->link(); }
 
 void Diary::travelTo(aftercare::Zone zone) { m_inside->zone = std::move(zone); }
 vault::Vault& Diary::vault() { return m_inside->vault; }

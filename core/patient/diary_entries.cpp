@@ -131,11 +131,7 @@ EntryState Diary::Inside::stateOf(const recovery::EntryId& id, const journal::En
         // Of the phone that this one replaces: it came from the clinic, which had it when it opened the course here.
         state.since = current->openedAt.at;
     } else {
-        const std::uint64_t carried = vault.carriedBy(newest);
-        const auto box = mailbox();
-        if (!box || carried == 0)
-            return state;
-        state.since = vault.deliveredAt(*box, carried);
+        state.since = vault.deliveredAt(newest);
     }
     if (!state.since)
         return state;

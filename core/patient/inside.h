@@ -20,6 +20,8 @@ struct Diary::Inside {
     clock::Moment now() const { return zone.moment(clock.now()); }
     /// The course with the newest treatment that has arrived.
     const journal::CourseState* course() const;
+    /// The one in use; one that ended if there is no other.
+    std::optional<vault::Link> link() const;
     std::optional<envelope::MailboxId> mailbox() const;
     Result<Draft> draftOf(const char* name) const;
     std::vector<triage::Finding> findings() const;

@@ -159,6 +159,9 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
         if (m_post.ended)
             return keepAside(sealed, {Reason::refused, "operation: this phone was replaced"});
         operations = std::move(*unpacked);
+        if (m_post.channel)
+            if (const Done apart = setDisputedApart(operations, opened.header.sender); !apart)
+                return apart;
     } else if (opened.header.kind == envelope::Kind::statement) {
         const auto refused = takeStatement(opened);
         if (!refused)
@@ -174,8 +177,11 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
             return keepAside(sealed, {Reason::malformed, "acknowledgement: it cannot be read"});
     }
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
-    if (const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations); !accepted)
+    if (const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations); !accepted) {
+        if (accepted.error().reason == Reason::alreadyExists)
+            return fork(sealed, opened.header.sender, accepted.error().detail);
         return accepted;
+    }
     if (m_post.channel) {
         if (const Done taken = takeLinks(operations); !taken)
             return taken;
@@ -187,6 +193,21 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     m_advanced.insert(opened.header.sender);
     if (!operations.empty())
         m_acknowledge.insert(opened.header.sender);
+    return {};
+}
+
+/// What a phone wrote twice under one number, two desks may hold differently. Each keeps what it has, and what it
+/// was told beside it: one phone that broke its own rule does not stop what desks tell each other.
+Done Inbox::setDisputedApart(std::vector<journal::Operation>& operations, const envelope::DeviceId& sender)
+{
+    const auto disputed = m_vault.disputed(operations);
+    if (!disputed)
+        return fail(disputed.error());
+    for (const journal::Operation& operation : operations)
+        if (disputed->contains(operation.id))
+            if (const Done apart = fork(journal::encode(operation), sender, "operation: another one has this number"); !apart)
+                return apart;
+    std::erase_if(operations, [&](const journal::Operation& operation) { return disputed->contains(operation.id); });
     return {};
 }
 

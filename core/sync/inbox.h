@@ -29,6 +29,7 @@ private:
     Done keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell = nullptr);
     Done fork(bytes::View sealed, const envelope::DeviceId& sender, std::string_view why);
     Done accept(const envelope::Opened& opened, bytes::View sealed);
+    Done setDisputedApart(std::vector<journal::Operation>& operations, const envelope::DeviceId& sender);
     /// Releases what the peer holds.
     Done acknowledged(const envelope::Opened& opened, bool& usable);
     Result<bool> isOurs(const envelope::Opened& opened);

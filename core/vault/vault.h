@@ -11,6 +11,8 @@
 #include "core/vault/attempt_guard.h"
 #include "core/vault/ways_in.h"
 
+#include <set>
+
 namespace ebbline::vault {
 
 /// The other end of a mailbox, as pairing left it.
@@ -133,6 +135,8 @@ public:
 
     // --- what sync needs ---
     Done putLink(const Link& link);
+    /// As putLink(), and ends every other one in the same transaction: a phone that is paired again.
+    Done putOnlyLink(const Link& link);
     std::vector<Link> links() const;
     /// Operations in the outbox of a mailbox that no envelope carries yet, oldest first.
     Result<std::vector<journal::Operation>> unsealed(const envelope::MailboxId& mailbox) const;
@@ -146,13 +150,18 @@ public:
     Result<Cursor> ownHead(const envelope::MailboxId& mailbox) const;
     Result<Cursor> peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
     /// Appends a peer's operations and moves the cursor in one transaction; known ones are ignored.
+    /// \returns Reason::alreadyExists, with nothing changed, if another operation has the name of one of them.
     Done accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
                 const std::vector<journal::Operation>& operations);
+    /// Those of `operations` whose name another operation has here.
+    Result<std::set<journal::OperationId>> disputed(const std::vector<journal::Operation>& operations) const;
     /// Takes a peer's signed acknowledgement of our envelopes; releases them.
     Done acknowledged(const envelope::MailboxId& mailbox, std::uint64_t sequence, clock::Instant at);
     Delivered delivered(const envelope::MailboxId& mailbox) const;
     /// The time in the first acknowledgement that covers an envelope of ours; empty before it came.
     std::optional<clock::Instant> deliveredAt(const envelope::MailboxId& mailbox, std::uint64_t sequence) const;
+    /// The same for the envelope that carried an operation of ours, in the mailbox that it went to.
+    std::optional<clock::Instant> deliveredAt(const journal::OperationId& id) const;
     /// The sequence that carried an operation, 0 if none does yet.
     std::uint64_t carriedBy(const journal::OperationId& id) const;
     /// Keeps an envelope that could not be accepted, with the reason, until it can be. Of a mailbox at most
