@@ -116,7 +116,7 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
     for (const char* name : {draftName, correctionName})
         if (const auto typed = draftOf(name); typed && typed->entry.id == entry.id)
             finished.emplace_back(name);
-    const auto appended = vault.append(bodies, entry.recordedAt, mailbox(), supersedes, finished);
+    const auto appended = append(bodies, entry.recordedAt, supersedes, finished);
     if (!appended)
         return fail(appended.error());
     return Saved{entry.id, std::move(raised)};
@@ -200,9 +200,9 @@ Done Diary::confirmWarning(const triage::Finding& finding)
             entry = id;
     if (entry.isNull())
         return fail(Reason::notFound, "warning: the entry that raised it is not there");
-    const auto appended = m_inside->vault.append({records::WarningShown{course->opened->course, entry, finding.key,
-                                                                        finding.urgency, m_inside->now(), true}},
-                                                 m_inside->now(), m_inside->mailbox());
+    const auto appended = m_inside->append({records::WarningShown{course->opened->course, entry, finding.key,
+                                                                  finding.urgency, m_inside->now(), true}},
+                                           m_inside->now());
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

@@ -21,8 +21,11 @@ struct Diary::Inside {
     /// The course with the newest treatment that has arrived.
     const journal::CourseState* course() const;
     /// The one in use; one that ended if there is no other.
-    std::optional<vault::Link> link() const;
-    std::optional<envelope::MailboxId> mailbox() const;
+    Result<std::optional<vault::Link>> link() const;
+    /// Into the vault, and on its way to the clinic if there is one: a link that cannot be read is an error, not none.
+    Result<std::vector<journal::OperationId>> append(const std::vector<records::Body>& bodies, const clock::Moment& entered,
+                                                     std::optional<journal::OperationId> supersedes = {},
+                                                     const std::vector<std::string_view>& finished = {});
     Result<Draft> draftOf(const char* name) const;
     std::vector<triage::Finding> findings() const;
     EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;

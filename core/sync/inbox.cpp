@@ -53,7 +53,8 @@ Result<std::size_t> Inbox::take(bytes::View body)
     const auto strangers = std::ranges::stable_partition(pieces, [this](const Piece& piece) { return isKnown(piece.header); });
     for (auto piece = pieces.begin(); piece != pieces.end(); ++piece) {
         if (piece == strangers.begin() && m_rosterTaken)
-            readRosterAgain();
+            if (const Done read = readRosterAgain(); !read)
+                return fail(read.error());
         if (const Done taken = takeOne(piece->sealed); !taken)
             return fail(taken.error());
     }
@@ -65,11 +66,15 @@ bool Inbox::isKnown(const std::optional<envelope::Header>& header) const
     return header && (m_post.peer(header->sender) || m_post.colleagues.contains(header->sender));
 }
 
-void Inbox::readRosterAgain()
+Done Inbox::readRosterAgain()
 {
-    for (Post& post : postsOf(m_vault))
+    auto posts = postsOf(m_vault);
+    if (!posts)
+        return fail(posts.error());
+    for (Post& post : *posts)
         if (post.mailbox == m_post.mailbox)
             m_post = std::move(post);
+    return {};
 }
 
 Done Inbox::keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell)
@@ -177,17 +182,16 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
             return keepAside(sealed, {Reason::malformed, "acknowledgement: it cannot be read"});
     }
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
-    if (const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations); !accepted) {
-        if (accepted.error().reason == Reason::alreadyExists)
-            return fork(sealed, opened.header.sender, accepted.error().detail);
+    const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations, [&]() -> Done {
+        if (!m_post.channel)
+            return {};
+        const Done taken = takeLinks(operations);
+        return taken ? m_vault.noteTold(m_post.mailbox, operations) : taken;
+    });
+    if (!accepted && accepted.error().reason == Reason::alreadyExists)
+        return fork(sealed, opened.header.sender, accepted.error().detail);
+    if (!accepted)
         return accepted;
-    }
-    if (m_post.channel) {
-        if (const Done taken = takeLinks(operations); !taken)
-            return taken;
-        if (const Done noted = m_vault.noteTold(m_post.mailbox, operations); !noted)
-            return noted;
-    }
     ++m_accepted;
     m_report.operationsReceived += operations.size();
     m_advanced.insert(opened.header.sender);
@@ -303,7 +307,10 @@ Done Inbox::takeLinks(const std::vector<journal::Operation>& operations)
             continue;
         const auto& made = std::get<records::PatientLinked>(*body);
         bool known = false;
-        for (const vault::Link& link : m_vault.links()) {
+        const auto links = m_vault.links();
+        if (!links)
+            return fail(links.error());
+        for (const vault::Link& link : *links) {
             known = known || link.mailbox == made.mailbox;
             // The course has another phone now.
             if (link.course == made.course && link.mailbox != made.mailbox && !link.ended)

@@ -24,7 +24,7 @@ public:
 private:
     Done takeOne(bytes::View sealed);
     bool isKnown(const std::optional<envelope::Header>& header) const;
-    void readRosterAgain();
+    Done readRosterAgain();
     /// `tell`: a sender that is told what we hold, once for each envelope.
     Done keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell = nullptr);
     Done fork(bytes::View sealed, const envelope::DeviceId& sender, std::string_view why);

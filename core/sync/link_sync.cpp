@@ -29,12 +29,16 @@ class Run : public std::enable_shared_from_this<Run> {
 public:
     Run(vault::Vault& vault, Courier& courier, std::function<void(Report)> done)
         : m_vault(vault), m_hub(std::make_shared<HubClient>(courier, vault.signingKey(), vault.clock())),
-          m_done(std::move(done)), m_posts(postsOf(vault))
+          m_done(std::move(done))
     {
     }
 
     void start()
     {
+        auto posts = postsOf(m_vault);
+        if (!posts)
+            return finish(posts.error());
+        m_posts = std::move(*posts);
         // A clinic with many courses asks once where there is something new.
         if (isClinic() && m_posts.size() > 1) {
             const auto self = shared_from_this();
@@ -234,7 +238,8 @@ private:
     /// What a hub may withhold shows by time alone, whichever links this run came to.
     void lookBack()
     {
-        for (const vault::Link& link : m_vault.links()) {
+        const auto links = m_vault.links();
+        for (const vault::Link& link : links ? *links : std::vector<vault::Link>{}) {
             if (link.ended)
                 continue;
             const auto standing = m_vault.standing(link.mailbox);

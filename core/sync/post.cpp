@@ -26,11 +26,15 @@ const crypto::SigningPublicKey* Post::peer(const envelope::DeviceId& device) con
     return found == peers.end() ? nullptr : &*found;
 }
 
-std::vector<Post> postsOf(const vault::Vault& vault)
+Result<std::vector<Post>> postsOf(const vault::Vault& vault)
 {
+    const auto links = vault.links();
+    const auto channels = vault.channels();
+    if (!links || !channels)
+        return fail(links ? channels.error() : links.error());
     const bool clinic = vault.owner() == vault::Vault::Owner::clinic;
     std::vector<Post> posts;
-    for (const vault::Link& link : vault.links()) {
+    for (const vault::Link& link : *links) {
         Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, link.roster, link.hub, false, link.ended};
         const auto roster = rosterOf(vault, link.clinicRoot);
         if (clinic || !roster) {
@@ -47,7 +51,7 @@ std::vector<Post> postsOf(const vault::Vault& vault)
         }
         posts.push_back(std::move(post));
     }
-    for (const vault::Channel& channel : vault.channels()) {
+    for (const vault::Channel& channel : *channels) {
         const auto roster = rosterOf(vault, vault.clinicRootKey());
         if (channel.ended || (roster && roster->isRevoked(envelope::deviceIdOf(channel.peerSigning))))
             continue;

@@ -24,7 +24,7 @@ struct Post {
     const crypto::SigningPublicKey* peer(const envelope::DeviceId& device) const;
 };
 
-/// Every mailbox of the vault that is still in use, phones before desks.
-std::vector<Post> postsOf(const vault::Vault& vault);
+/// Every mailbox of the vault that is still in use, phones before desks. \returns Reason::storageFailed.
+Result<std::vector<Post>> postsOf(const vault::Vault& vault);
 
 }  // namespace ebbline::sync

@@ -137,7 +137,7 @@ public:
     Done putLink(const Link& link);
     /// As putLink(), and ends every other one in the same transaction: a phone that is paired again.
     Done putOnlyLink(const Link& link);
-    std::vector<Link> links() const;
+    Result<std::vector<Link>> links() const;  ///< Reason::storageFailed
     /// Operations in the outbox of a mailbox that no envelope carries yet, oldest first.
     Result<std::vector<journal::Operation>> unsealed(const envelope::MailboxId& mailbox) const;
     /// Stores a sealed envelope, takes its operations out of the outbox and moves our head: one transaction.
@@ -151,8 +151,12 @@ public:
     Result<Cursor> peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
     /// Appends a peer's operations and moves the cursor in one transaction; known ones are ignored.
     /// \returns Reason::alreadyExists, with nothing changed, if another operation has the name of one of them.
+    /// `with`, if set, does in the same transaction what the operations mean for links and channels.
     Done accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
-                const std::vector<journal::Operation>& operations);
+                const std::vector<journal::Operation>& operations, const std::function<Done()>& with = {});
+    /// Several of putLink(), endLink(), keep(), sendAgain() and noteTold() in one durable transaction. Whatever
+    /// changes the journal has one of its own.
+    Done together(const std::function<Done()>& work);
     /// Those of `operations` whose name another operation has here.
     Result<std::set<journal::OperationId>> disputed(const std::vector<journal::Operation>& operations) const;
     /// Takes a peer's signed acknowledgement of our envelopes; releases them.
@@ -194,7 +198,7 @@ public:
     /// \returns Reason::invalidState if it has patients or operations of its own.
     Done joinClinic(const crypto::SigningPublicKey& root, bytes::View rootSeed);
     Done putChannel(const Channel& channel);
-    std::vector<Channel> channels() const;
+    Result<std::vector<Channel>> channels() const;  ///< Reason::storageFailed
     /// What the other end of a channel was not told yet, at most so many; of each device oldest first.
     Result<std::vector<journal::Operation>> untold(const envelope::MailboxId& channel, std::size_t atMost) const;
     /// As storeSealed(), and remembers what the other was told.

@@ -40,7 +40,7 @@ Done Vault::putOnlyLink(const Link& link)
     });
 }
 
-std::vector<Link> Vault::links() const
+Result<std::vector<Link>> Vault::links() const
 {
     std::vector<Link> links;
     auto rows = m_inside->database.prepare(
@@ -60,7 +60,7 @@ std::vector<Link> Vault::links() const
         links.push_back(std::move(link));
         return {};
     });
-    return read ? links : std::vector<Link>{};
+    return read ? Result<std::vector<Link>>(std::move(links)) : fail(read.error());
 }
 
 Result<std::vector<journal::Operation>> Vault::unsealed(const envelope::MailboxId& mailbox) const
@@ -198,7 +198,7 @@ Result<std::set<journal::OperationId>> Vault::disputed(const std::vector<journal
 }
 
 Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
-                   const std::vector<journal::Operation>& operations)
+                   const std::vector<journal::Operation>& operations, const std::function<Done()>& with)
 {
     Inside& inside = *m_inside;
     std::vector<const journal::Operation*> fresh;
@@ -210,6 +210,9 @@ Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId&
             if (*inserted)
                 fresh.push_back(&operation);
         }
+        if (with)
+            if (const Done done = with(); !done)
+                return done;
         if (const Done noted = inside.notePassed(mailbox, sender, head); !noted)
             return noted;
         return putHead(inside.database, mailbox, sender, head);
@@ -222,6 +225,11 @@ Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId&
         inside.journal.add(*operation);
     }
     return {};
+}
+
+Done Vault::together(const std::function<Done()>& work)
+{
+    return m_inside->database.transaction(work);
 }
 
 Done Vault::acknowledged(const envelope::MailboxId& mailbox, std::uint64_t sequence, clock::Instant at)

@@ -280,9 +280,9 @@ TEST_CASE("links survive and the clinic's keys stay the same", "[vault]")
 
     CHECK(vault.owner() == Vault::Owner::clinic);
     CHECK(vault.clinicRoot().publicKey() == root);
-    REQUIRE(vault.links().size() == 1);
-    CHECK(vault.links().front().hub == "hub.example:8443");
-    CHECK(vault.links().front().course == test::sampleCourse);
+    REQUIRE(vault.links()->size() == 1);
+    CHECK(vault.links()->front().hub == "hub.example:8443");
+    CHECK(vault.links()->front().course == test::sampleCourse);
 }
 
 TEST_CASE("stamps of a device grow although its clock was turned back", "[vault]")
