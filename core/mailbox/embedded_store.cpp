@@ -201,7 +201,10 @@ Result<std::unique_ptr<MailStore>> openEmbeddedStore(const std::filesystem::path
     std::filesystem::create_directories(folder, problem);
     if (problem)
         return fail(Reason::storageFailed, "hub: the folder cannot be made");
-    const Result<crypto::Secret> key = keyFrom(keyFile.empty() ? folder / "hub.key" : keyFile);
+    const std::filesystem::path keyPath = keyFile.empty() ? folder / "hub.key" : keyFile;
+    if (!std::filesystem::exists(std::filesystem::symlink_status(keyPath, problem)) && std::filesystem::exists(folder / "hub.db", problem))
+        return fail(Reason::wrongKey, "hub: its store is there, its key file is not");
+    const Result<crypto::Secret> key = keyFrom(keyPath);
     if (!key)
         return fail(key.error());
     auto database = store::Database::open(folder / "hub.db", *key, hubMigrations);

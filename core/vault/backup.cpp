@@ -1,7 +1,7 @@
 #include "core/vault/backup.h"
 
 #include "core/vault/container.h"
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 #include "core/vault/inside.h"
 
 namespace ebbline::vault {
@@ -146,7 +146,7 @@ Result<BackupReport> backup(const std::filesystem::path& folder, const Offered& 
     Result<Proved> proved = prove(packed, offered, test, *digest);
     if (!proved)
         return fail(proved.error());
-    if (const Done named = renameToNew(packed, file); !named)
+    if (const Done named = store::renameToNew(packed, file); !named)
         return fail(named.error());
     return std::move(proved->report);
 }
@@ -169,7 +169,7 @@ Result<BackupReport> restore(const std::filesystem::path& file, const Offered& o
     if (const Done begun = beginRun(work.path() / databaseFile, proved->dataKey, now.wall); !begun)
         return fail(begun.error());
     // Over nothing or an empty folder; one that was filled meanwhile is refused by the system.
-    if (const Done moved = renameFolder(work.path(), withoutSlash(folder)); !moved)
+    if (const Done moved = store::renameFolder(work.path(), withoutSlash(folder)); !moved)
         return fail(moved.error());
     work.keep();
     return std::move(proved->report);
