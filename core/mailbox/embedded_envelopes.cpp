@@ -151,7 +151,8 @@ Result<std::vector<envelope::MailboxId>> EmbeddedStore::withNews(const Device& r
     auto rows = m_database.prepare(
         "SELECT DISTINCT e.mailbox FROM mailbox m JOIN envelope e ON e.mailbox = m.id"
         " LEFT JOIN ack a ON a.mailbox = e.mailbox AND a.reader = ?1 AND a.device = e.device"
-        " WHERE m.clinic = ?2 AND e.device <> ?1 AND e.sequence > coalesce(a.sequence, 0) ORDER BY e.mailbox");
+        " WHERE m.clinic = ?2 AND e.device <> ?1 AND (e.device = m.phone OR m.phone = ?1)"
+        " AND e.sequence > coalesce(a.sequence, 0) ORDER BY e.mailbox");
     if (!rows)
         return fail(rows.error());
     rows->bind(reader.id.view()).bind(reader.clinic);

@@ -113,7 +113,8 @@ public:
     /// A reader holds everything of a device up to a sequence; never goes back.
     virtual Done acknowledge(const Device& reader, const envelope::MailboxId& mailbox, const Position& position,
                              clock::Instant at) = 0;
-    /// Mailboxes of the reader's clinic with envelopes that it has not acknowledged.
+    /// Mailboxes of the reader's clinic with envelopes that it has not acknowledged, written by whoever the mailbox was
+    /// made for; in one that was made for the reader, by anybody. What desks write to a phone is no news to other desks.
     virtual Result<std::vector<envelope::MailboxId>> withNews(const Device& reader) = 0;
     /// Removes envelopes that a reader of the other side acknowledged before `acknowledgedBefore`.
     /// What nobody acknowledged is never removed.

@@ -19,6 +19,9 @@ constexpr std::size_t fullAnswer = mailbox::maximumAnswer / 2;
 constexpr std::uint64_t beyondAll = 0x7fff'ffff'ffff'ffff;
 constexpr std::size_t longestQuestion = 2000;
 
+/// Under this name a desk keeps the mailbox at which a hub's limit ended its last run.
+constexpr std::string_view stoppedName = "sync-stopped";
+
 std::string mailboxPath(const envelope::MailboxId& mailbox)
 {
     return "/v1/m/" + bytes::toHex(mailbox.view());
@@ -46,6 +49,7 @@ public:
                 if (!response)
                     return self->finish(response.error());
                 self->keepNews(response->body);
+                self->beginWhereStopped();
                 self->next();
             });
             return;
@@ -69,6 +73,23 @@ private:
             const auto outgoing = m_vault.outgoing(post.mailbox);
             return !fresh && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post);
         });
+    }
+
+    /// A run that a hub's limit ends goes on in the next one where it stopped, or whoever comes last would never be asked for.
+    void beginWhereStopped()
+    {
+        const auto kept = m_vault.kept(stoppedName);
+        const auto place = std::ranges::find_if(m_posts, [&](const Post& post) { return kept && std::ranges::equal(*kept, post.mailbox.view()); });
+        if (place != m_posts.end())
+            std::ranges::rotate(m_posts, place);
+    }
+
+    Done noteWhereStopped(bool limited)
+    {
+        const bool stopped = limited && m_place < m_posts.size();
+        if (!stopped && !m_vault.kept(stoppedName))
+            return {};
+        return m_vault.keep(stoppedName, stopped ? post().mailbox.view() : bytes::View{});
     }
 
     /// The phone gives one whenever it is used; a clinic answers a phone that was heard since.
@@ -231,6 +252,8 @@ private:
     {
         if (problem && !m_report.problem)
             m_report.problem = std::move(problem);
+        if (const Done noted = noteWhereStopped(m_report.problem && m_report.problem->reason == Reason::tooSoon); !noted && !m_report.problem)
+            m_report.problem = noted.error();
         lookBack();
         m_done(m_report);
     }
