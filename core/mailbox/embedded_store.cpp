@@ -52,9 +52,13 @@ Result<Device> EmbeddedStore::device(const envelope::DeviceId& id)
 Done EmbeddedStore::revokeDevice(const envelope::DeviceId& id)
 {
     const std::scoped_lock lock(m_mutex);
-    if (!find("SELECT clinic FROM device WHERE id = ?1", id.value))
-        return fail(Reason::notFound, "device: unknown");
-    return run("UPDATE device SET revoked = 1 WHERE id = ?1", [&](store::Statement& s) { s.bind(id.view()); });
+    const Result<std::int64_t> role = find("SELECT role FROM device WHERE id = ?1", id.value);
+    if (!role)
+        return fail(role.error().reason, "device: unknown");
+    return m_database.transaction([&]() -> Done {
+        const Done revoked = run("UPDATE device SET revoked = 1 WHERE id = ?1", [&](store::Statement& s) { s.bind(id.view()); });
+        return revoked && *role == static_cast<std::int64_t>(Role::desk) ? dropUnread(id) : revoked;
+    });
 }
 
 Done EmbeddedStore::putOffer(const StoredOffer& offer)

@@ -83,7 +83,9 @@ public:
     /// Putting a known device again is not an error; it stays revoked if it was.
     virtual Done putDevice(const Device& device) = 0;
     virtual Result<Device> device(const envelope::DeviceId& id) = 0;  ///< Reason::notFound
-    virtual Done revokeDevice(const envelope::DeviceId& id) = 0;      ///< Reason::notFound
+    /// What a desk left that nobody has acknowledged goes with it, so that a lost one holds no room and no attention;
+    /// what a phone left are its patient's words, and stays. \returns Reason::notFound.
+    virtual Done revokeDevice(const envelope::DeviceId& id) = 0;
 
     virtual Done putOffer(const StoredOffer& offer) = 0;  ///< Reason::alreadyExists
     virtual Result<StoredOffer> offer(const OfferId& id) = 0;

@@ -36,6 +36,8 @@ Result<std::size_t> Inbox::take(bytes::View body)
         if (!reader.ok())
             break;
         const auto header = envelope::peek(sealed);
+        if (header)
+            m_seen.insert(header->sender);
         pieces.push_back({header ? std::optional(*header) : std::nullopt, sealed});
     }
     if (!reader.atEnd()) {
@@ -110,7 +112,8 @@ Done Inbox::takeOne(bytes::View sealed)
     const auto peeked = envelope::peek(sealed);
     if (!peeked)
         return keepAside(sealed, peeked.error());
-    if (m_post.colleagues.contains(peeked->sender))
+    const bool shutOut = std::ranges::find(m_post.revoked, peeked->sender) != m_post.revoked.end();
+    if (m_post.colleagues.contains(peeked->sender) || (shutOut && m_vault.owner() == vault::Vault::Owner::clinic))
         return {};  // for the phone: we could not read it, and hear the same from the desk itself
     const crypto::SigningPublicKey* sender = m_post.peer(peeked->sender);
     if (!sender)

@@ -18,6 +18,8 @@ public:
 
     /// Whose envelopes are to be acknowledged: operations came, or the sender must see that it forked.
     const std::set<envelope::DeviceId>& toAcknowledge() const { return m_acknowledge; }
+    /// Who wrote anything that came, whatever became of it.
+    const std::set<envelope::DeviceId>& seen() const { return m_seen; }
     /// Whose chain went on.
     const std::set<envelope::DeviceId>& advanced() const { return m_advanced; }
 
@@ -48,6 +50,7 @@ private:
     std::size_t m_accepted = 0;
     std::set<envelope::DeviceId> m_acknowledge;
     std::set<envelope::DeviceId> m_advanced;
+    std::set<envelope::DeviceId> m_seen;
 };
 
 }  // namespace ebbline::sync

@@ -18,6 +18,7 @@ constexpr std::size_t fullAnswer = mailbox::maximumAnswer / 2;
 /// Nothing of this device is wanted.
 constexpr std::uint64_t beyondAll = 0x7fff'ffff'ffff'ffff;
 constexpr std::size_t longestQuestion = 2000;
+constexpr std::size_t mostStuck = 8;
 
 /// Under this name a desk keeps the mailbox at which a hub's limit ended its last run.
 constexpr std::string_view stoppedName = "sync-stopped";
@@ -163,6 +164,7 @@ private:
 
     void startPulling()
     {
+        m_stuck.clear();
         m_inbox.emplace(m_vault, post(), m_report);
         pull();
     }
@@ -183,6 +185,11 @@ private:
         for (const envelope::DeviceId& colleague : post().colleagues)
             if (after.size() < longestQuestion)
                 add(colleague, beyondAll);
+        for (const envelope::DeviceId& stuck : m_stuck)
+            add(stuck, beyondAll);
+        for (const envelope::DeviceId& revoked : post().revoked)
+            if (after.size() < longestQuestion)
+                add(revoked, beyondAll);
         mailbox::Request request{"GET", mailboxPath(post().mailbox), after, {}, {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>& response) {
@@ -200,6 +207,8 @@ private:
         // Each further question needs something new in the last answer, so a hub cannot keep us asking.
         if (*fresh > 0 && body.size() >= fullAnswer)
             return pull();
+        if (body.size() >= fullAnswer && leaveOutStuck())
+            return pull();
         for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
             if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
                 return finish(sealed.error());
@@ -214,6 +223,17 @@ private:
         m_acknowledged = true;
         m_tell.assign(m_inbox->advanced().begin(), m_inbox->advanced().end());
         tellHub();
+    }
+
+    /// Who fills answers without bringing anything on is left out for the rest of this run, so that one sender,
+    /// lost or broken, does not stand before the others. \returns whether there is anybody new to leave out.
+    bool leaveOutStuck()
+    {
+        const std::size_t before = m_stuck.size();
+        for (const envelope::DeviceId& sender : m_inbox->seen())
+            if (!m_inbox->advanced().contains(sender) && m_stuck.size() < mostStuck)
+                m_stuck.insert(sender);
+        return m_stuck.size() > before;
     }
 
     /// Lets the hub forget what we hold; nothing depends on it.
@@ -290,6 +310,7 @@ private:
     bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
     bool m_answers = false;       ///< something was sealed in answer to what was pulled
     std::optional<Inbox> m_inbox;
+    std::set<envelope::DeviceId> m_stuck;  ///< senders of this mailbox that are left out
     std::vector<envelope::DeviceId> m_tell;
     std::vector<vault::Outgoing> m_outgoing;
     Report m_report;

@@ -16,6 +16,7 @@ struct Post {
     std::uint32_t epoch = 1;
     std::vector<crypto::SigningPublicKey> peers;  ///< who may write to us here
     std::set<envelope::DeviceId> colleagues;      ///< other desks: what they write here is for the phone
+    std::vector<envelope::DeviceId> revoked;      ///< desks that were shut out, the last one first: nothing of them is wanted
     std::uint64_t rosterSent = 0;
     std::string hub;
     bool channel = false;                ///< between desks
