@@ -138,10 +138,11 @@ int makeBackup(const Options& options)
 int restore(const Options& options)
 {
     return withSecret("restore", options, [&](const vault::Offered& offered) {
-        const auto done = vault::restore(options.file, offered, options.folder);
+        const auto done = vault::restore(options.file, offered, clock::SystemClock().readings(), options.folder);
         return report("restore", options, done,
-                      "The vault was restored and is whole. If the old one sent anything after the backup was made, do\n"
-                      "not send from this copy: the other side would see two stories. Pair it anew.");
+                      "The vault was restored and is whole. What it writes from now on has numbers of its own. If the old\n"
+                      "one sent anything after the backup was made, whoever got it sees two stories and takes nothing more:\n"
+                      "pair those anew.");
     });
 }
 

@@ -254,10 +254,12 @@ Done Inviting::linkPhone()
     link.epoch = inside.offer.epoch;
     link.hub = hub ? hub->address() : std::string();
     link.hubKeyHash = inside.offer.hubKeyHash;
-    if (const Done replaced = replaceOldPhone(); !replaced)
-        return replaced;
-    if (const Done stored = vault.putLink(link); !stored)
-        return stored;
+    const Done linked = vault.together([&]() -> Done {
+        const Done replaced = replaceOldPhone();
+        return replaced ? vault.putLink(link) : replaced;
+    });
+    if (!linked)
+        return linked;
     const auto appended = vault.append({records::PatientLinked{inside.course, inside.mailbox, inside.request->signing.value,
                                                                inside.request->box.value}},
                                        m_desk.now());
@@ -266,16 +268,18 @@ Done Inviting::linkPhone()
     return m_desk.openCourse(inside.course, inside.protocol, inside.followUp);
 }
 
-/// The old phone is told, and its mailbox ends; the new one gets everything that both sides held.
+/// The old phone is told, and its mailbox ends; the new one gets everything that both sides held, also if a change
+/// that was interrupted has ended the old one before.
 Done Inviting::replaceOldPhone()
 {
     Inside& inside = *m_inside;
     vault::Vault& vault = m_desk.vault();
-    bool any = false;
-    for (const vault::Link& old : vault.links()) {
+    const auto links = vault.links();
+    if (!links)
+        return fail(links.error());
+    for (const vault::Link& old : *links) {
         if (old.course != inside.course || old.ended)
             continue;
-        any = true;
         const envelope::DeviceId phone = envelope::deviceIdOf(old.peerSigning);
         std::uint64_t held = 0;
         for (const journal::Operation& operation : vault.operations())
@@ -288,8 +292,6 @@ Done Inviting::replaceOldPhone()
         if (const Done ended = vault.endLink(old.mailbox); !ended)
             return ended;
     }
-    if (!any)
-        return {};
     std::vector<journal::OperationId> history;
     for (const journal::Operation& operation : vault.operations())
         if (operation.course == inside.course && operation.audience == journal::Audience::patientAndClinic)

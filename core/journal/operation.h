@@ -11,7 +11,7 @@ namespace ebbline::journal {
 /// Names an operation for ever: its device, and that device's running number.
 struct OperationId {
     envelope::DeviceId device;
-    std::uint64_t number = 0;  ///< from 1, without gaps
+    std::uint64_t number = 0;  ///< from 1, without gaps but where a vault was restored from a backup
     auto operator<=>(const OperationId&) const = default;
 };
 

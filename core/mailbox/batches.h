@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <condition_variable>
 #include <deque>
+#include <exception>
 #include <mutex>
 #include <vector>
 
@@ -18,38 +19,19 @@ public:
     explicit Batches(std::size_t atMost = 256) : m_atMost(atMost) {}
 
     /// Has `work` do `job`, possibly with jobs of other threads and on another thread. `work` takes a
-    /// std::vector<Job*> and must not throw. Returns when the job is done.
+    /// std::vector<Job*>; what it throws is thrown to everybody whose job was among them. Returns when the job is done.
     template <typename Work>
     void run(Job& job, const Work& work)
     {
-        Place place{&job, {}, State::waits};
+        Place place{&job, {}, State::waits, {}};
         std::unique_lock lock(m_mutex);
         m_waiting.push_back(&place);
         if (m_busy)
             place.called.wait(lock, [&] { return place.state != State::waits; });
-        if (place.state == State::done)
-            return;
-        m_busy = true;
-        std::vector<Place*> taken(m_waiting.begin(),
-                                  m_waiting.begin() + static_cast<std::ptrdiff_t>(std::min(m_atMost, m_waiting.size())));
-        m_waiting.erase(m_waiting.begin(), m_waiting.begin() + static_cast<std::ptrdiff_t>(taken.size()));
-        std::vector<Job*> jobs;
-        for (const Place* each : taken)
-            jobs.push_back(each->job);
-        lock.unlock();
-        work(jobs);
-        lock.lock();
-        for (Place* each : taken) {
-            each->state = State::done;
-            // Under the lock: a place is gone as soon as its thread runs on.
-            if (each != &place)
-                each->called.notify_one();
-        }
-        m_busy = !m_waiting.empty();
-        if (m_busy) {
-            m_waiting.front()->state = State::leads;
-            m_waiting.front()->called.notify_one();
-        }
+        if (place.state != State::done)
+            lead(lock, work);
+        if (place.problem)
+            std::rethrow_exception(place.problem);
     }
 
 private:
@@ -58,7 +40,43 @@ private:
         Job* job;
         std::condition_variable called;
         State state;
+        std::exception_ptr problem;
     };
+
+    /// Does the jobs that wait, then hands over to whoever came meanwhile, whatever became of the work.
+    template <typename Work>
+    void lead(std::unique_lock<std::mutex>& lock, const Work& work)
+    {
+        m_busy = true;
+        const std::size_t count = std::min(m_atMost, m_waiting.size());
+        std::exception_ptr problem;
+        try {
+            std::vector<Job*> jobs;
+            for (std::size_t i = 0; i < count; ++i)
+                jobs.push_back(m_waiting[i]->job);
+            lock.unlock();
+            work(jobs);
+        } catch (...) {
+            problem = std::current_exception();
+        }
+        if (!lock.owns_lock())
+            lock.lock();
+        // Others only added at the end meanwhile.
+        for (std::size_t i = 0; i < count; ++i) {
+            Place* each = m_waiting.front();
+            m_waiting.pop_front();
+            each->state = State::done;
+            each->problem = problem;
+            // Under the lock: a place is gone as soon as its thread runs on. The leader's own waits for nobody.
+            each->called.notify_one();
+        }
+        m_busy = !m_waiting.empty();
+        if (m_busy) {
+            m_waiting.front()->state = State::leads;
+            m_waiting.front()->called.notify_one();
+        }
+    }
+
     std::size_t m_atMost;
     std::mutex m_mutex;
     std::deque<Place*> m_waiting;

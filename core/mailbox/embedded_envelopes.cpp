@@ -151,7 +151,8 @@ Result<std::vector<envelope::MailboxId>> EmbeddedStore::withNews(const Device& r
     auto rows = m_database.prepare(
         "SELECT DISTINCT e.mailbox FROM mailbox m JOIN envelope e ON e.mailbox = m.id"
         " LEFT JOIN ack a ON a.mailbox = e.mailbox AND a.reader = ?1 AND a.device = e.device"
-        " WHERE m.clinic = ?2 AND e.device <> ?1 AND e.sequence > coalesce(a.sequence, 0) ORDER BY e.mailbox");
+        " WHERE m.clinic = ?2 AND e.device <> ?1 AND (e.device = m.phone OR m.phone = ?1)"
+        " AND e.sequence > coalesce(a.sequence, 0) ORDER BY e.mailbox");
     if (!rows)
         return fail(rows.error());
     rows->bind(reader.id.view()).bind(reader.clinic);
@@ -170,35 +171,47 @@ Done EmbeddedStore::dropAcknowledged(clock::Instant acknowledgedBefore)
 {
     const std::scoped_lock lock(m_mutex);
     return m_database.transaction([&]() -> Done {
-        struct Freed {
-            std::int64_t bytes = 0, envelopes = 0;
-        };
-        std::map<envelope::MailboxId, Freed> freed;
-        auto dropped = m_database.prepare("DELETE FROM envelope WHERE EXISTS (SELECT 1 FROM ack a WHERE a.mailbox ="
-                                          " envelope.mailbox AND a.device = envelope.device AND a.reader <> a.device AND"
-                                          " a.sequence >= envelope.sequence AND a.at < ?1) RETURNING mailbox, length(body)");
-        if (!dropped)
-            return fail(dropped.error());
-        dropped->bind(millis(acknowledgedBefore));
-        for (;;) {
-            const Result<bool> row = dropped->step();
-            if (!row)
-                return fail(row.error());
-            if (!*row)
-                break;
-            Freed& each = freed[envelope::MailboxId{arrayOf<16>(dropped->blob(0))}];
-            each.bytes += dropped->integer(1);
-            each.envelopes += 1;
-        }
-        for (const auto& [mailbox, each] : freed)
-            if (const Done counted = run("UPDATE mailbox SET bytes = bytes - ?1, envelopes = envelopes - ?2 WHERE id = ?3",
-                                         [&](store::Statement& s) {
-                                             s.bind(each.bytes).bind(each.envelopes).bind(mailbox.view());
-                                         });
-                !counted)
-                return counted;
-        return {};
+        return drop("EXISTS (SELECT 1 FROM ack a WHERE a.mailbox = envelope.mailbox AND a.device = envelope.device"
+                    " AND a.reader <> a.device AND a.sequence >= envelope.sequence AND a.at < ?1)",
+                    [&](store::Statement& s) { s.bind(millis(acknowledgedBefore)); });
     });
+}
+
+Done EmbeddedStore::dropUnread(const envelope::DeviceId& device)
+{
+    return drop("device = ?1 AND NOT EXISTS (SELECT 1 FROM ack a WHERE a.mailbox = envelope.mailbox AND a.device = envelope.device"
+                " AND a.reader <> a.device AND a.sequence >= envelope.sequence)",
+                [&](store::Statement& s) { s.bind(device.view()); });
+}
+
+Done EmbeddedStore::drop(const std::string& which, const std::function<void(store::Statement&)>& bind)
+{
+    struct Freed {
+        std::int64_t bytes = 0, envelopes = 0;
+    };
+    std::map<envelope::MailboxId, Freed> freed;
+    auto dropped = m_database.prepare("DELETE FROM envelope WHERE " + which + " RETURNING mailbox, length(body)");
+    if (!dropped)
+        return fail(dropped.error());
+    bind(*dropped);
+    for (;;) {
+        const Result<bool> row = dropped->step();
+        if (!row)
+            return fail(row.error());
+        if (!*row)
+            break;
+        Freed& each = freed[envelope::MailboxId{arrayOf<16>(dropped->blob(0))}];
+        each.bytes += dropped->integer(1);
+        each.envelopes += 1;
+    }
+    for (const auto& [mailbox, each] : freed)
+        if (const Done counted = run("UPDATE mailbox SET bytes = bytes - ?1, envelopes = envelopes - ?2 WHERE id = ?3",
+                                     [&](store::Statement& s) {
+                                         s.bind(each.bytes).bind(each.envelopes).bind(mailbox.view());
+                                     });
+            !counted)
+            return counted;
+    return {};
 }
 
 Result<Usage> EmbeddedStore::usage(clock::Instant now)

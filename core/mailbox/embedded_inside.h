@@ -65,6 +65,9 @@ private:
     /// An error of the file ends the batch; what the rules say is the outcome of this one alone.
     Result<Done> putOne(const Put& put);
 
+    /// Within a transaction: removes envelopes and counts them off their mailboxes. `which` is SQL of ours.
+    Done drop(const std::string& which, const std::function<void(store::Statement&)>& bind);
+    Done dropUnread(const envelope::DeviceId& device);
     Done mayUse(const envelope::MailboxId& mailbox, const Device& device);
     Done run(std::string_view sql, const std::function<void(store::Statement&)>& bind);
     /// The first column of the row with this key.

@@ -52,9 +52,13 @@ Result<Device> EmbeddedStore::device(const envelope::DeviceId& id)
 Done EmbeddedStore::revokeDevice(const envelope::DeviceId& id)
 {
     const std::scoped_lock lock(m_mutex);
-    if (!find("SELECT clinic FROM device WHERE id = ?1", id.value))
-        return fail(Reason::notFound, "device: unknown");
-    return run("UPDATE device SET revoked = 1 WHERE id = ?1", [&](store::Statement& s) { s.bind(id.view()); });
+    const Result<std::int64_t> role = find("SELECT role FROM device WHERE id = ?1", id.value);
+    if (!role)
+        return fail(role.error().reason, "device: unknown");
+    return m_database.transaction([&]() -> Done {
+        const Done revoked = run("UPDATE device SET revoked = 1 WHERE id = ?1", [&](store::Statement& s) { s.bind(id.view()); });
+        return revoked && *role == static_cast<std::int64_t>(Role::desk) ? dropUnread(id) : revoked;
+    });
 }
 
 Done EmbeddedStore::putOffer(const StoredOffer& offer)
@@ -201,7 +205,10 @@ Result<std::unique_ptr<MailStore>> openEmbeddedStore(const std::filesystem::path
     std::filesystem::create_directories(folder, problem);
     if (problem)
         return fail(Reason::storageFailed, "hub: the folder cannot be made");
-    const Result<crypto::Secret> key = keyFrom(keyFile.empty() ? folder / "hub.key" : keyFile);
+    const std::filesystem::path keyPath = keyFile.empty() ? folder / "hub.key" : keyFile;
+    if (!std::filesystem::exists(std::filesystem::symlink_status(keyPath, problem)) && std::filesystem::exists(folder / "hub.db", problem))
+        return fail(Reason::wrongKey, "hub: its store is there, its key file is not");
+    const Result<crypto::Secret> key = keyFrom(keyPath);
     if (!key)
         return fail(key.error());
     auto database = store::Database::open(folder / "hub.db", *key, hubMigrations);

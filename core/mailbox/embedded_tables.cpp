@@ -1,7 +1,7 @@
 #include "core/mailbox/embedded_tables.h"
 
-#include <fstream>
-#include <iterator>
+#include "core/bytes/text.h"
+#include "core/store/durable_file.h"
 
 namespace ebbline::mailbox {
 
@@ -47,23 +47,26 @@ const std::array<store::Migration, 2> hubMigrations{R"sql(
 
 Result<crypto::Secret> keyFrom(const std::filesystem::path& file)
 {
-    std::ifstream input(file, std::ios::binary);
-    if (!input) {
-        const crypto::Secret fresh = crypto::Secret::random();
-        std::ofstream output(file, std::ios::binary | std::ios::trunc);
-        std::error_code problem;
-        std::filesystem::permissions(file, std::filesystem::perms::owner_read | std::filesystem::perms::owner_write, problem);
-        output.write(reinterpret_cast<const char*>(fresh.view().data()), crypto::Secret::size);
-        output.flush();
-        if (!output || problem)
-            return fail(Reason::storageFailed, "hub: the key file cannot be written");
-        return fresh.clone();
+    auto contents = store::readWhole(file, crypto::Secret::size);
+    if (!contents && contents.error().reason == Reason::notFound) {
+        // Whole before it has its name, and never in place of one that somebody else made meanwhile.
+        std::filesystem::path made = file;
+        made += ".made-" + bytes::toHex(crypto::randomArray<8>());
+        if (const Done written = store::writeDurably(made, crypto::Secret::random().view()); !written)
+            return fail(written.error());
+        const Done named = store::renameToNew(made, file);
+        std::error_code ignored;
+        std::filesystem::remove(made, ignored);
+        if (!named && named.error().reason != Reason::alreadyExists)
+            return fail(named.error());
+        contents = store::readWhole(file, crypto::Secret::size);
     }
-    bytes::Bytes contents(std::istreambuf_iterator<char>(input), {});
-    if (contents.size() != crypto::Secret::size)
+    if (!contents && contents.error().reason != Reason::tooLarge)
+        return fail(contents.error());
+    if (!contents || contents->size() != crypto::Secret::size)
         return fail(Reason::malformed, "hub: the key file must hold 32 bytes");
-    crypto::Secret key = crypto::Secret::from(contents);
-    crypto::wipe(contents);
+    crypto::Secret key = crypto::Secret::from(*contents);
+    crypto::wipe(*contents);
     return key;
 }
 

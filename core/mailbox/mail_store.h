@@ -83,7 +83,9 @@ public:
     /// Putting a known device again is not an error; it stays revoked if it was.
     virtual Done putDevice(const Device& device) = 0;
     virtual Result<Device> device(const envelope::DeviceId& id) = 0;  ///< Reason::notFound
-    virtual Done revokeDevice(const envelope::DeviceId& id) = 0;      ///< Reason::notFound
+    /// What a desk left that nobody has acknowledged goes with it, so that a lost one holds no room and no attention;
+    /// what a phone left are its patient's words, and stays. \returns Reason::notFound.
+    virtual Done revokeDevice(const envelope::DeviceId& id) = 0;
 
     virtual Done putOffer(const StoredOffer& offer) = 0;  ///< Reason::alreadyExists
     virtual Result<StoredOffer> offer(const OfferId& id) = 0;
@@ -113,7 +115,8 @@ public:
     /// A reader holds everything of a device up to a sequence; never goes back.
     virtual Done acknowledge(const Device& reader, const envelope::MailboxId& mailbox, const Position& position,
                              clock::Instant at) = 0;
-    /// Mailboxes of the reader's clinic with envelopes that it has not acknowledged.
+    /// Mailboxes of the reader's clinic with envelopes that it has not acknowledged, written by whoever the mailbox was
+    /// made for; in one that was made for the reader, by anybody. What desks write to a phone is no news to other desks.
     virtual Result<std::vector<envelope::MailboxId>> withNews(const Device& reader) = 0;
     /// Removes envelopes that a reader of the other side acknowledged before `acknowledgedBefore`.
     /// What nobody acknowledged is never removed.

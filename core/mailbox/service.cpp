@@ -82,8 +82,13 @@ Response Service::handle(const Request& request, const std::string& address, clo
     } else if (request.body.size() > maximumRequestBody) {
         response = answer(413);
     } else if (request.path.starts_with(prefix)) {
-        call.parts = split(std::string_view(request.path).substr(prefix.size()), '/');
-        response = route(call);
+        // Out of memory, say: whether it took effect is unknown, as with a store that is away.
+        try {
+            call.parts = split(std::string_view(request.path).substr(prefix.size()), '/');
+            response = route(call);
+        } catch (const std::exception&) {
+            response = answerFor(Error{Reason::storageFailed, {}});
+        }
     }
     response.hubTime =
         std::to_string(std::chrono::floor<std::chrono::seconds>(now).time_since_epoch().count());

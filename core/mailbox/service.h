@@ -34,7 +34,7 @@ public:
 
     /// `address` is used for limits only, and never stored. Safe to call from several threads.
     /// `again`: the same request looks a second time after a wait; its nonce and its limits were
-    /// counted already.
+    /// counted already. Does not throw: what a store or the memory throws is answered 503.
     Response handle(const Request& request, const std::string& address, clock::Instant now, bool again = false);
 
     /// The mailbox a caller waits for, if the request is a valid-looking long poll: a GET of a

@@ -56,10 +56,25 @@ const journal::CourseState* Diary::Inside::course() const
     return newest;
 }
 
-std::optional<envelope::MailboxId> Diary::Inside::mailbox() const
+Result<std::optional<vault::Link>> Diary::Inside::link() const
 {
-    const auto links = vault.links();
-    return links.empty() ? std::nullopt : std::optional(links.front().mailbox);
+    auto links = vault.links();
+    if (!links)
+        return fail(links.error());
+    const auto inUse = std::ranges::find(*links, false, &vault::Link::ended);
+    if (inUse != links->end())
+        return std::optional(std::move(*inUse));
+    return links->empty() ? std::nullopt : std::optional(std::move(links->front()));
+}
+
+Result<std::vector<journal::OperationId>> Diary::Inside::append(const std::vector<records::Body>& bodies, const clock::Moment& entered,
+                                                                std::optional<journal::OperationId> supersedes,
+                                                                const std::vector<std::string_view>& finished)
+{
+    const auto found = link();
+    if (!found)
+        return fail(found.error());
+    return vault.append(bodies, entered, *found ? std::optional((*found)->mailbox) : std::nullopt, supersedes, finished);
 }
 
 Done Diary::Inside::publishContacts()
@@ -74,20 +89,16 @@ Done Diary::Inside::publishContacts()
 }
 
 bool Diary::joined() const { return m_inside->course() != nullptr; }
-bool Diary::linked() const { return m_inside->mailbox().has_value(); }
+bool Diary::linked() const { return link().has_value(); }
 const records::CourseOpened& Diary::course() const { return *m_inside->course()->opened; }
 
 bool Diary::replaced() const
 {
-    const auto links = m_inside->vault.links();
-    return !links.empty() && links.front().ended;
+    const auto found = link();
+    return found && found->ended;
 }
 
-std::optional<vault::Link> Diary::link() const
-{
-    auto links = m_inside->vault.links();
-    return links.empty() ? std::nullopt : std::optional(std::move(links.front()));
-}
+std::optional<vault::Link> Diary::link() const { return m_inside->link().value_or(std::nullopt); }
 
 void Diary::travelTo(aftercare::Zone zone) { m_inside->zone = std::move(zone); }
 vault::Vault& Diary::vault() { return m_inside->vault; }
@@ -118,7 +129,7 @@ Done Diary::readMessages()
             bodies.push_back(records::MessageRead{course->opened->course, message.message, m_inside->now()});
     if (bodies.empty())
         return {};
-    const auto appended = m_inside->vault.append(bodies, m_inside->now(), m_inside->mailbox());
+    const auto appended = m_inside->append(bodies, m_inside->now());
     return appended ? Done{} : Done(fail(appended.error()));
 }
 
@@ -129,10 +140,10 @@ Done Diary::writeMessage(const std::string& text)
         return fail(Reason::invalidState, "message: no clinic has been joined");
     if (text.empty())
         return fail(Reason::notEnough, "message: it is empty");
-    const auto appended = m_inside->vault.append(
+    const auto appended = m_inside->append(
         {records::MessageWritten{course->opened->course, records::MessageId{crypto::randomArray<16>()}, text, {},
                                  m_inside->now()}},
-        m_inside->now(), m_inside->mailbox());
+        m_inside->now());
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

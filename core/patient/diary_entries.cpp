@@ -116,7 +116,7 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
     for (const char* name : {draftName, correctionName})
         if (const auto typed = draftOf(name); typed && typed->entry.id == entry.id)
             finished.emplace_back(name);
-    const auto appended = vault.append(bodies, entry.recordedAt, mailbox(), supersedes, finished);
+    const auto appended = append(bodies, entry.recordedAt, supersedes, finished);
     if (!appended)
         return fail(appended.error());
     return Saved{entry.id, std::move(raised)};
@@ -131,11 +131,7 @@ EntryState Diary::Inside::stateOf(const recovery::EntryId& id, const journal::En
         // Of the phone that this one replaces: it came from the clinic, which had it when it opened the course here.
         state.since = current->openedAt.at;
     } else {
-        const std::uint64_t carried = vault.carriedBy(newest);
-        const auto box = mailbox();
-        if (!box || carried == 0)
-            return state;
-        state.since = vault.deliveredAt(*box, carried);
+        state.since = vault.deliveredAt(newest);
     }
     if (!state.since)
         return state;
@@ -204,9 +200,9 @@ Done Diary::confirmWarning(const triage::Finding& finding)
             entry = id;
     if (entry.isNull())
         return fail(Reason::notFound, "warning: the entry that raised it is not there");
-    const auto appended = m_inside->vault.append({records::WarningShown{course->opened->course, entry, finding.key,
-                                                                        finding.urgency, m_inside->now(), true}},
-                                                 m_inside->now(), m_inside->mailbox());
+    const auto appended = m_inside->append({records::WarningShown{course->opened->course, entry, finding.key,
+                                                                  finding.urgency, m_inside->now(), true}},
+                                           m_inside->now());
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

@@ -182,9 +182,8 @@ Done Diary::answerReminder(const std::string& key, records::ReminderAnswer answe
         return fail(Reason::notFound, "reminder: the care plan has no such reminder");
     if (answer == records::ReminderAnswer::later && (!laterUntil || *laterUntil <= m_inside->clock.now()))
         return fail(Reason::outOfRange, "reminder: later needs a time that is still to come");
-    const auto appended = m_inside->vault.append(
-        {records::ReminderAnswered{course->opened->course, key, answer, m_inside->now(), laterUntil}}, m_inside->now(),
-        m_inside->mailbox());
+    const auto appended = m_inside->append(
+        {records::ReminderAnswered{course->opened->course, key, answer, m_inside->now(), laterUntil}}, m_inside->now());
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

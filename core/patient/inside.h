@@ -20,7 +20,12 @@ struct Diary::Inside {
     clock::Moment now() const { return zone.moment(clock.now()); }
     /// The course with the newest treatment that has arrived.
     const journal::CourseState* course() const;
-    std::optional<envelope::MailboxId> mailbox() const;
+    /// The one in use; one that ended if there is no other.
+    Result<std::optional<vault::Link>> link() const;
+    /// Into the vault, and on its way to the clinic if there is one: a link that cannot be read is an error, not none.
+    Result<std::vector<journal::OperationId>> append(const std::vector<records::Body>& bodies, const clock::Moment& entered,
+                                                     std::optional<journal::OperationId> supersedes = {},
+                                                     const std::vector<std::string_view>& finished = {});
     Result<Draft> draftOf(const char* name) const;
     std::vector<triage::Finding> findings() const;
     EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;

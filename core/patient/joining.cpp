@@ -25,7 +25,7 @@ Done Joining::takeLink(const pairing::Offer& offer, bytes::View link)
     made.epoch = offer.epoch;
     made.hub = address;
     made.hubKeyHash = offer.hubKeyHash;
-    return m_diary.vault().putLink(made);
+    return m_diary.vault().putOnlyLink(made);
 }
 
 }  // namespace ebbline::patient

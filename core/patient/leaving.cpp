@@ -6,7 +6,7 @@
 #include "core/clock/iso8601.h"
 #include "core/exchange/calendar.h"
 #include "core/exchange/tables.h"
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 
 #include <cstdio>
 
@@ -129,7 +129,7 @@ Done Diary::erase(const std::filesystem::path& folder)
         if (!std::filesystem::exists(folder / name, problem))
             continue;
         // Overwritten first: a removal alone may come back after a power cut.
-        if (const Done wiped = vault::writeDurably(folder / name, bytes::Array<64>{}); !wiped)
+        if (const Done wiped = store::writeDurably(folder / name, bytes::Array<64>{}); !wiped)
             return wiped;
         std::filesystem::remove(folder / name, problem);
         if (problem)

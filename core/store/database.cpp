@@ -190,7 +190,14 @@ Done Database::transaction(const std::function<Done()>& work)
     if (const Done begun = run("BEGIN IMMEDIATE"); !begun)
         return begun;
     ++m_handle->depth;
-    Done done = work();
+    Done done;
+    try {
+        done = work();
+    } catch (...) {
+        --m_handle->depth;
+        (void)run("ROLLBACK");
+        throw;
+    }
     --m_handle->depth;
     if (done)
         done = run("COMMIT");

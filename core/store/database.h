@@ -53,7 +53,7 @@ public:
     /// Runs one or several statements without parameters.
     Done run(std::string_view sql);
 
-    /// Runs `work` in one durable transaction: all of it or nothing. Nested calls join the outer one.
+    /// Runs `work` in one durable transaction: all of it or nothing, nothing if it throws. Nested calls join the outer one.
     Done transaction(const std::function<Done()>& work);
 
     /// One thing that is wrong with the file.

@@ -36,6 +36,8 @@ Result<std::size_t> Inbox::take(bytes::View body)
         if (!reader.ok())
             break;
         const auto header = envelope::peek(sealed);
+        if (header)
+            m_seen.insert(header->sender);
         pieces.push_back({header ? std::optional(*header) : std::nullopt, sealed});
     }
     if (!reader.atEnd()) {
@@ -53,7 +55,8 @@ Result<std::size_t> Inbox::take(bytes::View body)
     const auto strangers = std::ranges::stable_partition(pieces, [this](const Piece& piece) { return isKnown(piece.header); });
     for (auto piece = pieces.begin(); piece != pieces.end(); ++piece) {
         if (piece == strangers.begin() && m_rosterTaken)
-            readRosterAgain();
+            if (const Done read = readRosterAgain(); !read)
+                return fail(read.error());
         if (const Done taken = takeOne(piece->sealed); !taken)
             return fail(taken.error());
     }
@@ -65,11 +68,15 @@ bool Inbox::isKnown(const std::optional<envelope::Header>& header) const
     return header && (m_post.peer(header->sender) || m_post.colleagues.contains(header->sender));
 }
 
-void Inbox::readRosterAgain()
+Done Inbox::readRosterAgain()
 {
-    for (Post& post : postsOf(m_vault))
+    auto posts = postsOf(m_vault);
+    if (!posts)
+        return fail(posts.error());
+    for (Post& post : *posts)
         if (post.mailbox == m_post.mailbox)
             m_post = std::move(post);
+    return {};
 }
 
 Done Inbox::keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell)
@@ -105,7 +112,8 @@ Done Inbox::takeOne(bytes::View sealed)
     const auto peeked = envelope::peek(sealed);
     if (!peeked)
         return keepAside(sealed, peeked.error());
-    if (m_post.colleagues.contains(peeked->sender))
+    const bool shutOut = std::ranges::find(m_post.revoked, peeked->sender) != m_post.revoked.end();
+    if (m_post.colleagues.contains(peeked->sender) || (shutOut && m_vault.owner() == vault::Vault::Owner::clinic))
         return {};  // for the phone: we could not read it, and hear the same from the desk itself
     const crypto::SigningPublicKey* sender = m_post.peer(peeked->sender);
     if (!sender)
@@ -159,6 +167,9 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
         if (m_post.ended)
             return keepAside(sealed, {Reason::refused, "operation: this phone was replaced"});
         operations = std::move(*unpacked);
+        if (m_post.channel)
+            if (const Done apart = setDisputedApart(operations, opened.header.sender); !apart)
+                return apart;
     } else if (opened.header.kind == envelope::Kind::statement) {
         const auto refused = takeStatement(opened);
         if (!refused)
@@ -174,19 +185,36 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
             return keepAside(sealed, {Reason::malformed, "acknowledgement: it cannot be read"});
     }
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
-    if (const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations); !accepted)
+    const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations, [&]() -> Done {
+        if (!m_post.channel)
+            return {};
+        const Done taken = takeLinks(operations);
+        return taken ? m_vault.noteTold(m_post.mailbox, operations) : taken;
+    });
+    if (!accepted && accepted.error().reason == Reason::alreadyExists)
+        return fork(sealed, opened.header.sender, accepted.error().detail);
+    if (!accepted)
         return accepted;
-    if (m_post.channel) {
-        if (const Done taken = takeLinks(operations); !taken)
-            return taken;
-        if (const Done noted = m_vault.noteTold(m_post.mailbox, operations); !noted)
-            return noted;
-    }
     ++m_accepted;
     m_report.operationsReceived += operations.size();
     m_advanced.insert(opened.header.sender);
     if (!operations.empty())
         m_acknowledge.insert(opened.header.sender);
+    return {};
+}
+
+/// What a phone wrote twice under one number, two desks may hold differently. Each keeps what it has, and what it
+/// was told beside it: one phone that broke its own rule does not stop what desks tell each other.
+Done Inbox::setDisputedApart(std::vector<journal::Operation>& operations, const envelope::DeviceId& sender)
+{
+    const auto disputed = m_vault.disputed(operations);
+    if (!disputed)
+        return fail(disputed.error());
+    for (const journal::Operation& operation : operations)
+        if (disputed->contains(operation.id))
+            if (const Done apart = fork(journal::encode(operation), sender, "operation: another one has this number"); !apart)
+                return apart;
+    std::erase_if(operations, [&](const journal::Operation& operation) { return disputed->contains(operation.id); });
     return {};
 }
 
@@ -282,7 +310,10 @@ Done Inbox::takeLinks(const std::vector<journal::Operation>& operations)
             continue;
         const auto& made = std::get<records::PatientLinked>(*body);
         bool known = false;
-        for (const vault::Link& link : m_vault.links()) {
+        const auto links = m_vault.links();
+        if (!links)
+            return fail(links.error());
+        for (const vault::Link& link : *links) {
             known = known || link.mailbox == made.mailbox;
             // The course has another phone now.
             if (link.course == made.course && link.mailbox != made.mailbox && !link.ended)

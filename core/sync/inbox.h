@@ -18,17 +18,20 @@ public:
 
     /// Whose envelopes are to be acknowledged: operations came, or the sender must see that it forked.
     const std::set<envelope::DeviceId>& toAcknowledge() const { return m_acknowledge; }
+    /// Who wrote anything that came, whatever became of it.
+    const std::set<envelope::DeviceId>& seen() const { return m_seen; }
     /// Whose chain went on.
     const std::set<envelope::DeviceId>& advanced() const { return m_advanced; }
 
 private:
     Done takeOne(bytes::View sealed);
     bool isKnown(const std::optional<envelope::Header>& header) const;
-    void readRosterAgain();
+    Done readRosterAgain();
     /// `tell`: a sender that is told what we hold, once for each envelope.
     Done keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell = nullptr);
     Done fork(bytes::View sealed, const envelope::DeviceId& sender, std::string_view why);
     Done accept(const envelope::Opened& opened, bytes::View sealed);
+    Done setDisputedApart(std::vector<journal::Operation>& operations, const envelope::DeviceId& sender);
     /// Releases what the peer holds.
     Done acknowledged(const envelope::Opened& opened, bool& usable);
     Result<bool> isOurs(const envelope::Opened& opened);
@@ -47,6 +50,7 @@ private:
     std::size_t m_accepted = 0;
     std::set<envelope::DeviceId> m_acknowledge;
     std::set<envelope::DeviceId> m_advanced;
+    std::set<envelope::DeviceId> m_seen;
 };
 
 }  // namespace ebbline::sync

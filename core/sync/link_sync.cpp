@@ -18,6 +18,10 @@ constexpr std::size_t fullAnswer = mailbox::maximumAnswer / 2;
 /// Nothing of this device is wanted.
 constexpr std::uint64_t beyondAll = 0x7fff'ffff'ffff'ffff;
 constexpr std::size_t longestQuestion = 2000;
+constexpr std::size_t mostStuck = 8;
+
+/// Under this name a desk keeps the mailbox at which a hub's limit ended its last run.
+constexpr std::string_view stoppedName = "sync-stopped";
 
 std::string mailboxPath(const envelope::MailboxId& mailbox)
 {
@@ -29,12 +33,16 @@ class Run : public std::enable_shared_from_this<Run> {
 public:
     Run(vault::Vault& vault, Courier& courier, std::function<void(Report)> done)
         : m_vault(vault), m_hub(std::make_shared<HubClient>(courier, vault.signingKey(), vault.clock())),
-          m_done(std::move(done)), m_posts(postsOf(vault))
+          m_done(std::move(done))
     {
     }
 
     void start()
     {
+        auto posts = postsOf(m_vault);
+        if (!posts)
+            return finish(posts.error());
+        m_posts = std::move(*posts);
         // A clinic with many courses asks once where there is something new.
         if (isClinic() && m_posts.size() > 1) {
             const auto self = shared_from_this();
@@ -42,6 +50,7 @@ public:
                 if (!response)
                     return self->finish(response.error());
                 self->keepNews(response->body);
+                self->beginWhereStopped();
                 self->next();
             });
             return;
@@ -65,6 +74,23 @@ private:
             const auto outgoing = m_vault.outgoing(post.mailbox);
             return !fresh && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post);
         });
+    }
+
+    /// A run that a hub's limit ends goes on in the next one where it stopped, or whoever comes last would never be asked for.
+    void beginWhereStopped()
+    {
+        const auto kept = m_vault.kept(stoppedName);
+        const auto place = std::ranges::find_if(m_posts, [&](const Post& post) { return kept && std::ranges::equal(*kept, post.mailbox.view()); });
+        if (place != m_posts.end())
+            std::ranges::rotate(m_posts, place);
+    }
+
+    Done noteWhereStopped(bool limited)
+    {
+        const bool stopped = limited && m_place < m_posts.size();
+        if (!stopped && !m_vault.kept(stoppedName))
+            return {};
+        return m_vault.keep(stoppedName, stopped ? post().mailbox.view() : bytes::View{});
     }
 
     /// The phone gives one whenever it is used; a clinic answers a phone that was heard since.
@@ -138,6 +164,7 @@ private:
 
     void startPulling()
     {
+        m_stuck.clear();
         m_inbox.emplace(m_vault, post(), m_report);
         pull();
     }
@@ -158,6 +185,11 @@ private:
         for (const envelope::DeviceId& colleague : post().colleagues)
             if (after.size() < longestQuestion)
                 add(colleague, beyondAll);
+        for (const envelope::DeviceId& stuck : m_stuck)
+            add(stuck, beyondAll);
+        for (const envelope::DeviceId& revoked : post().revoked)
+            if (after.size() < longestQuestion)
+                add(revoked, beyondAll);
         mailbox::Request request{"GET", mailboxPath(post().mailbox), after, {}, {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>& response) {
@@ -175,6 +207,8 @@ private:
         // Each further question needs something new in the last answer, so a hub cannot keep us asking.
         if (*fresh > 0 && body.size() >= fullAnswer)
             return pull();
+        if (body.size() >= fullAnswer && leaveOutStuck())
+            return pull();
         for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
             if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
                 return finish(sealed.error());
@@ -189,6 +223,17 @@ private:
         m_acknowledged = true;
         m_tell.assign(m_inbox->advanced().begin(), m_inbox->advanced().end());
         tellHub();
+    }
+
+    /// Who fills answers without bringing anything on is left out for the rest of this run, so that one sender,
+    /// lost or broken, does not stand before the others. \returns whether there is anybody new to leave out.
+    bool leaveOutStuck()
+    {
+        const std::size_t before = m_stuck.size();
+        for (const envelope::DeviceId& sender : m_inbox->seen())
+            if (!m_inbox->advanced().contains(sender) && m_stuck.size() < mostStuck)
+                m_stuck.insert(sender);
+        return m_stuck.size() > before;
     }
 
     /// Lets the hub forget what we hold; nothing depends on it.
@@ -227,6 +272,8 @@ private:
     {
         if (problem && !m_report.problem)
             m_report.problem = std::move(problem);
+        if (const Done noted = noteWhereStopped(m_report.problem && m_report.problem->reason == Reason::tooSoon); !noted && !m_report.problem)
+            m_report.problem = noted.error();
         lookBack();
         m_done(m_report);
     }
@@ -234,7 +281,8 @@ private:
     /// What a hub may withhold shows by time alone, whichever links this run came to.
     void lookBack()
     {
-        for (const vault::Link& link : m_vault.links()) {
+        const auto links = m_vault.links();
+        for (const vault::Link& link : links ? *links : std::vector<vault::Link>{}) {
             if (link.ended)
                 continue;
             const auto standing = m_vault.standing(link.mailbox);
@@ -262,6 +310,7 @@ private:
     bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
     bool m_answers = false;       ///< something was sealed in answer to what was pulled
     std::optional<Inbox> m_inbox;
+    std::set<envelope::DeviceId> m_stuck;  ///< senders of this mailbox that are left out
     std::vector<envelope::DeviceId> m_tell;
     std::vector<vault::Outgoing> m_outgoing;
     Report m_report;

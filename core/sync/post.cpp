@@ -26,13 +26,19 @@ const crypto::SigningPublicKey* Post::peer(const envelope::DeviceId& device) con
     return found == peers.end() ? nullptr : &*found;
 }
 
-std::vector<Post> postsOf(const vault::Vault& vault)
+Result<std::vector<Post>> postsOf(const vault::Vault& vault)
 {
+    const auto links = vault.links();
+    const auto channels = vault.channels();
+    if (!links || !channels)
+        return fail(links ? channels.error() : links.error());
     const bool clinic = vault.owner() == vault::Vault::Owner::clinic;
     std::vector<Post> posts;
-    for (const vault::Link& link : vault.links()) {
-        Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, link.roster, link.hub, false, link.ended};
+    for (const vault::Link& link : *links) {
+        Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, {}, link.roster, link.hub, false, link.ended};
         const auto roster = rosterOf(vault, link.clinicRoot);
+        if (roster)
+            post.revoked.assign(roster->revoked.rbegin(), roster->revoked.rend());
         if (clinic || !roster) {
             post.peers.push_back(link.peerSigning);
         } else {
@@ -42,16 +48,15 @@ std::vector<Post> postsOf(const vault::Vault& vault)
         if (clinic && roster) {
             for (const pairing::Roster::Desk& desk : roster->desks)
                 post.colleagues.insert(envelope::deviceIdOf(desk.signing));
-            post.colleagues.insert(roster->revoked.begin(), roster->revoked.end());
             post.colleagues.erase(vault.device());
         }
         posts.push_back(std::move(post));
     }
-    for (const vault::Channel& channel : vault.channels()) {
+    for (const vault::Channel& channel : *channels) {
         const auto roster = rosterOf(vault, vault.clinicRootKey());
         if (channel.ended || (roster && roster->isRevoked(envelope::deviceIdOf(channel.peerSigning))))
             continue;
-        posts.push_back({channel.mailbox, {}, vault.clinicRootKey(), channel.peerBox, 0, {channel.peerSigning}, {}, channel.roster,
+        posts.push_back({channel.mailbox, {}, vault.clinicRootKey(), channel.peerBox, 0, {channel.peerSigning}, {}, {}, channel.roster,
                          channel.hub, true, false});
     }
     return posts;

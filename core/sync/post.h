@@ -16,6 +16,7 @@ struct Post {
     std::uint32_t epoch = 1;
     std::vector<crypto::SigningPublicKey> peers;  ///< who may write to us here
     std::set<envelope::DeviceId> colleagues;      ///< other desks: what they write here is for the phone
+    std::vector<envelope::DeviceId> revoked;      ///< desks that were shut out, the last one first: nothing of them is wanted
     std::uint64_t rosterSent = 0;
     std::string hub;
     bool channel = false;                ///< between desks
@@ -24,7 +25,7 @@ struct Post {
     const crypto::SigningPublicKey* peer(const envelope::DeviceId& device) const;
 };
 
-/// Every mailbox of the vault that is still in use, phones before desks.
-std::vector<Post> postsOf(const vault::Vault& vault);
+/// Every mailbox of the vault that is still in use, phones before desks. \returns Reason::storageFailed.
+Result<std::vector<Post>> postsOf(const vault::Vault& vault);
 
 }  // namespace ebbline::sync

@@ -2,7 +2,7 @@
 
 #include "core/bytes/reader.h"
 #include "core/crypto/crypto.h"
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 
 #include <algorithm>
 #include <optional>
@@ -36,7 +36,7 @@ bytes::Bytes encode(std::uint32_t count, const clock::Readings& at)
 
 Attempts read(const std::filesystem::path& folder)
 {
-    const auto contents = readWhole(folder / attemptsFile, fileSize);
+    const auto contents = store::readWhole(folder / attemptsFile, fileSize);
     if (!contents && contents.error().reason == Reason::notFound)
         return {0, clock::Uptime{}};
     // A file that cannot be read counts as the longest wait, from now on: damaging it must not help.
@@ -93,13 +93,13 @@ Done AttemptGuard::begin(const clock::Readings& now)
     if (const std::int64_t left = secondsLeft(now); left > 0) {
         // Nothing is known of the time before: the wait is measured from here.
         if (!passedSince(attempts, now.uptime))
-            if (const Done noted = writeDurably(m_folder / attemptsFile, encode(attempts.count, now)); !noted)
+            if (const Done noted = store::writeDurably(m_folder / attemptsFile, encode(attempts.count, now)); !noted)
                 return noted;
         return fail(Reason::tooSoon, std::to_string(left));
     }
     // The wait stays at its longest; the number need not grow for ever.
     const std::uint32_t count = std::min<std::uint32_t>(attempts.count + 1, 1'000'000);
-    return writeDurably(m_folder / attemptsFile, encode(count, now));
+    return store::writeDurably(m_folder / attemptsFile, encode(count, now));
 }
 
 Done AttemptGuard::clear()

@@ -1,7 +1,7 @@
 #include "core/vault/backup.h"
 
 #include "core/vault/container.h"
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 #include "core/vault/inside.h"
 
 namespace ebbline::vault {
@@ -80,8 +80,13 @@ Result<bytes::Array<32>> digestOf(const std::filesystem::path& folder, const cry
     return database ? database->digest() : fail(database.error());
 }
 
+struct Proved {
+    BackupReport report;
+    crypto::Secret dataKey;
+};
+
 /// Unpacks into an empty folder and opens it as somebody would who has nothing but the backup.
-Result<BackupReport> prove(const std::filesystem::path& packed, const Offered& offered,
+Result<Proved> prove(const std::filesystem::path& packed, const Offered& offered,
                            const std::filesystem::path& folder, std::optional<bytes::Array<32>> wanted)
 {
     const Result<Container> container = unpack(packed, folder);
@@ -90,7 +95,7 @@ Result<BackupReport> prove(const std::filesystem::path& packed, const Offered& o
     auto slots = KeySlots::generations(folder);
     if (!slots)
         return fail(Reason::damaged, "backup: its key file cannot be read");
-    const auto dataKey = unlockSlot(slots->front(), offered);
+    auto dataKey = unlockSlot(slots->front(), offered);
     if (!dataKey)
         return fail(dataKey.error());
     Inspection inspection = inspect(folder, *dataKey);
@@ -101,7 +106,7 @@ Result<BackupReport> prove(const std::filesystem::path& packed, const Offered& o
         if (!found || *found != *wanted)
             return fail(Reason::damaged, "backup: it does not hold what the vault holds");
     }
-    return BackupReport{container->size, container->hash, container->made, std::move(inspection)};
+    return Proved{{container->size, container->hash, container->made, std::move(inspection)}, std::move(*dataKey)};
 }
 
 }  // namespace
@@ -138,15 +143,15 @@ Result<BackupReport> backup(const std::filesystem::path& folder, const Offered& 
     const std::filesystem::path packed = work.path() / "packed";
     if (const auto container = pack(copy, now.wall, packed); !container)
         return fail(container.error());
-    Result<BackupReport> proved = prove(packed, offered, test, *digest);
+    Result<Proved> proved = prove(packed, offered, test, *digest);
     if (!proved)
-        return proved;
-    if (const Done named = renameToNew(packed, file); !named)
+        return fail(proved.error());
+    if (const Done named = store::renameToNew(packed, file); !named)
         return fail(named.error());
-    return proved;
+    return std::move(proved->report);
 }
 
-Result<BackupReport> restore(const std::filesystem::path& file, const Offered& offered,
+Result<BackupReport> restore(const std::filesystem::path& file, const Offered& offered, const clock::Readings& now,
                              const std::filesystem::path& folder)
 {
     std::error_code problem;
@@ -158,14 +163,16 @@ Result<BackupReport> restore(const std::filesystem::path& file, const Offered& o
     Workplace work(folder);
     if (!work.made())
         return fail(Reason::storageFailed, "restore: the folder cannot be made");
-    Result<BackupReport> proved = prove(file, offered, work.path(), {});
+    Result<Proved> proved = prove(file, offered, work.path(), {});
     if (!proved)
-        return proved;
+        return fail(proved.error());
+    if (const Done begun = beginRun(work.path() / databaseFile, proved->dataKey, now.wall); !begun)
+        return fail(begun.error());
     // Over nothing or an empty folder; one that was filled meanwhile is refused by the system.
-    if (const Done moved = renameFolder(work.path(), withoutSlash(folder)); !moved)
+    if (const Done moved = store::renameFolder(work.path(), withoutSlash(folder)); !moved)
         return fail(moved.error());
     work.keep();
-    return proved;
+    return std::move(proved->report);
 }
 
 }  // namespace ebbline::vault

@@ -24,10 +24,12 @@ Result<BackupReport> backup(const std::filesystem::path& folder, const Offered& 
                             const std::filesystem::path& file);
 
 /// Makes a vault in `folder`, which must not exist or be empty, from a backup. It appears whole or not at all.
+/// What it appends from then on has numbers of its own (docs/decisions/0019-restored-numbers.md): the original may
+/// have used those that follow. `now` is when it is restored.
 /// \returns Reason::notFound, Reason::malformed if it is no backup, Reason::unsupported if it is of a newer program,
 ///          Reason::damaged if its hash does not hold or its vault is not sound, Reason::wrongKey,
 ///          Reason::alreadyExists, Reason::storageFull, Reason::storageFailed.
-Result<BackupReport> restore(const std::filesystem::path& file, const Offered& offered,
+Result<BackupReport> restore(const std::filesystem::path& file, const Offered& offered, const clock::Readings& now,
                              const std::filesystem::path& folder);
 
 }  // namespace ebbline::vault

@@ -1,7 +1,7 @@
 #include "core/vault/container.h"
 
 #include "core/bytes/reader.h"
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 #include "core/vault/key_slots.h"
 
 #include <fcntl.h>
@@ -140,10 +140,10 @@ Done writeFile(const std::filesystem::path& file, bytes::View contents)
 
 Result<Container> pack(const std::filesystem::path& folder, clock::Instant made, const std::filesystem::path& file)
 {
-    const auto keys = readWhole(folder / "vault.keys", KeySlots::fileSize);
+    const auto keys = store::readWhole(folder / "vault.keys", KeySlots::fileSize);
     if (!keys)
         return fail(keys.error());
-    auto info = readWhole(folder / "open.info", maximumInfo);
+    auto info = store::readWhole(folder / "open.info", maximumInfo);
     if (!info && info.error().reason != Reason::notFound)
         return fail(info.error());
     std::error_code problem;

@@ -29,14 +29,17 @@ struct Vault::Inside {
     Done loadClinicKeys();
     Done storeEpoch(std::uint32_t number, const crypto::BoxKey& key);
     Done loadJournal();
+    Done beginNumbers();
 
     Done putFact(std::string_view name, bytes::View value);
     Result<bytes::Bytes> fact(std::string_view name);
 
     Done insertOwn(const journal::Operation& operation, const bytes::Array<32>& chain,
                    const std::optional<envelope::MailboxId>& mailbox);
-    /// \returns whether the operation is new here, or stands in place of another one of its name.
+    /// \returns whether the operation is new here; Reason::alreadyExists if another one has its name.
     Result<bool> insertForeign(const journal::Operation& operation);
+    /// What is held under a name; empty if nothing is.
+    Result<std::optional<bytes::Bytes>> bytesOf(const journal::OperationId& id);
     Done noteTold(const envelope::MailboxId& channel, const journal::OperationId& id);
     Done putEnvelope(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope);
     /// Remembers an envelope that was sealed here or accepted, and that we spoke or heard; it waits in
@@ -48,6 +51,11 @@ struct Vault::Inside {
 };
 
 inline constexpr const char* databaseFile = "vault.db";
+
+/// The first number of each run of a device's own operations after the first run, which begins with 1. A vault that
+/// was restored goes on in a new one.
+Result<std::set<std::uint64_t>> runsOf(store::Database& database);
+Done beginRun(const std::filesystem::path& file, const crypto::Secret& dataKey, clock::Instant now);
 
 /// The raw key of the database, from the vault's data key.
 crypto::Secret databaseKey(const crypto::Secret& dataKey);

@@ -82,6 +82,13 @@ std::optional<envelope::DeviceId> ownDevice(store::Database& database, Faults& f
     return device;
 }
 
+/// The first number of the run that a number belongs to.
+std::int64_t runOf(const std::set<std::uint64_t>& runs, std::int64_t number)
+{
+    const auto next = runs.upper_bound(static_cast<std::uint64_t>(number));
+    return next == runs.begin() ? 1 : static_cast<std::int64_t>(*std::prev(next));
+}
+
 void inspectOperations(store::Database& database, Faults& faults, Inspection& found)
 {
     const std::optional<envelope::DeviceId> device = ownDevice(database, faults);
@@ -89,6 +96,10 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
     std::vector<journal::Operation> operations;
     bytes::Array<32> chain{};
     std::int64_t wanted = 1;
+    const Result<std::set<std::uint64_t>> starts = runsOf(database);
+    if (!starts)
+        faults.add(Kind::structure, starts.error().detail);
+    const std::set<std::uint64_t> runs = starts.value_or(std::set<std::uint64_t>{});
     bool chainHolds = true;
     forEachRow(database, faults, "SELECT device, number, bytes, chain FROM operation ORDER BY device, number",
                [&](store::Statement& row) {
@@ -98,6 +109,8 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
         const bool own = device && std::ranges::equal(who, device->view());
         if (own) {
             ++found.own;
+            wanted = std::max(wanted, runOf(runs, number));
+            wanted = std::max(wanted, number - static_cast<std::int64_t>(faultsAtMost));
             for (; wanted < number; ++wanted)
                 faults.add(Kind::gap, "operation " + std::to_string(wanted));
             wanted = number + 1;

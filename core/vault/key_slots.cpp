@@ -1,7 +1,7 @@
 #include "core/vault/key_slots.h"
 
 #include "core/bytes/reader.h"
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 
 namespace ebbline::vault {
 
@@ -117,7 +117,7 @@ Result<std::vector<KeySlots>> KeySlots::generations(const std::filesystem::path&
     std::vector<KeySlots> found;
     std::optional<Error> problem;
     for (const char* name : {newestFile, previousFile}) {
-        const Result<bytes::Bytes> contents = readWhole(folder / name, fileSize);
+        const Result<bytes::Bytes> contents = store::readWhole(folder / name, fileSize);
         Result<KeySlots> slots = contents ? decode(*contents) : fail(contents.error());
         if (slots && (found.empty() || found.front().encode() != slots->encode()))
             found.push_back(std::move(*slots));
@@ -131,7 +131,7 @@ Result<std::vector<KeySlots>> KeySlots::generations(const std::filesystem::path&
 
 bool KeySlots::isFileSound(const std::filesystem::path& folder, bool newest)
 {
-    const Result<bytes::Bytes> contents = readWhole(folder / (newest ? newestFile : previousFile), fileSize);
+    const Result<bytes::Bytes> contents = store::readWhole(folder / (newest ? newestFile : previousFile), fileSize);
     const Result<KeySlots> slots = contents ? decode(*contents) : fail(contents.error());
     return slots && slots->isSound();
 }
@@ -143,23 +143,23 @@ bool KeySlots::isWhole(const std::filesystem::path& folder)
 
 Done KeySlots::save(const std::filesystem::path& folder) const
 {
-    const Result<bytes::Bytes> old = readWhole(folder / newestFile, fileSize);
+    const Result<bytes::Bytes> old = store::readWhole(folder / newestFile, fileSize);
     const Result<KeySlots> kept = old ? decode(*old) : fail(old.error());
     // Never a damaged generation over a good one.
     if (kept && kept->isSound())
-        if (const Done moved = writeDurably(folder / previousFile, *old); !moved)
+        if (const Done moved = store::writeDurably(folder / previousFile, *old); !moved)
             return moved;
-    return writeDurably(folder / newestFile, encode());
+    return store::writeDurably(folder / newestFile, encode());
 }
 
 Done KeySlots::saveAndForget(const std::filesystem::path& folder) const
 {
     if (const Done saved = save(folder); !saved)
         return saved;
-    const Result<bytes::Bytes> stored = readWhole(folder / newestFile, fileSize);
+    const Result<bytes::Bytes> stored = store::readWhole(folder / newestFile, fileSize);
     if (!stored || *stored != encode())
         return fail(Reason::storageFailed, "key slots: the file does not read back as it was written");
-    return writeDurably(folder / previousFile, *stored);
+    return store::writeDurably(folder / previousFile, *stored);
 }
 
 Result<crypto::Secret> KeySlots::unlock(SlotKind kind, bytes::View secret, bytes::View keystoreSecret) const

@@ -1,4 +1,4 @@
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 #include "core/vault/vault.h"
 
 #include "core/bytes/reader.h"
@@ -29,12 +29,12 @@ Done writeOpenInfo(const std::filesystem::path& folder, const OpenInfo& info)
     out.u16(static_cast<std::uint16_t>(info.treated.offset.count()));
     // The checksum finds damage, not forgery: whoever can write here can replace the program too.
     const auto check = crypto::hash128(out.bytes());
-    return writeDurably(folder / infoFile, out.raw(check).bytes());
+    return store::writeDurably(folder / infoFile, out.raw(check).bytes());
 }
 
 Result<OpenInfo> readOpenInfo(const std::filesystem::path& folder)
 {
-    const auto contents = readWhole(folder / infoFile, maximumInfo);
+    const auto contents = store::readWhole(folder / infoFile, maximumInfo);
     if (!contents)
         return fail(contents.error());
     if (contents->size() < 16

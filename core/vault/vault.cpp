@@ -202,7 +202,7 @@ Done Vault::Inside::loadJournal()
         if (!row)
             return fail(row.error());
         if (!*row)
-            return {};
+            return beginNumbers();
         auto operation = journal::decode(rows->blob(0));
         if (!operation)
             return fail(Reason::damaged, "vault: an operation cannot be read");
@@ -218,6 +218,16 @@ Done Vault::Inside::loadJournal()
         }
         journal.add(std::move(*operation));
     }
+}
+
+Done Vault::Inside::beginNumbers()
+{
+    const auto starts = runsOf(database);
+    if (!starts)
+        return fail(starts.error());
+    if (!starts->empty())
+        lastNumber = std::max(lastNumber, *starts->rbegin() - 1);
+    return {};
 }
 
 Vault::Owner Vault::owner() const { return m_inside->owner; }

@@ -11,6 +11,8 @@
 #include "core/vault/attempt_guard.h"
 #include "core/vault/ways_in.h"
 
+#include <set>
+
 namespace ebbline::vault {
 
 /// The other end of a mailbox, as pairing left it.
@@ -133,7 +135,9 @@ public:
 
     // --- what sync needs ---
     Done putLink(const Link& link);
-    std::vector<Link> links() const;
+    /// As putLink(), and ends every other one in the same transaction: a phone that is paired again.
+    Done putOnlyLink(const Link& link);
+    Result<std::vector<Link>> links() const;  ///< Reason::storageFailed
     /// Operations in the outbox of a mailbox that no envelope carries yet, oldest first.
     Result<std::vector<journal::Operation>> unsealed(const envelope::MailboxId& mailbox) const;
     /// Stores a sealed envelope, takes its operations out of the outbox and moves our head: one transaction.
@@ -146,13 +150,22 @@ public:
     Result<Cursor> ownHead(const envelope::MailboxId& mailbox) const;
     Result<Cursor> peerHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
     /// Appends a peer's operations and moves the cursor in one transaction; known ones are ignored.
+    /// \returns Reason::alreadyExists, with nothing changed, if another operation has the name of one of them.
+    /// `with`, if set, does in the same transaction what the operations mean for links and channels.
     Done accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
-                const std::vector<journal::Operation>& operations);
+                const std::vector<journal::Operation>& operations, const std::function<Done()>& with = {});
+    /// Several of putLink(), endLink(), keep(), sendAgain() and noteTold() in one durable transaction. Whatever
+    /// changes the journal has one of its own.
+    Done together(const std::function<Done()>& work);
+    /// Those of `operations` whose name another operation has here.
+    Result<std::set<journal::OperationId>> disputed(const std::vector<journal::Operation>& operations) const;
     /// Takes a peer's signed acknowledgement of our envelopes; releases them.
     Done acknowledged(const envelope::MailboxId& mailbox, std::uint64_t sequence, clock::Instant at);
     Delivered delivered(const envelope::MailboxId& mailbox) const;
     /// The time in the first acknowledgement that covers an envelope of ours; empty before it came.
     std::optional<clock::Instant> deliveredAt(const envelope::MailboxId& mailbox, std::uint64_t sequence) const;
+    /// The same for the envelope that carried an operation of ours, in the mailbox that it went to.
+    std::optional<clock::Instant> deliveredAt(const journal::OperationId& id) const;
     /// The sequence that carried an operation, 0 if none does yet.
     std::uint64_t carriedBy(const journal::OperationId& id) const;
     /// Keeps an envelope that could not be accepted, with the reason, until it can be. Of a mailbox at most
@@ -185,7 +198,7 @@ public:
     /// \returns Reason::invalidState if it has patients or operations of its own.
     Done joinClinic(const crypto::SigningPublicKey& root, bytes::View rootSeed);
     Done putChannel(const Channel& channel);
-    std::vector<Channel> channels() const;
+    Result<std::vector<Channel>> channels() const;  ///< Reason::storageFailed
     /// What the other end of a channel was not told yet, at most so many; of each device oldest first.
     Result<std::vector<journal::Operation>> untold(const envelope::MailboxId& channel, std::size_t atMost) const;
     /// As storeSealed(), and remembers what the other was told.

@@ -70,7 +70,10 @@ Done Vault::putEpoch(std::uint32_t number, const crypto::BoxKey& key)
 Done Vault::joinClinic(const crypto::SigningPublicKey& root, bytes::View rootSeed)
 {
     Inside& inside = *m_inside;
-    if (inside.owner != Owner::clinic || !inside.journal.operations().empty() || !links().empty())
+    const auto own = links();
+    if (!own)
+        return fail(own.error());
+    if (inside.owner != Owner::clinic || !inside.journal.operations().empty() || !own->empty())
         return fail(Reason::invalidState, "desk: it has patients of its own");
     const Done stored = inside.database.transaction([&]() -> Done {
         auto forget = inside.database.prepare("DELETE FROM fact WHERE name = 'root'");
@@ -173,7 +176,7 @@ Done Vault::putChannel(const Channel& channel)
         .run();
 }
 
-std::vector<Channel> Vault::channels() const
+Result<std::vector<Channel>> Vault::channels() const
 {
     std::vector<Channel> channels;
     auto rows = m_inside->database.prepare("SELECT mailbox, signing, box, hub, roster, ended FROM channel ORDER BY mailbox");
@@ -182,7 +185,7 @@ std::vector<Channel> Vault::channels() const
                             row.text(3), static_cast<std::uint64_t>(row.integer(4)), row.integer(5) != 0});
         return {};
     });
-    return read ? channels : std::vector<Channel>{};
+    return read ? Result<std::vector<Channel>>(std::move(channels)) : fail(read.error());
 }
 
 Result<std::vector<journal::Operation>> Vault::untold(const envelope::MailboxId& channel, std::size_t atMost) const
@@ -193,7 +196,10 @@ Result<std::vector<journal::Operation>> Vault::untold(const envelope::MailboxId&
         "SELECT o.bytes FROM operation o LEFT JOIN channel_told t ON t.mailbox = ?1 AND t.device = o.device"
         " WHERE o.number > ifnull(t.number, 0) AND o.device <> ?2 ORDER BY o.device, o.number LIMIT ?3");
     envelope::DeviceId other;
-    for (const Channel& each : channels())
+    const auto all = channels();
+    if (!all)
+        return fail(all.error());
+    for (const Channel& each : *all)
         if (each.mailbox == channel)
             other = envelope::deviceIdOf(each.peerSigning);
     if (rows)

@@ -28,7 +28,19 @@ Done Vault::putLink(const Link& link)
         .run();
 }
 
-std::vector<Link> Vault::links() const
+Done Vault::putOnlyLink(const Link& link)
+{
+    return m_inside->database.transaction([&]() -> Done {
+        auto end = m_inside->database.prepare("UPDATE link SET ended = 1 WHERE mailbox <> ?1");
+        if (!end)
+            return fail(end.error());
+        if (const Done ended = end->bind(link.mailbox.view()).run(); !ended)
+            return ended;
+        return putLink(link);
+    });
+}
+
+Result<std::vector<Link>> Vault::links() const
 {
     std::vector<Link> links;
     auto rows = m_inside->database.prepare(
@@ -48,7 +60,7 @@ std::vector<Link> Vault::links() const
         links.push_back(std::move(link));
         return {};
     });
-    return read ? links : std::vector<Link>{};
+    return read ? Result<std::vector<Link>>(std::move(links)) : fail(read.error());
 }
 
 Result<std::vector<journal::Operation>> Vault::unsealed(const envelope::MailboxId& mailbox) const
@@ -141,35 +153,52 @@ Result<Cursor> Vault::peerHead(const envelope::MailboxId& mailbox, const envelop
     return headOf(m_inside->database, mailbox, sender);
 }
 
-/// Of two operations with one name, from a device that broke its own rule, every vault keeps the same one:
-/// the earlier, and of two with one stamp the one whose bytes come first.
+/// The journal is appended to, never written over: another operation under a name that is taken is refused.
 Result<bool> Vault::Inside::insertForeign(const journal::Operation& operation)
 {
     const bytes::Bytes encoded = journal::encode(operation);
-    auto known = database.prepare("SELECT bytes FROM operation WHERE device = ?1 AND number = ?2");
+    const auto known = bytesOf(operation.id);
     if (!known)
         return fail(known.error());
-    const auto number = static_cast<std::int64_t>(operation.id.number);
-    const Result<bool> row = known->bind(operation.id.device.view()).bind(number).step();
-    if (!row)
-        return fail(row.error());
-    if (*row) {
-        const bytes::Bytes before = known->blob(0);
-        const auto other = journal::decode(before);
-        if (operation.id.device == device || before == encoded || (other && !journal::replaces(operation, *other)))
-            return false;
-    }
-    auto put = database.prepare("INSERT INTO operation (device, number, bytes) VALUES (?1, ?2, ?3)"
-                                " ON CONFLICT (device, number) DO UPDATE SET bytes = excluded.bytes");
+    if (*known && **known != encoded)
+        return fail(Reason::alreadyExists, "operation: another one has this number");
+    if (*known)
+        return false;
+    auto put = database.prepare("INSERT INTO operation (device, number, bytes) VALUES (?1, ?2, ?3)");
     if (!put)
         return fail(put.error());
+    const auto number = static_cast<std::int64_t>(operation.id.number);
     if (const Done done = put->bind(operation.id.device.view()).bind(number).bind(bytes::View(encoded)).run(); !done)
         return fail(done.error());
     return true;
 }
 
+Result<std::optional<bytes::Bytes>> Vault::Inside::bytesOf(const journal::OperationId& id)
+{
+    auto known = database.prepare("SELECT bytes FROM operation WHERE device = ?1 AND number = ?2");
+    if (!known)
+        return fail(known.error());
+    const Result<bool> row = known->bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).step();
+    if (!row)
+        return fail(row.error());
+    return *row ? std::optional(known->blob(0)) : std::nullopt;
+}
+
+Result<std::set<journal::OperationId>> Vault::disputed(const std::vector<journal::Operation>& operations) const
+{
+    std::set<journal::OperationId> disputed;
+    for (const journal::Operation& operation : operations) {
+        const auto known = m_inside->bytesOf(operation.id);
+        if (!known)
+            return fail(known.error());
+        if (*known && **known != journal::encode(operation))
+            disputed.insert(operation.id);
+    }
+    return disputed;
+}
+
 Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
-                   const std::vector<journal::Operation>& operations)
+                   const std::vector<journal::Operation>& operations, const std::function<Done()>& with)
 {
     Inside& inside = *m_inside;
     std::vector<const journal::Operation*> fresh;
@@ -181,6 +210,9 @@ Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId&
             if (*inserted)
                 fresh.push_back(&operation);
         }
+        if (with)
+            if (const Done done = with(); !done)
+                return done;
         if (const Done noted = inside.notePassed(mailbox, sender, head); !noted)
             return noted;
         return putHead(inside.database, mailbox, sender, head);
@@ -193,6 +225,11 @@ Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId&
         inside.journal.add(*operation);
     }
     return {};
+}
+
+Done Vault::together(const std::function<Done()>& work)
+{
+    return m_inside->database.transaction(work);
 }
 
 Done Vault::acknowledged(const envelope::MailboxId& mailbox, std::uint64_t sequence, clock::Instant at)
@@ -238,6 +275,18 @@ std::optional<clock::Instant> Vault::deliveredAt(const envelope::MailboxId& mail
     if (!row || !*row)
         return std::nullopt;
     return clock::Instant{std::chrono::milliseconds{statement->integer(0)}};
+}
+
+std::optional<clock::Instant> Vault::deliveredAt(const journal::OperationId& id) const
+{
+    auto statement = m_inside->database.prepare(
+        "SELECT mailbox, carried FROM operation WHERE device = ?1 AND number = ?2 AND carried > 0");
+    if (!statement)
+        return std::nullopt;
+    const Result<bool> row = statement->bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).step();
+    if (!row || !*row)
+        return std::nullopt;
+    return deliveredAt(envelope::MailboxId{arrayOf<16>(statement->blob(0))}, static_cast<std::uint64_t>(statement->integer(1)));
 }
 
 std::uint64_t Vault::carriedBy(const journal::OperationId& id) const

@@ -99,7 +99,13 @@ Done PostgresStore::acknowledge(const Device& reader, const envelope::MailboxId&
 
 Result<std::vector<envelope::MailboxId>> PostgresStore::withNews(const Device& reader)
 {
-    const auto rows = ask("SELECT with_news($1::bigint, $2::bytea)", Arguments().add(reader.clinic).add(reader.id.view()));
+    const auto rows = askAs(
+        "as_clinic($1::bigint)", Arguments().add(reader.clinic),
+        "SELECT DISTINCT e.mailbox FROM mailbox m JOIN envelope e ON e.mailbox = m.id"
+        " LEFT JOIN ack a ON a.mailbox = e.mailbox AND a.reader = $2::bytea AND a.device = e.device"
+        " WHERE m.clinic = $1::bigint AND e.device <> $2::bytea AND (e.device = m.phone OR m.phone = $2::bytea)"
+        " AND e.sequence > coalesce(a.sequence, 0) ORDER BY e.mailbox",
+        Arguments().add(reader.clinic).add(reader.id.view()));
     if (!rows)
         return fail(rows.error());
     std::vector<envelope::MailboxId> found;

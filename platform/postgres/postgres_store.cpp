@@ -110,7 +110,21 @@ Result<Device> PostgresStore::device(const envelope::DeviceId& id)
 
 Done PostgresStore::revokeDevice(const envelope::DeviceId& id)
 {
-    return call("SELECT revoke_device($1::bytea)", Arguments().add(id.view()));
+    if (const Done revoked = call("SELECT revoke_device($1::bytea)", Arguments().add(id.view())); !revoked)
+        return revoked;
+    // It is refused from here on. Mailboxes are locked in the order in which puts lock them.
+    const auto dropped = askAs(
+        "as_whole()", {},
+        "WITH held AS MATERIALIZED (SELECT m.id FROM mailbox m WHERE EXISTS (SELECT FROM device d WHERE d.id = $1::bytea"
+        " AND d.role = $2::smallint AND d.clinic = m.clinic) AND EXISTS (SELECT FROM envelope e WHERE e.mailbox = m.id AND"
+        " e.device = $1::bytea) ORDER BY m.id FOR UPDATE),"
+        " gone AS (DELETE FROM envelope e USING held WHERE e.mailbox = held.id AND e.device = $1::bytea"
+        " AND NOT EXISTS (SELECT FROM ack a WHERE a.mailbox = e.mailbox AND a.device = e.device AND a.reader <> a.device"
+        " AND a.sequence >= e.sequence) RETURNING e.mailbox, octet_length(e.body) AS size),"
+        " freed AS (SELECT mailbox, sum(size) AS size, count(*) AS number FROM gone GROUP BY mailbox)"
+        " UPDATE mailbox m SET bytes = bytes - freed.size, envelopes = envelopes - freed.number FROM freed WHERE m.id = freed.mailbox",
+        Arguments().add(id.view()).add(static_cast<std::int64_t>(Role::desk)));
+    return dropped ? Done{} : Done(fail(dropped.error()));
 }
 
 Done PostgresStore::putOffer(const StoredOffer& offer)

@@ -35,7 +35,7 @@ struct ServerFigures {
     std::uint64_t requests = 0;
     std::uint64_t refusedConnections = 0;
     std::uint64_t malformed = 0;      ///< requests answered 400 before they reached the service
-    std::uint64_t serverErrors = 0;   ///< 5xx
+    std::uint64_t serverErrors = 0;   ///< answers 500 and above, and conversations that broke off in the program itself
     std::uint64_t waiting = 0;        ///< long polls at this moment
     std::uint64_t open = 0;           ///< connections at this moment
 };

@@ -72,7 +72,7 @@ std::string metricsText(const ServerFigures& figures, const mailbox::Usage& usag
     add(text, "ebbline_requests_total", "counter", "Requests that reached the rules.", figures.requests);
     add(text, "ebbline_malformed_requests_total", "counter", "Requests refused for their form.", figures.malformed);
     add(text, "ebbline_refused_connections_total", "counter", "Connections over a limit.", figures.refusedConnections);
-    add(text, "ebbline_server_errors_total", "counter", "Answers 500 and above.", figures.serverErrors);
+    add(text, "ebbline_server_errors_total", "counter", "Answers 500 and above, and conversations that broke off.", figures.serverErrors);
     add(text, "ebbline_open_connections", "gauge", "Connections at this moment.", figures.open);
     add(text, "ebbline_waiting_requests", "gauge", "Long polls at this moment.", figures.waiting);
     add(text, "ebbline_clinics", "gauge", "Clinics admitted.", count(usage.clinics));

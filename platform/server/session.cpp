@@ -221,7 +221,11 @@ void serve(asio::ip::tcp::socket socket, std::shared_ptr<Shared> shared)
         return;
     const auto executor = asio::make_strand(socket.get_executor());
     asio::co_spawn(executor, session(std::move(socket), shared, address),
-                   [shared, address](const std::exception_ptr&) { shared->release(address); });
+                   [shared, address](const std::exception_ptr& problem) {
+                       if (problem)
+                           ++shared->serverErrors;
+                       shared->release(address);
+                   });
 }
 
 }  // namespace ebbline::server

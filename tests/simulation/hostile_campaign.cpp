@@ -111,7 +111,7 @@ void lyingHub(World& world, std::uint64_t seed, Totals& totals, std::vector<std:
     for (std::size_t i = 0; i < trickCount; ++i)
         totals.played[i] += hub.played()[i];
     for (const auto& device : world.devices)
-        for (const vault::Link& link : device->vault().links())
+        for (const vault::Link& link : *device->vault().links())
             totals.mostKeptAside = std::max<std::uint64_t>(totals.mostKeptAside, device->vault().quarantined(link.mailbox));
     (void)world.heal(14);
     world.checkConvergence(wrong);

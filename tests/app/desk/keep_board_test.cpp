@@ -52,7 +52,8 @@ TEST_CASE("a backup is announced once it was opened and compared, and gives the 
     CHECK(at.board().outcome().contains(QLatin1String("opened again")));
     const auto courses = at.program->workplace().desk().courses().size();
     const std::filesystem::path back(at.elsewhere.filePath(QStringLiteral("back")).toStdString());
-    REQUIRE(vault::restore(file.toStdString(), vault::Offered::passphrase(bytes::viewOf(screens::DemoClinic::passphrase)), back));
+    REQUIRE(vault::restore(file.toStdString(), vault::Offered::passphrase(bytes::viewOf(screens::DemoClinic::passphrase)),
+                           at.clinic.clock().readings(), back));
     auto again = desk::Desk::unlock(back, bytes::viewOf(screens::DemoClinic::passphrase), at.clinic.clock(), at.clinic.zone());
     REQUIRE(again);
     CHECK(again->courses().size() == courses);

@@ -45,7 +45,7 @@ TEST_CASE("a second phone that photographed the code is noticed and nothing is l
     CHECK(own.problem()->reason == Reason::alreadyExists);
     CHECK(meeting.inviting.step() == Inviting::Step::usedTwice);
     meeting.inviting.confirm(meeting.world.courier, [] {});
-    CHECK(meeting.world.desk.vault().links().empty());
+    CHECK(meeting.world.desk.vault().links()->empty());
 }
 
 TEST_CASE("the thief's number is not the one on the patient's phone", "[pairing]")
@@ -64,7 +64,7 @@ TEST_CASE("the thief's number is not the one on the patient's phone", "[pairing]
     CHECK(meeting.inviting.confirmationNumber() != nonceless);
     meeting.inviting.refuse();
     CHECK(meeting.inviting.step() == Inviting::Step::failed);
-    CHECK(meeting.world.desk.vault().links().empty());
+    CHECK(meeting.world.desk.vault().links()->empty());
 }
 
 TEST_CASE("an offer that nobody used is over after ten minutes, on all three sides", "[pairing]")

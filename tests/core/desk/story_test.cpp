@@ -60,7 +60,7 @@ TEST_CASE("an entry is judged at once, offline, and its state is only ever what 
     world.courier.offline = false;
     CHECK(world.syncPhone(phone).envelopesSent == 2);
     std::multiset<envelope::Kind> sent;
-    const auto outgoing = phone.vault().outgoing(phone.vault().links().front().mailbox);
+    const auto outgoing = phone.vault().outgoing(phone.vault().links()->front().mailbox);
     REQUIRE(outgoing);
     for (const vault::Outgoing& each : *outgoing)
         sent.insert(envelope::peek(each.envelope)->kind);

@@ -5,6 +5,7 @@
 #include <catch2/catch_test_macros.hpp>
 
 #include <atomic>
+#include <stdexcept>
 #include <thread>
 
 using namespace ebbline::mailbox;
@@ -60,4 +61,40 @@ TEST_CASE("one caller alone waits for nobody", "[mailbox]")
     Job job;
     batches.run(job, [](const std::vector<Job*>& jobs) { jobs.front()->done = static_cast<int>(jobs.size()); });
     CHECK(job.done == 1);
+}
+
+TEST_CASE("work that throws throws to all whom it was for, and the next callers are served", "[mailbox]")
+{
+    Batches<Job> batches;
+    std::atomic<int> thrown = 0, served = 0;
+    std::atomic<bool> broken = true;
+    const auto work = [&](const std::vector<Job*>& jobs) {
+        std::this_thread::sleep_for(std::chrono::milliseconds(20));
+        if (broken)
+            throw std::runtime_error("no memory");
+        for (Job* each : jobs)
+            ++each->done;
+    };
+    const auto callers = [&] {
+        std::vector<std::thread> threads;
+        for (int i = 0; i < 6; ++i)
+            threads.emplace_back([&] {
+                Job job;
+                try {
+                    batches.run(job, work);
+                    served += job.done;
+                } catch (const std::runtime_error&) {
+                    ++thrown;
+                }
+            });
+        for (std::thread& thread : threads)
+            thread.join();
+    };
+    callers();
+    CHECK(thrown == 6);
+    CHECK(served == 0);
+    broken = false;
+    callers();
+    CHECK(thrown == 6);
+    CHECK(served == 6);
 }

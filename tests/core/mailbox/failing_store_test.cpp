@@ -44,9 +44,15 @@ public:
     void whenOthersWrite(Heard) override {}
 
     std::optional<Device> known;  ///< the one thing that it still finds
+    bool throws = false;
 
 private:
-    static std::unexpected<Error> gone() { return fail(Reason::storageFailed, "gone"); }
+    std::unexpected<Error> gone() const
+    {
+        if (throws)
+            throw std::bad_alloc();
+        return fail(Reason::storageFailed, "gone");
+    }
 };
 
 }  // namespace
@@ -91,4 +97,19 @@ TEST_CASE("while the store is away every route answers 503 and when to come back
     check(hub.desk.request("POST", hub.path + "/ack", hub.clock.now(), bytes::Bytes(24)));
     store.known = Device{hub.phone.id, hub.phone.key.publicKey(), Role::phone, hub.clinic, false};
     check(hub.phone.request("PUT", hub.path + "/" + sender + "/1", hub.clock.now(), hub.sealed(1)));
+}
+
+TEST_CASE("a request that finds no memory is answered, and the next one is served", "[mailbox]")
+{
+    HubRules hub;
+    FailingStore store;
+    Service service(store, {});
+    store.throws = true;
+    const Response broken = service.handle(hub.phone.request("GET", hub.path, hub.clock.now()), "192.0.2.1", hub.clock.now());
+    CHECK(broken.status == 503);
+    CHECK(broken.retryAfterSeconds > 0);
+    CHECK(broken.body.empty());
+    store.throws = false;
+    store.known = Device{hub.phone.id, hub.phone.key.publicKey(), Role::phone, hub.clinic, false};
+    CHECK(service.handle(hub.phone.request("GET", hub.path, hub.clock.now()), "192.0.2.1", hub.clock.now()).status == 503);
 }

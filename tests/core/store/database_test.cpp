@@ -145,6 +145,26 @@ TEST_CASE("a transaction that fails leaves nothing behind", "[store]")
     CHECK(count(database) == 1);
 }
 
+TEST_CASE("a transaction that is left by an exception leaves nothing behind, and the next one is durable", "[store]")
+{
+    const Folder folder;
+    const crypto::Secret key = crypto::Secret::random();
+    {
+        Database database = opened(folder.file(), key);
+        const auto broken = [&] {
+            return database.transaction([&]() -> Done {
+                REQUIRE(write(database, "half"));
+                throw std::bad_alloc();
+            });
+        };
+        CHECK_THROWS_AS(broken(), std::bad_alloc);
+        CHECK(count(database) == 0);
+        REQUIRE(database.transaction([&] { return write(database, "whole"); }));
+    }
+    Database again = opened(folder.file(), key);
+    CHECK(count(again) == 1);
+}
+
 TEST_CASE("a full file is reported as full and keeps what it had", "[store]")
 {
     const Folder folder;

@@ -22,7 +22,7 @@ struct Backup {
     std::filesystem::path restored = elsewhere.path() / "restored";
 
     Result<BackupReport> make() const { return backup(vault.path(), vault.offered(), vault.clock.readings(), file); }
-    Result<BackupReport> bringBack() const { return restore(file, vault.offered(), restored); }
+    Result<BackupReport> bringBack() const { return restore(file, vault.offered(), vault.clock.readings(), restored); }
     /// Nothing beside what is expected.
     std::size_t files() const
     {
@@ -62,6 +62,65 @@ TEST_CASE("a backup restores to a vault that says the same and goes on", "[vault
     CHECK(copy->verify());
 }
 
+TEST_CASE("two vaults restored from one backup, and the original, never use one number twice", "[vault]")
+{
+    Backup b;
+    REQUIRE(b.make());
+    const auto highestAfterOne = [&](const std::filesystem::path& folder) {
+        auto vault = Vault::unlock(folder, test::herons, b.vault.clock);
+        REQUIRE(vault);
+        const auto ids = vault->append({records::EntryRecorded{test::sampleEntry(250)}, records::EntryRecorded{test::sampleEntry(251)}},
+                                       test::secondEvening);
+        REQUIRE(ids);
+        CHECK(ids->back().number == ids->front().number + 1);
+        CHECK(vault->verify());
+        return ids->back().number;
+    };
+    REQUIRE(b.bringBack());
+    const auto twin = b.elsewhere.path() / "twin";
+    REQUIRE(restore(b.file, b.vault.offered(), b.vault.clock.readings(), twin));
+
+    const auto original = highestAfterOne(b.vault.path());
+    const auto first = highestAfterOne(b.restored);
+    const auto second = highestAfterOne(twin);
+    CHECK(first > original + 1);
+    CHECK(second > original + 1);
+    CHECK((first > second + 1 || second > first + 1));
+    // Later is higher, and it goes on where it was.
+    b.vault.clock.advance(std::chrono::seconds(1));
+    const auto third = b.elsewhere.path() / "third";
+    REQUIRE(restore(b.file, b.vault.offered(), b.vault.clock.readings(), third));
+    CHECK(highestAfterOne(third) > std::max(first, second));
+    CHECK(highestAfterOne(b.restored) == first + 2);
+}
+
+TEST_CASE("a missing record of a restored vault is a gap, the step to its own numbers is none", "[vault][errors]")
+{
+    Backup b;
+    REQUIRE(b.make());
+    REQUIRE(b.bringBack());
+    auto vault = Vault::unlock(b.restored, test::herons, b.vault.clock);
+    REQUIRE(vault);
+    const auto ids = vault->append({records::EntryRecorded{test::sampleEntry(250)}, records::EntryRecorded{test::sampleEntry(251)}},
+                                   test::secondEvening);
+    REQUIRE(ids);
+    const auto number = ids->front().number;
+    vault = fail(Reason::locked, "closed");
+    const auto dataKey = openDataKey(b.restored, b.vault.offered(), b.vault.clock.readings());
+    REQUIRE(dataKey);
+    CHECK(inspect(b.restored, *dataKey).sound());
+    {
+        const std::vector<store::Migration> asItIs(3);
+        auto database = store::Database::open(b.restored / "vault.db", crypto::derive(*dataKey, 1, "eb-vault"), asItIs);
+        REQUIRE(database);
+        REQUIRE(database->run("DELETE FROM operation WHERE number = " + std::to_string(number)));
+    }
+    const Inspection found = inspect(b.restored, *dataKey);
+    const auto gap = std::ranges::find(found.faults, Fault::Kind::gap, &Fault::kind);
+    REQUIRE(gap != found.faults.end());
+    CHECK(gap->detail == "operation " + std::to_string(number));
+}
+
 TEST_CASE("a backup is made while a program has the vault open", "[vault]")
 {
     const Backup b;
@@ -83,7 +142,7 @@ TEST_CASE("a recovery code opens the backup that was made after it", "[vault]")
     REQUIRE(code);
     REQUIRE(b.make());
 
-    CHECK(restore(b.file, Offered::recoveryCode(*code), b.restored));
+    CHECK(restore(b.file, Offered::recoveryCode(*code), b.vault.clock.readings(), b.restored));
     CHECK(Vault::unlock(b.restored, test::herons, b.vault.clock));
 }
 
@@ -131,7 +190,7 @@ TEST_CASE("a wrong passphrase makes and restores nothing", "[vault][errors]")
     const Offered wrong = Offered::passphrase(bytes::viewOf("wrong"));
     CHECK(backup(b.vault.path(), wrong, b.vault.clock.readings(), b.file).error().reason == Reason::wrongKey);
     REQUIRE(b.make());
-    CHECK(restore(b.file, wrong, b.restored).error().reason == Reason::wrongKey);
+    CHECK(restore(b.file, wrong, b.vault.clock.readings(), b.restored).error().reason == Reason::wrongKey);
     CHECK(b.files() == 1);
 }
 

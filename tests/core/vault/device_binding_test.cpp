@@ -131,7 +131,7 @@ TEST_CASE("a backup of a bound vault is proved with the device's secret and rest
     CHECK(backup(device.folder.path(), Offered::passphrase(passphrase), device.clock.readings(), file).error().reason == Reason::refused);
     REQUIRE(backup(device.folder.path(), device.offer(passphrase), device.clock.readings(), file));
     const auto elsewhere = out.path() / "elsewhere";
-    CHECK(restore(file, Offered::passphrase(passphrase), elsewhere).error().reason == Reason::refused);
-    REQUIRE(restore(file, Offered::recoveryCode(code), elsewhere));
+    CHECK(restore(file, Offered::passphrase(passphrase), device.clock.readings(), elsewhere).error().reason == Reason::refused);
+    REQUIRE(restore(file, Offered::recoveryCode(code), device.clock.readings(), elsewhere));
     CHECK(Vault::unlock(elsewhere, Offered::recoveryCode(code), device.clock));
 }

@@ -192,6 +192,35 @@ TEST_CASE("a peer's operations and the cursor move together, and twice is once",
     CHECK(vault.verify());
 }
 
+TEST_CASE("another operation under a number that is taken is refused, whichever was stamped first", "[vault]")
+{
+    Phone phone;
+    Vault vault = phone.created();
+    Phone other;
+    const Vault source = [&] {
+        Vault made = other.created();
+        REQUIRE(made.append({records::EntryRecorded{test::sampleEntry(1)}}, evening, {}));
+        REQUIRE(made.append({records::EntryRecorded{test::sampleEntry(2)}}, evening, {}));
+        return made;
+    }();
+    const auto mailbox = test::idOf<envelope::MailboxTag>(9);
+    const auto written = source.operations();
+    REQUIRE(vault.accept(mailbox, source.device(), {1, {}}, written));
+    const auto before = vault.operations();
+
+    for (const int stamp : {-1, 0, 1}) {
+        CAPTURE(stamp);
+        journal::Operation changed = written.back();
+        changed.stamp.bits += static_cast<std::uint64_t>(static_cast<std::int64_t>(stamp));
+        changed.body = records::encode(records::EntryRecorded{test::sampleEntry(3)});
+        CHECK(vault.disputed({written.front(), changed})->size() == 1);
+        CHECK(vault.accept(mailbox, source.device(), {2, {}}, {changed}).error().reason == Reason::alreadyExists);
+        CHECK(vault.operations() == before);
+        CHECK(vault.peerHead(mailbox, source.device())->sequence == 1);
+    }
+    CHECK(phone.unlocked().operations() == before);
+}
+
 TEST_CASE("what cannot be accepted is kept with its reason, once", "[vault]")
 {
     Phone phone;
@@ -251,9 +280,9 @@ TEST_CASE("links survive and the clinic's keys stay the same", "[vault]")
 
     CHECK(vault.owner() == Vault::Owner::clinic);
     CHECK(vault.clinicRoot().publicKey() == root);
-    REQUIRE(vault.links().size() == 1);
-    CHECK(vault.links().front().hub == "hub.example:8443");
-    CHECK(vault.links().front().course == test::sampleCourse);
+    REQUIRE(vault.links()->size() == 1);
+    CHECK(vault.links()->front().hub == "hub.example:8443");
+    CHECK(vault.links()->front().course == test::sampleCourse);
 }
 
 TEST_CASE("stamps of a device grow although its clock was turned back", "[vault]")

@@ -7,7 +7,7 @@
 
 #include <filesystem>
 
-namespace ebbline::vault {
+namespace ebbline::store {
 
 /// Writes to a temporary file beside it, syncs, renames, syncs the folder.
 /// \returns Reason::storageFull, Reason::storageFailed.
@@ -24,4 +24,4 @@ Done renameToNew(const std::filesystem::path& from, const std::filesystem::path&
 /// \returns Reason::alreadyExists, Reason::storageFailed.
 Done renameFolder(const std::filesystem::path& from, const std::filesystem::path& to);
 
-}  // namespace ebbline::vault
+}  // namespace ebbline::store

@@ -1,10 +1,10 @@
-#include "core/vault/durable_file.h"
+#include "core/store/durable_file.h"
 
 #include <cerrno>
 #include <fcntl.h>
 #include <unistd.h>
 
-namespace ebbline::vault {
+namespace ebbline::store {
 
 namespace {
 
@@ -120,4 +120,4 @@ Done renameFolder(const std::filesystem::path& from, const std::filesystem::path
     return syncFolder(to.parent_path());
 }
 
-}  // namespace ebbline::vault
+}  // namespace ebbline::store
