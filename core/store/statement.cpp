@@ -2,6 +2,8 @@
 
 #include <sqlite3.h>
 
+#include <new>
+
 namespace ebbline::store {
 
 Statement::Handle::~Handle()
@@ -10,7 +12,12 @@ Statement::Handle::~Handle()
         return;
     sqlite3_reset(statement);
     sqlite3_clear_bindings(statement);
-    database->idle.emplace(sql, statement);
+    // Kept for the next time; where there is no memory to keep it, let go.
+    try {
+        database->idle.emplace(std::move(sql), statement);
+    } catch (const std::bad_alloc&) {
+        sqlite3_finalize(statement);
+    }
 }
 
 Statement::Statement(std::unique_ptr<Handle> handle) : m_handle(std::move(handle)) {}
