@@ -243,7 +243,7 @@ bands::Band bandFrom(const Json& json, bool first)
     Result<bands::Band> band = bands::Band::create(std::move(provenance), table, movements);
     if (!band)
         refuse(band.error().reason, band.error().detail);
-    return std::move(*band);
+    return *band;
 }
 
 Thresholds thresholdsFrom(const Json& json, bool first)

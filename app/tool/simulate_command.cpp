@@ -64,8 +64,8 @@ Result<std::vector<Wanted>> wantedKinds(std::string_view text)
 /// Shares the courses out by weight; what is left over goes to the largest remainders.
 void apportion(std::vector<Wanted>& wanted, int courses)
 {
-    const long weights = std::accumulate(wanted.begin(), wanted.end(), 0L,
-                                         [](long sum, const Wanted& w) { return sum + w.weight; });
+    const long weights = std::max(1L, std::accumulate(wanted.begin(), wanted.end(), 0L,
+                                                      [](long sum, const Wanted& w) { return sum + w.weight; }));
     std::vector<std::pair<long, std::size_t>> remainders;
     int given = 0;
     for (std::size_t i = 0; i < wanted.size(); ++i) {
