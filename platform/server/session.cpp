@@ -1,3 +1,4 @@
+#include "platform/server/counted_address.h"
 #include "platform/server/inside.h"
 
 #include <boost/asio/as_tuple.hpp>
@@ -216,7 +217,7 @@ void serve(asio::ip::tcp::socket socket, std::shared_ptr<Shared> shared)
     const auto peer = socket.remote_endpoint(problem);
     if (problem)
         return;
-    const std::string address = peer.address().to_string();
+    const std::string address = countedAs(peer.address().to_string());
     if (!shared->admit(address))
         return;
     const auto executor = asio::make_strand(socket.get_executor());
