@@ -131,7 +131,8 @@ int serve(const Place& place, const server::ServerSettings& settings, const mail
     std::unique_ptr<server::MetricsServer> metrics;
     if (metricsAt) {
         auto started = server::MetricsServer::start(metricsAt->address, metricsAt->port, [&] {
-            return server::metricsText((*http)->figures(), (*mail)->usage(clock.now()).value_or(mailbox::Usage{}));
+            const auto usage = (*mail)->usage(clock.now());
+            return server::metricsText((*http)->figures(), usage ? std::optional(*usage) : std::nullopt);
         });
         if (!started)
             return complain(started.error());
@@ -154,7 +155,8 @@ int serve(const Place& place, const server::ServerSettings& settings, const mail
     };
     untilAsked(
         [&] {
-            service.tidy(clock.now());
+            if (!service.tidy(clock.now()))
+                log.line("store failed, nothing was tidied");
             figures("figures");
         },
         [&] {

@@ -64,6 +64,11 @@ Done EmbeddedStore::revokeDevice(const envelope::DeviceId& id)
 Done EmbeddedStore::putOffer(const StoredOffer& offer)
 {
     const std::scoped_lock lock(m_mutex);
+    const auto known = readOffer("WHERE id = ?1", offer.id);
+    if (known)
+        return known->isSame(offer) ? Done{} : Done(fail(Reason::alreadyExists, "offer: another one has this number"));
+    if (known.error().reason != Reason::notFound)
+        return fail(known.error());
     return run("INSERT INTO offer (id, clinic, proof, locator, bundle, tag, expires) VALUES (?1,?2,?3,?4,?5,?6,?7)",
                [&](store::Statement& s) {
                    s.bind(bytes::View(offer.id)).bind(offer.clinic).bind(bytes::View(offer.proof));

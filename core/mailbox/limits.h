@@ -28,9 +28,11 @@ private:
         double tokens;
         clock::Instant at;
     };
+    static constexpr std::size_t tidyAt = 10'000;
     Rate m_rate;
     std::mutex m_mutex;
     std::map<std::string, Bucket> m_buckets;
+    std::size_t m_tidyAt = tidyAt;  ///< names
 };
 
 }  // namespace ebbline::mailbox

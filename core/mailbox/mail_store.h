@@ -42,6 +42,13 @@ struct StoredOffer {
     bool usedTwice = false;
     bytes::Bytes nonce;      ///< 16 bytes, empty before
     bytes::Bytes link;       ///< signed, empty before
+
+    /// Whether it was published as the same; not whether it ends at the same time.
+    bool isSame(const StoredOffer& other) const
+    {
+        return id == other.id && clinic == other.clinic && proof == other.proof && locator == other.locator && bundle == other.bundle
+               && bundleTag == other.bundleTag;
+    }
 };
 
 struct StoredEnvelope {
@@ -87,7 +94,8 @@ public:
     /// what a phone left are its patient's words, and stays. \returns Reason::notFound.
     virtual Done revokeDevice(const envelope::DeviceId& id) = 0;
 
-    virtual Done putOffer(const StoredOffer& offer) = 0;  ///< Reason::alreadyExists
+    /// The same again, as after a lost answer, is not an error and does not prolong it. \returns Reason::alreadyExists.
+    virtual Done putOffer(const StoredOffer& offer) = 0;
     virtual Result<StoredOffer> offer(const OfferId& id) = 0;
     virtual Result<StoredOffer> offerByLocator(const bytes::Array<4>& locator) = 0;
     /// Takes the phone's request, once. The same request again is not an error.

@@ -165,8 +165,12 @@ bool Service::isFresh(const Authorisation& authorisation, clock::Instant now)
     if (said > now + m_limits.window || said < now - m_limits.window)
         return false;
     const std::scoped_lock lock(m_nonceMutex);
-    std::erase_if(m_nonces, [&](const auto& seen) { return seen.second < now - 2 * m_limits.window; });
-    return m_nonces.try_emplace({authorisation.device, authorisation.nonce}, now).second;
+    for (; !m_noncesInOrder.empty() && m_noncesInOrder.front().first < now - 2 * m_limits.window; m_noncesInOrder.pop_front())
+        m_nonces.erase(m_noncesInOrder.front().second);
+    const auto [seen, fresh] = m_nonces.emplace(authorisation.device, authorisation.nonce);
+    if (fresh)
+        m_noncesInOrder.emplace_back(now, seen);
+    return fresh;
 }
 
 Response Service::putEnvelope(Call& call, const Device& device)
@@ -241,10 +245,11 @@ std::optional<envelope::MailboxId> Service::writtenBy(const Request& request)
     return mailboxIn(std::string_view(request.path).substr(6, 32));
 }
 
-void Service::tidy(clock::Instant now)
+Done Service::tidy(clock::Instant now)
 {
-    (void)m_store.dropOffersBefore(now - std::chrono::hours(1));
-    (void)m_store.dropAcknowledged(now - m_limits.retention);
+    const Done offers = m_store.dropOffersBefore(now - std::chrono::hours(1));
+    const Done envelopes = m_store.dropAcknowledged(now - m_limits.retention);
+    return offers ? envelopes : offers;
 }
 
 }  // namespace ebbline::mailbox

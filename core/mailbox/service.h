@@ -10,8 +10,9 @@
 #include "core/mailbox/mail_store.h"
 #include "core/mailbox/wire.h"
 
-#include <map>
+#include <deque>
 #include <mutex>
+#include <set>
 
 namespace ebbline::mailbox {
 
@@ -44,8 +45,8 @@ public:
     /// The mailbox a successful PUT wrote to; empty for other requests.
     static std::optional<envelope::MailboxId> writtenBy(const Request& request);
 
-    /// Drops what is past its time; call every few minutes.
-    void tidy(clock::Instant now);
+    /// Drops what is past its time; call every few minutes. \returns what the store said; the next call tries again.
+    Done tidy(clock::Instant now);
 
 private:
     struct Call;
@@ -73,7 +74,9 @@ private:
     RateLimiter m_addresses;
     RateLimiter m_enrolments;
     std::mutex m_nonceMutex;
-    std::map<std::pair<envelope::DeviceId, bytes::Array<16>>, clock::Instant> m_nonces;
+    using Nonces = std::set<std::pair<envelope::DeviceId, bytes::Array<16>>>;
+    Nonces m_nonces;
+    std::deque<std::pair<clock::Instant, Nonces::iterator>> m_noncesInOrder;  ///< as they came
 };
 
 }  // namespace ebbline::mailbox

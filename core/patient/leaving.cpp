@@ -128,8 +128,8 @@ Done Diary::erase(const std::filesystem::path& folder)
     for (const char* name : keyFiles) {
         if (!std::filesystem::exists(folder / name, problem))
             continue;
-        // Overwritten first: a removal alone may come back after a power cut.
-        if (const Done wiped = store::writeDurably(folder / name, bytes::Array<64>{}); !wiped)
+        // Overwritten first, where it is: a removal alone may come back after a power cut, and leaves what it held.
+        if (const Done wiped = store::overwrite(folder / name); !wiped)
             return wiped;
         std::filesystem::remove(folder / name, problem);
         if (problem)

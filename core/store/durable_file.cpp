@@ -34,6 +34,8 @@ std::unexpected<Error> failedBecause(std::string_view doing)
     return fail(reason, std::string("file: ") + std::string(doing) + ": error " + std::to_string(errno));
 }
 
+}  // namespace
+
 Done syncFolder(const std::filesystem::path& path)
 {
     const Descriptor folder(::open(path.empty() ? "." : path.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
@@ -41,8 +43,6 @@ Done syncFolder(const std::filesystem::path& path)
         return failedBecause("sync of the folder");
     return {};
 }
-
-}  // namespace
 
 Done writeDurably(const std::filesystem::path& file, bytes::View contents)
 {
@@ -66,6 +66,28 @@ Done writeDurably(const std::filesystem::path& file, bytes::View contents)
     if (::rename(temporary.c_str(), file.c_str()) != 0)
         return failedBecause("rename");
     return syncFolder(file.parent_path());
+}
+
+Done overwrite(const std::filesystem::path& file)
+{
+    Descriptor out(::open(file.c_str(), O_WRONLY | O_CLOEXEC));
+    if (!out.isOpen())
+        return errno == ENOENT || errno == ENOTDIR ? fail(Reason::notFound, "file: not there") : failedBecause("open");
+    const off_t size = ::lseek(out.number(), 0, SEEK_END);
+    if (size < 0 || ::lseek(out.number(), 0, SEEK_SET) != 0)
+        return failedBecause("length");
+    constexpr bytes::Array<4096> zeros{};
+    for (off_t left = size; left > 0;) {
+        const ssize_t written = ::write(out.number(), zeros.data(), static_cast<std::size_t>(std::min<off_t>(left, zeros.size())));
+        if (written < 0 && errno == EINTR)
+            continue;
+        if (written <= 0)
+            return failedBecause("write");
+        left -= written;
+    }
+    if (::fsync(out.number()) != 0 || !out.close())
+        return failedBecause("sync");
+    return {};
 }
 
 Result<bytes::Bytes> readWhole(const std::filesystem::path& file, std::size_t limit)

@@ -13,6 +13,13 @@ namespace ebbline::store {
 /// \returns Reason::storageFull, Reason::storageFailed.
 Done writeDurably(const std::filesystem::path& file, bytes::View contents);
 
+/// Overwrites the bytes of a file with zeros where they are, and syncs them: of a key that is to go. Whether a disk puts
+/// them where the old ones were is out of reach. \returns Reason::notFound, Reason::storageFailed.
+Done overwrite(const std::filesystem::path& file);
+
+/// Makes what was made, renamed or removed in a folder durable. \returns Reason::storageFailed.
+Done syncFolder(const std::filesystem::path& path);
+
 /// At most `limit` bytes. \returns Reason::notFound, Reason::tooLarge, Reason::storageFailed.
 Result<bytes::Bytes> readWhole(const std::filesystem::path& file, std::size_t limit);
 

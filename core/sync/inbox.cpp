@@ -81,11 +81,13 @@ Done Inbox::readRosterAgain()
 
 Done Inbox::keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell)
 {
-    const Result<bool> fresh = m_vault.quarantine(m_post.mailbox, sealed, why);
-    if (!fresh)
-        return fail(fresh.error());
-    m_report.quarantined += *fresh ? 1 : 0;
-    if (tell && *fresh)
+    using Kept = vault::Vault::Kept;
+    const Result<Kept> kept = m_vault.quarantine(m_post.mailbox, sealed, why);
+    if (!kept)
+        return fail(kept.error());
+    m_report.quarantined += *kept == Kept::known ? 0 : 1;
+    // What is not kept comes again with every run: it is not answered with every run.
+    if (tell && *kept == Kept::now)
         m_acknowledge.insert(*tell);
     return {};
 }

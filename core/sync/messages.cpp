@@ -108,13 +108,12 @@ bytes::Bytes pack(const EpochSecret& secret)
     return std::move(begin(StatementForm::epochSecret).u32(secret.number).raw(secret.key.secret())).bytes();
 }
 
-bytes::Bytes pack(const Heads& heads)
+bytes::Bytes pack(std::span<const vault::Vault::Head> heads)
 {
     bytes::Writer out = begin(StatementForm::heads);
-    const std::size_t count = std::min(heads.size(), mostHeads);
-    out.u16(static_cast<std::uint16_t>(count));
-    for (std::size_t i = 0; i < count; ++i)
-        out.raw(heads[i].mailbox.view()).raw(heads[i].device.view()).u64(heads[i].cursor.sequence).raw(heads[i].cursor.hash);
+    out.u16(static_cast<std::uint16_t>(heads.size()));
+    for (const vault::Vault::Head& head : heads)
+        out.raw(head.mailbox.view()).raw(head.device.view()).u64(head.cursor.sequence).raw(head.cursor.hash);
     return std::move(out).bytes();
 }
 

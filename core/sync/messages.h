@@ -6,6 +6,7 @@
 #include "core/journal/operation.h"
 #include "core/vault/vault.h"
 
+#include <span>
 #include <variant>
 
 namespace ebbline::sync {
@@ -49,7 +50,7 @@ inline constexpr std::size_t mostHeads = 2500;
 
 bytes::Bytes packSigned(bytes::View signedStatement);
 bytes::Bytes pack(const EpochSecret& secret);
-bytes::Bytes pack(const Heads& heads);  ///< the first mostHeads of them
+bytes::Bytes pack(std::span<const vault::Vault::Head> heads);  ///< \pre at most mostHeads
 /// \returns Reason::malformed, Reason::unsupported.
 Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes::View message);
 

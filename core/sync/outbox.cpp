@@ -139,12 +139,18 @@ Done Outbox::sealHeads()
         return fail(heads.error());
     if (heads->empty())
         return {};
-    const bytes::Bytes message = pack(*heads);
-    const bytes::Array<32> now = crypto::hash256(message);
+    std::vector<bytes::Bytes> messages;
+    bytes::Writer all;
+    for (std::size_t from = 0; from < heads->size(); from += mostHeads) {
+        messages.push_back(pack(std::span(*heads).subspan(from, std::min(mostHeads, heads->size() - from))));
+        all.raw(messages.back());
+    }
+    const bytes::Array<32> now = crypto::hash256(all.bytes());
     if (const auto told = m_vault.kept(headsName(m_post.mailbox)); told && std::ranges::equal(*told, now))
         return {};
-    if (const Done sealed = seal(envelope::Kind::statement, message); !sealed)
-        return sealed;
+    for (const bytes::Bytes& message : messages)
+        if (const Done sealed = seal(envelope::Kind::statement, message); !sealed)
+            return sealed;
     return m_vault.keep(headsName(m_post.mailbox), now);
 }
 

@@ -2,6 +2,7 @@
 #include "core/vault/tables.h"
 
 #include "core/bytes/reader.h"
+#include "core/store/durable_file.h"
 
 namespace ebbline::vault {
 
@@ -109,6 +110,8 @@ Result<Vault> Vault::create(const std::filesystem::path& folder, Owner owner, by
     // Last, so that a crash before this line leaves no vault that nobody can open.
     if (const Done saved = slots->first.saveAndForget(folder); !saved)
         return fail(saved.error());
+    if (const Done named = store::syncFolder(folder.has_filename() ? folder.parent_path() : folder.parent_path().parent_path()); !named)
+        return fail(named.error());
     if (const Done loaded = inside->load(); !loaded)
         return fail(loaded.error());
     return Vault(std::move(inside));

@@ -170,8 +170,8 @@ public:
     std::uint64_t carriedBy(const journal::OperationId& id) const;
     /// Keeps an envelope that could not be accepted, with the reason, until it can be. Of a mailbox at most
     /// mostQuarantined are kept, so that nobody fills the disk with garbage; all are counted.
-    /// \returns false if it was known already.
-    Result<bool> quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
+    enum class Kept : std::uint8_t { known, now, no };  ///< since before; from now on; there is no room: only counted
+    Result<Kept> quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why);
     static constexpr std::size_t mostQuarantined = 200;
     std::size_t quarantined(const envelope::MailboxId& mailbox) const;
 

@@ -117,10 +117,10 @@ Result<Standing> Vault::standing(const envelope::MailboxId& mailbox) const
     return found;
 }
 
-Result<bool> Vault::quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why)
+Result<Vault::Kept> Vault::quarantine(const envelope::MailboxId& mailbox, bytes::View envelope, const Error& why)
 {
     Inside& inside = *m_inside;
-    bool fresh = false;
+    Kept kept = Kept::known;
     const Done stored = inside.database.transaction([&]() -> Done {
         const envelope::Hash hash = envelope::hashOf(envelope);
         auto known = inside.database.prepare("SELECT 1 FROM quarantine WHERE mailbox = ?1 AND hash = ?2");
@@ -131,7 +131,6 @@ Result<bool> Vault::quarantine(const envelope::MailboxId& mailbox, bytes::View e
             return fail(row.error());
         if (*row)
             return {};
-        fresh = true;
         auto count = inside.database.prepare("INSERT INTO standing (mailbox, device, refused) VALUES (?1, ?2, 1)"
                                              " ON CONFLICT (mailbox, device) DO UPDATE SET refused = refused + 1");
         if (!count)
@@ -140,20 +139,24 @@ Result<bool> Vault::quarantine(const envelope::MailboxId& mailbox, bytes::View e
             return counted;
         auto keep = inside.database.prepare("INSERT INTO quarantine (mailbox, hash, envelope, reason, detail)"
                                             " SELECT ?1, ?2, ?3, ?4, ?5"
-                                            " WHERE (SELECT count(*) FROM quarantine WHERE mailbox = ?1) < ?6");
+                                            " WHERE (SELECT count(*) FROM quarantine WHERE mailbox = ?1) < ?6 RETURNING 1");
         if (!keep)
             return fail(keep.error());
-        return keep->bind(mailbox.view())
+        const Result<bool> put = keep->bind(mailbox.view())
             .bind(bytes::View(hash))
             .bind(envelope)
             .bind(static_cast<std::int64_t>(why.reason))
             .bind(std::string_view(why.detail))
             .bind(static_cast<std::int64_t>(mostQuarantined))
-            .run();
+            .step();
+        if (!put)
+            return fail(put.error());
+        kept = *put ? Kept::now : Kept::no;
+        return {};
     });
     if (!stored)
         return fail(stored.error());
-    return fresh;
+    return kept;
 }
 
 std::size_t Vault::quarantined(const envelope::MailboxId& mailbox) const

@@ -5,6 +5,7 @@
 #include <QSslCertificate>
 #include <QSslConfiguration>
 #include <QSslKey>
+#include <QTimer>
 
 #include <memory>
 
@@ -54,6 +55,8 @@ void QtCourier::send(const mailbox::Request& request, std::function<void(Result<
             reply->abort();
         }
     });
+    // The other limit begins anew with each byte: one an hour would do.
+    QTimer::singleShot(m_longest, reply, &QNetworkReply::abort);
     // No more is ever held than is allowed, however fast it comes.
     reply->setReadBufferSize(maximumResponse + 1);
     connect(reply, &QNetworkReply::readyRead, reply, [reply] {

@@ -9,6 +9,8 @@
 #include <QNetworkAccessManager>
 #include <QObject>
 
+#include <chrono>
+
 namespace ebbline::courier {
 
 class QtCourier final : public QObject, public sync::Courier {
@@ -21,7 +23,11 @@ public:
 
     void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override;
 
-    static constexpr int timeoutMs = 20'000;
+    /// A request is given up after this time in all, whatever came of its answer. \pre longest > 0
+    void setLongest(std::chrono::milliseconds longest) { m_longest = longest; }
+
+    static constexpr int timeoutMs = 20'000;  ///< without a byte
+    static constexpr std::chrono::milliseconds longest{90'000};  ///< in all: room for the largest answer at 100 kbit/s
     static constexpr qint64 maximumResponse = 4 * 1024 * 1024;
 
 private:
@@ -29,6 +35,7 @@ private:
 
     QString m_base;
     bytes::Array<32> m_pinnedKey;
+    std::chrono::milliseconds m_longest = longest;
     QNetworkAccessManager m_network;
 };
 

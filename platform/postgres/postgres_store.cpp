@@ -140,7 +140,11 @@ Done PostgresStore::putOffer(const StoredOffer& offer)
                                 .add(bytes::View(offer.bundle))
                                 .add(bytes::View(offer.bundleTag))
                                 .add(millis(offer.expires)));
-    return rows ? Done{} : Done(fail(rows.error()));
+    if (rows || rows.error().reason != Reason::alreadyExists)
+        return rows ? Done{} : Done(fail(rows.error()));
+    // Perhaps its own, whose answer was lost.
+    const auto known = this->offer(offer.id);
+    return known && known->isSame(offer) ? Done{} : Done(fail(known ? rows.error() : known.error()));
 }
 
 Result<StoredOffer> PostgresStore::readOffer(const std::string& where, bytes::View key)

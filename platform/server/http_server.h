@@ -2,8 +2,8 @@
 /// \file
 /// HTTP/1.1 with every limit that an open port needs, in front of mailbox::Service.
 ///
-/// Headers at most 8 KiB and 10 seconds, bodies at most 300 KiB and 60 seconds, connections per
-/// address bounded; a request whose framing is ambiguous is answered 400 and the connection
+/// Headers at most 8 KiB, the first of a connection within 10 seconds and any later one within 60, bodies at most
+/// 300 KiB and 60 seconds, all bodies together bounded, connections per address (IPv6: per network of 64 bits) bounded; a request whose framing is ambiguous is answered 400 and the connection
 /// closed. Storage runs on its own threads, never on those that serve the network; a client that
 /// waits for news costs a timer, not a thread.
 
@@ -25,6 +25,7 @@ struct ServerSettings {
     int storageThreads = 16;  ///< they wait for the disk together: see mailbox::Batches
     std::size_t connectionsPerAddress = 100;
     std::size_t connections = 10'000;
+    std::size_t bodyBytes = 256u * 1024 * 1024;  ///< of all bodies that are read or answered at one moment; over it: 503
     std::chrono::seconds headerTime{10};
     std::chrono::seconds bodyTime{60};
     std::chrono::seconds idleTime{60};

@@ -53,6 +53,7 @@ struct Shared {
     std::atomic<std::uint64_t> malformed = 0;
     std::atomic<std::uint64_t> serverErrors = 0;
     std::atomic<std::uint64_t> open = 0;
+    std::atomic<std::size_t> bodyBytes = 0;  ///< announced by requests at this moment
 
     std::mutex addressMutex;
     std::map<std::string, std::size_t> perAddress;
@@ -60,6 +61,24 @@ struct Shared {
     /// Counts a connection of an address. \returns false if it has too many.
     bool admit(const std::string& address);
     void release(const std::string& address);
+};
+
+/// Room for the body of one request among all that are read or answered at this moment.
+class BodyRoom {
+public:
+    BodyRoom(Shared& shared, std::size_t size) : m_shared(shared), m_size(size)
+    {
+        m_there = shared.bodyBytes.fetch_add(size) + size <= shared.settings.bodyBytes || size == 0;
+    }
+    ~BodyRoom() { m_shared.bodyBytes -= m_size; }
+    BodyRoom(const BodyRoom&) = delete;
+    BodyRoom& operator=(const BodyRoom&) = delete;
+    bool isThere() const { return m_there; }
+
+private:
+    Shared& m_shared;
+    std::size_t m_size;
+    bool m_there;
 };
 
 /// Serves one connection until it ends; keeps what it needs alive.

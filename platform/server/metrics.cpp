@@ -65,7 +65,7 @@ asio::awaitable<void> accepting(tcp::acceptor& acceptor, const std::function<std
 
 }  // namespace
 
-std::string metricsText(const ServerFigures& figures, const mailbox::Usage& usage)
+std::string metricsText(const ServerFigures& figures, const std::optional<mailbox::Usage>& usage)
 {
     const auto count = [](std::int64_t value) { return static_cast<std::uint64_t>(std::max<std::int64_t>(value, 0)); };
     std::string text;
@@ -75,15 +75,18 @@ std::string metricsText(const ServerFigures& figures, const mailbox::Usage& usag
     add(text, "ebbline_server_errors_total", "counter", "Answers 500 and above, and conversations that broke off.", figures.serverErrors);
     add(text, "ebbline_open_connections", "gauge", "Connections at this moment.", figures.open);
     add(text, "ebbline_waiting_requests", "gauge", "Long polls at this moment.", figures.waiting);
-    add(text, "ebbline_clinics", "gauge", "Clinics admitted.", count(usage.clinics));
-    add(text, "ebbline_devices", "gauge", "Devices known.", count(usage.devices));
-    add(text, "ebbline_mailboxes", "gauge", "Mailboxes.", count(usage.mailboxes));
-    add(text, "ebbline_envelopes", "gauge", "Envelopes stored.", count(usage.envelopes));
-    add(text, "ebbline_envelope_bytes", "gauge", "Bytes of the envelopes stored.", count(usage.bytes));
+    add(text, "ebbline_store_up", "gauge", "1 if the store answered, 0 if it did not; its figures are then left out.", usage ? 1 : 0);
+    if (!usage)
+        return text;
+    add(text, "ebbline_clinics", "gauge", "Clinics admitted.", count(usage->clinics));
+    add(text, "ebbline_devices", "gauge", "Devices known.", count(usage->devices));
+    add(text, "ebbline_mailboxes", "gauge", "Mailboxes.", count(usage->mailboxes));
+    add(text, "ebbline_envelopes", "gauge", "Envelopes stored.", count(usage->envelopes));
+    add(text, "ebbline_envelope_bytes", "gauge", "Bytes of the envelopes stored.", count(usage->bytes));
     add(text, "ebbline_envelopes_waiting_30_days", "gauge", "Envelopes that nobody acknowledged for 30 days.",
-        count(usage.waitingOver30Days));
+        count(usage->waitingOver30Days));
     add(text, "ebbline_envelopes_waiting_90_days", "gauge", "Envelopes that nobody acknowledged for 90 days.",
-        count(usage.waitingOver90Days));
+        count(usage->waitingOver90Days));
     return text;
 }
 

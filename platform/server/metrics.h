@@ -7,8 +7,9 @@
 
 namespace ebbline::server {
 
-/// One line a figure, each with its help and type.
-std::string metricsText(const ServerFigures& figures, const mailbox::Usage& usage);
+/// One line a figure, each with its help and type. `usage` is empty if the store did not answer: its figures are then
+/// left out, because a zero would say that it holds nothing.
+std::string metricsText(const ServerFigures& figures, const std::optional<mailbox::Usage>& usage);
 
 /// Answers GET /metrics on a port of its own, which should be reachable for monitoring only, and
 /// anything else with 404. One short connection at a time.

@@ -1,3 +1,4 @@
+#include "platform/server/counted_address.h"
 #include "platform/server/inside.h"
 
 #include <boost/asio/as_tuple.hpp>
@@ -25,6 +26,8 @@ using Parser = http::request_parser<http::vector_body<std::uint8_t>>;
 using HttpResponse = http::response<http::vector_body<std::uint8_t>>;
 
 constexpr std::uint32_t maximumHeader = 8 * 1024;
+constexpr std::size_t largestBuffer = 16 * 1024;  ///< of a connection, while it reads
+constexpr std::int64_t noRoomRetry = 2;           ///< seconds
 constexpr auto noThrow = asio::as_tuple(asio::use_awaitable);
 
 /// Framing that two readers could understand differently is refused outright (OWASP ASVS 5.0,
@@ -109,7 +112,7 @@ asio::awaitable<mailbox::Response> respond(std::shared_ptr<Shared> shared, mailb
 template <typename Stream>
 asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> shared, std::string address)
 {
-    beast::flat_buffer buffer(64 * 1024);
+    beast::flat_buffer buffer(largestBuffer);
     bool first = true;
     while (!shared->stopping) {
         Parser parser;
@@ -128,6 +131,14 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
                 auto refusal = made(11, false, {statusFor(headProblem), {}, 0, {}});
                 (void)co_await http::async_write(stream, refusal, noThrow);
             }
+            co_return;
+        }
+        // What is announced is kept free before anything of it is read, or known who sends it.
+        const BodyRoom room(*shared, static_cast<std::size_t>(parser.content_length().value_or(0)));
+        if (!room.isThere()) {
+            ++shared->serverErrors;
+            auto refusal = made(11, false, {503, {}, noRoomRetry, {}});
+            (void)co_await http::async_write(stream, refusal, noThrow);
             co_return;
         }
         beast::get_lowest_layer(stream).expires_after(shared->settings.bodyTime);
@@ -216,7 +227,7 @@ void serve(asio::ip::tcp::socket socket, std::shared_ptr<Shared> shared)
     const auto peer = socket.remote_endpoint(problem);
     if (problem)
         return;
-    const std::string address = peer.address().to_string();
+    const std::string address = countedAs(peer.address().to_string());
     if (!shared->admit(address))
         return;
     const auto executor = asio::make_strand(socket.get_executor());

@@ -114,7 +114,7 @@ void World::rollHubBack()
 
 void World::tidyHub(std::chrono::hours later)
 {
-    m_service->tidy(timeline.now() + later);
+    must(m_service->tidy(timeline.now() + later).has_value(), "the hub tidies");
 }
 
 void World::openHub()

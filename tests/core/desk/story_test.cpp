@@ -3,6 +3,7 @@
 #include "tests/core/desk/clinic_world.h"
 
 #include <algorithm>
+#include <fstream>
 #include <set>
 
 using namespace ebbline;
@@ -321,4 +322,25 @@ TEST_CASE("both ends show the same course", "[story]")
     CHECK(here.points.back().points == there.points.back().points);
     CHECK(phone.vault().verify());
     CHECK(world.desk.vault().verify());
+}
+
+TEST_CASE("the files of the keys hold nothing any more before they go", "[diary]")
+{
+    test::ClinicWorld world;
+    (void)world.newPhone();
+    const auto folder = world.folder.path() / "phone0";
+    // Names of our own for the same files: what they hold stays to be seen.
+    const std::array<const char*, 2> names{"vault.keys", "vault.keys.previous"};
+    for (const char* name : names)
+        std::filesystem::create_hard_link(folder / name, world.folder.path() / name);
+    world.phones.clear();
+    REQUIRE(patient::Diary::erase(folder));
+    for (const char* name : names) {
+        CAPTURE(name);
+        CHECK_FALSE(std::filesystem::exists(folder / name));
+        std::ifstream input(world.folder.path() / name, std::ios::binary);
+        const std::string left{std::istreambuf_iterator<char>(input), {}};
+        CHECK(left.size() >= 400);
+        CHECK(left.find_first_not_of('\0') == std::string::npos);
+    }
 }

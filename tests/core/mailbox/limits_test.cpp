@@ -131,14 +131,14 @@ TEST_CASE("a full mailbox has a status of its own, drops nothing and takes again
 
     // Kept for a week after the acknowledgement, and not a moment less.
     hub.clock.advance(24h * 7);
-    hub.service.tidy(hub.clock.now());
+    REQUIRE(hub.service.tidy(hub.clock.now()));
     CHECK(hub.put(3).status == 507);
     hub.clock.advance(1ms);
-    hub.service.tidy(hub.clock.now());
+    REQUIRE(hub.service.tidy(hub.clock.now()));
     CHECK(hub.put(3).status == 200);
     // What nobody acknowledged waits for as long as it takes.
     hub.clock.advance(24h * 365);
-    hub.service.tidy(hub.clock.now());
+    REQUIRE(hub.service.tidy(hub.clock.now()));
     CHECK(hub.store->usage(hub.clock.now())->envelopes == 2);
     CHECK(hub.store->usage(hub.clock.now())->waitingOver90Days == 2);
 }
@@ -174,4 +174,40 @@ TEST_CASE("a revoked device is refused with its very next request, like one that
     CHECK(unknown.status == revoked.status);
     CHECK(unknown.body == revoked.body);
     CHECK(unknown.retryAfterSeconds == revoked.retryAfterSeconds);
+}
+
+TEST_CASE("a wall clock that is set back an hour holds nobody back for an hour", "[mailbox]")
+{
+    RateLimiter limiter({3, 0.5});
+    const clock::Instant start{2h};
+    for (int i = 0; i < 3; ++i)
+        CHECK(limiter.take("a", start) == 0);
+    CHECK(limiter.take("a", start - 1h) == 2);
+    CHECK(limiter.take("a", start - 1h + 2s) == 0);
+    CHECK(limiter.take("a", start - 1h + 2s) == 2);
+}
+
+TEST_CASE("many names cost each call no more than a few", "[mailbox]")
+{
+    RateLimiter limiter({3, 0.001});
+    const clock::Instant start{1h};
+    const auto began = std::chrono::steady_clock::now();
+    for (int i = 0; i < 60'000; ++i)
+        CHECK_FALSE(limiter.take(std::to_string(i), start) != 0);
+    // Each call looking through all of them would take minutes.
+    CHECK(std::chrono::steady_clock::now() - began < 20s);
+}
+
+TEST_CASE("a nonce is remembered for its time among many, and looking it up does not slow down", "[mailbox]")
+{
+    Limits limits;
+    limits.perAddress = limits.perDevice = {1e9, 1e9};
+    HubRules hub(limits);
+    const Request first = hub.phone.request("GET", hub.path, hub.clock.now());
+    CHECK(hub.ask(first).status == 200);
+    const auto began = std::chrono::steady_clock::now();
+    for (int i = 0; i < 30'000; ++i)
+        REQUIRE(hub.get(hub.phone).status == 200);
+    CHECK(std::chrono::steady_clock::now() - began < 30s);
+    CHECK(hub.ask(first).status == 401);
 }

@@ -152,6 +152,45 @@ TEST_CASE("garbage cannot fill the vault", "[sync]")
     CHECK(pair.atPhone().refused == 400);
 }
 
+TEST_CASE("a fork for which there is no room any more is not answered in every run", "[sync]")
+{
+    Pair pair;
+    pair.record();
+    pair.world.syncPhone(pair.phone);
+    pair.world.syncDesk();
+    const auto& phone = pair.phone.vault();
+    const auto forked = envelope::seal({envelope::Kind::operations, pair.mailbox, phone.device(), 2, {}, 1}, phone.signingKey(),
+                                       {pair.world.desk.vault().clinicEpoch().publicKey()}, bytes::viewOf("another story"));
+    REQUIRE(forked);
+    bool garbage = true;
+    std::uint8_t round = 0;
+    pair.world.courier.tamper = [&](const mailbox::Request& request, mailbox::Response& response) {
+        if (!isPull(request))
+            return;
+        bytes::Writer out;
+        for (int i = 0; garbage && i < 100; ++i)
+            out.block(bytes::Writer().u8(round).u32(static_cast<std::uint32_t>(i)).raw(bytes::Bytes(300, 9)).bytes());
+        if (!garbage)
+            out.block(*forked);
+        response.body = std::move(out).bytes();
+    };
+    pair.record();  // so that the desk looks into the mailbox
+    for (round = 0; round < 3; ++round) {
+        pair.world.syncPhone(pair.phone);
+        pair.world.syncDesk();
+    }
+    REQUIRE(pair.world.desk.vault().quarantined(pair.mailbox) == vault::Vault::mostQuarantined);
+    garbage = false;
+    std::size_t answers = 0;
+    for (int i = 0; i < 3; ++i) {
+        const auto report = pair.world.syncDesk();
+        CHECK(report.forkSeen);
+        answers += report.envelopesSent;
+    }
+    CHECK(answers == 0);
+    CHECK(pair.atDesk().fork);
+}
+
 TEST_CASE("a hub that names an impossible time is refused, and nothing overflows", "[sync]")
 {
     Pair pair;
@@ -184,7 +223,7 @@ TEST_CASE("a phone put back to an older copy learns it, and nothing passes for d
     const bool forgetful = GENERATE(false, true);
     CAPTURE(forgetful);
     if (forgetful)
-        pair.world.service.tidy(pair.world.clock.now() + 24h * 9);  // the hub dropped what was acknowledged
+        (void)pair.world.service.tidy(pair.world.clock.now() + 24h * 9);  // the hub dropped what was acknowledged
     pair.world.phones.front().reset();
     std::filesystem::remove_all(home);
     std::filesystem::copy(aside, home, std::filesystem::copy_options::recursive);

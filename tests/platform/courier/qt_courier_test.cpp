@@ -188,6 +188,32 @@ TEST_CASE("a refusal of the hub is an answer, not a failure of the network", "[c
     CHECK(response->status < 500);
 }
 
+TEST_CASE("an answer that comes drop by drop is given up, whatever still comes", "[courier]")
+{
+    QTcpServer slow;
+    REQUIRE(slow.listen(QHostAddress::LocalHost));
+    QTimer drops;
+    QObject::connect(&slow, &QTcpServer::newConnection, [&] {
+        QTcpSocket* socket = slow.nextPendingConnection();
+        QObject::connect(socket, &QTcpSocket::readyRead, [socket, &drops] {
+            socket->readAll();
+            socket->write("HTTP/1.1 200 OK\r\nContent-Length: 100000\r\n\r\n");
+            QObject::connect(&drops, &QTimer::timeout, socket, [socket] { socket->write("x"); });
+            drops.start(20);
+        });
+    });
+    courier::QtCourier courier(QString("http://127.0.0.1:%1").arg(slow.serverPort()));
+    courier.setLongest(800ms);
+    QElapsedTimer took;
+    took.start();
+
+    const auto response = ask(courier, health);
+
+    REQUIRE_FALSE(response);
+    CHECK(response.error().reason == Reason::unreachable);
+    CHECK(took.elapsed() < 8000);
+}
+
 TEST_CASE("an answer that never ends is cut off", "[courier]")
 {
     QTcpServer flood;

@@ -81,7 +81,7 @@ TEST_CASE("an offer is taken once, answered once and gone after its time", "[sto
     offer.bundleTag = crypto::randomArray<32>();
     offer.expires = noon + 10min;
     REQUIRE(store->putOffer(offer));
-    CHECK(reasonOf(store->putOffer(offer)) == Reason::alreadyExists);
+    CHECK(store->putOffer(offer));
 
     CHECK(store->takeOffer(offer.id, bytes::viewOf("request")));
     CHECK(store->takeOffer(offer.id, bytes::viewOf("request")));
@@ -227,6 +227,81 @@ TEST_CASE("an acknowledgement never goes back, and news ends with it", "[store]"
     CHECK(store->withNews(deviceOf(clinic.clinic, Role::desk)) == one);
     REQUIRE(store->putEnvelope(clinic.phone, clinic.mailbox, 4, bytes::viewOf("x"), noon, roomy));
     CHECK(store->withNews(clinic.desk) == one);
+}
+
+TEST_CASE("what desks write to a phone is no news to other desks, what they write to each other is", "[store]")
+{
+    AnyStore store(anyKind());
+    const ClinicInStore clinic(*store);
+    const Device second = deviceOf(clinic.clinic, Role::desk);
+    REQUIRE(store->putDevice(second));
+    const std::vector<envelope::MailboxId> none, phones{clinic.mailbox};
+    REQUIRE(store->putEnvelope(clinic.desk, clinic.mailbox, 1, bytes::viewOf("x"), noon, roomy));
+    CHECK(store->withNews(second) == none);
+    REQUIRE(store->putEnvelope(clinic.phone, clinic.mailbox, 1, bytes::viewOf("x"), noon, roomy));
+    CHECK(store->withNews(second) == phones);
+    REQUIRE(store->acknowledge(second, clinic.mailbox, {clinic.phone.id, 1}, noon));
+
+    // Between desks a mailbox belongs to the one that was invited.
+    const envelope::MailboxId channel{crypto::randomArray<16>()};
+    const std::vector<envelope::MailboxId> between{channel};
+    ClinicInStore::join(*store, second, channel);
+    REQUIRE(store->putEnvelope(clinic.desk, channel, 1, bytes::viewOf("x"), noon, roomy));
+    CHECK(store->withNews(second) == between);
+    REQUIRE(store->acknowledge(second, channel, {clinic.desk.id, 1}, noon));
+    CHECK(store->withNews(second) == none);
+    REQUIRE(store->acknowledge(clinic.desk, clinic.mailbox, {clinic.phone.id, 1}, noon));
+    CHECK(store->withNews(clinic.desk) == none);
+    REQUIRE(store->putEnvelope(second, channel, 1, bytes::viewOf("x"), noon, roomy));
+    CHECK(store->withNews(clinic.desk) == between);
+}
+
+TEST_CASE("what a revoked desk left unread is gone and leaves room, what anybody else wrote stays", "[store]")
+{
+    AnyStore store(anyKind());
+    const ClinicInStore clinic(*store);
+    const Device lost = deviceOf(clinic.clinic, Role::desk);
+    REQUIRE(store->putDevice(lost));
+    const Quota small{4, 1'000};
+    REQUIRE(store->putEnvelope(clinic.phone, clinic.mailbox, 1, bytes::viewOf("p1"), noon, small));
+    for (std::uint64_t i = 1; i <= 3; ++i)
+        REQUIRE(store->putEnvelope(lost, clinic.mailbox, i, bytes::viewOf("l" + std::to_string(i)), noon, small));
+    REQUIRE(store->acknowledge(clinic.phone, clinic.mailbox, {lost.id, 1}, noon));
+    CHECK(reasonOf(store->putEnvelope(clinic.phone, clinic.mailbox, 2, bytes::viewOf("p2"), noon, small)) == Reason::storageFull);
+
+    REQUIRE(store->revokeDevice(lost.id));
+    store.reopen();
+    CHECK(bodiesOf(store->envelopesAfter(clinic.phone, clinic.mailbox, {}, all)) == Bodies{"l1"});
+    CHECK(bodiesOf(store->envelopesAfter(clinic.desk, clinic.mailbox, {{lost.id, 9}}, all)) == Bodies{"p1"});
+    CHECK(store->usage(noon)->envelopes == 2);
+    CHECK(store->usage(noon)->bytes == 4);
+    REQUIRE(store->putEnvelope(clinic.phone, clinic.mailbox, 2, bytes::viewOf("p2"), noon, small));
+    // A phone's entries are the patient's, whatever became of the phone.
+    REQUIRE(store->revokeDevice(clinic.phone.id));
+    CHECK(bodiesOf(store->envelopesAfter(clinic.desk, clinic.mailbox, {{lost.id, 9}}, all)) == Bodies{"p1", "p2"});
+}
+
+TEST_CASE("an offer that is put again after a lost answer is no conflict, another one is", "[store]")
+{
+    AnyStore store(anyKind());
+    const ClinicInStore clinic(*store);
+    StoredOffer offer;
+    offer.id = {7};
+    offer.clinic = clinic.clinic;
+    offer.proof = crypto::randomArray<32>();
+    offer.bundle = body("bundle");
+    offer.expires = noon;
+    REQUIRE(store->putOffer(offer));
+    offer.expires = noon + 1s;  // the hub's own clock went on
+    CHECK(store->putOffer(offer));
+    CHECK(store->offer(offer.id)->expires == noon);
+    StoredOffer other = offer;
+    other.bundle = body("other");
+    CHECK(reasonOf(store->putOffer(other)) == Reason::alreadyExists);
+    CHECK(store->offer(offer.id)->bundle == offer.bundle);
+    other = offer;
+    other.clinic = store->addClinic({crypto::randomArray<32>()}, "").value();
+    CHECK(reasonOf(store->putOffer(other)) == Reason::alreadyExists);
 }
 
 TEST_CASE("what was acknowledged is kept for its time; what was not is kept", "[store]")

@@ -176,6 +176,27 @@ TEST_CASE("one address cannot hold more connections than allowed", "[server]")
     CHECK(statusOf(hub.ask(health())) == 200);
 }
 
+TEST_CASE("bodies that strangers announce take no more memory together than there is for them", "[server]")
+{
+    ServerSettings settings;
+    settings.bodyBytes = 700 * 1024;
+    RunningHub hub(settings);
+    const std::string large = "PUT /v1/m/a/b/1 HTTP/1.1\r\nHost: hub\r\nContent-Length: 300000\r\n\r\nhalf";
+    std::optional<test::RawClient> first(hub.server->port());
+    first->send(large);
+    test::RawClient second(hub.server->port());
+    second.send(large);
+    std::this_thread::sleep_for(200ms);
+    const std::string refused = hub.ask(large);
+    CHECK(statusOf(refused) == 503);
+    CHECK(refused.find("Retry-After: ") != std::string::npos);
+    // What needs no body is served, and whoever leaves makes room.
+    CHECK(statusOf(hub.ask(health())) == 200);
+    first.reset();
+    std::this_thread::sleep_for(200ms);
+    CHECK(statusOf(hub.ask(large.substr(0, large.size() - 4) + std::string(300'000, 'x'))) == 401);
+}
+
 TEST_CASE("an envelope is stored once, and other bytes in its place are refused", "[server]")
 {
     Mailboxed world;

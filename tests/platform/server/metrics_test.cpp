@@ -42,7 +42,16 @@ TEST_CASE("each figure has its help, its type and a whole number", "[server][met
         CHECK(b[1] == c[1]);
         CHECK((b[2] == "counter") == std::string(b[1]).ends_with("_total"));
     }
-    CHECK(samples == 13);
+    CHECK(samples == 14);
+}
+
+TEST_CASE("a store that does not answer has no figures, and that is one", "[server][metrics]")
+{
+    const std::string text = metricsText({}, std::nullopt);
+    CHECK(text.find("\nebbline_store_up 0\n") != std::string::npos);
+    CHECK(text.find("ebbline_envelopes") == std::string::npos);
+    CHECK(text.find("ebbline_requests_total 0") != std::string::npos);
+    CHECK(metricsText({}, mailbox::Usage{}).find("\nebbline_store_up 1\n") != std::string::npos);
 }
 
 TEST_CASE("figures are given at one path on a port of their own", "[server][metrics]")
