@@ -27,6 +27,7 @@ take diary warning_call_now patient-warning
 take desk clinic desk-clinic
 take desk desks desk-desks
 take desk keep desk-keep
+take desk traces desk-traces
 take desk treatment_threads desk-threads
 take desk treatment_anaesthetic desk-anaesthetic
 take desk pairing_compare desk-linked

@@ -202,6 +202,14 @@
             <source>Backup and keys</source>
             <translation>النسخ الاحتياطي والمفاتيح</translation>
         </message>
+        <message>
+            <source>Who did what</source>
+            <translation>من فعل ماذا</translation>
+        </message>
+        <message>
+            <source>Every act at the clinic's desks, to search and to save</source>
+            <translation>كل فعل على مكاتب العيادة، للبحث والحفظ</translation>
+        </message>
     </context>
     <context>
         <name>ClosePanel</name>
@@ -2687,6 +2695,10 @@
         <message>
             <source>About Ebbline</source>
             <translation>حول Ebbline</translation>
+        </message>
+        <message>
+            <source>Who did what</source>
+            <translation>من فعل ماذا</translation>
         </message>
     </context>
     <context>
@@ -5841,6 +5853,149 @@
         <message>
             <source>Back to all parts</source>
             <translation>العودة إلى كل الأجزاء</translation>
+        </message>
+    </context>
+    <context>
+        <name>Traces</name>
+        <message>
+            <source>Patient registered</source>
+            <translation>سُجِّلت المريضة</translation>
+        </message>
+        <message>
+            <source>Treatment recorded</source>
+            <translation>سُجِّل العلاج</translation>
+        </message>
+        <message>
+            <source>Care plan sent to the phone</source>
+            <translation>أُرسلت خطة العناية إلى الهاتف</translation>
+        </message>
+        <message>
+            <source>Finding: %1</source>
+            <translation>ملاحظة: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(s) opened</source>
+            <translation>
+                <numerusform>لم يُفتح أي إدخال</numerusform>
+                <numerusform>فُتح إدخال واحد</numerusform>
+                <numerusform>فُتح إدخالان</numerusform>
+                <numerusform>فُتحت %Ln إدخالات</numerusform>
+                <numerusform>فُتح %Ln إدخالًا</numerusform>
+                <numerusform>فُتح %Ln إدخال</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Message written</source>
+            <translation>كُتبت رسالة</translation>
+        </message>
+        <message>
+            <source>Message read</source>
+            <translation>قُرئت رسالة</translation>
+        </message>
+        <message>
+            <source>Follow-up recorded</source>
+            <translation>سُجِّلت المراجعة</translation>
+        </message>
+        <message>
+            <source>Protocol signed</source>
+            <translation>وُقِّع البروتوكول</translation>
+        </message>
+        <message>
+            <source>Clinic's particulars changed</source>
+            <translation>عُدِّلت بيانات العيادة</translation>
+        </message>
+        <message>
+            <source>Phone linked</source>
+            <translation>رُبط الهاتف</translation>
+        </message>
+        <message>
+            <source>Usual range learned</source>
+            <translation>تُعُلِّم المدى المعتاد</translation>
+        </message>
+        <message>
+            <source>Usual range put into use</source>
+            <translation>بدأ استخدام المدى المعتاد</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>المكتب %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TraceBoard</name>
+        <message numerus="yes">
+            <source>%Ln line(s)</source>
+            <translation>
+                <numerusform>لا أسطر</numerusform>
+                <numerusform>سطر واحد</numerusform>
+                <numerusform>سطران</numerusform>
+                <numerusform>%Ln أسطر</numerusform>
+                <numerusform>%Ln سطرًا</numerusform>
+                <numerusform>%Ln سطر</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1; only the newest %2 are searched here</source>
+            <translation>%1؛ البحث هنا في أحدث %2 فقط</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>حُفظ باسم %1. الملف غير مشفّر: احفظوه كما تحفظون ملفات المريضات.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>لا يمكن كتابة الملف هناك. اختاروا مجلدًا آخر.</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>حفظ القائمة</translation>
+        </message>
+    </context>
+    <context>
+        <name>TracesPage</name>
+        <message>
+            <source>Who did what</source>
+            <translation>من فعل ماذا</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>حفظ القائمة</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>العودة إلى العيادة</translation>
+        </message>
+        <message>
+            <source>Every act at a desk leaves a line, and none can be taken out unseen. A course that was only looked at leaves none; entries that were opened do. Where no name was noted, the desk is named.</source>
+            <translation>كل فعل على مكتب يترك سطرًا، ولا يمكن إزالة سطر دون أن يظهر ذلك. المسار الذي نُظر إليه فقط لا يترك سطرًا، أما الإدخالات التي فُتحت فتتركه. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+        </message>
+        <message>
+            <source>Search: a name, an act, a day</source>
+            <translation>بحث: اسم أو فعل أو يوم</translation>
+        </message>
+        <message>
+            <source>No line says that.</source>
+            <translation>لا يوجد سطر يذكر ذلك.</translation>
+        </message>
+        <message>
+            <source>Nothing has been done here yet.</source>
+            <translation>لم يُفعل شيء هنا بعد.</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>متى</translation>
+        </message>
+        <message>
+            <source>Who</source>
+            <translation>من</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>ماذا</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>المريضة</translation>
         </message>
     </context>
 </TS>

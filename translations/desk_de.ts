@@ -190,6 +190,14 @@
             <source>Backup and keys</source>
             <translation>Sicherung und Schlüssel</translation>
         </message>
+        <message>
+            <source>Who did what</source>
+            <translation>Wer was getan hat</translation>
+        </message>
+        <message>
+            <source>Every act at the clinic's desks, to search and to save</source>
+            <translation>Jede Handlung an den Pulten der Praxis, zum Suchen und Speichern</translation>
+        </message>
     </context>
     <context>
         <name>ClosePanel</name>
@@ -2587,6 +2595,10 @@
         <message>
             <source>About Ebbline</source>
             <translation>Über Ebbline</translation>
+        </message>
+        <message>
+            <source>Who did what</source>
+            <translation>Wer was getan hat</translation>
         </message>
     </context>
     <context>
@@ -5553,6 +5565,141 @@
         <message>
             <source>Back to all parts</source>
             <translation>Zurück zu allen Bausteinen</translation>
+        </message>
+    </context>
+    <context>
+        <name>Traces</name>
+        <message>
+            <source>Patient registered</source>
+            <translation>Patientin aufgenommen</translation>
+        </message>
+        <message>
+            <source>Treatment recorded</source>
+            <translation>Behandlung eingetragen</translation>
+        </message>
+        <message>
+            <source>Care plan sent to the phone</source>
+            <translation>Pflegeplan an das Telefon geschickt</translation>
+        </message>
+        <message>
+            <source>Finding: %1</source>
+            <translation>Befund: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(s) opened</source>
+            <translation>
+                <numerusform>%Ln Eintrag geöffnet</numerusform>
+                <numerusform>%Ln Einträge geöffnet</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Message written</source>
+            <translation>Nachricht geschrieben</translation>
+        </message>
+        <message>
+            <source>Message read</source>
+            <translation>Nachricht gelesen</translation>
+        </message>
+        <message>
+            <source>Follow-up recorded</source>
+            <translation>Nachschau eingetragen</translation>
+        </message>
+        <message>
+            <source>Protocol signed</source>
+            <translation>Protokoll signiert</translation>
+        </message>
+        <message>
+            <source>Clinic's particulars changed</source>
+            <translation>Angaben der Praxis geändert</translation>
+        </message>
+        <message>
+            <source>Phone linked</source>
+            <translation>Telefon verbunden</translation>
+        </message>
+        <message>
+            <source>Usual range learned</source>
+            <translation>Üblicher Bereich gelernt</translation>
+        </message>
+        <message>
+            <source>Usual range put into use</source>
+            <translation>Üblicher Bereich in Gebrauch genommen</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>Pult %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TraceBoard</name>
+        <message numerus="yes">
+            <source>%Ln line(s)</source>
+            <translation>
+                <numerusform>%Ln Zeile</numerusform>
+                <numerusform>%Ln Zeilen</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1; only the newest %2 are searched here</source>
+            <translation>%1; durchsucht werden hier nur die neuesten %2</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Gespeichert als %1. Die Datei ist nicht verschlüsselt: Verwahren Sie sie wie die Akten der Patientinnen.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>Die Datei kann dort nicht geschrieben werden. Wählen Sie einen anderen Ordner.</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>Liste speichern</translation>
+        </message>
+    </context>
+    <context>
+        <name>TracesPage</name>
+        <message>
+            <source>Who did what</source>
+            <translation>Wer was getan hat</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>Liste speichern</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Zurück zur Praxis</translation>
+        </message>
+        <message>
+            <source>Every act at a desk leaves a line, and none can be taken out unseen. A course that was only looked at leaves none; entries that were opened do. Where no name was noted, the desk is named.</source>
+            <translation>Jede Handlung an einem Pult hinterlässt eine Zeile, und keine lässt sich unbemerkt entfernen. Ein Verlauf, der nur angesehen wurde, hinterlässt keine; geöffnete Einträge schon. Wo kein Name vermerkt wurde, steht das Pult.</translation>
+        </message>
+        <message>
+            <source>Search: a name, an act, a day</source>
+            <translation>Suchen: ein Name, eine Handlung, ein Tag</translation>
+        </message>
+        <message>
+            <source>No line says that.</source>
+            <translation>Keine Zeile enthält das.</translation>
+        </message>
+        <message>
+            <source>Nothing has been done here yet.</source>
+            <translation>Hier wurde noch nichts getan.</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Wann</translation>
+        </message>
+        <message>
+            <source>Who</source>
+            <translation>Wer</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Was</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patientin</translation>
         </message>
     </context>
 </TS>

@@ -567,4 +567,24 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>Traces</name>
+        <message numerus="yes">
+            <source>%Ln entry(s) opened</source>
+            <translation>
+                <numerusform>%Ln entry opened</numerusform>
+                <numerusform>%Ln entries opened</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TraceBoard</name>
+        <message numerus="yes">
+            <source>%Ln line(s)</source>
+            <translation>
+                <numerusform>%Ln line</numerusform>
+                <numerusform>%Ln lines</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

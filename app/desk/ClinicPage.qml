@@ -131,6 +131,12 @@ PageFrame {
             onClicked: root.program.openDesks()
         }
         ActButton {
+            objectName: "openTraces"
+            text: qsTr("Who did what")
+            hint: qsTr("Every act at the clinic's desks, to search and to save")
+            onClicked: root.program.openTraces()
+        }
+        ActButton {
             objectName: "keep"
             visible: !root.program.demo
             text: qsTr("Backup and keys")

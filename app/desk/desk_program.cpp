@@ -19,7 +19,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace),
       m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace),
-      m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost)
+      m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost), m_traces(m_workplace)
 {
     if (!m_setup.language.isEmpty()) {
         m_settings.setLanguage(m_setup.language);
@@ -120,6 +120,8 @@ QString DeskProgram::pageTitle() const
         return tr("Join the clinic's other desks");
     case Page::keep:
         return tr("Backup and keys");
+    case Page::traces:
+        return tr("Who did what");
     case Page::settings:
         return tr("Settings");
     case Page::notices:
@@ -282,6 +284,12 @@ void DeskProgram::openApply()
     if (m_applying.mayJoin()) {
         turnTo(Page::apply);
     }
+}
+
+void DeskProgram::openTraces()
+{
+    m_traces.open();
+    turnTo(Page::traces);
 }
 
 void DeskProgram::openKeep()

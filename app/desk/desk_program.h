@@ -29,6 +29,7 @@
 /// | desks | openDesks(); a desk is added by the page pairing, openDeskPairing() |
 /// | apply | openApply() |
 /// | keep | openKeep() |
+/// | traces | openTraces() |
 /// | settings | openSettings() |
 /// | notices | openNotices() |
 /// | licence | openLicence(name) |
@@ -39,6 +40,7 @@
 #include "app/desk/clinic/apply_board.h"
 #include "app/desk/clinic/desks_board.h"
 #include "app/desk/clinic/keep_board.h"
+#include "app/desk/clinic/trace_board.h"
 #include "app/desk/model/clinic_editor.h"
 #include "app/desk/model/course_board.h"
 #include "app/desk/model/course_list.h"
@@ -111,12 +113,13 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::DesksBoard* desks READ desks CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ApplyBoard* applying READ applying CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::KeepBoard* keep READ keep CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::TraceBoard* traces READ traces CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::SettingsBoard* settings READ settings CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::HubWatch* hub READ hub CONSTANT FINAL)
     Q_PROPERTY(ebbline::notices::NoticeBoard* notices READ notices CONSTANT FINAL)
 
 public:
-    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, settings, notices, licence };
+    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, traces, settings, notices, licence };
     Q_ENUM(Page)
 
     explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
@@ -160,6 +163,7 @@ public:
     deskapp::DesksBoard* desks() { return &m_desks; }
     deskapp::ApplyBoard* applying() { return &m_applying; }
     deskapp::KeepBoard* keep() { return &m_keep; }
+    deskapp::TraceBoard* traces() { return &m_traces; }
     deskapp::SettingsBoard* settings() { return &m_settings; }
     deskapp::HubWatch* hub() { return &m_hub; }
     notices::NoticeBoard* notices() { return &m_notices; }
@@ -180,6 +184,7 @@ public:
     Q_INVOKABLE void openDeskPairing();
     Q_INVOKABLE void openApply();  ///< only in a vault that has no clinic yet
     Q_INVOKABLE void openKeep();
+    Q_INVOKABLE void openTraces();
     Q_INVOKABLE void openSettings();
     Q_INVOKABLE void openNotices();
     Q_INVOKABLE void openLicence(const QString& name);  ///< one of notices()->licences()
@@ -225,6 +230,7 @@ private:
     deskapp::DesksBoard m_desks;
     deskapp::ApplyBoard m_applying;
     deskapp::KeepBoard m_keep;
+    deskapp::TraceBoard m_traces;
     notices::NoticeBoard m_notices{QStringLiteral("desk")};
     Page m_page = Page::unlock;
     QString m_notice;

@@ -181,6 +181,8 @@ void Album::everyDeskPage(Stage& stage, const QString& suffix)
     desk(program, QStringLiteral("desks") + suffix);
     program.openKeep();
     desk(program, QStringLiteral("keys") + suffix);
+    program.openTraces();
+    desk(program, QStringLiteral("who-did-what") + suffix);
     program.openSettings();
     desk(program, QStringLiteral("settings") + suffix);
     program.openNotices();

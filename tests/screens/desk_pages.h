@@ -171,6 +171,8 @@ inline QList<DeskPage> deskPages()
              program.keep()->makeCode(QStringLiteral("another sea altogether"));
              await(program);
          }},
+        {QStringLiteral("traces"), [](auto& program, auto&) { program.openTraces(); }},
+        {QStringLiteral("traces_none"), [](auto& program, auto&) { program.traces()->setSearch(QStringLiteral("nobody did this")); }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
         {QStringLiteral("notices"), [](auto& program, auto&) { program.openNotices(); }},
         {QStringLiteral("licence"), [](auto& program, auto&) {

@@ -1,10 +1,10 @@
 #include "app/desk/practice/lot_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/table_cell.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "app/desk/practice/practice_words.h"
-#include "core/exchange/csv.h"
 
 #include <QFileDialog>
 #include <QGuiApplication>
@@ -13,16 +13,6 @@
 #include <algorithm>
 
 namespace ebbline::deskapp {
-
-namespace {
-
-/// Free text for a table: without the marks that keep its direction on a screen.
-std::string cellOf(QString text)
-{
-    return exchange::guarded(text.remove(QChar(0x2066)).remove(QChar(0x2069)).toStdString());
-}
-
-}  // namespace
 
 LotBoard::LotBoard(Workplace& workplace, PracticeBoard& practice, QObject* parent)
     : QObject(parent), m_workplace(workplace), m_practice(practice)

@@ -1,0 +1,165 @@
+#include "app/desk/clinic/trace_board.h"
+
+#include "app/charts/curve_words.h"
+#include "app/desk/model/table_cell.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+#include "core/bytes/text.h"
+#include "core/desk/traces.h"
+
+#include <QFileDialog>
+#include <QSaveFile>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+struct Traces {
+    Q_DECLARE_TR_FUNCTIONS(Traces)
+};
+
+QString whatText(const desk::Trace& trace)
+{
+    switch (trace.kind) {
+    case records::Kind::patientRegistered:
+        return Traces::tr("Patient registered");
+    case records::Kind::treatmentRecorded:
+        return Traces::tr("Treatment recorded");
+    case records::Kind::courseOpened:
+        return Traces::tr("Care plan sent to the phone");
+    case records::Kind::findingActed:
+        return Traces::tr("Finding: %1").arg(trace.act ? actName(*trace.act) : QString());
+    case records::Kind::entriesOpened:
+        return Traces::tr("%Ln entry(s) opened", nullptr, static_cast<int>(trace.entries));
+    case records::Kind::messageWritten:
+        return Traces::tr("Message written");
+    case records::Kind::messageRead:
+        return Traces::tr("Message read");
+    case records::Kind::followUpRecorded:
+        return Traces::tr("Follow-up recorded");
+    case records::Kind::protocolSigned:
+        return Traces::tr("Protocol signed");
+    case records::Kind::clinicDescribed:
+        return Traces::tr("Clinic's particulars changed");
+    case records::Kind::patientLinked:
+        return Traces::tr("Phone linked");
+    case records::Kind::bandLearned:
+        return Traces::tr("Usual range learned");
+    case records::Kind::bandChosen:
+        return Traces::tr("Usual range put into use");
+    case records::Kind::entryRecorded:
+    case records::Kind::reminderAnswered:
+    case records::Kind::warningShown:
+        break;
+    }
+    return {};
+}
+
+/// Enough of the desk's number to tell the desks of one clinic apart.
+QString deskText(const envelope::DeviceId& device)
+{
+    const auto id = QString::fromStdString(bytes::toHex(device.view()));
+    return Traces::tr("Desk %1").arg(leftToRight((id.left(4) + QLatin1Char('-') + id.mid(4, 4)).toStdString()));
+}
+
+TraceRow rowOf(const desk::Trace& trace)
+{
+    TraceRow row;
+    row.when = stampText(trace.at);
+    row.who = trace.by.empty() ? deskText(trace.id.device) : QString::fromStdString(trace.by);
+    row.what = whatText(trace);
+    row.whom = QString::fromStdString(trace.patient);
+    row.course = trace.course.isNull() ? QString() : keyOf(trace.course);
+    row.spoken = QStringList{row.when, row.who, row.what, row.whom}.join(QStringLiteral(", "));
+    return row;
+}
+
+}  // namespace
+
+TraceBoard::TraceBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::openChanged, this, [this] {
+        m_all.clear();
+        m_search.clear();
+        list();
+    });
+}
+
+void TraceBoard::open()
+{
+    m_all.clear();
+    m_outcome.clear();
+    if (m_workplace.isOpen()) {
+        const auto& vault = m_workplace.desk().vault();
+        const auto found = desk::traces(vault.state(), vault.operations(), desk::mostTraces + 1);
+        m_more = found.size() > desk::mostTraces;
+        for (const auto& trace : found) {
+            if (m_all.size() < desk::mostTraces) {
+                m_all.push_back(rowOf(trace));
+            }
+        }
+    }
+    list();
+}
+
+void TraceBoard::setSearch(const QString& search)
+{
+    if (search != m_search) {
+        m_search = search;
+        list();
+    }
+}
+
+void TraceBoard::list()
+{
+    QList<RowList::Row> rows;
+    const auto wanted = m_search.trimmed();
+    for (std::size_t i = 0; i < m_all.size(); ++i) {
+        if (wanted.isEmpty() || m_all[i].spoken.contains(wanted, Qt::CaseInsensitive)) {
+            rows.append({QString::number(i), {}, QVariant::fromValue(m_all[i])});
+        }
+    }
+    m_rows.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+QString TraceBoard::says() const
+{
+    const auto lines = tr("%Ln line(s)", nullptr, m_rows.rowCount());
+    return m_more ? tr("%1; only the newest %2 are searched here").arg(lines, charts::digits(static_cast<int>(desk::mostTraces))) : lines;
+}
+
+bool TraceBoard::write(const QString& path)
+{
+    if (path.isEmpty()) {
+        return false;
+    }
+    exchange::CsvWriter table;
+    table.row({"when", "who", "what", "patient"});
+    for (const auto& row : m_rows.rows()) {
+        const auto trace = row.value.value<TraceRow>();
+        table.row({cellOf(trace.when), cellOf(trace.who), cellOf(trace.what), cellOf(trace.whom)});
+    }
+    const auto text = QByteArray::fromStdString(std::move(table).take());
+    QSaveFile file(path);
+    const bool written = file.open(QIODevice::WriteOnly) && file.write(text) == text.size() && file.commit();
+    m_outcome = written ? tr("Saved as %1. The file is not encrypted: keep it as you keep the patients' records.").arg(path)
+                        : tr("The file cannot be written there. Choose another folder.");
+    Q_EMIT changed();
+    return written;
+}
+
+void TraceBoard::saveAs()
+{
+    auto* dialog = new QFileDialog();
+    dialog->setAttribute(Qt::WA_DeleteOnClose);
+    dialog->setWindowTitle(tr("Save the list"));
+    dialog->setAcceptMode(QFileDialog::AcceptSave);
+    dialog->setNameFilter(QStringLiteral("CSV (*.csv)"));
+    dialog->setDefaultSuffix(QStringLiteral("csv"));
+    dialog->selectFile(QStringLiteral("who-did-what-%1.csv").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
+    connect(dialog, &QFileDialog::fileSelected, this, &TraceBoard::write);
+    dialog->open();
+}
+
+}  // namespace ebbline::deskapp

@@ -1,0 +1,88 @@
+#include "core/desk/traces.h"
+
+#include <algorithm>
+#include <ranges>
+#include <set>
+
+namespace ebbline::desk {
+
+namespace {
+
+using records::Kind;
+
+/// Phones that were ever linked: what they write is their patients'.
+std::set<envelope::DeviceId> phonesIn(const std::vector<journal::Operation>& operations)
+{
+    std::set<envelope::DeviceId> phones;
+    for (const journal::Operation& operation : operations)
+        if (operation.kind == static_cast<std::uint16_t>(Kind::patientLinked))
+            if (const auto body = records::decode(Kind::patientLinked, operation.body))
+                phones.insert(envelope::deviceIdOf({std::get<records::PatientLinked>(*body).signingKey}));
+    return phones;
+}
+
+std::string nameIn(const journal::State& state, const recovery::PatientId& patient)
+{
+    const auto found = state.patients.find(patient);
+    return found == state.patients.end() ? std::string() : found->second.name;
+}
+
+std::string patientOf(const journal::State& state, const recovery::CourseId& course)
+{
+    const auto found = state.courses.find(course);
+    return found == state.courses.end() || !found->second.treatment ? std::string()
+                                                                    : nameIn(state, found->second.treatment->treatment.patient);
+}
+
+/// What a body says of its person; the other fields stay as they are.
+struct Describe {
+    Trace& trace;
+    const journal::State& state;
+
+    void operator()(const records::PatientRegistered& body) const { trace.patient = body.name; }
+    void operator()(const records::CourseOpened& body) const { trace.by = body.practitioner; }
+    void operator()(const records::FindingActed& body) const
+    {
+        trace.by = body.by;
+        trace.act = body.act;
+    }
+    void operator()(const records::EntriesOpened& body) const
+    {
+        trace.by = body.by;
+        trace.entries = body.entries.size();
+    }
+    void operator()(const records::MessageWritten& body) const { trace.by = body.by; }
+    void operator()(const records::FollowUpRecorded& body) const { trace.by = body.by; }
+    void operator()(const records::BandLearned& body) const { trace.by = body.learned.by; }
+    void operator()(const records::BandChosen& body) const { trace.by = body.choice.by; }
+    void operator()(const auto&) const {}
+};
+
+bool isPatients(Kind kind)
+{
+    return kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown;
+}
+
+}  // namespace
+
+std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations, std::size_t most)
+{
+    const std::set<envelope::DeviceId> phones = phonesIn(operations);
+    std::vector<Trace> found;
+    for (const journal::Operation& operation : std::views::reverse(operations)) {
+        if (found.size() >= most)
+            break;
+        const Kind kind{operation.kind};
+        if (kind > records::newestKind || isPatients(kind) || phones.contains(operation.id.device))
+            continue;
+        const auto body = records::decode(kind, operation.body);
+        if (!body)
+            continue;
+        Trace trace{operation.id, operation.entered, kind, {}, operation.course, patientOf(state, operation.course), {}, 0};
+        std::visit(Describe{trace, state}, *body);
+        found.push_back(std::move(trace));
+    }
+    return found;
+}
+
+}  // namespace ebbline::desk

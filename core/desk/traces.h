@@ -1,0 +1,28 @@
+#pragma once
+/// \file
+/// Who did what at the clinic's desks, read from the journal: an act leaves its line because it is an
+/// operation, and no line can be changed or taken out without the chain showing it.
+
+#include "core/journal/state.h"
+
+namespace ebbline::desk {
+
+struct Trace {
+    journal::OperationId id;     ///< the desk it was done at, and its running number there
+    clock::Moment at;            ///< that desk's wall clock
+    records::Kind kind = records::Kind::findingActed;
+    std::string by;              ///< as the desk named the person; empty where a kind carries no name
+    recovery::CourseId course;   ///< null for what belongs to none
+    std::string patient;         ///< her name; empty: about nobody, or not known here
+    std::optional<records::Act> act;  ///< of findingActed
+    std::size_t entries = 0;     ///< of entriesOpened
+};
+
+inline constexpr std::size_t mostTraces = 1000;
+
+/// The newest first, at most `most`. What patients write, answer and read is not here. Looking at a
+/// course leaves nothing; entries that were opened do. Reads all of `operations` (in fold order).
+std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations,
+                          std::size_t most = mostTraces);
+
+}  // namespace ebbline::desk
