@@ -103,7 +103,7 @@ Result<Learned> learnVersion(std::vector<Taught> courses, std::map<Refusal, std:
     auto band = learnBand(days, seed, std::move(provenance), sides);
     if (!band)
         return fail(band.error());
-    learned.band = std::move(*band);
+    learned.band = *band;
     learned.seed = seed.provenance().version;
     learned.refused = std::move(refused);
     learned.coverage = *coverage;

@@ -8,8 +8,11 @@
 namespace ebbline::crypto {
 
 static_assert(crypto_generichash_BYTES == 32);
-static_assert(crypto_sign_BYTES == 64 && crypto_sign_PUBLICKEYBYTES == 32 && crypto_sign_SEEDBYTES == 32);
-static_assert(crypto_box_PUBLICKEYBYTES == 32 && crypto_box_SECRETKEYBYTES == 32);
+static_assert(crypto_sign_BYTES == 64);
+static_assert(crypto_sign_PUBLICKEYBYTES == 32);
+static_assert(crypto_sign_SEEDBYTES == 32);
+static_assert(crypto_box_PUBLICKEYBYTES == 32);
+static_assert(crypto_box_SECRETKEYBYTES == 32);
 static_assert(crypto_box_SEALBYTES == sealOverhead);
 static_assert(crypto_aead_xchacha20poly1305_ietf_ABYTES == aeadOverhead);
 static_assert(crypto_aead_xchacha20poly1305_ietf_NPUBBYTES == std::tuple_size_v<Nonce>);

@@ -45,6 +45,7 @@ Result<triggers::Thresholds> calibrated(const std::vector<Teaching::Course>& cou
                                         const bands::Band& band)
 {
     std::vector<rehearsal::KnownCourse> known;
+    known.reserve(courses.size());
     for (const Teaching::Course& course : courses)
         known.push_back({bytes::toHex(course.taught.course.view()), course.input, {}});
     rehearsal::CalibrationSettings settings;

@@ -95,7 +95,7 @@ private:
     void take(records::PatientLinked& body)
     {
         const auto course = body.course;
-        m_state.courses[course].link = std::move(body);
+        m_state.courses[course].link = body;
     }
 
     void take(records::BandLearned& body)

@@ -52,6 +52,7 @@ private:
         std::exception_ptr problem;
         try {
             std::vector<Job*> jobs;
+            jobs.reserve(count);
             for (std::size_t i = 0; i < count; ++i)
                 jobs.push_back(m_waiting[i]->job);
             lock.unlock();

@@ -60,7 +60,7 @@ Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const 
     auto whole = bands::Band::create(band->provenance(), band->table(), movements);
     if (!whole)
         return fail(whole.error());
-    return LearnedBand{*std::move(whole), *coverage};
+    return LearnedBand{*whole, *coverage};
 }
 
 /// Share of the courses left out of a resample that alert under thresholds from the resample.
@@ -116,7 +116,7 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
         if (const auto against = bands::objection(band->coverage))
             result.bandObjection = against->detail;
         else
-            result.protocol.band = std::move(band->band);
+            result.protocol.band = band->band;
     }
     progress(30);
 
