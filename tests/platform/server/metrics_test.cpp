@@ -42,7 +42,7 @@ TEST_CASE("each figure has its help, its type and a whole number", "[server][met
         CHECK(b[1] == c[1]);
         CHECK((b[2] == "counter") == std::string(b[1]).ends_with("_total"));
     }
-    CHECK(samples == 13);
+    CHECK(samples == 15);
 }
 
 TEST_CASE("figures are given at one path on a port of their own", "[server][metrics]")
