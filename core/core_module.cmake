@@ -6,7 +6,7 @@
 # #include lines keep to what is declared here. LIBRARIES are third-party, linked privately.
 set(EBBLINE_CORE_LAYERS
     result clock bytes crypto store envelope mailbox
-    recovery statistics anaesthesia aftercare warnings
+    recovery photos statistics anaesthesia aftercare warnings
     bands curves triggers rehearsal learning
     records journal vault pairing sync triage exchange patient desk)
 

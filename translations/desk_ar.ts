@@ -5920,6 +5920,10 @@
             <source>Desk %1</source>
             <translation>المكتب %1</translation>
         </message>
+        <message>
+            <source>Eyes marked in a photograph</source>
+            <translation>عُلِّمت العينان في صورة</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>

@@ -5628,6 +5628,10 @@
             <source>Desk %1</source>
             <translation>Pult %1</translation>
         </message>
+        <message>
+            <source>Eyes marked in a photograph</source>
+            <translation>Augen in einem Foto markiert</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>

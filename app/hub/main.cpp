@@ -214,6 +214,7 @@ int main(int argc, char** argv)
     serving->add_option("--address-connections", settings.connectionsPerAddress, "Connections from one address")->check(CLI::Range(1, 100'000))->capture_default_str();
     serving->add_option("--mailbox-envelopes", limits.quota.envelopes, "Envelopes that one mailbox may hold")->check(CLI::Range(1, 1'000'000))->capture_default_str();
     serving->add_option("--mailbox-bytes", limits.quota.bytes, "Bytes that one mailbox may hold")->check(CLI::Range(1ull << 20, 1ull << 40))->capture_default_str();
+    serving->add_option("--mailbox-blob-bytes", limits.quota.blobBytes, "Bytes of photographs that one mailbox may hold")->check(CLI::Range(1ull << 20, 1ull << 40))->capture_default_str();
     serving->add_option("--keep-hours", keepHours, "How long an envelope is kept after it was acknowledged")->check(CLI::Range(0, 24 * 365))->capture_default_str();
     std::filesystem::path shown;
     showing->add_option("--certificate", shown, "PEM chain")->required()->check(CLI::ExistingFile);
@@ -271,7 +272,7 @@ int main(int argc, char** argv)
     if (!usage)
         return complain(usage.error());
     std::cout << "clinics " << usage->clinics << "\ndevices " << usage->devices << "\nmailboxes " << usage->mailboxes
-              << "\nenvelopes " << usage->envelopes << "\nbytes " << usage->bytes << "\nwaiting over 30 days "
+              << "\nenvelopes " << usage->envelopes << "\nbytes " << usage->bytes << "\nblobs " << usage->blobs << "\nblob bytes " << usage->blobBytes << "\nwaiting over 30 days "
               << usage->waitingOver30Days << "\nwaiting over 90 days " << usage->waitingOver90Days << '\n';
     return 0;
 }

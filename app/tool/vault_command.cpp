@@ -71,6 +71,7 @@ Json jsonOf(const vault::Inspection& inspection)
               {"courses", inspection.courses},
               {"waiting", inspection.waiting},
               {"unacknowledged", inspection.unacknowledged},
+              {"photos", inspection.photos},
               {"quarantined", inspection.quarantined},
               {"folded", bytes::toHex(inspection.folded)},
               {"faults", Json::array()}};
@@ -85,6 +86,7 @@ void print(const vault::Inspection& inspection)
               << "  courses           " << inspection.courses << "\n"
               << "  not sent yet      " << inspection.waiting << "\n"
               << "  not acknowledged  " << inspection.unacknowledged << "\n"
+              << "  photographs       " << inspection.photos << "\n"
               << "  quarantined       " << inspection.quarantined << "\n"
               << "  format            " << inspection.version << "\n"
               << "  folded            " << bytes::toHex(inspection.folded) << "\n";

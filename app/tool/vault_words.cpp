@@ -13,7 +13,7 @@ struct Words {
 };
 
 using Kind = vault::Fault::Kind;
-constexpr std::array<Words, 14> words{{
+constexpr std::array<Words, 15> words{{
     {Kind::keyFile, "key-file", "The key file is damaged or missing (%). Change the passphrase to write a new one."},
     {Kind::keyFileBefore, "key-file-before",
      "The second copy of the key file is damaged or missing (%). Change the passphrase to write a new one."},
@@ -29,6 +29,7 @@ constexpr std::array<Words, 14> words{{
     {Kind::contents, "contents", "The contents of a record of this device are refused (%)."},
     {Kind::outbox, "outbox", "The messages that wait for their acknowledgement do not add up (%)."},
     {Kind::fold, "fold", "What is shown does not follow from the records (%)."},
+    {Kind::photo, "photo", "A photograph is not whole, or not what was sealed (%). Restore a backup; keep the damaged folder."},
     {Kind::openInfo, "open-info", "Whom to call cannot be read while locked (%). Unlock the diary once to write it again."},
 }};
 

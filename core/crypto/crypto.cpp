@@ -2,6 +2,7 @@
 
 #include <sodium.h>
 
+#include <bit>
 #include <cassert>
 #include <new>
 
@@ -270,6 +271,14 @@ Result<Bytes> unpad(View padded)
     if (end == 0 || padded[end - 1] != 0x80)
         return fail(Reason::malformed, "padding: its mark is missing");
     return Bytes(padded.begin(), padded.begin() + static_cast<std::ptrdiff_t>(end - 1));
+}
+
+std::size_t padmeSize(std::size_t length)
+{
+    const auto exponent = static_cast<std::size_t>(std::bit_width(length) - 1);
+    const auto kept = static_cast<std::size_t>(std::bit_width(exponent));
+    const std::size_t mask = (std::size_t{1} << (exponent - kept)) - 1;
+    return (length + mask) & ~mask;
 }
 
 }  // namespace ebbline::crypto

@@ -169,4 +169,9 @@ Bytes pad(View plaintext, std::size_t step);
 /// \returns Reason::malformed if it is not padded.
 Result<Bytes> unpad(View padded);
 
+/// Padmé: the next size whose low bits are zero, at most 12 % more (Nikitin, Barman, Lueks, Underwood, Hubaux,
+/// Ford, "Reducing Metadata Leakage from Encrypted Files and Communication with PURBs", PETS 2019, section 4.3).
+/// \pre length > 0
+std::size_t padmeSize(std::size_t length);
+
 }  // namespace ebbline::crypto

@@ -65,6 +65,20 @@ struct DeskView {
     bool owner = false;  ///< holds the clinic's root key
 };
 
+/// A photograph of a course, as this desk holds it.
+struct CoursePhoto {
+    photos::PhotoId photo;
+    photos::Pose pose = photos::Pose::front;
+    recovery::EntryId entry;   ///< null if it stands by itself
+    clock::Moment at;          ///< when it was taken, as the phone says
+    int day = 0;
+    std::size_t chunks = 0;    ///< of how many it is made
+    std::size_t held = 0;      ///< how many of them are here
+    std::optional<photos::Eyes> eyes;  ///< as somebody at a desk marked them last
+    bool refused = false;      ///< it came whole, and is none that may be shown
+    bool isHere() const { return held == chunks; }
+};
+
 class Desk {
 public:
     Desk(Desk&&) noexcept;
@@ -153,6 +167,14 @@ public:
     std::vector<records::PatientRegistered> patients() const;  ///< by name
     std::vector<triage::Row> queue() const;
     curves::Curve curve(const recovery::CourseId& course, const recovery::Stream& stream) const;
+    /// Oldest first; those that the patient took back are left out.
+    std::vector<CoursePhoto> photos(const recovery::CourseId& course) const;
+    /// JPEG bytes that were checked when they came. \returns Reason::notFound, also for one that was taken back;
+    /// Reason::notEnough while it is still coming.
+    Result<bytes::Bytes> photo(const recovery::CourseId& course, const photos::PhotoId& photo) const;
+    /// Keeps where the eyes are, in the name of the person at the desk; every desk of the clinic learns it.
+    /// \returns Reason::notFound for a photograph that is not there; as photos::check().
+    Done markEyes(const recovery::CourseId& course, const photos::PhotoId& photo, const photos::Eyes& eyes);
 
     Done act(const recovery::CourseId& course, const std::string& finding, records::Act act,
              records::Outcome outcome = records::Outcome::none, const std::string& note = {});

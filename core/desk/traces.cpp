@@ -60,7 +60,8 @@ struct Describe {
 
 bool isPatients(Kind kind)
 {
-    return kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown;
+    return kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown || kind == Kind::photoTaken
+           || kind == Kind::photoRemoved || kind == Kind::photosReceived;
 }
 
 }  // namespace

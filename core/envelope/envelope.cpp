@@ -2,8 +2,6 @@
 
 #include "core/bytes/reader.h"
 
-#include <bit>
-
 namespace ebbline::envelope {
 
 namespace {
@@ -16,21 +14,10 @@ constexpr std::size_t signatureSize = 64;
 constexpr std::size_t smallStep = 1024;
 constexpr std::size_t smallLimit = 8 * 1024;
 
-/// Padmé: the next size whose low bits are zero, at most 12 % more (Nikitin, Barman, Lueks,
-/// Underwood, Hubaux, Ford, "Reducing Metadata Leakage from Encrypted Files and Communication
-/// with PURBs", PETS 2019, section 4.3).
-std::size_t padme(std::size_t length)
-{
-    const auto exponent = static_cast<std::size_t>(std::bit_width(length) - 1);
-    const auto kept = static_cast<std::size_t>(std::bit_width(exponent));
-    const std::size_t mask = (std::size_t{1} << (exponent - kept)) - 1;
-    return (length + mask) & ~mask;
-}
-
 Bytes padded(View plaintext)
 {
     const std::size_t needed = plaintext.size() + 1;
-    return crypto::pad(plaintext, needed <= smallLimit ? smallStep : padme(needed));
+    return crypto::pad(plaintext, needed <= smallLimit ? smallStep : crypto::padmeSize(needed));
 }
 
 Array<32> commitment(const crypto::Secret& contentKey)

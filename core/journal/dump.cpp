@@ -68,6 +68,14 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
         out.line("message", message.message, message);
     for (const auto& [message, read] : course.reads)
         out.line("read", message, read);
+    for (const auto& [photo, version] : course.photos)
+        out.line("photo", place(version.operation), version.value);
+    for (const auto& [photo, removed] : course.photosRemoved)
+        out.line("photo-removed", photo, removed);
+    for (const auto& [photo, at] : course.photosReceived)
+        out.line("photo-received " + bytes::toHex(photo.view()) + " " + clock::toIso8601(at));
+    for (const auto& [photo, marked] : course.eyes)
+        out.line("eyes", photo, marked);
     if (course.followUp)
         out.line("follow-up", id, *course.followUp);
 }

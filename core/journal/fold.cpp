@@ -111,6 +111,31 @@ private:
         static_cast<void>(m_state.bands.choose(std::move(body.choice)));
     }
 
+    void take(records::PhotoTaken& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        const photos::PhotoId photo = body.manifest.photo;
+        course.photos.try_emplace(photo, Version<records::PhotoTaken>{std::move(body), m_operation->id, m_operation->entered});
+    }
+
+    void take(records::PhotoRemoved& body)
+    {
+        m_state.courses[body.course].photosRemoved.try_emplace(body.photo, body);
+    }
+
+    void take(records::PhotosReceived& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        for (const photos::PhotoId& photo : body.photos)
+            course.photosReceived.try_emplace(photo, body.at);
+    }
+
+    void take(records::EyesMarked& body)
+    {
+        const auto photo = body.photo;
+        m_state.courses[body.course].eyes.insert_or_assign(photo, std::move(body));
+    }
+
     State& m_state;
     const Operation* m_operation = nullptr;
 };

@@ -42,7 +42,18 @@ struct CourseState {
     std::vector<records::FindingActed> acts;            ///< in order
     std::vector<records::MessageWritten> messages;      ///< in order
     std::map<records::MessageId, records::MessageRead> reads;
+    std::map<photos::PhotoId, Version<records::PhotoTaken>> photos;      ///< the first of each name; removed ones too
+    std::map<photos::PhotoId, records::PhotoRemoved> photosRemoved;
+    std::map<photos::PhotoId, clock::Moment> photosReceived;             ///< when a desk first said that it holds it
+    std::map<photos::PhotoId, records::EyesMarked> eyes;                 ///< newest by photograph
     std::optional<records::FollowUpRecorded> followUp;
+
+    /// A photograph that was taken and not removed; null otherwise.
+    const records::PhotoTaken* photo(const photos::PhotoId& id) const
+    {
+        const auto found = photos.find(id);
+        return found == photos.end() || photosRemoved.contains(id) ? nullptr : &found->second.value;
+    }
 };
 
 struct State {

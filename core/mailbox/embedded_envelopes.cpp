@@ -218,12 +218,13 @@ Result<Usage> EmbeddedStore::usage(clock::Instant now)
 {
     const std::scoped_lock lock(m_mutex);
     auto s = m_database.prepare("SELECT (SELECT count(*) FROM clinic), (SELECT count(*) FROM device),"
-                                " count(*), coalesce(sum(envelopes), 0), coalesce(sum(bytes), 0) FROM mailbox");
+                                " count(*), coalesce(sum(envelopes), 0), coalesce(sum(bytes), 0), coalesce(sum(blobs), 0),"
+                                " coalesce(sum(blob_bytes), 0) FROM mailbox");
     if (!s)
         return fail(s.error());
     if (const Result<bool> row = s->step(); !row)
         return fail(row.error());
-    Usage usage{s->integer(0), s->integer(1), s->integer(2), s->integer(3), s->integer(4), 0, 0};
+    Usage usage{s->integer(0), s->integer(1), s->integer(2), s->integer(3), s->integer(4), 0, 0, s->integer(5), s->integer(6)};
     auto waiting = m_database.prepare("SELECT count(*), coalesce(sum(e.received < ?2), 0) FROM envelope e WHERE e.received < ?1"
                                       " AND NOT EXISTS (SELECT 1 FROM ack a WHERE a.mailbox = e.mailbox AND a.device ="
                                       " e.device AND a.reader <> a.device AND a.sequence >= e.sequence)");

@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// The embedded store's class; inside of core/mailbox only. Clinics, devices and offers are in
-/// embedded_store.cpp, what a mailbox holds in embedded_envelopes.cpp.
+/// embedded_store.cpp, what a mailbox holds in embedded_envelopes.cpp and embedded_blobs.cpp.
 
 #include "core/mailbox/batches.h"
 #include "core/mailbox/mail_store.h"
@@ -46,6 +46,17 @@ public:
                      clock::Instant at) override;
     Result<std::vector<envelope::MailboxId>> withNews(const Device& reader) override;
     Done dropAcknowledged(clock::Instant acknowledgedBefore) override;
+    Result<BlobStanding> beginBlob(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob,
+                                   const BlobShape& shape, clock::Instant at, const Quota& quota) override;
+    Done putChunk(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob, std::uint32_t place,
+                  bytes::View body, clock::Instant at) override;
+    Done finishBlob(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob, clock::Instant at) override;
+    Result<bytes::Bytes> chunk(const Device& reader, const envelope::MailboxId& mailbox, const BlobId& blob,
+                               std::uint32_t place) override;
+    Result<std::vector<BlobId>> finishedBlobs(const Device& reader, const envelope::MailboxId& mailbox) override;
+    Done acknowledgeBlob(const Device& reader, const envelope::MailboxId& mailbox, const BlobId& blob, clock::Instant at) override;
+    Done dropBlob(const Device& device, const envelope::MailboxId& mailbox, const BlobId& blob) override;
+    Done dropBlobs(clock::Instant acknowledgedBefore, clock::Instant touchedBefore) override;
     Done ready() override;
     Result<Usage> usage(clock::Instant now) override;
     void whenOthersWrite(Heard heard) override;
@@ -68,6 +79,9 @@ private:
     /// Within a transaction: removes envelopes and counts them off their mailboxes. `which` is SQL of ours.
     Done drop(const std::string& which, const std::function<void(store::Statement&)>& bind);
     Done dropUnread(const envelope::DeviceId& device);
+    Result<BlobStanding> standingOf(const envelope::MailboxId& mailbox, const BlobId& blob);
+    /// Blobs with their chunks and their room. \pre inside of a transaction
+    Done dropWhere(const std::string& which, const std::function<void(store::Statement&)>& bind);
     Done mayUse(const envelope::MailboxId& mailbox, const Device& device);
     Done run(std::string_view sql, const std::function<void(store::Statement&)>& bind);
     /// The first column of the row with this key.

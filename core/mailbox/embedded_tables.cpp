@@ -5,7 +5,7 @@
 
 namespace ebbline::mailbox {
 
-const std::array<store::Migration, 2> hubMigrations{R"sql(
+const std::array<store::Migration, 3> hubMigrations{R"sql(
     CREATE TABLE clinic (id INTEGER PRIMARY KEY, root BLOB NOT NULL UNIQUE, hint TEXT NOT NULL) STRICT;
     CREATE TABLE device (
         id BLOB PRIMARY KEY, clinic INTEGER NOT NULL REFERENCES clinic(id), key BLOB NOT NULL,
@@ -43,6 +43,19 @@ const std::array<store::Migration, 2> hubMigrations{R"sql(
     DROP TABLE envelope;
     ALTER TABLE arrived RENAME TO envelope;
     CREATE INDEX envelope_received ON envelope (received);
+    )sql",
+    // Blobs: their room is reserved when they are announced. Chunks in order of arrival, as envelopes are.
+    R"sql(
+    CREATE TABLE blob (
+        mailbox BLOB NOT NULL, id BLOB NOT NULL, size INTEGER NOT NULL, chunks INTEGER NOT NULL,
+        done INTEGER NOT NULL DEFAULT 0, touched INTEGER NOT NULL, acknowledged INTEGER, PRIMARY KEY (mailbox, id)
+    ) STRICT, WITHOUT ROWID;
+    CREATE TABLE blob_chunk (
+        row INTEGER PRIMARY KEY, mailbox BLOB NOT NULL, blob BLOB NOT NULL, number INTEGER NOT NULL,
+        body BLOB NOT NULL, UNIQUE (mailbox, blob, number)
+    ) STRICT;
+    ALTER TABLE mailbox ADD COLUMN blob_bytes INTEGER NOT NULL DEFAULT 0;
+    ALTER TABLE mailbox ADD COLUMN blobs INTEGER NOT NULL DEFAULT 0;
     )sql"};
 
 Result<crypto::Secret> keyFrom(const std::filesystem::path& file)

@@ -9,7 +9,7 @@
 
 namespace ebbline::mailbox {
 
-extern const std::array<store::Migration, 2> hubMigrations;
+extern const std::array<store::Migration, 3> hubMigrations;
 
 /// The key in a file, 32 bytes; a fresh one is written if the file is not there.
 /// \returns Reason::malformed for another length, Reason::storageFailed.

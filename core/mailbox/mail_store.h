@@ -9,6 +9,7 @@
 
 #include "core/clock/instant.h"
 #include "core/envelope/envelope.h"
+#include "core/mailbox/blobs.h"
 
 #include <functional>
 #include <optional>
@@ -66,6 +67,8 @@ struct Position {
 struct Quota {
     std::size_t envelopes = 1000;
     std::size_t bytes = 50u * 1024 * 1024;
+    std::size_t blobs = 1000;
+    std::size_t blobBytes = 200u * 1024 * 1024;
 };
 
 struct Usage {
@@ -76,6 +79,8 @@ struct Usage {
     std::int64_t bytes = 0;
     std::int64_t waitingOver30Days = 0;  ///< envelopes that nobody acknowledged for so long
     std::int64_t waitingOver90Days = 0;
+    std::int64_t blobs = 0;
+    std::int64_t blobBytes = 0;          ///< as announced, whether they came or not
 };
 
 class MailStore {
@@ -129,6 +134,29 @@ public:
     /// Removes envelopes that a reader of the other side acknowledged before `acknowledgedBefore`.
     /// What nobody acknowledged is never removed.
     virtual Done dropAcknowledged(clock::Instant acknowledgedBefore) = 0;
+
+    // Blobs, by the devices of the mailbox.
+
+    /// Announces a blob, or asks about one that was announced: reserves its room, and says which chunks are missing.
+    /// \returns Reason::alreadyExists if one of another shape has this name, Reason::storageFull over the quota.
+    virtual Result<BlobStanding> beginBlob(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob,
+                                           const BlobShape& shape, clock::Instant at, const Quota& quota) = 0;
+    /// \returns Reason::alreadyExists if other bytes stand there already; Reason::notFound for a blob that was not
+    ///          announced, a number beyond its last, or more bytes than were announced.
+    virtual Done putChunk(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob, std::uint32_t place,
+                          bytes::View body, clock::Instant at) = 0;
+    /// From now on readers see it. \returns Reason::alreadyExists while chunks are missing.
+    virtual Done finishBlob(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob, clock::Instant at) = 0;
+    virtual Result<bytes::Bytes> chunk(const Device& reader, const envelope::MailboxId& mailbox, const BlobId& blob,
+                                       std::uint32_t place) = 0;  ///< Reason::notFound before it is finished
+    virtual Result<std::vector<BlobId>> finishedBlobs(const Device& reader, const envelope::MailboxId& mailbox) = 0;
+    /// A reader holds it; the first time counts. What is not there is no error.
+    virtual Done acknowledgeBlob(const Device& reader, const envelope::MailboxId& mailbox, const BlobId& blob,
+                                 clock::Instant at) = 0;
+    /// What is not there is no error.
+    virtual Done dropBlob(const Device& device, const envelope::MailboxId& mailbox, const BlobId& blob) = 0;
+    /// Removes blobs acknowledged before the one, and those that nobody announced, filled or asked about since the other.
+    virtual Done dropBlobs(clock::Instant acknowledgedBefore, clock::Instant touchedBefore) = 0;
 
     virtual Done ready() = 0;  ///< Whether the store answers.
     virtual Result<Usage> usage(clock::Instant now) = 0;

@@ -68,7 +68,7 @@ std::optional<std::uint64_t> numberIn(std::string_view text)
 
 Service::Service(MailStore& store, Limits limits)
     : m_store(store), m_limits(limits), m_devices(limits.perDevice), m_addresses(limits.perAddress),
-      m_enrolments(limits.enrolPerAddress)
+      m_enrolments(limits.enrolPerAddress), m_blobDevices(limits.blobsPerDevice), m_blobAddresses(limits.blobsPerAddress)
 {
 }
 
@@ -76,7 +76,8 @@ Response Service::handle(const Request& request, const std::string& address, clo
 {
     Call call{request, address, now, again};
     Response response = answer(404);
-    if (const std::int64_t wait = again ? 0 : m_addresses.take(address, now); wait > 0) {
+    RateLimiter& addresses = isAboutBlobs(request) ? m_blobAddresses : m_addresses;
+    if (const std::int64_t wait = again ? 0 : addresses.take(address, now); wait > 0) {
         response = answer(429);
         response.retryAfterSeconds = wait;
     } else if (request.body.size() > maximumRequestBody) {
@@ -117,7 +118,8 @@ Response Service::route(Call& call)
     const Result<Device> device = authorised(call);
     if (!device)
         return answerFor(device.error());
-    if (const std::int64_t wait = call.again ? 0 : m_devices.take(bytes::toHex(device->id.view()), call.now); wait > 0) {
+    RateLimiter& devices = isAboutBlobs(call.request) ? m_blobDevices : m_devices;
+    if (const std::int64_t wait = call.again ? 0 : devices.take(bytes::toHex(device->id.view()), call.now); wait > 0) {
         Response limited = answer(429);
         limited.retryAfterSeconds = wait;
         return limited;
@@ -133,6 +135,8 @@ Response Service::route(Call& call)
         return linkOffer(call, *device);
     if (desk && method == "GET" && count == 1 && first == "news")
         return news(call, *device);
+    if (count >= 3 && count <= 5 && first == "m" && parts[2] == "blobs")
+        return aboutBlob(call, *device);
     if (method == "PUT" && count == 4 && first == "m")
         return putEnvelope(call, *device);
     if (method == "GET" && count == 2 && first == "m")
@@ -240,7 +244,7 @@ std::optional<std::pair<envelope::MailboxId, std::chrono::seconds>> Service::wai
 
 std::optional<envelope::MailboxId> Service::writtenBy(const Request& request)
 {
-    if (request.method != "PUT" || !request.path.starts_with("/v1/m/"))
+    if (request.method != "PUT" || !request.path.starts_with("/v1/m/") || isAboutBlobs(request))
         return std::nullopt;
     return mailboxIn(std::string_view(request.path).substr(6, 32));
 }
@@ -249,7 +253,8 @@ Done Service::tidy(clock::Instant now)
 {
     const Done offers = m_store.dropOffersBefore(now - std::chrono::hours(1));
     const Done envelopes = m_store.dropAcknowledged(now - m_limits.retention);
-    return offers ? envelopes : offers;
+    const Done blobs = m_store.dropBlobs(now - m_limits.blobRetention, now - m_limits.unclaimedBlobRetention);
+    return !offers ? offers : !envelopes ? envelopes : blobs;
 }
 
 }  // namespace ebbline::mailbox

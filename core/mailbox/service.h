@@ -23,10 +23,14 @@ struct Limits {
     Quota quota;
     Rate perDevice{120, 2};        ///< requests of one device
     Rate perAddress{600, 10};      ///< requests of one address
+    Rate blobsPerDevice{240, 4};     ///< requests about blobs, which take nothing from the others
+    Rate blobsPerAddress{1200, 20};
     Rate enrolPerAddress{10, 10.0 / 3600};
     std::chrono::seconds window{300};     ///< of a request's time around the hub's
     std::chrono::minutes offerLifetime{10};
     std::chrono::hours retention{24 * 7};  ///< kept after the acknowledgement
+    std::chrono::hours blobRetention{24 * 30};         ///< kept after a desk holds it: its colleagues come for it, too
+    std::chrono::hours unclaimedBlobRetention{24 * 90};  ///< kept without any request about it
 };
 
 class Service {
@@ -44,6 +48,9 @@ public:
 
     /// The mailbox a successful PUT wrote to; empty for other requests.
     static std::optional<envelope::MailboxId> writtenBy(const Request& request);
+
+    /// Whether it is a request about blobs, with limits of its own.
+    static bool isAboutBlobs(const Request& request);
 
     /// Drops what is past its time; call every few minutes. \returns what the store said; the next call tries again.
     Done tidy(clock::Instant now);
@@ -65,6 +72,10 @@ private:
     Response putEnvelope(Call& call, const Device& device);
     Response getEnvelopes(Call& call, const Device& device);
     Response acknowledge(Call& call, const Device& device);
+    Response aboutBlob(Call& call, const Device& device);
+    Response beginBlob(Call& call, const Device& device);
+    Response aboutChunk(Call& call, const Device& device);
+    Response blobs(Call& call, const Device& device);
     Response news(Call& call, const Device& device);
     Result<StoredOffer> ownOffer(const Call& call, const Device& device);
 
@@ -73,6 +84,8 @@ private:
     RateLimiter m_devices;
     RateLimiter m_addresses;
     RateLimiter m_enrolments;
+    RateLimiter m_blobDevices;
+    RateLimiter m_blobAddresses;
     std::mutex m_nonceMutex;
     using Nonces = std::set<std::pair<envelope::DeviceId, bytes::Array<16>>>;
     Nonces m_nonces;

@@ -62,6 +62,17 @@ struct Saved {
     std::vector<triage::Finding> findings;  ///< of this entry, most urgent first: show at once
 };
 
+/// A photograph as the phone knows it; its state is never shown ahead of proof.
+struct PhotoView {
+    photos::PhotoId photo;
+    photos::Pose pose = photos::Pose::front;
+    recovery::EntryId entry;                ///< null if it stands by itself
+    clock::Moment at;                       ///< when it was taken
+    int day = 0;
+    bool here = false;                      ///< false: only on the phone that this one replaced, and with the clinic
+    std::optional<clock::Moment> received;  ///< when a desk said, signed, that it holds it
+};
+
 class Diary {
 public:
     Diary(Diary&&) noexcept;
@@ -127,6 +138,17 @@ public:
     std::vector<EntryView> history() const;  ///< newest first
     std::optional<recovery::Entry> lastBefore(clock::Instant at) const;
 
+    /// Seals a photograph and keeps it, in one durable transaction; it goes to the clinic after everything else.
+    /// `entry` is the entry beside which it was taken, null for none; one that is only being typed may be named.
+    /// \returns as photos::seal(); Reason::storageFull, also for more than mostPhotos; Reason::invalidState before joining.
+    Result<photos::PhotoId> addPhoto(bytes::View jpeg, photos::Pose pose, const recovery::EntryId& entry, const clock::Moment& at);
+    static constexpr std::size_t mostPhotos = 300;  ///< of one course, removed ones aside; our own choice
+    std::vector<PhotoView> photos() const;          ///< of this course, oldest first, removed ones left out
+    /// JPEG bytes. \returns Reason::notFound, also for a removed one; Reason::notEnough if it is not on this phone.
+    Result<bytes::Bytes> photo(const photos::PhotoId& photo) const;
+    /// For good: here at once, at hub and clinic with the next sync. \returns Reason::notFound.
+    Done removePhoto(const photos::PhotoId& photo);
+
     Done answerReminder(const std::string& key, records::ReminderAnswer answer,
                         std::optional<clock::Instant> laterUntil = {});
     Done confirmWarning(const triage::Finding& finding);
@@ -143,8 +165,10 @@ public:
     void syncNow(sync::Courier& courier, std::function<void(sync::Report)> done);
 
     /// Everything of the patient's as open tables, name of the file to its text: entries.csv,
-    /// scores.csv, signs.csv, reminders.csv, notes.csv. Formats: docs/formats/own_data.md.
+    /// scores.csv, signs.csv, reminders.csv, notes.csv, photos.csv. Formats: docs/formats/own_data.md.
     std::map<std::string, std::string> tables() const;
+    /// The photographs that are on this phone, under the names that photos.csv gives them.
+    std::vector<std::pair<std::string, photos::PhotoId>> photoFiles() const;
 
     vault::Vault& vault();
 

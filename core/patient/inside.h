@@ -32,8 +32,14 @@ struct Diary::Inside {
     EntryState stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const;
     Result<Saved> store(recovery::Entry entry, std::optional<journal::OperationId> supersedes);
     std::vector<ReminderView> reminders() const;
+    /// The open table of photographs.
+    static std::string photoTable(const std::vector<PhotoView>& views,
+                                  const std::vector<std::pair<std::string, photos::PhotoId>>& files);
     /// Keeps the contacts readable while locked, once a course has arrived.
     Done publishContacts();
 };
+
+/// How the open tables name an entry.
+std::string shortName(const recovery::EntryId& id);
 
 }  // namespace ebbline::patient

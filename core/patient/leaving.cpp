@@ -46,9 +46,9 @@ std::string answerWord(records::ReminderAnswer answer)
     return "later";
 }
 
-std::string nameOf(const recovery::EntryId& id) { return bytes::toHex(id.view()).substr(0, 12); }
-
 }  // namespace
+
+std::string shortName(const recovery::EntryId& id) { return bytes::toHex(id.view()).substr(0, 12); }
 
 std::map<std::string, std::string> Diary::tables() const
 {
@@ -69,11 +69,11 @@ std::map<std::string, std::string> Diary::tables() const
             const recovery::Entry& entry = kept[i].value;
             const bool current = i + 1 == kept.size();
             const std::string version = std::to_string(i + 1);
-            entries.row({nameOf(entry.id), version, clock::toIso8601(entry.at), clock::toIso8601(entry.recordedAt),
+            entries.row({shortName(entry.id), version, clock::toIso8601(entry.at), clock::toIso8601(entry.recordedAt),
                          entry.temperature ? decimal(entry.temperature->celsius()) : std::string(), guarded(entry.note),
                          current ? stateWord(view->state) : "replaced", current ? guarded(view->state.openedBy) : std::string()});
             for (const auto& [stream, score] : entry.scores) {
-                versions.row({nameOf(entry.id), version, recovery::word(stream.symptom), recovery::word(stream.side),
+                versions.row({shortName(entry.id), version, recovery::word(stream.symptom), recovery::word(stream.side),
                               std::to_string(score.points())});
                 if (current)
                     scores.push_back({"mine", course->opened->treated, entry.at, stream.symptom, stream.side, score});
@@ -101,6 +101,7 @@ std::map<std::string, std::string> Diary::tables() const
     files["signs.csv"] = exchange::writeSigns(signs);
     files["reminders.csv"] = std::move(reminders).take();
     files["notes.csv"] = std::move(notes).take();
+    files["photos.csv"] = Inside::photoTable(photos(), photoFiles());
     return files;
 }
 

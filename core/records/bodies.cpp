@@ -1,4 +1,4 @@
-#include "core/records/layouts.h"
+#include "core/records/photo_layouts.h"
 
 #include <exception>
 

@@ -5,6 +5,8 @@
 
 #include "core/bands/versions.h"
 #include "core/envelope/envelope.h"
+#include "core/photos/alignment.h"
+#include "core/photos/manifest.h"
 #include "core/recovery/treatment.h"
 #include "core/triggers/protocol.h"
 
@@ -35,8 +37,12 @@ enum class Kind : std::uint16_t {
     patientLinked = 14,
     bandLearned = 15,
     bandChosen = 16,
+    photoTaken = 17,
+    photoRemoved = 18,
+    photosReceived = 19,
+    eyesMarked = 20,
 };
-inline constexpr Kind newestKind = Kind::bandChosen;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::eyesMarked;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -206,10 +212,46 @@ struct BandChosen {
     bool operator==(const BandChosen&) const = default;
 };
 
+/// From the phone: a sealed photograph. Its ciphertext goes its own way, after everything else.
+struct PhotoTaken {
+    recovery::CourseId course;
+    photos::Manifest manifest;
+    photos::Pose pose = photos::Pose::front;
+    recovery::EntryId entry;  ///< beside which it was taken; null if it stands by itself
+    clock::Moment at;         ///< when it was taken
+    bool operator==(const PhotoTaken&) const = default;
+};
+
+/// From the phone: the patient took a photograph back. Whoever holds its ciphertext lets it go.
+struct PhotoRemoved {
+    recovery::CourseId course;
+    photos::PhotoId photo;
+    clock::Moment at;
+    bool operator==(const PhotoRemoved&) const = default;
+};
+
+/// To the phone: a desk holds these photographs, and has opened and checked each.
+struct PhotosReceived {
+    recovery::CourseId course;
+    std::vector<photos::PhotoId> photos;
+    clock::Moment at;
+    bool operator==(const PhotosReceived&) const = default;
+};
+
+/// Clinic only: where the eyes are in a photograph, so that two of them can be laid side by side.
+struct EyesMarked {
+    recovery::CourseId course;
+    photos::PhotoId photo;
+    photos::Eyes eyes;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const EyesMarked&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
-                          BandLearned, BandChosen>;
+                          BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked>;
 
 Kind kindOf(const Body& body);
 

@@ -207,6 +207,22 @@ struct BodyCheck {
                      static_cast<std::int32_t>(learned.courses.size()));
         thresholds(check, b.thresholds);
     }
+    void operator()(const PhotoTaken& b)
+    {
+        check.id("course", b.course).that("manifest", photos::check(b.manifest)).moment("at", b.at);
+        check.within("pose", b.pose, photos::Pose::front, photos::Pose::rightOblique);
+    }
+    void operator()(const PhotoRemoved& b) { check.id("course", b.course).id("photo", b.photo).moment("at", b.at); }
+    void operator()(const PhotosReceived& b)
+    {
+        check.id("course", b.course).moment("at", b.at).within("photos", b.photos.size(), std::size_t{1}, maximumItems);
+        for (const photos::PhotoId& photo : b.photos)
+            check.id("photo", photo);
+    }
+    void operator()(const EyesMarked& b)
+    {
+        check.id("course", b.course).id("photo", b.photo).that("eyes", photos::check(b.eyes)).text("by", b.by).moment("at", b.at);
+    }
     void operator()(const BandChosen& b)
     {
         check.text("version", b.choice.version, 64).text("by", b.choice.by).text("reason", b.choice.reason, maximumText);

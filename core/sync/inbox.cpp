@@ -350,14 +350,15 @@ bool Inbox::isAllowed(const journal::Operation& operation, const envelope::Devic
     const auto kind = static_cast<Kind>(operation.kind);
     const bool newer = operation.kind > static_cast<std::uint16_t>(records::newestKind);
     const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown
-                          || kind == Kind::messageWritten || kind == Kind::messageRead;
+                          || kind == Kind::messageWritten || kind == Kind::messageRead || kind == Kind::photoTaken
+                          || kind == Kind::photoRemoved;
+    const bool clinics = kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::photosReceived;
     if (m_vault.owner() == vault::Vault::Owner::clinic)
         return operation.id.device == sender && (patients || newer) && operation.course == m_post.course;
     // The history of a phone that this one replaces comes from the clinic, whoever wrote it.
     if (operation.id.device != sender)
-        return operation.id.device != m_vault.device() && (patients || kind == Kind::courseOpened || kind == Kind::entriesOpened);
-    return newer || kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::messageWritten
-           || kind == Kind::messageRead;
+        return operation.id.device != m_vault.device() && (patients || clinics);
+    return newer || clinics || kind == Kind::messageWritten || kind == Kind::messageRead;
 }
 
 }  // namespace ebbline::sync

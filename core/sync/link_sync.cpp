@@ -6,6 +6,7 @@
 #include "core/sync/hub_client.h"
 #include "core/sync/inbox.h"
 #include "core/sync/outbox.h"
+#include "core/sync/photo_carrier.h"
 
 #include <memory>
 
@@ -105,7 +106,7 @@ private:
     void next()
     {
         if (m_place == m_posts.size())
-            return finish();
+            return carryPhotos();
         m_acknowledged = false;
         Outbox outbox(m_vault, post());
         if (const Done sealed = outbox.sealWaiting(); !sealed)
@@ -268,6 +269,21 @@ private:
         next();
     }
 
+    /// Once everybody had a turn; and everybody has one again before more of them are carried.
+    void carryPhotos()
+    {
+        const auto carrier = m_photos ? std::exchange(m_photos, {}) : std::make_shared<PhotoCarrier>(m_vault, m_hub, m_report);
+        const auto self = shared_from_this();
+        carrier->run([self](bool again, std::shared_ptr<PhotoCarrier> same) {
+            if (!again)
+                return self->finish();
+            self->m_photos = std::move(same);
+            self->m_posts = postsOf(self->m_vault);
+            self->m_place = 0;
+            self->start();
+        });
+    }
+
     void finish(std::optional<Error> problem = {})
     {
         if (problem && !m_report.problem)
@@ -314,6 +330,7 @@ private:
     std::vector<envelope::DeviceId> m_tell;
     std::vector<vault::Outgoing> m_outgoing;
     Report m_report;
+    std::shared_ptr<PhotoCarrier> m_photos;  ///< between its turns
 };
 
 }  // namespace

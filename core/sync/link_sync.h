@@ -2,7 +2,7 @@
 /// \file
 /// Carries one mailbox's operations both ways: seals what waits, offers it to the hub until the
 /// peer's own signed acknowledgement, pulls, verifies and accepts what came, acknowledges.
-/// A hub's 200 never counts as delivered.
+/// A hub's 200 never counts as delivered. Photographs follow when nothing else waits, and never hold up the rest.
 
 #include "core/sync/courier.h"
 #include "core/vault/vault.h"
@@ -31,6 +31,12 @@ struct Report {
     std::size_t garbled = 0;       ///< answers of the hub that cannot be read to their end
     std::size_t silent = 0;        ///< open courses from whose other end nothing new came for longer than longestSilence
     std::size_t unproved = 0;      ///< links with operations unacknowledged for longer than longestSilence
+    std::size_t photosSent = 0;           ///< given to the hub whole
+    std::size_t photosReceived = 0;       ///< came whole, opened and checked
+    std::size_t photosRefused = 0;        ///< came whole, and are none that may be shown
+    std::size_t photoChunksSent = 0;
+    std::size_t photoChunksReceived = 0;
+    std::optional<Error> photoProblem;    ///< the first thing that stopped a photograph; everything else went on
     std::optional<Error> problem;  ///< the first thing that stopped it, e.g. Reason::unreachable
 };
 

@@ -40,6 +40,9 @@ struct Vault::Inside {
     Result<bool> insertForeign(const journal::Operation& operation);
     /// What is held under a name; empty if nothing is.
     Result<std::optional<bytes::Bytes>> bytesOf(const journal::OperationId& id);
+    /// If the operation takes a photograph of its course back: lets its chunks go.
+    Done dropRemoved(const journal::Operation& operation);
+    Done insertPhotoChunk(const photos::PhotoId& photo, std::uint32_t number, bytes::View chunk);
     Done noteTold(const envelope::MailboxId& channel, const journal::OperationId& id);
     Done putEnvelope(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope);
     /// Remembers an envelope that was sealed here or accepted, and that we spoke or heard; it waits in

@@ -1,6 +1,8 @@
 #include "core/vault/inspection.h"
 
+#include "core/photos/sealed_photo.h"
 #include "core/vault/inside.h"
+#include "core/vault/rows.h"
 #include "core/vault/tables.h"
 
 namespace ebbline::vault {
@@ -89,6 +91,45 @@ std::int64_t runOf(const std::set<std::uint64_t>& runs, std::int64_t number)
     return next == runs.begin() ? 1 : static_cast<std::int64_t>(*std::prev(next));
 }
 
+/// How many chunks of each photograph are what its manifest says; the others are faults.
+std::map<photos::PhotoId, std::size_t> soundChunks(store::Database& database, Faults& faults,
+                                                   const std::map<photos::PhotoId, const records::PhotoTaken*>& known)
+{
+    std::map<photos::PhotoId, std::size_t> sound;
+    forEachRow(database, faults, "SELECT photo, number, body FROM photo_chunk ORDER BY id", [&](store::Statement& row) {
+        photos::PhotoId photo;
+        photo.value = arrayOf<16>(row.blob(0));
+        const std::int64_t number = row.integer(1);
+        const auto taken = known.find(photo);
+        if (taken == known.end() || number < 0 || number > std::int64_t{photos::mostChunks}
+            || !photos::checkChunk(taken->second->manifest, static_cast<std::uint32_t>(number), row.blob(2)))
+            faults.add(Kind::photo, "chunk " + std::to_string(number));
+        else
+            ++sound[photo];
+    });
+    return sound;
+}
+
+/// What the clinic did not confirm is the only copy: it must be whole on the phone that took it.
+void inspectPhotos(store::Database& database, Faults& faults, const journal::State& state,
+                   const std::optional<envelope::DeviceId>& device, Inspection& found)
+{
+    std::map<photos::PhotoId, const records::PhotoTaken*> known;
+    for (const auto& [id, course] : state.courses)
+        for (const auto& [photo, version] : course.photos)
+            if (!course.photosRemoved.contains(photo))
+                known.emplace(photo, &version.value);
+    const auto sound = soundChunks(database, faults, known);
+    for (const auto& [id, course] : state.courses)
+        for (const auto& [photo, version] : course.photos) {
+            const auto held = sound.find(photo);
+            const bool whole = held != sound.end() && held->second == version.value.manifest.chunkHashes.size();
+            found.photos += whole ? 1 : 0;
+            if (!whole && known.contains(photo) && version.operation.device == device && !course.photosReceived.contains(photo))
+                faults.add(Kind::photo, "operation " + std::to_string(version.operation.number));
+        }
+}
+
 void inspectOperations(store::Database& database, Faults& faults, Inspection& found)
 {
     const std::optional<envelope::DeviceId> device = ownDevice(database, faults);
@@ -133,6 +174,8 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
     found.operations = operations.size();
     found.courses = journal.state().courses.size();
     found.folded = journal::digest(journal.state());
+    if (found.version >= photosSince)
+        inspectPhotos(database, faults, journal.state(), device, found);
     if (journal::digest(journal::fold(operations)) != found.folded)
         faults.add(Kind::fold, "refolding differs from adding one by one");
     if (device)

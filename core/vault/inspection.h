@@ -28,6 +28,7 @@ struct Fault {
         outbox,         ///< sealed envelopes with a gap, or other than the head says
         fold,           ///< refolding does not give what is shown
         openInfo,       ///< whom to call cannot be read
+        photo,          ///< a photograph's chunk is not the one that was sealed, or its only copy has a gap
     } kind;
     std::string detail;
 
@@ -42,6 +43,7 @@ struct Inspection {
     std::size_t courses = 0;
     std::size_t waiting = 0;        ///< own operations that no envelope carries yet
     std::size_t unacknowledged = 0; ///< envelopes without the peer's acknowledgement
+    std::size_t photos = 0;         ///< whole ones
     std::size_t quarantined = 0;    ///< envelopes kept because they could not be accepted
     bytes::Array<32> folded{};      ///< digest of what the operations add up to
 

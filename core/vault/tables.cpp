@@ -2,7 +2,7 @@
 
 namespace ebbline::vault {
 
-const std::array<store::Migration, 3> vaultMigrations{
+const std::array<store::Migration, 4> vaultMigrations{
     R"sql(
     -- Keys and facts of this device.
     CREATE TABLE fact (name TEXT PRIMARY KEY, value BLOB NOT NULL) STRICT, WITHOUT ROWID;
@@ -132,6 +132,28 @@ const std::array<store::Migration, 3> vaultMigrations{
 
     INSERT INTO schema (version, brought) VALUES
         (3, 'offers again, hashes of what passed, standing of a mailbox; rosters, epochs, other desks');
+    )sql",
+    R"sql(
+    -- Sealed photographs, chunk by chunk, as the phone sealed them or as they came. Large rows: by number, so that
+    -- the names are found without reading the chunks.
+    CREATE TABLE photo_chunk (
+        id INTEGER PRIMARY KEY,
+        photo BLOB NOT NULL,
+        number INTEGER NOT NULL,
+        body BLOB NOT NULL,
+        UNIQUE (photo, number)
+    ) STRICT;
+
+    -- What was tried with a hub. `at_hub`: it said that it holds all of it; `tried_at`: when, by our own clock;
+    -- `refused`: it came whole and is none that we would show.
+    CREATE TABLE photo_standing (
+        photo BLOB PRIMARY KEY,
+        at_hub INTEGER NOT NULL,
+        tried_at INTEGER NOT NULL,
+        refused INTEGER NOT NULL
+    ) STRICT, WITHOUT ROWID;
+
+    INSERT INTO schema (version, brought) VALUES (4, 'photographs');
     )sql"};
 
 }  // namespace ebbline::vault

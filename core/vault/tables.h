@@ -9,9 +9,11 @@
 
 namespace ebbline::vault {
 
-extern const std::array<store::Migration, 3> vaultMigrations;
+extern const std::array<store::Migration, 4> vaultMigrations;
 
 /// From this version on the table `schema` names every version that the file went through.
 inline constexpr int versionTableSince = 2;
+/// From this version on it holds photographs.
+inline constexpr int photosSince = 4;
 
 }  // namespace ebbline::vault

@@ -265,6 +265,20 @@ Result<std::vector<journal::OperationId>> Vault::append(const std::vector<record
                                                         std::optional<journal::OperationId> supersedes,
                                                         const std::vector<std::string_view>& finished)
 {
+    return appendWith(bodies, entered, mailbox, supersedes, [&]() -> Done {
+        for (const std::string_view name : finished)
+            if (const Done gone = keep(name, {}); !gone)
+                return gone;
+        return {};
+    });
+}
+
+Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<records::Body>& bodies,
+                                                            const clock::Moment& entered,
+                                                            const std::optional<envelope::MailboxId>& mailbox,
+                                                            const std::optional<journal::OperationId>& supersedes,
+                                                            const std::function<Done()>& alongside)
+{
     Inside& inside = *m_inside;
     clock::HybridClock hybrid = inside.hybrid;
     bytes::Array<32> chain = inside.lastChain;
@@ -288,13 +302,13 @@ Result<std::vector<journal::OperationId>> Vault::append(const std::vector<record
         operations.push_back(std::move(operation));
     }
     const Done stored = inside.database.transaction([&]() -> Done {
-        for (std::size_t i = 0; i < operations.size(); ++i)
+        for (std::size_t i = 0; i < operations.size(); ++i) {
             if (const Done inserted = inside.insertOwn(operations[i], chains[i], mailbox); !inserted)
                 return inserted;
-        for (const std::string_view name : finished)
-            if (const Done gone = keep(name, {}); !gone)
-                return gone;
-        return {};
+            if (const Done dropped = inside.dropRemoved(operations[i]); !dropped)
+                return dropped;
+        }
+        return alongside();
     });
     if (!stored)
         return fail(stored.error());

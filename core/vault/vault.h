@@ -47,6 +47,13 @@ struct KeptRoster {
     bytes::Bytes signedBytes;
 };
 
+/// What this device tried with a hub about a photograph.
+struct PhotoStanding {
+    bool atHub = false;    ///< the hub said that it holds all of it; proves nothing about the clinic
+    bool refused = false;  ///< it came whole, and is none that may be shown
+    clock::Instant triedAt{};
+};
+
 /// An envelope of ours that the recipient has not acknowledged yet.
 struct Outgoing {
     envelope::MailboxId mailbox;
@@ -133,6 +140,27 @@ public:
     /// \returns Reason::notFound if nothing is kept under the name, Reason::storageFailed if it cannot be read.
     Result<bytes::Bytes> kept(std::string_view name) const;
 
+    // --- photographs: the sealed bytes; what they are stands in the journal ---
+    /// As append(), with all chunks of a photograph in the same transaction. They are kept as they are, so that
+    /// sending never seals twice. \returns also Reason::notEnough or Reason::forged if they are not those of the manifest.
+    Result<journal::OperationId> appendPhoto(const records::PhotoTaken& photo, const std::vector<bytes::Bytes>& chunks,
+                                             const clock::Moment& entered, std::optional<envelope::MailboxId> mailbox);
+    /// Keeps one chunk that came from elsewhere; one that is here already is not an error.
+    /// \returns Reason::forged if it is not the one that the manifest names, Reason::notFound for a photograph that
+    ///          the journal does not hold or that was removed.
+    Done putPhotoChunk(const records::PhotoTaken& photo, std::uint32_t number, bytes::View chunk);
+    Result<std::vector<std::uint32_t>> missingPhotoChunks(const photos::Manifest& manifest) const;
+    /// How many chunks of each photograph are here.
+    Result<std::map<photos::PhotoId, std::size_t>> heldPhotoChunks() const;
+    Result<bytes::Bytes> photoChunk(const photos::PhotoId& photo, std::uint32_t number) const;  ///< Reason::notFound
+    /// The picture, as JPEG bytes without anything else in them. \returns as photos::open().
+    Result<bytes::Bytes> photo(const photos::Manifest& manifest) const;
+    /// Lets a photograph's chunks go, where they are no good.
+    Done dropPhotoChunks(const photos::PhotoId& photo);
+    Result<std::optional<PhotoStanding>> photoStanding(const photos::PhotoId& photo) const;
+    Done notePhoto(const photos::PhotoId& photo, const PhotoStanding& standing);
+    Done forgetPhoto(const photos::PhotoId& photo);  ///< its standing; nothing if there is none
+
     // --- what sync needs ---
     Done putLink(const Link& link);
     /// As putLink(), and ends every other one in the same transaction: a phone that is paired again.
@@ -140,6 +168,8 @@ public:
     Result<std::vector<Link>> links() const;  ///< Reason::storageFailed
     /// Operations in the outbox of a mailbox that no envelope carries yet, oldest first.
     Result<std::vector<journal::Operation>> unsealed(const envelope::MailboxId& mailbox) const;
+    /// Whether any operation waits to be sealed for a mailbox; yes if it cannot be told.
+    bool hasUnsealed() const;
     /// Stores a sealed envelope, takes its operations out of the outbox and moves our head: one transaction.
     Done storeSealed(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope,
                      const std::vector<journal::OperationId>& carried);
@@ -223,6 +253,10 @@ public:
 
 private:
     struct Inside;
+    Result<std::vector<journal::OperationId>> appendWith(const std::vector<records::Body>& bodies, const clock::Moment& entered,
+                                                         const std::optional<envelope::MailboxId>& mailbox,
+                                                         const std::optional<journal::OperationId>& supersedes,
+                                                         const std::function<Done()>& alongside);
     explicit Vault(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
 };

@@ -81,6 +81,13 @@ Result<std::vector<journal::Operation>> Vault::unsealed(const envelope::MailboxI
     return operations;
 }
 
+bool Vault::hasUnsealed() const
+{
+    auto row = m_inside->database.prepare("SELECT 1 FROM operation WHERE mailbox IS NOT NULL AND carried = 0 LIMIT 1");
+    const Result<bool> any = row ? row->step() : fail(row.error());
+    return !any || *any;
+}
+
 Done Vault::Inside::putEnvelope(const envelope::MailboxId& mailbox, std::uint64_t sequence, bytes::View envelope)
 {
     auto insert = database.prepare("INSERT INTO outgoing (mailbox, sequence, envelope) VALUES (?1, ?2, ?3)");
@@ -207,8 +214,11 @@ Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId&
             const Result<bool> inserted = inside.insertForeign(operation);
             if (!inserted)
                 return fail(inserted.error());
-            if (*inserted)
-                fresh.push_back(&operation);
+            if (!*inserted)
+                continue;
+            fresh.push_back(&operation);
+            if (const Done dropped = inside.dropRemoved(operation); !dropped)
+                return dropped;
         }
         if (with)
             if (const Done done = with(); !done)

@@ -1,7 +1,8 @@
 #pragma once
 /// \file
 /// The store's class; inside of platform/postgres only. Clinics, devices and offers are in
-/// postgres_store.cpp, what a mailbox holds in postgres_envelopes.cpp.
+/// postgres_store.cpp, what a mailbox holds in postgres_envelopes.cpp and
+/// postgres_blobs.cpp.
 
 #include "core/mailbox/batches.h"
 #include "platform/postgres/listener.h"
@@ -36,6 +37,17 @@ public:
                      clock::Instant at) override;
     Result<std::vector<envelope::MailboxId>> withNews(const Device& reader) override;
     Done dropAcknowledged(clock::Instant acknowledgedBefore) override;
+    Result<BlobStanding> beginBlob(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob,
+                                   const BlobShape& shape, clock::Instant at, const Quota& quota) override;
+    Done putChunk(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob, std::uint32_t place,
+                  bytes::View body, clock::Instant at) override;
+    Done finishBlob(const Device& sender, const envelope::MailboxId& mailbox, const BlobId& blob, clock::Instant at) override;
+    Result<bytes::Bytes> chunk(const Device& reader, const envelope::MailboxId& mailbox, const BlobId& blob,
+                               std::uint32_t place) override;
+    Result<std::vector<BlobId>> finishedBlobs(const Device& reader, const envelope::MailboxId& mailbox) override;
+    Done acknowledgeBlob(const Device& reader, const envelope::MailboxId& mailbox, const BlobId& blob, clock::Instant at) override;
+    Done dropBlob(const Device& device, const envelope::MailboxId& mailbox, const BlobId& blob) override;
+    Done dropBlobs(clock::Instant acknowledgedBefore, clock::Instant touchedBefore) override;
     Done ready() override;
     Result<Usage> usage(clock::Instant now) override;
     void whenOthersWrite(Heard heard) override;

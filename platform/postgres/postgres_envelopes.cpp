@@ -144,11 +144,12 @@ Result<Usage> PostgresStore::usage(clock::Instant now)
     const auto rows = askAs(
         "as_whole()", {},
         "SELECT (SELECT count(*) FROM clinic), (SELECT count(*) FROM device), count(*), coalesce(sum(envelopes), 0)::bigint,"
-        " coalesce(sum(bytes), 0)::bigint FROM mailbox",
+        " coalesce(sum(bytes), 0)::bigint, coalesce(sum(blobs), 0)::bigint, coalesce(sum(blob_bytes), 0)::bigint FROM mailbox",
         {});
     if (!rows)
         return fail(rows.error());
-    Usage usage{rows->integer(0, 0), rows->integer(0, 1), rows->integer(0, 2), rows->integer(0, 3), rows->integer(0, 4), 0, 0};
+    Usage usage{rows->integer(0, 0), rows->integer(0, 1), rows->integer(0, 2), rows->integer(0, 3), rows->integer(0, 4), 0, 0,
+                rows->integer(0, 5), rows->integer(0, 6)};
     const auto waiting = askAs(
         "as_whole()", {},
         "SELECT count(*), coalesce(sum((e.received < $2::bigint)::int), 0)::bigint FROM envelope e WHERE e.received < $1::bigint"

@@ -6,7 +6,7 @@ namespace ebbline::postgres {
 /// (`ebbline.clinic`); a row that is found by its unguessable key alone is named (`ebbline.named`);
 /// what counts or tidies everything says so (`ebbline.whole`). Forced, so that the owner of the tables
 /// is held to it as well; a partition shows nothing but through its table.
-const std::array<std::string_view, 3> migrations{
+const std::array<std::string_view, 4> migrations{
     R"sql(
     CREATE TABLE clinic (
         id bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY, root bytea NOT NULL UNIQUE, hint text NOT NULL
@@ -224,6 +224,167 @@ const std::array<std::string_view, 3> migrations{
             RETURNING octet_length(e.body) AS size)
         SELECT coalesce(sum(size), 0), count(*) INTO freed, gone FROM dropped;
         UPDATE mailbox SET bytes = bytes - freed, envelopes = envelopes - gone WHERE id = p_mailbox;
+        RETURN 0;
+    END $$;
+    )sql",
+    // Blobs. Their room is reserved when they are announced; finished ones only are read.
+    R"sql(
+    ALTER TABLE mailbox ADD COLUMN blob_bytes bigint NOT NULL DEFAULT 0, ADD COLUMN blobs bigint NOT NULL DEFAULT 0;
+    CREATE TABLE blob (
+        mailbox bytea NOT NULL, id bytea NOT NULL, clinic bigint NOT NULL, size bigint NOT NULL, chunks bigint NOT NULL,
+        done boolean NOT NULL DEFAULT false, touched bigint NOT NULL, acknowledged bigint, PRIMARY KEY (mailbox, id)
+    );
+    CREATE TABLE blob_chunk (
+        mailbox bytea NOT NULL, blob bytea NOT NULL, number bigint NOT NULL, clinic bigint NOT NULL, body bytea NOT NULL,
+        PRIMARY KEY (mailbox, blob, number)
+    );
+    ALTER TABLE blob_chunk ALTER COLUMN body SET STORAGE EXTERNAL;
+    DO $$ DECLARE each text; BEGIN
+        FOREACH each IN ARRAY ARRAY['blob', 'blob_chunk'] LOOP
+            EXECUTE format('CREATE POLICY own ON %I USING (clinic = (SELECT asked_clinic()) OR (SELECT asked_whole()))', each);
+            EXECUTE format('ALTER TABLE %I ENABLE ROW LEVEL SECURITY, FORCE ROW LEVEL SECURITY', each);
+        END LOOP;
+    END $$;
+
+    -- Whether the device may use the mailbox; locks it, so that what changes there changes one after the other.
+    CREATE FUNCTION take_mailbox(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_device bytea) RETURNS boolean
+        LANGUAGE plpgsql AS $$
+    BEGIN
+        PERFORM as_clinic(p_clinic);
+        PERFORM FROM mailbox WHERE id = p_mailbox AND (p_desk OR phone = p_device) FOR UPDATE;
+        RETURN FOUND;
+    END $$;
+
+    CREATE FUNCTION begin_blob(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_device bytea, p_blob bytea, p_size bigint,
+                               p_chunks bigint, p_at bigint, p_most_bytes bigint, p_most_blobs bigint)
+        RETURNS TABLE (outcome int, complete boolean, missing bigint) LANGUAGE plpgsql AS $$
+    DECLARE
+        known blob%ROWTYPE;
+    BEGIN
+        IF NOT take_mailbox(p_clinic, p_desk, p_mailbox, p_device) THEN
+            RETURN QUERY SELECT 1, false, -1::bigint;
+            RETURN;
+        END IF;
+        SELECT * INTO known FROM blob WHERE mailbox = p_mailbox AND id = p_blob;
+        IF FOUND THEN
+            IF known.size <> p_size OR known.chunks <> p_chunks THEN
+                RETURN QUERY SELECT 2, false, -1::bigint;
+                RETURN;
+            END IF;
+            UPDATE blob SET touched = greatest(touched, p_at) WHERE mailbox = p_mailbox AND id = p_blob;
+        ELSE
+            UPDATE mailbox SET blob_bytes = blob_bytes + p_size, blobs = blobs + 1
+                WHERE id = p_mailbox AND blob_bytes + p_size <= p_most_bytes AND blobs < p_most_blobs;
+            IF NOT FOUND THEN
+                RETURN QUERY SELECT 3, false, -1::bigint;
+                RETURN;
+            END IF;
+            INSERT INTO blob (mailbox, id, clinic, size, chunks, touched)
+                VALUES (p_mailbox, p_blob, p_clinic, p_size, p_chunks, p_at);
+        END IF;
+        IF NOT coalesce(known.done, false) THEN
+            RETURN QUERY SELECT 0, false, n FROM generate_series(0, p_chunks - 1) AS n
+                WHERE NOT EXISTS (SELECT FROM blob_chunk c WHERE c.mailbox = p_mailbox AND c.blob = p_blob AND c.number = n)
+                ORDER BY n;
+        END IF;
+        IF NOT FOUND OR coalesce(known.done, false) THEN
+            RETURN QUERY SELECT 0, coalesce(known.done, false), -1::bigint;
+        END IF;
+    END $$;
+
+    CREATE FUNCTION put_chunk(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_device bytea, p_blob bytea, p_number bigint,
+                              p_body bytea, p_at bigint) RETURNS int LANGUAGE plpgsql AS $$
+    DECLARE
+        there bytea;
+    BEGIN
+        IF NOT take_mailbox(p_clinic, p_desk, p_mailbox, p_device) THEN RETURN 1; END IF;
+        SELECT body INTO there FROM blob_chunk WHERE mailbox = p_mailbox AND blob = p_blob AND number = p_number;
+        IF FOUND AND there <> p_body THEN RETURN 2; END IF;
+        IF FOUND THEN
+            -- Written again, so that its commit waits as the first one did.
+            UPDATE blob SET touched = touched WHERE mailbox = p_mailbox AND id = p_blob;
+            RETURN 0;
+        END IF;
+        UPDATE blob SET touched = greatest(touched, p_at)
+            WHERE mailbox = p_mailbox AND id = p_blob AND NOT done AND chunks > p_number AND size >= octet_length(p_body) +
+                (SELECT coalesce(sum(octet_length(c.body)), 0) FROM blob_chunk c WHERE c.mailbox = p_mailbox AND c.blob = p_blob);
+        IF NOT FOUND THEN RETURN 1; END IF;
+        INSERT INTO blob_chunk (mailbox, blob, number, clinic, body) VALUES (p_mailbox, p_blob, p_number, p_clinic, p_body);
+        RETURN 0;
+    END $$;
+
+    CREATE FUNCTION finish_blob(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_device bytea, p_blob bytea, p_at bigint)
+        RETURNS int LANGUAGE plpgsql AS $$
+    DECLARE
+        known blob%ROWTYPE;
+        there bigint;
+    BEGIN
+        IF NOT take_mailbox(p_clinic, p_desk, p_mailbox, p_device) THEN RETURN 1; END IF;
+        SELECT * INTO known FROM blob WHERE mailbox = p_mailbox AND id = p_blob;
+        IF NOT FOUND THEN RETURN 1; END IF;
+        SELECT count(*) INTO there FROM blob_chunk WHERE mailbox = p_mailbox AND blob = p_blob;
+        IF there < known.chunks THEN RETURN 2; END IF;
+        UPDATE blob SET done = true, touched = greatest(touched, p_at) WHERE mailbox = p_mailbox AND id = p_blob;
+        RETURN 0;
+    END $$;
+
+    CREATE FUNCTION chunk_of(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_reader bytea, p_blob bytea, p_number bigint)
+        RETURNS TABLE (body bytea) LANGUAGE plpgsql AS $$
+    BEGIN
+        PERFORM check_access(p_clinic, p_desk, p_mailbox, p_reader);
+        RETURN QUERY SELECT c.body FROM blob_chunk c JOIN blob b ON b.mailbox = c.mailbox AND b.id = c.blob
+            WHERE c.mailbox = p_mailbox AND c.blob = p_blob AND c.number = p_number AND b.done;
+    END $$;
+
+    CREATE FUNCTION finished_blobs(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_reader bytea) RETURNS SETOF bytea
+        LANGUAGE plpgsql AS $$
+    BEGIN
+        PERFORM check_access(p_clinic, p_desk, p_mailbox, p_reader);
+        RETURN QUERY SELECT b.id FROM blob b WHERE b.mailbox = p_mailbox AND b.done ORDER BY b.id;
+    END $$;
+
+    CREATE FUNCTION acknowledge_blob(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_reader bytea, p_blob bytea, p_at bigint)
+        RETURNS int LANGUAGE plpgsql AS $$
+    BEGIN
+        PERFORM check_access(p_clinic, p_desk, p_mailbox, p_reader);
+        UPDATE blob SET acknowledged = coalesce(acknowledged, p_at) WHERE mailbox = p_mailbox AND id = p_blob AND done;
+        RETURN 0;
+    END $$;
+
+    CREATE FUNCTION drop_blob(p_clinic bigint, p_desk boolean, p_mailbox bytea, p_device bytea, p_blob bytea) RETURNS int
+        LANGUAGE plpgsql AS $$
+    DECLARE
+        freed bigint;
+    BEGIN
+        IF NOT take_mailbox(p_clinic, p_desk, p_mailbox, p_device) THEN RETURN 1; END IF;
+        DELETE FROM blob_chunk WHERE mailbox = p_mailbox AND blob = p_blob;
+        DELETE FROM blob WHERE mailbox = p_mailbox AND id = p_blob RETURNING size INTO freed;
+        IF FOUND THEN
+            UPDATE mailbox SET blob_bytes = blob_bytes - freed, blobs = blobs - 1 WHERE id = p_mailbox;
+        END IF;
+        RETURN 0;
+    END $$;
+
+    CREATE FUNCTION blobs_may_be_dropped(p_acknowledged bigint, p_touched bigint, p_at_most bigint) RETURNS SETOF bytea
+        LANGUAGE plpgsql AS $$
+    BEGIN
+        PERFORM as_whole();
+        RETURN QUERY SELECT DISTINCT mailbox FROM blob WHERE acknowledged < p_acknowledged OR touched < p_touched LIMIT p_at_most;
+    END $$;
+
+    CREATE FUNCTION drop_blobs(p_mailbox bytea, p_acknowledged bigint, p_touched bigint) RETURNS int LANGUAGE plpgsql AS $$
+    DECLARE
+        freed bigint;
+        gone bigint;
+    BEGIN
+        PERFORM as_whole();
+        PERFORM FROM mailbox WHERE id = p_mailbox FOR UPDATE;
+        DELETE FROM blob_chunk c USING blob b WHERE c.mailbox = p_mailbox AND b.mailbox = c.mailbox AND b.id = c.blob
+            AND (b.acknowledged < p_acknowledged OR b.touched < p_touched);
+        WITH dropped AS (
+            DELETE FROM blob WHERE mailbox = p_mailbox AND (acknowledged < p_acknowledged OR touched < p_touched) RETURNING size)
+        SELECT coalesce(sum(size), 0), count(*) INTO freed, gone FROM dropped;
+        UPDATE mailbox SET blob_bytes = blob_bytes - freed, blobs = blobs - gone WHERE id = p_mailbox;
         RETURN 0;
     END $$;
     )sql"};

@@ -82,6 +82,8 @@ std::string metricsText(const ServerFigures& figures, const std::optional<mailbo
     add(text, "ebbline_devices", "gauge", "Devices known.", count(usage->devices));
     add(text, "ebbline_mailboxes", "gauge", "Mailboxes.", count(usage->mailboxes));
     add(text, "ebbline_envelopes", "gauge", "Envelopes stored.", count(usage->envelopes));
+    add(text, "ebbline_blobs", "gauge", "Sealed photographs stored or announced.", count(usage->blobs));
+    add(text, "ebbline_blob_bytes", "gauge", "Bytes of these.", count(usage->blobBytes));
     add(text, "ebbline_envelope_bytes", "gauge", "Bytes of the envelopes stored.", count(usage->bytes));
     add(text, "ebbline_envelopes_waiting_30_days", "gauge", "Envelopes that nobody acknowledged for 30 days.",
         count(usage->waitingOver30Days));

@@ -50,6 +50,13 @@ Scenario withWorker(std::function<bool(Worker&)> work)
     };
 }
 
+/// The same one each time, as everything else here comes from a fixed seed.
+const photos::SealedPhoto& thePhoto()
+{
+    static const photos::SealedPhoto photo = somePhoto();
+    return photo;
+}
+
 const std::vector<std::pair<const char*, Scenario>>& scenarios()
 {
     static const std::vector<std::pair<const char*, Scenario>> all{
@@ -67,11 +74,14 @@ const std::vector<std::pair<const char*, Scenario>>& scenarios()
         {"an acknowledgement", withWorker([](Worker& w) { return w.deliver().has_value(); })},
         {"a peer's entries", withWorker([](Worker& w) { return w.acceptPeer().has_value(); })},
         {"a quarantined envelope", withWorker([](Worker& w) { return w.quarantine().has_value(); })},
+        {"a photograph", withWorker([](Worker& w) { return w.takePhoto(thePhoto()).has_value(); })},
+        {"a photograph taken back", withWorker([](Worker& w) { return w.takePhotoBack().has_value(); })},
         {"a whole exchange", withWorker([](Worker& w) {
              return w.append(2) && w.keepDraft() && w.seal() && w.deliver() && w.acceptPeer() && w.quarantine();
          })},
         {"moving a vault of version 1", [](const Place& place) { return place.open().has_value(); }},
         {"moving a vault of version 2", [](const Place& place) { return place.open().has_value(); }},
+        {"moving a vault of version 3", [](const Place& place) { return place.open().has_value(); }},
         {"inspecting", [](const Place& place) { return vault::inspect(place.folder, place.dataKey).sound(); }},
     };
     return all;
@@ -166,22 +176,25 @@ int main(int argc, char** argv)
         if (!made)
             return 2;
         Worker worker(*made, 3);
-        if (!worker.append(3) || !worker.seal() || !worker.append(2) || !worker.acceptPeer() || !worker.keepDraft())
+        if (!worker.append(3) || !worker.seal() || !worker.append(2) || !worker.acceptPeer() || !worker.keepDraft() || !worker.takePhoto(somePhoto()))
             return 2;
     }
-    const auto freshKey = vault::openDataKey(fresh, vault::Offered::passphrase(faults::passphrase), clock.readings());
-    const auto keyOfOne = vault::openDataKey(versions / "version1", vault::Offered::passphrase(faults::passphrase), clock.readings());
-    const auto keyOfTwo = vault::openDataKey(versions / "version2", vault::Offered::passphrase(faults::passphrase), clock.readings());
-    if (!freshKey || !keyOfOne || !keyOfTwo)
-        return 2;
+    std::map<std::string, std::pair<std::filesystem::path, crypto::Secret>> vaults;
+    for (const auto& [name, folder] : {std::pair<std::string, std::filesystem::path>{"", fresh}, {"version 1", versions / "version1"},
+                                       {"version 2", versions / "version2"}, {"version 3", versions / "version3"}}) {
+        auto key = vault::openDataKey(folder, vault::Offered::passphrase(faults::passphrase), clock.readings());
+        if (!key)
+            return 2;
+        vaults.emplace(name, std::pair(folder, std::move(*key)));
+    }
 
     std::printf("sweep of I/O faults, every %llu. call\n", static_cast<unsigned long long>(stride));
     std::printf("  %-38s %6s %7s %9s %9s %10s\n", "scenario", "calls", "points", "injected", "refused", "done anyway");
     Sweep all;
     for (const auto& [name, scenario] : scenarios()) {
-        const bool one = std::string_view(name).ends_with("version 1"), two = std::string_view(name).ends_with("version 2");
-        const std::filesystem::path from = one ? versions / "version1" : two ? versions / "version2" : fresh;
-        const Place place{scratch.path() / "work", one ? *keyOfOne : two ? *keyOfTwo : *freshKey, clock};
+        const std::size_t version = std::string_view(name).find("version ");
+        const auto& [from, key] = vaults.at(version == std::string_view::npos ? "" : std::string(name).substr(version));
+        const Place place{scratch.path() / "work", key, clock};
         const std::vector<Digest> states = statesOf(name, from, place, disk);
         copyFolder(from, place.folder);
         disk.disarm();

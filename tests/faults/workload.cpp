@@ -1,6 +1,7 @@
 #include "tests/faults/workload.h"
 
 #include "core/bytes/reader.h"
+#include "tests/core/photos/sample_jpeg.h"
 #include "tests/core/records/sample_bodies.h"
 
 #include <ctime>
@@ -140,9 +141,39 @@ bool Worker::readAll()
            && draftOf(m_vault).has_value() && !m_vault.operations().empty();
 }
 
+photos::SealedPhoto somePhoto()
+{
+    return photos::seal(test::sampleJpegOf(70'000)).value();
+}
+
+std::optional<Ack> Worker::takePhoto(const photos::SealedPhoto& photo)
+{
+    const records::PhotoTaken taken{test::sampleCourse, photo.manifest, photos::Pose::front, {}, evening};
+    const auto id = m_vault.appendPhoto(taken, photo.chunks, evening, mailbox);
+    return id ? std::optional(Ack{What::photo, id->number, {}}) : std::nullopt;
+}
+
+std::optional<Ack> Worker::takePhotoBack()
+{
+    const auto course = m_vault.state().courses.find(test::sampleCourse);
+    if (course == m_vault.state().courses.end())
+        return std::nullopt;
+    for (const auto& [photo, version] : course->second.photos) {
+        if (course->second.photosRemoved.contains(photo))
+            continue;
+        const std::uint64_t number = version.operation.number;
+        if (!m_vault.append({records::PhotoRemoved{test::sampleCourse, photo, evening}}, evening, mailbox))
+            return std::nullopt;
+        return Ack{What::photoBack, number, {}};
+    }
+    return std::nullopt;
+}
+
 std::optional<Ack> Worker::work()
 {
-    switch (m_random() % 10) {
+    switch (m_random() % 12) {
+    case 10: return takePhoto(somePhoto());
+    case 11: return takePhotoBack();
     case 0:
     case 1:
     case 2: return append(1);
@@ -170,6 +201,8 @@ void Ledger::add(const Ack& ack)
         break;
     case What::delivered: m_delivered = std::max(m_delivered, ack.number); break;
     case What::peer: m_peer = std::max(m_peer, ack.number); break;
+    case What::photo: m_photos.insert(ack.number); break;
+    case What::photoBack: m_photosBack.insert(ack.number); break;
     default: m_quarantined = std::max(m_quarantined, ack.number);
     }
 }
@@ -190,6 +223,22 @@ std::vector<std::string> Ledger::check(const std::filesystem::path& folder, cons
     for (const auto& [number, hash] : m_entries)
         if (const auto found = own.find(number); found == own.end() || crypto::hash256(found->second->body) != hash)
             wrong.push_back("entry " + std::to_string(number) + " was acknowledged and is not there");
+    const auto course = vault.state().courses.find(test::sampleCourse);
+    std::set<std::uint64_t> whole;
+    if (course != vault.state().courses.end())
+        for (const auto& [photo, version] : course->second.photos) {
+            const bool back = course->second.photosRemoved.contains(photo), there = vault.photo(version.value.manifest).has_value();
+            if (back == there)
+                wrong.push_back(back ? "a photograph that was taken back is still there" : "a photograph is half there");
+            if (there)
+                whole.insert(version.operation.number);
+        }
+    for (const std::uint64_t number : m_photosBack)
+        if (whole.contains(number))
+            wrong.push_back("photograph " + std::to_string(number) + " was taken back and is there again");
+    for (const std::uint64_t number : m_photos)
+        if (const auto found = own.find(number); found == own.end())
+            wrong.push_back("photograph " + std::to_string(number) + " was acknowledged and is not there");
     const vault::Cursor head = vault.ownHead(mailbox).value_or(vault::Cursor{});
     for (const auto& [number, operation] : own)
         if (vault.carriedBy(operation->id) > head.sequence)

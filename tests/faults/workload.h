@@ -2,18 +2,20 @@
 /// \file
 /// Random work on a vault, what was acknowledged of it, and whether that is there afterwards.
 
+#include "core/photos/sealed_photo.h"
 #include "core/vault/inspection.h"
 #include "core/vault/vault.h"
 
 #include <map>
 #include <random>
+#include <set>
 #include <string>
 
 namespace ebbline::faults {
 
 /// One acknowledgement, small enough to go through a pipe in one piece.
 struct Ack {
-    enum class What : std::uint8_t { opened, begun, entry, draft, sealed, delivered, peer, quarantined } what = What::begun;
+    enum class What : std::uint8_t { opened, begun, entry, draft, sealed, delivered, peer, quarantined, photo, photoBack } what = What::begun;
     std::uint64_t number = 0;
     bytes::Array<32> hash{};
 };
@@ -32,6 +34,9 @@ public:
     std::optional<Ack> quarantine();
     /// Reads whatever a program shows; acknowledges nothing.
     bool readAll();
+    std::optional<Ack> takePhoto(const photos::SealedPhoto& photo);
+    /// The oldest that is left; nothing to acknowledge if there is none.
+    std::optional<Ack> takePhotoBack();
 
 private:
     vault::Vault& m_vault;
@@ -48,6 +53,7 @@ public:
                                    const clock::Clock& clock) const;
 
 private:
+    std::set<std::uint64_t> m_photos, m_photosBack;       ///< own numbers of the photographs
     std::map<std::uint64_t, bytes::Array<32>> m_entries;  ///< own number -> hash of the body
     std::uint64_t m_draft = 0;
     std::uint64_t m_sealed = 0;
@@ -60,6 +66,9 @@ private:
 
 inline const bytes::View passphrase = bytes::viewOf("three calm herons wade");
 inline constexpr crypto::StretchCost cheap{1, 8 * 1024};
+
+/// A picture of two chunks, sealed with whatever randomness there is.
+photos::SealedPhoto somePhoto();
 
 /// A folder of a test's own, in memory where the machine has such a place; gone afterwards.
 class Scratch {

@@ -7,8 +7,10 @@
 #include "core/exchange/tables.h"
 #include "core/mailbox/wire.h"
 #include "core/pairing/handshake.h"
+#include "core/photos/sealed_photo.h"
 #include "core/sync/messages.h"
 #include "core/vault/key_slots.h"
+#include "tests/core/photos/sample_jpeg.h"
 
 #include <cstdio>
 #include <fstream>
@@ -111,6 +113,18 @@ int main(int argc, char** argv)
     seeds.add("pairing_code", pairing::toQrText(offer));
     seeds.add("pairing_code", pairing::toText(pairing::TypedCode{{0, 1, 2, 3}, {1, 2, 3, 4, 5, 6, 7, 8, 9}}));
     seeds.add("pairing_messages", pairing::signPatientLink({header.mailbox, sender.publicKey(), sender.publicKey(), "Clinic"}, sender));
+
+    const auto photo = [&](std::uint8_t which, bytes::View contents) {
+        seeds.add("photo", bytes::Writer().u8(which).raw(contents).bytes());
+    };
+    photo(1, test::sampleJpegOf(60));
+    photo(1, test::sampleJpeg({.components = 1, .coded = 20}));
+    if (const auto sealed = photos::seal(test::sampleJpegOf(100'000))) {
+        photo(0, photos::encode(sealed->manifest));
+        const recovery::CourseId course{crypto::randomArray<16>()};
+        const records::Body body = records::PhotoTaken{course, sealed->manifest, photos::Pose::front, {}, evening};
+        seeds.add("record_body", bytes::Writer().u8(static_cast<std::uint8_t>(records::kindOf(body))).raw(records::encode(body)).bytes());
+    }
 
     seeds.add("time", clock::toIso8601(evening));
     seeds.add("tables", "course,treated_at,entered_at,symptom,side,score\r\n"

@@ -9,7 +9,7 @@ void ebbline::fuzz::tryInput(bytes::View input)
     if (input.empty())
         return;
     const bytes::View rest = input.subspan(1);
-    constexpr int kinds = static_cast<int>(records::Kind::patientLinked) + 1;
+    constexpr int kinds = static_cast<int>(records::newestKind) + 1;
     const auto kind = static_cast<records::Kind>(input[0] % (kinds + 1));
     if (const auto body = records::decode(kind, rest)) {
         mustHold(records::kindOf(*body) == kind, "a body is of the kind it was read as");

@@ -49,6 +49,12 @@ void add(WorldCounters& to, const WorldCounters& from)
     to.forks += from.forks;
     to.rolledBack += from.rolledBack;
     to.quarantined += from.quarantined;
+    to.photos += from.photos;
+    to.photosTakenBack += from.photosTakenBack;
+    to.photosArrived += from.photosArrived;
+    to.photosRefused += from.photosRefused;
+    to.chunksSent += from.chunksSent;
+    to.chunksReceived += from.chunksReceived;
 }
 
 /// One act of one device, drawn by chance.
@@ -59,8 +65,12 @@ void book(World& world, std::chrono::minutes when, Totals& totals)
     world.timeline.in(when, [&world, &device, dice, &totals] {
         if (dice < 34) {
             world.act(device, [&] { device.diary ? world.writeEntry(device) : world.openEntries(); });
-        } else if (dice < 44) {
+        } else if (dice < 40) {
             world.act(device, [&] { world.writeMessage(device); });
+        } else if (dice < 44) {
+            const bool back = world.random() % 4 == 0;
+            if (device.diary)
+                world.act(device, [&] { back ? world.takePhotoBack(device) : world.takePhoto(device); });
         } else if (dice < 82) {
             world.act(device, [&] { world.syncOnce(device); });
         } else if (dice < 87) {
@@ -96,7 +106,7 @@ std::vector<std::string> runOne(const ClinicTemplate& from, const std::filesyste
             world.checkClaims(wrong);
     totals.rounds += static_cast<std::uint64_t>(world.heal(12));
     world.checkConvergence(wrong);
-    if (world.counters.forks + world.counters.rolledBack + world.counters.quarantined > 0)
+    if (world.counters.forks + world.counters.rolledBack + world.counters.quarantined + world.counters.photosRefused > 0)
         wrong.push_back("an honest hub was accused");
     for (const auto& device : world.devices)
         trace.line(world.timeline.now(), device->name + " ends with " + bytes::toHex(journal::digest(device->vault().state())));
@@ -115,6 +125,9 @@ bool report(const Totals& t, std::uint64_t schedules)
 {
     const std::vector<std::pair<const char*, std::uint64_t>> rows{
         {"entries recorded", t.world.entries}, {"entries amended", t.world.amended}, {"messages", t.world.messages},
+        {"photographs taken", t.world.photos}, {"photographs taken back", t.world.photosTakenBack},
+        {"photographs arrived", t.world.photosArrived}, {"chunks put up", t.world.chunksSent},
+        {"chunks fetched", t.world.chunksReceived},
         {"openings", t.world.openings}, {"sync runs", t.world.runs}, {"operations delivered", t.world.operationsReceived},
         {"requests", t.network.requests}, {"requests lost", t.network.lost}, {"answers lost", t.network.answersLost},
         {"requests repeated", t.network.repeated}, {"slow by up to an hour", t.network.slow},

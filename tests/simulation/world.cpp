@@ -1,5 +1,7 @@
 #include "tests/simulation/world.h"
 
+#include "tests/core/photos/sample_jpeg.h"
+
 namespace ebbline::simulation {
 
 World::World(const ClinicTemplate& from, const std::filesystem::path& folder, std::uint64_t seed, Trace& use, bool failingDisk)
@@ -18,7 +20,7 @@ World::World(const ClinicTemplate& from, const std::filesystem::path& folder, st
     openHub();
     const auto add = [&](const std::string& name, const recovery::CourseId& course, const envelope::MailboxId& mailbox) {
         devices.push_back(std::make_unique<Device>(Device{name, folder / name, SkewedClock(timeline.clock()), {}, {}, {},
-                                                          course, mailbox, false, 0, {}}));
+                                                          course, mailbox, false, 0, {}, {}}));
         Device& device = *devices.back();
         device.line = std::make_unique<Line>(network, name, [this, &device](const std::function<void()>& what) { act(device, what); });
         open(device);
@@ -185,6 +187,31 @@ void World::writeMessage(Device& device)
     trace.line(timeline.now(), device.name + " writes " + (done ? text : done.error().detail));
 }
 
+void World::takePhoto(Device& phone)
+{
+    const bytes::Bytes picture = test::sampleJpegOf(1000 + random() % 250'000, static_cast<unsigned>(random()));
+    const auto pose = static_cast<photos::Pose>(1 + random() % 3);
+    const auto photo = phone.diary->addPhoto(picture, pose, {}, phone.diary->today().now);
+    counters.refused += photo ? 0 : 1;
+    if (!photo)
+        return;
+    ++counters.photos;
+    phone.pictures.emplace(*photo, picture);
+    trace.line(timeline.now(), phone.name + " photographs " + bytes::toHex(photo->view()));
+}
+
+void World::takePhotoBack(Device& phone)
+{
+    if (phone.pictures.empty())
+        return;
+    const auto picture = std::next(phone.pictures.begin(), static_cast<std::ptrdiff_t>(random() % phone.pictures.size()));
+    const Done removed = phone.diary->removePhoto(picture->first);
+    trace.line(timeline.now(), phone.name + " takes back " + bytes::toHex(picture->first.view()));
+    counters.photosTakenBack += removed ? 1 : 0;
+    if (removed)
+        phone.pictures.erase(picture);
+}
+
 void World::openEntries()
 {
     const Device& about = phone(random() % phones());
@@ -207,6 +234,10 @@ void World::note(Device& device, const sync::Report& report)
     counters.silent += report.silent > 0 ? 1 : 0;
     counters.unproved += report.unproved > 0 ? 1 : 0;
     counters.problems += report.problem ? 1 : 0;
+    counters.photosArrived += report.photosReceived;
+    counters.photosRefused += report.photosRefused;
+    counters.chunksSent += report.photoChunksSent;
+    counters.chunksReceived += report.photoChunksReceived;
     trace.line(timeline.now(), device.name + " ran: sent " + std::to_string(report.envelopesSent) + ", came "
                                    + std::to_string(report.operationsReceived) + ", "
                                    + (report.problem ? report.problem->detail : "well"));

@@ -12,6 +12,7 @@
 namespace ebbline::simulation {
 
 struct WorldCounters {
+    std::uint64_t photos = 0, photosTakenBack = 0, photosArrived = 0, photosRefused = 0, chunksSent = 0, chunksReceived = 0;
     std::uint64_t entries = 0, amended = 0, messages = 0, openings = 0, runs = 0, restarts = 0, cuts = 0, refused = 0;
     std::uint64_t operationsReceived = 0, envelopesReceived = 0, envelopesSent = 0;
     std::uint64_t gaps = 0, forks = 0, rolledBack = 0, quarantined = 0, garbled = 0, silent = 0, unproved = 0, problems = 0;
@@ -31,6 +32,7 @@ public:
         bool busy = false;
         std::uint64_t life = 0;         ///< how often it started; answers of a former life count for nothing
         std::set<recovery::EntryId> kept;  ///< entries that the diary said it had recorded
+        std::map<photos::PhotoId, bytes::Bytes> pictures;  ///< photographs that it said it keeps, and did not take back
 
         vault::Vault& vault() { return diary ? diary->vault() : desk->vault(); }
     };
@@ -56,6 +58,9 @@ public:
     // --- what people and devices do ---
     void writeEntry(Device& phone);
     void writeMessage(Device& device);
+    /// Of one to four chunks.
+    void takePhoto(Device& phone);
+    void takePhotoBack(Device& phone);
     void openEntries();
     void syncOnce(Device& device);
     void restart(Device& device);
@@ -90,6 +95,7 @@ private:
     void openHub();
     void powerCut(Device& device);
     void note(Device& device, const sync::Report& report);
+    void checkPhotos(Device& phone, bool settled, std::vector<std::string>& wrong);
 
     const ClinicTemplate& m_from;
     std::filesystem::path m_folder;

@@ -27,6 +27,33 @@ std::string World::shared(vault::Vault& vault, const recovery::CourseId& course)
     return journal::dump(journal::fold(both));
 }
 
+/// Nobody says that a photograph is with the clinic that is not; nobody shows another picture than was taken.
+void World::checkPhotos(Device& device, bool settled, std::vector<std::string>& wrong)
+{
+    std::size_t shown = 0;
+    for (const patient::PhotoView& view : device.diary->photos()) {
+        const auto picture = device.pictures.find(view.photo);
+        if (picture == device.pictures.end())
+            continue;  // what became of it the power cut left open
+        ++shown;
+        const auto atDesk = desk().desk->photo(device.course, view.photo);
+        if (atDesk && *atDesk != picture->second)
+            wrong.push_back("the desk shows another picture than " + device.name + " took");
+        if (view.received && !atDesk)
+            wrong.push_back(device.name + " says that the clinic has a photograph that it has not");
+        if (settled && (!view.received || !atDesk))
+            wrong.push_back(device.name + ": a photograph did not arrive");
+    }
+    if (shown != device.pictures.size())
+        wrong.push_back(device.name + " lost a photograph that it kept");
+    if (!settled)
+        return;
+    const auto& course = desk().vault().state().courses.at(device.course);
+    for (const auto& [photo, removed] : course.photosRemoved)
+        if (desk().desk->photo(device.course, photo) || desk().vault().photoChunk(photo, 0))
+            wrong.push_back("the desk still holds a photograph that was taken back");
+}
+
 void World::checkClaims(std::vector<std::string>& wrong)
 {
     const Operations atDesk = operationsOf(desk().vault());
@@ -46,6 +73,7 @@ void World::checkClaims(std::vector<std::string>& wrong)
         for (const auto& [id, encoded] : atDesk)
             if (id.device == device.vault().device() && !here.contains(id))
                 wrong.push_back("the desk holds what " + device.name + " never wrote");
+        checkPhotos(device, false, wrong);
         const auto& courses = desk().vault().state().courses;
         const auto course = courses.find(device.course);
         for (const patient::EntryView& view : device.diary->history()) {
@@ -83,6 +111,7 @@ void World::checkConvergence(std::vector<std::string>& wrong)
         for (const recovery::EntryId& id : device.kept)
             if (!shown.contains(id))
                 wrong.push_back(device.name + " lost an entry that it had recorded");
+        checkPhotos(device, true, wrong);
         const auto standing = device.vault().standing(device.mailbox);
         const auto atDesk = desk().vault().standing(device.mailbox);
         if (!standing || !atDesk || standing->gap || atDesk->gap)

@@ -47,6 +47,11 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Usual range learned");
     case records::Kind::bandChosen:
         return Traces::tr("Usual range put into use");
+    case records::Kind::eyesMarked:
+        return Traces::tr("Eyes marked in a photograph");
+    case records::Kind::photoTaken:
+    case records::Kind::photoRemoved:
+    case records::Kind::photosReceived:
     case records::Kind::entryRecorded:
     case records::Kind::reminderAnswered:
     case records::Kind::warningShown:

@@ -40,7 +40,7 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
 
     const QDir made(folder.filePath(QStringLiteral("diary-2027-03-01")));
     REQUIRE(program->mine()->outcome().contains(QLatin1String("diary-2027-03-01")));
-    CHECK(made.entryList(QDir::Files) == QStringList{"diary.pdf", "entries.csv", "notes.csv", "reminders.csv", "scores.csv", "signs.csv", "versions.csv"});
+    CHECK(made.entryList(QDir::Files) == QStringList{"diary.pdf", "entries.csv", "notes.csv", "photos.csv", "reminders.csv", "scores.csv", "signs.csv", "versions.csv"});
     const auto scores = exchange::readScores(textOf(made.filePath(QStringLiteral("scores.csv"))).toStdString());
     REQUIRE(scores);
     CHECK(scores->size() == 10);

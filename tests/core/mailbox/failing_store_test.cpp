@@ -39,6 +39,21 @@ public:
     Done acknowledge(const Device&, const envelope::MailboxId&, const Position&, clock::Instant) override { return gone(); }
     Result<std::vector<envelope::MailboxId>> withNews(const Device&) override { return gone(); }
     Done dropAcknowledged(clock::Instant) override { return gone(); }
+    Result<BlobStanding> beginBlob(const Device&, const envelope::MailboxId&, const BlobId&, const BlobShape&, clock::Instant,
+                                   const Quota&) override
+    {
+        return gone();
+    }
+    Done putChunk(const Device&, const envelope::MailboxId&, const BlobId&, std::uint32_t, bytes::View, clock::Instant) override
+    {
+        return gone();
+    }
+    Done finishBlob(const Device&, const envelope::MailboxId&, const BlobId&, clock::Instant) override { return gone(); }
+    Result<bytes::Bytes> chunk(const Device&, const envelope::MailboxId&, const BlobId&, std::uint32_t) override { return gone(); }
+    Result<std::vector<BlobId>> finishedBlobs(const Device&, const envelope::MailboxId&) override { return gone(); }
+    Done acknowledgeBlob(const Device&, const envelope::MailboxId&, const BlobId&, clock::Instant) override { return gone(); }
+    Done dropBlob(const Device&, const envelope::MailboxId&, const BlobId&) override { return gone(); }
+    Done dropBlobs(clock::Instant, clock::Instant) override { return gone(); }
     Done ready() override { return gone(); }
     Result<Usage> usage(clock::Instant) override { return gone(); }
     void whenOthersWrite(Heard) override {}
@@ -94,6 +109,13 @@ TEST_CASE("while the store is away every route answers 503 and when to come back
     check(hub.desk.request("PUT", offer + "/link", hub.clock.now(), bytes::Bytes(60)));
     check(hub.desk.request("GET", "/v1/news", hub.clock.now()));
     check(hub.desk.request("GET", hub.path, hub.clock.now()));
+    const std::string blob = hub.path + "/blobs/" + std::string(31, '0') + "1";
+    check(hub.desk.request("GET", hub.path + "/blobs", hub.clock.now()));
+    check(hub.desk.request("PUT", blob, hub.clock.now(), bytes::Writer().u32(1).u64(100).bytes()));
+    check(hub.desk.request("PUT", blob + "/0", hub.clock.now(), bytes::Bytes(100)));
+    check(hub.desk.request("GET", blob + "/0", hub.clock.now()));
+    for (const char* act : {"/done", "/drop", "/ack"})
+        check(hub.desk.request("POST", blob + act, hub.clock.now()));
     check(hub.desk.request("POST", hub.path + "/ack", hub.clock.now(), bytes::Bytes(24)));
     store.known = Device{hub.phone.id, hub.phone.key.publicKey(), Role::phone, hub.clinic, false};
     check(hub.phone.request("PUT", hub.path + "/" + sender + "/1", hub.clock.now(), hub.sealed(1)));

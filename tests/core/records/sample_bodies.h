@@ -84,6 +84,18 @@ inline records::BandLearned sampleBandLearned(std::uint8_t courses = 30)
     return body;
 }
 
+/// Of a photograph of one small chunk, which nobody holds.
+inline photos::Manifest sampleManifest(std::uint8_t number = 5)
+{
+    photos::Manifest manifest;
+    manifest.photo = idOf<photos::PhotoTag>(number);
+    manifest.key.fill(8);
+    manifest.size = 1000;
+    manifest.hash.fill(9);
+    manifest.chunkHashes.resize(1);
+    return manifest;
+}
+
 inline std::vector<records::Body> sampleBodies()
 {
     using namespace records;
@@ -107,6 +119,10 @@ inline std::vector<records::Body> sampleBodies()
         PatientLinked{sampleCourse, idOf<envelope::MailboxTag>(8), {}, {}},
         sampleBandLearned(),
         BandChosen{{sampleBandLearned().learned.version(), false, "Dr. Ada Lund", "thirty courses", at}},
+        PhotoTaken{sampleCourse, sampleManifest(), photos::Pose::leftOblique, idOf<recovery::EntryTag>(9), at},
+        PhotoRemoved{sampleCourse, idOf<photos::PhotoTag>(6), at},
+        PhotosReceived{sampleCourse, {idOf<photos::PhotoTag>(5)}, at},
+        EyesMarked{sampleCourse, idOf<photos::PhotoTag>(5), {{6400, 4100}, {3600, 4120}}, "Dr. Ada Lund", at},
     };
 }
 

@@ -1,6 +1,7 @@
 // A clinic with two desks, fresh epochs, a lost desk, and a phone that takes another's place.
 
 #include "tests/core/desk/clinic_world.h"
+#include "tests/core/photos/sample_jpeg.h"
 
 #include <catch2/generators/catch_generators.hpp>
 
@@ -102,6 +103,59 @@ TEST_CASE("the second desk alone acknowledges, and that counts as delivered", "[
     CHECK(syncOf(clinic.second, clinic.world.courier).operationsReceived == 1);
     clinic.world.syncPhone(clinic.phone);
     CHECK(clinic.phone.history().front().state.place == EntryState::Place::withClinic);
+}
+
+TEST_CASE("both desks come for a photograph, and the phone is told once that it is with the clinic", "[sync][clinic][photos]")
+{
+    TwoDesks clinic;
+    clinic.enlist();
+    clinic.everybody();
+    const bytes::Bytes picture = test::sampleJpegOf(90'000);
+    const auto photo = clinic.phone.addPhoto(picture, photos::Pose::front, {}, clinic.world.now());
+    REQUIRE(photo);
+    clinic.everybody();
+    CHECK(clinic.world.desk.photo(clinic.course, *photo) == picture);
+    CHECK(clinic.second.photo(clinic.course, *photo) == picture);
+    CHECK(clinic.phone.photos().front().received.has_value());
+    CHECK(clinic.whole(clinic.second) == clinic.whole(clinic.world.desk));
+    const auto told = [&] {
+        return std::ranges::count(clinic.world.desk.vault().operations(), static_cast<std::uint16_t>(records::Kind::photosReceived),
+                                  &journal::Operation::kind);
+    };
+    CHECK(told() == 1);
+
+    // Taken back on the phone, it is gone from both.
+    REQUIRE(clinic.phone.removePhoto(*photo));
+    clinic.everybody();
+    CHECK(clinic.world.desk.photos(clinic.course).empty());
+    CHECK(clinic.second.photos(clinic.course).empty());
+    CHECK(clinic.second.vault().heldPhotoChunks()->empty());
+    CHECK(clinic.world.store->usage(clinic.world.clock.now())->blobs == 0);
+}
+
+TEST_CASE("a new phone knows of the photographs of the old one, and that the clinic has them", "[sync][clinic][photos]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& old = world.join(course);
+    const auto photo = old.addPhoto(test::sampleJpegOf(500), photos::Pose::front, {}, world.now());
+    REQUIRE(photo);
+    world.syncPhone(old);
+    world.syncDesk();
+    world.syncPhone(old);
+    patient::Diary& fresh = world.join(course);
+    REQUIRE(fresh.photos().size() == 1);
+    CHECK_FALSE(fresh.photos().front().here);
+    CHECK(fresh.photos().front().received.has_value());
+    CHECK(fresh.photo(*photo).error().reason == Reason::notEnough);
+    CHECK(fresh.photoFiles().empty());
+    CHECK(fresh.vault().verify());
+    // Its own go on as before.
+    REQUIRE(fresh.addPhoto(test::sampleJpegOf(600), photos::Pose::leftOblique, {}, world.now()));
+    world.syncPhone(fresh);
+    world.syncDesk();
+    CHECK(world.desk.photos(course).size() == 2);
+    CHECK(std::ranges::all_of(world.desk.photos(course), &desk::CoursePhoto::isHere));
 }
 
 TEST_CASE("a desk without the root key may not sign for the clinic, an owner's may", "[sync][clinic]")

@@ -19,6 +19,9 @@ struct TwoClinics {
     {
         for (const ClinicInStore* each : {&first, &second}) {
             REQUIRE(store->putEnvelope(each->phone, each->mailbox, 1, bytes::viewOf("sealed"), noon, roomy));
+            const BlobId blob{crypto::randomArray<16>()};
+            REQUIRE(store->beginBlob(each->phone, each->mailbox, blob, {1, 100}, noon, roomy));
+            REQUIRE(store->putChunk(each->phone, each->mailbox, blob, 0, bytes::Bytes(100), noon));
             REQUIRE(store->acknowledge(each->desk, each->mailbox, {each->phone.id, 1}, noon));
         }
         auto opened = Connection::open(store.address());
@@ -37,7 +40,7 @@ struct TwoClinics {
     }
 };
 
-const std::vector<std::string> tables{"clinic", "device", "offer", "mailbox", "envelope", "ack"};
+const std::vector<std::string> tables{"clinic", "device", "offer", "mailbox", "envelope", "ack", "blob", "blob_chunk"};
 
 }  // namespace
 
