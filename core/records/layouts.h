@@ -198,7 +198,7 @@ void field(Archive& archive, bands::Band& b, bool first)
         auto band = bands::Band::create(std::move(provenance), table, movements);
         if (!band)
             throw cereal::Exception("the band is not a distribution");
-        b = std::move(*band);
+        b = *band;
     }
 }
 
