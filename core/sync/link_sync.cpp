@@ -278,7 +278,6 @@ private:
             if (!again)
                 return self->finish();
             self->m_photos = std::move(same);
-            self->m_posts = postsOf(self->m_vault);
             self->m_place = 0;
             self->start();
         });

@@ -1,5 +1,6 @@
 #include "core/sync/outbox.h"
 
+#include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 #include "core/pairing/statement.h"
 #include "core/sync/link_sync.h"

@@ -94,7 +94,10 @@ Done PhotoCarrier::collect()
             return fail(counted.error());
         held = std::move(*counted);
     }
-    for (const vault::Link& link : m_vault.links())
+    const auto links = m_vault.links();
+    if (!links)
+        return fail(links.error());
+    for (const vault::Link& link : *links)
         if (const Done collected = clinic ? collectOfDesk(link, held) : collectOfPhone(link); !collected)
             return collected;
     return {};

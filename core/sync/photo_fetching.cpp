@@ -31,7 +31,10 @@ void PhotoCarrier::look()
                     if (const auto standing = self->m_vault.photoStanding(photo); standing && (!*standing || !(*standing)->refused))
                         if (const Done noted = self->m_vault.notePhoto(photo, {false, false, now}); !noted)
                             return self->failJob(noted.error());
-        for (const vault::Link& link : self->m_vault.links())
+        const auto links = self->m_vault.links();
+        if (!links)
+            return self->failJob(links.error());
+        for (const vault::Link& link : *links)
             if (link.mailbox == self->m_job->mailbox)
                 if (const auto held = self->m_vault.heldPhotoChunks())
                     if (const Done collected = self->collectOfDesk(link, *held); !collected)
@@ -118,8 +121,11 @@ void PhotoCarrier::arrived()
     const auto& course = m_vault.state().courses.at(m_job->course);
     if (!course.photosReceived.contains(m_job->photo)) {
         // To the phone that the course has now; the one that took it may have been replaced.
+        const auto links = m_vault.links();
+        if (!links)
+            return failJob(links.error());
         std::optional<envelope::MailboxId> mailbox;
-        for (const vault::Link& link : m_vault.links())
+        for (const vault::Link& link : *links)
             if (link.course == m_job->course && !link.ended)
                 mailbox = link.mailbox;
         const clock::Moment now{m_vault.clock().now(), {}, {}};
