@@ -34,7 +34,11 @@ Result<photos::PhotoId> Diary::addPhoto(bytes::View jpeg, photos::Pose pose, con
     if (!sealed)
         return fail(sealed.error());
     const records::PhotoTaken taken{course->opened->course, sealed->manifest, pose, entry, at};
-    const auto kept = m_inside->vault.appendPhoto(taken, sealed->chunks, m_inside->now(), m_inside->mailbox());
+    const auto link = m_inside->link();
+    if (!link)
+        return fail(link.error());
+    const auto kept = m_inside->vault.appendPhoto(taken, sealed->chunks, m_inside->now(),
+                                                  *link ? std::optional((*link)->mailbox) : std::nullopt);
     if (!kept)
         return fail(kept.error());
     return sealed->manifest.photo;
@@ -76,8 +80,7 @@ Done Diary::removePhoto(const photos::PhotoId& photo)
     const journal::CourseState* course = m_inside->course();
     if (!course || !course->photo(photo))
         return fail(Reason::notFound, "photo: there is none");
-    const auto removed = m_inside->vault.append({records::PhotoRemoved{course->opened->course, photo, m_inside->now()}},
-                                                m_inside->now(), m_inside->mailbox());
+    const auto removed = m_inside->append({records::PhotoRemoved{course->opened->course, photo, m_inside->now()}}, m_inside->now());
     return removed ? Done{} : Done(fail(removed.error()));
 }
 
