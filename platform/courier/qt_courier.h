@@ -23,8 +23,8 @@ public:
 
     void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override;
 
-    /// A request is given up after this time in all, whatever came of its answer. \pre longest > 0
-    void setLongest(std::chrono::milliseconds longest) { m_longest = longest; }
+    /// A request is given up after this time in all, whatever came of its answer. \pre time > 0
+    void setLongest(std::chrono::milliseconds time) { m_longest = time; }
 
     static constexpr int timeoutMs = 20'000;  ///< without a byte
     static constexpr std::chrono::milliseconds longest{90'000};  ///< in all: room for the largest answer at 100 kbit/s

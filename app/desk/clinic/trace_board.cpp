@@ -7,6 +7,7 @@
 #include "core/bytes/text.h"
 #include "core/desk/traces.h"
 
+#include <QCoreApplication>
 #include <QFileDialog>
 #include <QSaveFile>
 
