@@ -116,7 +116,7 @@ Done PostgresStore::revokeDevice(const envelope::DeviceId& id)
     const auto dropped = askAs(
         "as_whole()", {},
         "WITH held AS MATERIALIZED (SELECT m.id FROM mailbox m WHERE EXISTS (SELECT FROM device d WHERE d.id = $1::bytea"
-        " AND d.role = $2::smallint AND d.clinic = m.clinic) AND EXISTS (SELECT FROM envelope e WHERE e.mailbox = m.id AND"
+        " AND d.role = $2::bigint AND d.clinic = m.clinic) AND EXISTS (SELECT FROM envelope e WHERE e.mailbox = m.id AND"
         " e.device = $1::bytea) ORDER BY m.id FOR UPDATE),"
         " gone AS (DELETE FROM envelope e USING held WHERE e.mailbox = held.id AND e.device = $1::bytea"
         " AND NOT EXISTS (SELECT FROM ack a WHERE a.mailbox = e.mailbox AND a.device = e.device AND a.reader <> a.device"

@@ -232,8 +232,8 @@ void serve(asio::ip::tcp::socket socket, std::shared_ptr<Shared> shared)
         return;
     const auto executor = asio::make_strand(socket.get_executor());
     asio::co_spawn(executor, session(std::move(socket), shared, address),
-                   [shared, address](const std::exception_ptr& brokeOff) {
-                       if (brokeOff)
+                   [shared, address](const std::exception_ptr& broken) {
+                       if (broken)
                            ++shared->serverErrors;
                        shared->release(address);
                    });

@@ -110,9 +110,13 @@ void lyingHub(World& world, std::uint64_t seed, Totals& totals, std::vector<std:
         wrong.push_back(std::string("nobody noticed: ") + nameOf(tricks[0]));
     for (std::size_t i = 0; i < trickCount; ++i)
         totals.played[i] += hub.played()[i];
-    for (const auto& device : world.devices)
-        for (const vault::Link& link : *device->vault().links())
+    for (const auto& device : world.devices) {
+        const auto links = device->vault().links();
+        if (!links)
+            wrong.push_back("links cannot be read");
+        for (const vault::Link& link : links.value_or(std::vector<vault::Link>()))
             totals.mostKeptAside = std::max<std::uint64_t>(totals.mostKeptAside, device->vault().quarantined(link.mailbox));
+    }
     (void)world.heal(14);
     world.checkConvergence(wrong);
     if (world.counters.forks + world.counters.rolledBack > 0)

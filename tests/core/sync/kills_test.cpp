@@ -66,11 +66,11 @@ struct NewDesk {
 TEST_CASE("a desk that is killed while it learns of a patient asks for that patient's mailbox afterwards", "[sync][faults]")
 {
     NewDesk setting;
-    faults::FaultDisk disk;
     std::uint64_t struck = 0;
     for (std::uint64_t at = 1;; at += 3) {
         CAPTURE(at);
         setting.back();
+        faults::FaultDisk disk;
         auto second = opened(setting.home, setting.world);
         REQUIRE(second->vault().links()->size() == 0);
         disk.arm(faults::Fault::fromThenOn, at);
@@ -103,16 +103,18 @@ TEST_CASE("a change of phones that was interrupted can be made again, and the ne
     const auto home = world.folder.path() / "desk";
     world.desk = *desk::Desk::create(world.folder.path() / "idle", test::passphrase, test::cheap, world.clock, world.zone);
 
-    faults::FaultDisk disk;
     std::uint64_t struck = 0;
-    const auto change = [&](desk::Desk& desk, const std::function<void(desk::Inviting&)>& confirm) {
+    const auto newPhone = [&] {
         world.clock.advance(11min);
         auto phone = patient::Diary::create(world.folder.path() / ("next" + std::to_string(world.clock.now().time_since_epoch().count())),
                                             test::passphrase, test::cheap, world.clock, world.zone);
         REQUIRE(phone);
+        return std::move(*phone);
+    };
+    const auto change = [&](desk::Desk& desk, patient::Diary& phone, const std::function<void(desk::Inviting&)>& confirm) {
         desk::Inviting inviting(desk, world.clock, course, triggers::defaultProtocol(), world.inDays(21));
         inviting.start(world.courier, [] {});
-        patient::Joining joining(*phone, world.clock);
+        patient::Joining joining(phone, world.clock);
         REQUIRE(joining.start(inviting.qrText()));
         for (int i = 0; i < 4; ++i) {
             joining.poll(world.courier, [] {});
@@ -121,23 +123,26 @@ TEST_CASE("a change of phones that was interrupted can be made again, and the ne
         REQUIRE(inviting.step() == desk::Inviting::Step::compare);
         confirm(inviting);
         joining.poll(world.courier, [] {});
-        return std::move(*phone);
     };
-    for (std::uint64_t at = 1;; at += 2) {
+    for (std::uint64_t at = 1;; at += 1 + at / 8) {
         CAPTURE(at);
-        auto desk = opened(home, world);
         bool over = false;
-        (void)change(*desk, [&](desk::Inviting& inviting) {
-            disk.arm(faults::Fault::fromThenOn, at);
-            inviting.confirm(world.courier, [] {});
-            over = disk.calls() < at;
-            disk.disarm();
-        });
+        patient::Diary tried = newPhone();
+        {
+            faults::FaultDisk disk;
+            auto desk = opened(home, world);
+            change(*desk, tried, [&](desk::Inviting& inviting) {
+                disk.arm(faults::Fault::fromThenOn, at);
+                inviting.confirm(world.courier, [] {});
+                over = disk.calls() < at;
+                disk.disarm();
+            });
+        }
         struck += over ? 0 : 1;
-        desk.reset();
 
-        desk = opened(home, world);
-        patient::Diary phone = change(*desk, [&](desk::Inviting& inviting) { inviting.confirm(world.courier, [] {}); });
+        patient::Diary phone = newPhone();
+        auto desk = opened(home, world);
+        change(*desk, phone, [&](desk::Inviting& inviting) { inviting.confirm(world.courier, [] {}); });
         syncRun(*desk, world.courier);
         world.syncPhone(phone);
         REQUIRE(phone.joined());
