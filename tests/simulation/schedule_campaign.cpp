@@ -65,10 +65,10 @@ void book(World& world, std::chrono::minutes when, Totals& totals)
     world.timeline.in(when, [&world, &device, dice, &totals] {
         if (dice < 34) {
             world.act(device, [&] { device.diary ? world.writeEntry(device) : world.openEntries(); });
-        } else if (dice < 40) {
+        } else if (dice < 38) {
             world.act(device, [&] { world.writeMessage(device); });
-        } else if (dice < 44) {
-            const bool back = world.random() % 4 == 0;
+        } else if (dice < 48) {
+            const bool back = world.random() % 3 == 0;
             if (device.diary)
                 world.act(device, [&] { back ? world.takePhotoBack(device) : world.takePhoto(device); });
         } else if (dice < 82) {
