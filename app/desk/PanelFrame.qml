@@ -72,6 +72,7 @@ T.Popup {
 
             spacing: Theme.gapSmall
             Layout.fillWidth: true
+            Layout.fillHeight: false  // a layout would take what is left for the words
         }
         Flow {
             id: acts

@@ -80,7 +80,7 @@ Rectangle {
             }
             RailButton {
                 text: qsTr("Clinic")
-                current: ["clinic", "desks", "apply", "keep"].includes(root.program.page)
+                current: ["clinic", "desks", "apply", "keep", "traces"].includes(root.program.page)
                          || (root.program.page === "pairing" && root.program.pairing.forDesk)
                 onClicked: root.program.openClinic()
             }

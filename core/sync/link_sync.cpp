@@ -86,6 +86,7 @@ private:
             std::ranges::rotate(m_posts, place);
     }
 
+    /// Whatever else went wrong before, it is the limit that ended the run.
     Done noteWhereStopped(bool limited)
     {
         const bool stopped = limited && m_place < m_posts.size();
@@ -258,7 +259,8 @@ private:
         // One mailbox that is full or refused does not stop the others; no network stops all.
         if (!m_report.problem)
             m_report.problem = error;
-        if (error.reason == Reason::unreachable || error.reason == Reason::tooSoon)
+        m_limited = error.reason == Reason::tooSoon;
+        if (error.reason == Reason::unreachable || m_limited)
             return finish();
         nextLink();
     }
@@ -287,7 +289,7 @@ private:
     {
         if (problem && !m_report.problem)
             m_report.problem = std::move(problem);
-        if (const Done noted = noteWhereStopped(m_report.problem && m_report.problem->reason == Reason::tooSoon); !noted && !m_report.problem)
+        if (const Done noted = noteWhereStopped(m_limited); !noted && !m_report.problem)
             m_report.problem = noted.error();
         lookBack();
         m_done(m_report);
@@ -322,6 +324,7 @@ private:
     std::function<void(Report)> m_done;
     std::vector<Post> m_posts;
     std::size_t m_place = 0;
+    bool m_limited = false;       ///< the hub's limit ended the run
     bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
     bool m_answers = false;       ///< something was sealed in answer to what was pulled
     std::optional<Inbox> m_inbox;

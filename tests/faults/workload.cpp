@@ -244,8 +244,11 @@ std::vector<std::string> Ledger::check(const std::filesystem::path& folder, cons
         if (vault.carriedBy(operation->id) > head.sequence)
             wrong.push_back("entry " + std::to_string(number) + " says that an envelope carries it that was never stored");
     // Entries written in one go: the last one here must be the last one of its go.
-    if (!own.empty())
-        if (const auto body = records::decode(static_cast<records::Kind>(own.rbegin()->second->kind), own.rbegin()->second->body)) {
+    const auto last = std::find_if(own.rbegin(), own.rend(), [](const auto& each) {
+        return each.second->kind == static_cast<std::uint16_t>(records::Kind::entryRecorded);
+    });
+    if (last != own.rend())
+        if (const auto body = records::decode(records::Kind::entryRecorded, last->second->body)) {
             const std::string& note = std::get<records::EntryRecorded>(*body).entry.note;
             if (note.substr(0, note.find(' ')) != note.substr(note.rfind(' ') + 1))
                 wrong.push_back("half a transaction: the last entry is " + note);

@@ -2,6 +2,7 @@
 // there. Restoring gives the same vault or nothing.
 
 #include "core/vault/backup.h"
+#include "core/vault/tables.h"
 
 #include "tests/core/vault/filled_vault.h"
 
@@ -110,7 +111,7 @@ TEST_CASE("a missing record of a restored vault is a gap, the step to its own nu
     REQUIRE(dataKey);
     CHECK(inspect(b.restored, *dataKey).sound());
     {
-        const std::vector<store::Migration> asItIs(3);
+        const std::vector<store::Migration> asItIs(vaultMigrations.size());
         auto database = store::Database::open(b.restored / "vault.db", crypto::derive(*dataKey, 1, "eb-vault"), asItIs);
         REQUIRE(database);
         REQUIRE(database->run("DELETE FROM operation WHERE number = " + std::to_string(number)));
