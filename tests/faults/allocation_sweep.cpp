@@ -103,12 +103,6 @@ std::uint64_t play(const Place& place, const Scenario& scenario, std::uint64_t a
     return disarmMemory();
 }
 
-void copyFolder(const std::filesystem::path& from, const std::filesystem::path& to)
-{
-    std::filesystem::remove_all(to);
-    std::filesystem::copy(from, to);
-}
-
 struct Outcome {
     std::vector<Ack> acks;
     std::uint64_t asked = 0;

@@ -91,12 +91,6 @@ struct Sweep {
     std::uint64_t points = 0, injected = 0, reported = 0, doneAllTheSame = 0, wrong = 0;
 };
 
-void copyFolder(const std::filesystem::path& from, const std::filesystem::path& to)
-{
-    std::filesystem::remove_all(to);
-    std::filesystem::copy(from, to);
-}
-
 /// Every state that the scenario passes through and may stop in, in order; the last is "done".
 std::vector<Digest> statesOf(const std::string& name, const std::filesystem::path& fresh, const Place& place, FaultDisk& disk)
 {

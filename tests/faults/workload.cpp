@@ -287,6 +287,12 @@ Scratch::~Scratch()
     std::filesystem::remove_all(m_path, ignored);
 }
 
+void copyFolder(const std::filesystem::path& from, const std::filesystem::path& to)
+{
+    std::filesystem::remove_all(to);
+    std::filesystem::copy(from, to);
+}
+
 double secondsNow()
 {
     timespec now{};

@@ -83,6 +83,9 @@ private:
     std::filesystem::path m_path;
 };
 
+/// `to` is replaced.
+void copyFolder(const std::filesystem::path& from, const std::filesystem::path& to);
+
 /// Seconds on a clock that only goes forward; for measuring and for `--minutes`.
 double secondsNow();
 
