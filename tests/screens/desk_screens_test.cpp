@@ -187,6 +187,35 @@ TEST_CASE("the keyboard reads the parts and a licence of the desk to their end",
     CHECK(screens::tabUntil(window, program->notices()->paragraphs().last()).toStdString() == "");
 }
 
+TEST_CASE("a line that opens a course is reached with Tab and opened with Enter", "[desk][screens][keys]")
+{
+    const bool ofALot = GENERATE(true, false);
+    screens::DemoClinic clinic(screens::pastCourses);
+    auto program = clinic.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(1280, 800)));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    if (ofALot) {
+        program->openPractice();
+        screens::await(*program);
+        program->practice()->setPart(deskapp::PracticeBoard::Lots);
+        program->lots()->choose(QStringLiteral("QN2208"));
+    } else {
+        program->openTraces();
+        program->traces()->setSearch(QStringLiteral("Tomas Reyl"));
+    }
+    screens::settle(window);
+    const auto before = program->page();
+    for (int i = 0; i < 60 && !(window.activeFocusItem() && window.activeFocusItem()->property("opens").toBool()); ++i) {
+        QTest::keyClick(&window, Qt::Key_Tab);
+    }
+    REQUIRE(window.activeFocusItem()->property("opens").toBool());
+    REQUIRE(program->page() == before);
+    QTest::keyClick(&window, Qt::Key_Return);
+    CHECK(program->page() == app::DeskProgram::Page::course);
+}
+
 TEST_CASE("no title of a window ever names a patient", "[desk][screens][privacy]")
 {
     screens::DemoClinic clinic;
