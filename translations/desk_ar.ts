@@ -207,8 +207,8 @@
             <translation>من فعل ماذا</translation>
         </message>
         <message>
-            <source>Every act at the clinic's desks, to search and to save</source>
-            <translation>كل فعل على مكاتب العيادة، للبحث والحفظ</translation>
+            <source>What was written at the clinic's desks, to search and to save</source>
+            <translation>ما كُتب على مكاتب العيادة، للبحث والحفظ</translation>
         </message>
     </context>
     <context>
@@ -5970,8 +5970,8 @@
             <translation>العودة إلى العيادة</translation>
         </message>
         <message>
-            <source>Every act at a desk leaves a line, and none can be taken out unseen. A course that was only looked at leaves none; entries that were opened do. Where no name was noted, the desk is named.</source>
-            <translation>كل فعل على مكتب يترك سطرًا، ولا يمكن إزالة سطر دون أن يظهر ذلك. المسار الذي نُظر إليه فقط لا يترك سطرًا، أما الإدخالات التي فُتحت فتتركه. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
+            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا المفاتيح ولا النسخ الاحتياطية ولا إضافة المكاتب أو استبعادها. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>

@@ -195,8 +195,8 @@
             <translation>Wer was getan hat</translation>
         </message>
         <message>
-            <source>Every act at the clinic's desks, to search and to save</source>
-            <translation>Jede Handlung an den Pulten der Praxis, zum Suchen und Speichern</translation>
+            <source>What was written at the clinic's desks, to search and to save</source>
+            <translation>Was an den Pulten der Praxis geschrieben wurde, zum Suchen und Speichern</translation>
         </message>
     </context>
     <context>
@@ -5674,8 +5674,8 @@
             <translation>Zurück zur Praxis</translation>
         </message>
         <message>
-            <source>Every act at a desk leaves a line, and none can be taken out unseen. A course that was only looked at leaves none; entries that were opened do. Where no name was noted, the desk is named.</source>
-            <translation>Jede Handlung an einem Pult hinterlässt eine Zeile, und keine lässt sich unbemerkt entfernen. Ein Verlauf, der nur angesehen wurde, hinterlässt keine; geöffnete Einträge schon. Wo kein Name vermerkt wurde, steht das Pult.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
+            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht; auch Schlüssel, Sicherungen und aufgenommene oder ausgesperrte Pulte nicht. Wo kein Name vermerkt wurde, steht das Pult.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>

@@ -133,7 +133,7 @@ PageFrame {
         ActButton {
             objectName: "openTraces"
             text: qsTr("Who did what")
-            hint: qsTr("Every act at the clinic's desks, to search and to save")
+            hint: qsTr("What was written at the clinic's desks, to search and to save")
             onClicked: root.program.openTraces()
         }
         ActButton {

@@ -29,7 +29,7 @@ PageFrame {
     ]
 
     Words {
-        text: qsTr("Every act at a desk leaves a line, and none can be taken out unseen. A course that was only looked at leaves none; entries that were opened do. Where no name was noted, the desk is named.")
+        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.")
         soft: true
         Layout.fillWidth: true
         Layout.maximumWidth: 60 * Theme.textBody

@@ -1,7 +1,8 @@
 #pragma once
 /// \file
-/// Who did what at the clinic's desks, read from the journal: an act leaves its line because it is an
-/// operation, and no line can be changed or taken out without the chain showing it.
+/// Who did what at the clinic's desks, as far as it is in the journal: what is no operation (keys, backups,
+/// desks added or shut out, looking at a course) leaves no line. Inspecting the vault shows a line that
+/// was changed or taken out.
 
 #include "core/journal/state.h"
 
