@@ -13,16 +13,6 @@ namespace {
 constexpr double leastProbability = 0.0005;  // of the middle of an answer, both ends
 constexpr double scaleOffset = 6;            // points; docs/statistics/triggers.md
 
-std::size_t rowOf(recovery::Symptom symptom)
-{
-    return static_cast<std::size_t>(symptom) - 1;
-}
-
-std::size_t dayOf(int day)
-{
-    return static_cast<std::size_t>(std::clamp(day, 0, lastDay));
-}
-
 /// Probability up to the middle of each answer's own share.
 std::array<double, 11> middles(const Distribution& distribution)
 {
@@ -139,37 +129,9 @@ int Band::centile(recovery::Symptom symptom, int day, double p) const
     return centileOf(at(symptom, day), p);
 }
 
-Range Band::inner(recovery::Symptom symptom, int day) const
-{
-    return m_held->inner[rowOf(symptom)][dayOf(day)];
-}
-
-Range Band::outer(recovery::Symptom symptom, int day) const
-{
-    return m_held->outer[rowOf(symptom)][dayOf(day)];
-}
-
-double Band::expected(recovery::Symptom symptom, int day) const
-{
-    return m_held->expected[rowOf(symptom)][dayOf(day)];
-}
-
-double Band::z(recovery::Symptom symptom, int day, int points) const
-{
-    return m_held->z[rowOf(symptom)][dayOf(day)][static_cast<std::size_t>(std::clamp(points, 0, 10))];
-}
-
 double Band::pointsAt(recovery::Symptom symptom, int day, double zScore) const
 {
-    const Distribution& z = m_held->z[rowOf(symptom)][dayOf(day)];
-    if (zScore <= z.front())
-        return 0;
-    for (std::size_t k = 1; k < z.size(); ++k)
-        if (zScore <= z[k]) {
-            const double step = z[k] - z[k - 1];
-            return static_cast<double>(k - 1) + (step > 0 ? (zScore - z[k - 1]) / step : 1.0);
-        }
-    return 10;
+    return pointsAt(symptom, day, std::array{zScore}).front();
 }
 
 }  // namespace ebbline::bands

@@ -5,6 +5,7 @@
 #include "core/statistics/least_squares.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdlib>
 
@@ -32,9 +33,9 @@ std::vector<Smoothed> smoothedDays(const Daily& daily, const bands::Band& band, 
         while (observed->day < day)
             ++observed;
         const double reach = tail * std::sqrt(level.variance);
-        curve.push_back({day, band.pointsAt(symptom, day, level.mean), observed->day == day,
-                         band.pointsAt(symptom, day, level.mean - reach),
-                         band.pointsAt(symptom, day, level.mean + reach)});
+        const auto [low, middle, high] =
+            band.pointsAt(symptom, day, std::array{level.mean - reach, level.mean, level.mean + reach});
+        curve.push_back({day, middle, observed->day == day, low, high});
     }
     if (last && !levels.empty())
         *last = levels.back();  // the last smoothed level is the filtered one: nothing after it was seen

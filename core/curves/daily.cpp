@@ -6,11 +6,18 @@ namespace ebbline::curves {
 
 Daily dailyOf(std::span<const Sample> samples, const clock::Moment& treated)
 {
+    const clock::LocalDay start = treated.day();
     std::vector<std::pair<int, int>> scores;
     scores.reserve(samples.size());
-    for (const Sample& sample : samples)
-        scores.emplace_back(std::max(0, clock::dayOfRecovery(treated, sample.at)), sample.score.points());
-    std::sort(scores.begin(), scores.end());
+    bool ordered = true;
+    for (const Sample& sample : samples) {
+        const int day = std::max(0, static_cast<int>((sample.at.day() - start).count()));
+        const std::pair next{day, sample.score.points()};
+        ordered = ordered && (scores.empty() || scores.back() <= next);
+        scores.push_back(next);
+    }
+    if (!ordered)
+        std::sort(scores.begin(), scores.end());
 
     Daily daily;
     daily.days.reserve(scores.size());
@@ -21,7 +28,8 @@ Daily dailyOf(std::span<const Sample> samples, const clock::Moment& treated)
         daily.scores.push_back(points);
         DayOfScores& today = daily.days.back();
         ++today.count;
-        today.median = daily.scores[today.first + (today.count - 1) / 2];
+        if (today.count > 1)
+            today.median = daily.scores[today.first + (today.count - 1) / 2];
     }
     return daily;
 }
@@ -43,12 +51,16 @@ std::vector<statistics::LevelEstimate> levelsOf(const Daily& daily, const bands:
         }
         if (!levels.empty())
             variance += movement.drift;
-        double sum = 0;
+        double value = 0;
         for (std::size_t i = 0; i < day.count; ++i)
-            sum += band.z(symptom, day.day, daily.scores[day.first + i]);
-        const double count = static_cast<double>(day.count);
-        const double gain = variance / (variance + movement.noise / count);
-        mean += gain * (sum / count - mean);
+            value += band.z(symptom, day.day, daily.scores[day.first + i]);
+        double noise = movement.noise;
+        if (day.count > 1) {
+            value /= static_cast<double>(day.count);
+            noise /= static_cast<double>(day.count);
+        }
+        const double gain = variance / (variance + noise);
+        mean += gain * (value - mean);
         variance *= 1 - gain;
         levels.push_back({mean, variance});
     }

@@ -59,8 +59,9 @@ std::vector<const Observation*> inOrder(const CourseInput& course, const clock::
     for (const Observation& observation : course.observations)
         if (observation.at.at <= until.at)
             ordered.push_back(&observation);
-    std::stable_sort(ordered.begin(), ordered.end(),
-                     [](const Observation* a, const Observation* b) { return a->at.at < b->at.at; });
+    const auto earlier = [](const Observation* a, const Observation* b) { return a->at.at < b->at.at; };
+    if (!std::is_sorted(ordered.begin(), ordered.end(), earlier))
+        std::stable_sort(ordered.begin(), ordered.end(), earlier);
     return ordered;
 }
 
@@ -104,7 +105,10 @@ std::span<const Candidate> CourseWatch::take(const Observation& observation)
     m_day = std::max(m_day, std::max(0, clock::dayOfRecovery(m_course.treated, observation.at)));
     if (!observation.scores.empty())
         m_endedHigh = false;
+    SideScores entry{};
     for (const auto& [stream, score] : observation.scores) {
+        if (stream.side != Side::none)
+            entry[rowOf(stream.symptom)][columnOf(stream.side) - 1] = score.points();
         Highest& highest = m_highest[rowOf(stream.symptom)][columnOf(stream.side)];
         highest.points = highest.day == m_day ? std::max(highest.points, score.points()) : score.points();
         highest.day = m_day;
@@ -117,7 +121,6 @@ std::span<const Candidate> CourseWatch::take(const Observation& observation)
                           && score.points() >= treatFrom
                           && score.points() > m_protocol.band.inner(stream.symptom, m_day).high);
     }
-    const SideScores entry = sidesOf(observation.scores);
     judgeSides(entry);
     judgeOneSide(entry, hoursSince(m_course.treated, observation.at));
     judgeOverall();

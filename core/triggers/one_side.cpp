@@ -29,10 +29,12 @@ std::array<double, 2> OneSideWatch::feed(double hours, const SideReadings& diffe
 {
     if (!m_fed || hours - m_now.hours >= sameStateHours)
         m_before = m_now;
+    else
+        m_now = m_before;
     m_fed = true;
-    m_now = m_before;
     begin(m_now);
     m_now.hours = hours;
+    grow(m_now);
     for (std::size_t i = 0; i < sideSymptoms.size(); ++i) {
         if (differences[i])
             read(m_now, i, *differences[i]);
@@ -51,9 +53,11 @@ void OneSideWatch::begin(State& next) const
     ++next.begun;
 }
 
-double OneSideWatch::sizeAt(const Beginning& beginning, double hours) const
+void OneSideWatch::grow(State& next) const
 {
-    return m_signature.growHours > 0 ? std::min(hours - beginning.hours, m_signature.growHours) / 24 : 1;
+    for (Beginning& beginning : next.beginnings)
+        beginning.size =
+            m_signature.growHours > 0 ? std::min(next.hours - beginning.hours, m_signature.growHours) / 24 : 1;
 }
 
 void OneSideWatch::read(State& next, std::size_t channel, double value) const
@@ -78,7 +82,7 @@ void OneSideWatch::read(State& next, std::size_t channel, double value) const
     const std::size_t count = std::min(next.begun, mostBeginnings);
     for (std::size_t b = 0; b < count; ++b) {
         Beginning& beginning = next.beginnings[b];
-        const double ahead = weight * sizeAt(beginning, next.hours) - beginning.absorbed[channel];
+        const double ahead = weight * beginning.size - beginning.absorbed[channel];
         const double seen = ahead * precision;
         if (difference) {
             beginning.apart += seen * surprise;
@@ -101,6 +105,8 @@ std::array<double, 2> OneSideWatch::ratios() const
             continue;
         for (std::size_t side = 0; side < 2; ++side) {
             const double agreement = beginning.together + (side == 0 ? beginning.apart : -beginning.apart);
+            if (agreement <= 0)
+                continue;
             const double size = std::clamp(agreement / beginning.strength, m_signature.least, m_signature.most);
             best[side] = std::max(best[side],
                                   size * (agreement - size * beginning.strength / 2) / beginning.unrest);

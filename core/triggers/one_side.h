@@ -44,6 +44,7 @@ private:
         double apart = 0;     ///< agreement of the differences with the left being struck
         double together = 0;  ///< agreement of the sums with either being struck
         double strength = 0;  ///< how much could have been seen
+        double size = 0;      ///< at the reading that is taken in
         std::array<double, channels> absorbed{};  ///< by the levels, per unit of size
     };
     struct Level {
@@ -62,7 +63,8 @@ private:
 
     void begin(State& next) const;
     void read(State& next, std::size_t channel, double value) const;
-    double sizeAt(const Beginning& beginning, double hours) const;
+    /// How large what began at each beginning would be by now.
+    void grow(State& next) const;
     std::array<double, 2> ratios() const;
 
     bands::Movements m_movements;

@@ -23,23 +23,31 @@ void StreamWatch::start(int points)
 {
     m_beginningSum = points;
     m_beginningCount = 1;
+    readBeginning();
 }
 
-StreamWatch::State StreamWatch::advanced(const Day& today, double& surprise) const
+/// These two change in the first days only.
+void StreamWatch::readBeginning()
+{
+    m_reading.early = m_earlyDays > 0 ? m_earlySum / m_earlyDays : 0;
+    if (m_beginningCount > 0)
+        m_reading.beginning = static_cast<double>(m_beginningSum) / m_beginningCount;
+}
+
+void StreamWatch::advance()
 {
     const bands::Movement& movement = m_band->movement(m_symptom);
-    State next = m_before;
-    next.variance += movement.drift * std::max(0, today.day - m_before.day);
-    const double precision = 1 / (next.variance + movement.noise);
-    const double gap = today.z - next.mean;
-    const double gain = next.variance * precision;
-    next.mean += gain * gap;
-    next.variance *= 1 - gain;
-    surprise = std::clamp(gap * std::sqrt(precision), -surpriseLimit, surpriseLimit);
-    if (today.day >= reboundStartDay)
-        next.rebound = std::max(0.0, next.rebound + surprise - reboundSlack);
-    next.day = today.day;
-    return next;
+    const double variance = m_before.variance + movement.drift * std::max(0, m_today.day - m_before.day);
+    const double precision = 1 / (variance + movement.noise);
+    const double gap = m_today.z - m_before.mean;
+    const double gain = variance * precision;
+    const double surprise = std::clamp(gap * std::sqrt(precision), -surpriseLimit, surpriseLimit);
+    m_now.mean = m_before.mean + gain * gap;
+    m_now.variance = variance * (1 - gain);
+    m_now.rebound = m_today.day >= reboundStartDay ? std::max(0.0, m_before.rebound + surprise - reboundSlack)
+                                                   : m_before.rebound;
+    m_now.day = m_today.day;
+    m_reading.surprise = surprise;
 }
 
 void StreamWatch::finishDay()
@@ -54,14 +62,15 @@ void StreamWatch::finishDay()
     m_lastTwo = {m_today, m_lastTwo[0]};
     m_recent[static_cast<std::size_t>(m_today.day) % m_recent.size()] = m_today;
     ++m_finished;
-    if (m_today.day <= lastEarlyDay) {
-        m_beginningSum += m_today.points;
-        ++m_beginningCount;
-    }
-    if (m_today.day >= 1 && m_today.day <= lastEarlyDay) {
+    if (m_today.day > lastEarlyDay)
+        return;
+    m_beginningSum += m_today.points;
+    ++m_beginningCount;
+    if (m_today.day >= 1) {
         m_earlySum += m_today.z;
         ++m_earlyDays;
     }
+    readBeginning();
 }
 
 const StreamReading& StreamWatch::feed(int day, int points)
@@ -73,7 +82,7 @@ const StreamReading& StreamWatch::feed(int day, int points)
 
     StreamReading& reading = m_reading;
     reading.aWeekBefore.reset();
-    m_now = advanced(m_today, reading.surprise);
+    advance();
     reading.day = day;
     reading.points = points;
     reading.z = m_today.z;
@@ -91,12 +100,9 @@ const StreamReading& StreamWatch::feed(int day, int points)
         sumPoints += m_lastTwo[static_cast<std::size_t>(i)].points;
     }
     reading.lastTwoLowest = m_finished > 0 ? std::min(points, m_lastTwo[0].points) : points;
-    reading.early = m_earlyDays > 0 ? m_earlySum / m_earlyDays : 0;
     reading.lastThreeZ = sumZ / (counted + 1);
     reading.lastThreeSum = sumPoints;
     reading.lastThree = static_cast<double>(sumPoints) / (counted + 1);
-    if (m_beginningCount > 0)
-        reading.beginning = static_cast<double>(m_beginningSum) / m_beginningCount;
     for (int back = 6; back <= 8 && !reading.aWeekBefore; ++back) {
         if (day < back)
             break;

@@ -59,7 +59,8 @@ private:
         double mean = 0;      ///< of the local level of z
         double variance = 0;
     };
-    State advanced(const Day& today, double& surprise) const;
+    void advance();
+    void readBeginning();
     void finishDay();
 
     recovery::Symptom m_symptom;
