@@ -2617,6 +2617,28 @@
             <source>That is not possible now.</source>
             <translation>هذا غير ممكن الآن.</translation>
         </message>
+        <message numerus="yes">
+            <source>%Ln invented course(s)</source>
+            <translation>
+                <numerusform>%Ln مسار مختلق</numerusform>
+                <numerusform>مسار مختلق واحد</numerusform>
+                <numerusform>مسارين مختلقين</numerusform>
+                <numerusform>%Ln مسارات مختلقة</numerusform>
+                <numerusform>%Ln مسارًا مختلقًا</numerusform>
+                <numerusform>%Ln مسار مختلق</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln uncomplicated course(s)</source>
+            <translation>
+                <numerusform>%Ln مسار بلا مضاعفات</numerusform>
+                <numerusform>مسار واحد بلا مضاعفات</numerusform>
+                <numerusform>مسارين بلا مضاعفات</numerusform>
+                <numerusform>%Ln مسارات بلا مضاعفات</numerusform>
+                <numerusform>%Ln مسارًا بلا مضاعفات</numerusform>
+                <numerusform>%Ln مسار بلا مضاعفات</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -5095,6 +5117,10 @@
         <message>
             <source>%1 took it, %2. Ask before you call twice.</source>
             <translation>أخذها %1، %2. اسأل قبل الاتصال مرتين.</translation>
+        </message>
+        <message>
+            <source>Her diary is in %1.</source>
+            <translation>لغة مفكرة المريضة: %1.</translation>
         </message>
     </context>
     <context>

@@ -2517,6 +2517,20 @@
             <source>That is not possible now.</source>
             <translation>Das geht jetzt nicht.</translation>
         </message>
+        <message numerus="yes">
+            <source>%Ln invented course(s)</source>
+            <translation>
+                <numerusform>%Ln erfundenen Verlauf</numerusform>
+                <numerusform>%Ln erfundenen Verläufen</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln uncomplicated course(s)</source>
+            <translation>
+                <numerusform>%Ln unkomplizierten Verlauf</numerusform>
+                <numerusform>%Ln unkomplizierten Verläufen</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -4831,6 +4845,10 @@
         <message>
             <source>%1 took it, %2. Ask before you call twice.</source>
             <translation>%1 hat es übernommen, %2. Fragen Sie, bevor zweimal angerufen wird.</translation>
+        </message>
+        <message>
+            <source>Her diary is in %1.</source>
+            <translation>Das Tagebuch spricht %1.</translation>
         </message>
     </context>
     <context>

@@ -587,4 +587,21 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>Words</name>
+        <message numerus="yes">
+            <source>%Ln invented course(s)</source>
+            <translation>
+                <numerusform>%Ln invented course</numerusform>
+                <numerusform>%Ln invented courses</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln uncomplicated course(s)</source>
+            <translation>
+                <numerusform>%Ln uncomplicated course</numerusform>
+                <numerusform>%Ln uncomplicated courses</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -57,6 +57,12 @@ PanelFrame {
         Layout.fillWidth: true
     }
     Words {
+        visible: root.call.language.length > 0
+        text: root.call.language
+        soft: true
+        Layout.fillWidth: true
+    }
+    Words {
         visible: root.call.others.length > 0
         text: root.call.others
         strong: true

@@ -37,9 +37,9 @@ Flow {
         Choice {
             visible: root.ready && root.editor.drug === 2
             label: qsTr("Epinephrine")
-            options: ["1:100,000", "1:200,000", "1:400,000"]
-            current: root.ready ? [100000, 200000, 400000].indexOf(root.editor.epinephrineOneIn) : 1
-            onChosen: index => root.editor.epinephrineOneIn = [100000, 200000, 400000][index]
+            options: root.ready ? root.editor.dilutionNames : []
+            current: root.ready ? root.editor.dilutionIndex : -1
+            onChosen: index => root.editor.dilutionIndex = index
             width: root.columnWidth
             height: implicitHeight
         }

@@ -80,15 +80,15 @@ GridLayout {
             id: language
 
             label: qsTr("Language of the diary")
-            options: ["English", "Deutsch", "العربية"]
-            current: 0
+            options: root.editor.diaryLanguageNames
+            current: root.editor.likelyDiaryLanguage
             onChosen: index => language.current = index
             Layout.fillWidth: true
         }
         ActButton {
             text: qsTr("Register")
             enabled: name.field.text.trim().length > 0
-            onClicked: root.editor.registerPatient(name.field.text, phone.field.text, ["en", "de", "ar"][language.current])
+            onClicked: root.editor.registerPatient(name.field.text, phone.field.text, language.current)
         }
     }
 }

@@ -18,6 +18,7 @@ struct CourseSummary {
     recovery::CourseId course;
     std::string patientName;
     std::string patientPhone;
+    std::string patientLanguage;  ///< of the diary, BCP 47
     clock::Moment treated;
     int day = 0;
     bool linked = false;

@@ -35,6 +35,7 @@ CourseSummary Desk::Inside::summaryOf(const recovery::CourseId& id, const journa
         if (const auto patient = patients.find(course.treatment->treatment.patient); patient != patients.end()) {
             summary.patientName = patient->second.name;
             summary.patientPhone = patient->second.phone;
+            summary.patientLanguage = patient->second.language;
         }
     }
     for (const auto& [entry, history] : course.entries) {

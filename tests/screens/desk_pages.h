@@ -41,7 +41,7 @@ inline QList<DeskPage> deskPages()
         program.openTreatment();
         auto* editor = program.treatment();
         editor->startOver();
-        editor->registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), QStringLiteral("de"));
+        editor->registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1);
         editor->draw({296, 170}, {252, 262});
         editor->setLot(QStringLiteral("TH-4417"));
         editor->setExpiry(QStringLiteral("2029-06-30"));

@@ -1,6 +1,7 @@
 #include "app/desk/model/protocol_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -198,7 +199,7 @@ QString ProtocolBoard::calibration() const
     return current() == nullptr
                ? QString()
                : tr("Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.")
-                     .arg(QString::fromStdString(current()->thresholds.calibratedOn),
+                     .arg(cohortText(current()->thresholds.calibratedOn),
                           QLocale().toString(current()->thresholds.falseAlertBudget, 'g', 3));
 }
 

@@ -14,8 +14,7 @@ SettingsBoard::SettingsBoard(const std::filesystem::path& file, QObject* parent)
     : QObject(parent), m_file(QString::fromStdString(file.string()))
 {
     const QSettings stored(m_file, QSettings::IniFormat);
-    const auto system = QLocale::system().name().section(u'_', 0, 0);
-    m_language = stored.value(QStringLiteral("language"), languages().contains(system) ? system : QStringLiteral("en")).toString();
+    m_language = stored.value(QStringLiteral("language"), nearestLanguage(QLocale::system().name(), languages())).toString();
     if (!languages().contains(m_language)) {
         m_language = QStringLiteral("en");
     }
@@ -33,7 +32,8 @@ void SettingsBoard::keep(const QString& name, const QVariant& value)
 
 QStringList SettingsBoard::languages() const
 {
-    return {QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("ar")};
+    return {QStringLiteral("en"), QStringLiteral("de"),    QStringLiteral("es"),
+            QStringLiteral("fr"), QStringLiteral("pt_BR"), QStringLiteral("ar")};
 }
 
 QStringList SettingsBoard::languageNames() const

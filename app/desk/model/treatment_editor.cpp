@@ -162,13 +162,29 @@ void TreatmentEditor::choosePatient(const QString& key)
     }
 }
 
-bool TreatmentEditor::registerPatient(const QString& name, const QString& phone, const QString& language)
+QStringList TreatmentEditor::diaryLanguageNames() const
 {
-    if (name.trimmed().isEmpty()) {
+    QStringList names;
+    for (const auto& code : diaryLanguages()) {
+        names << languageName(code);
+    }
+    return names;
+}
+
+/// The desk's own.
+int TreatmentEditor::likelyDiaryLanguage() const
+{
+    return static_cast<int>(diaryLanguages().indexOf(nearestLanguage(QLocale().name(), diaryLanguages())));
+}
+
+bool TreatmentEditor::registerPatient(const QString& name, const QString& phone, int language)
+{
+    const auto code = diaryLanguages().value(language);
+    if (name.trimmed().isEmpty() || code.isEmpty()) {
         return false;
     }
     const auto made = m_workplace.desk().registerPatient(name.trimmed().toStdString(), phone.trimmed().toStdString(),
-                                                         language.toStdString());
+                                                         QString(code).replace(u'_', u'-').toStdString());
     if (!m_workplace.settle(made ? Done() : fail(made.error()))) {
         return false;
     }

@@ -121,7 +121,9 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(int bufferIndex READ bufferIndex WRITE setBufferIndex NOTIFY changed FINAL)
 
     Q_PROPERTY(int drug READ drug WRITE setDrug NOTIFY changed FINAL)
-    Q_PROPERTY(int epinephrineOneIn READ epinephrineOneIn WRITE setEpinephrineOneIn NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList dilutionNames READ dilutionNames NOTIFY changed FINAL)
+    /// Of epinephrine, the place among them; -1: another, or none.
+    Q_PROPERTY(int dilutionIndex READ dilutionIndex WRITE setDilutionIndex NOTIFY changed FINAL)
     Q_PROPERTY(double extraMl READ extraMl WRITE setExtraMl NOTIFY changed FINAL)
     Q_PROPERTY(QString weight READ weight WRITE setWeight NOTIFY changed FINAL)  ///< kg as typed
     Q_PROPERTY(QString doseGiven READ doseGiven NOTIFY changed FINAL)
@@ -133,6 +135,8 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QString doseTracks READ doseTracks NOTIFY changed FINAL)
     Q_PROPERTY(QString doseProblem READ doseProblem NOTIFY changed FINAL)
 
+    Q_PROPERTY(QStringList diaryLanguageNames READ diaryLanguageNames CONSTANT FINAL)
+    Q_PROPERTY(int likelyDiaryLanguage READ likelyDiaryLanguage NOTIFY changed FINAL)
     Q_PROPERTY(bool dressings READ dressings WRITE setDressings NOTIFY changed FINAL)
     Q_PROPERTY(bool cautionsGiven READ cautionsGiven WRITE setCautionsGiven NOTIFY changed FINAL)
     Q_PROPERTY(bool consentGiven READ consentGiven WRITE setConsentGiven NOTIFY changed FINAL)
@@ -211,8 +215,9 @@ public:
     void setPercentIndex(int index);
     int bufferIndex() const;
     void setBufferIndex(int index);
-    int epinephrineOneIn() const { return m_treatment.anaesthetic.epinephrineOneIn; }
-    void setEpinephrineOneIn(int oneIn);
+    QStringList dilutionNames() const;
+    int dilutionIndex() const;
+    void setDilutionIndex(int index);
     double extraMl() const { return m_treatment.anaesthetic.extraMl; }
     void setExtraMl(double volume);
     QString weight() const { return m_weight; }
@@ -237,7 +242,10 @@ public:
     void setNote(const QString& note);
 
     Q_INVOKABLE void choosePatient(const QString& key);
-    Q_INVOKABLE bool registerPatient(const QString& name, const QString& phone, const QString& language);
+    QStringList diaryLanguageNames() const;
+    int likelyDiaryLanguage() const;
+    /// `language`: its place among diaryLanguageNames().
+    Q_INVOKABLE bool registerPatient(const QString& name, const QString& phone, int language);
     Q_INVOKABLE void draw(QPointF entry, QPointF end);
     Q_INVOKABLE void move(int number, QPointF entry, QPointF end);
     Q_INVOKABLE void choose(int number);

@@ -25,6 +25,7 @@ Enum within(int value, Enum first, Enum last)
 // docs/clinical. Another one in a treatment is kept and shown, only not offered.
 constexpr std::array strengths{0.5, 1.0, 1.5, 2.0};         // grams in 100 mL
 constexpr std::array buffers{0.0, 1.0 / 10, 1.0 / 9, 1.0 / 3};  // parts of bicarbonate
+constexpr std::array dilutions{100'000, 200'000, 400'000};     // of epinephrine, one in
 
 template <typename Enum>
 QStringList namesOf(Enum first, Enum last, QString (*name)(Enum))
@@ -201,11 +202,27 @@ void TreatmentEditor::setBufferIndex(int index)
     }
 }
 
-void TreatmentEditor::setEpinephrineOneIn(int oneIn)
+QStringList TreatmentEditor::dilutionNames() const
 {
-    if (m_treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine
-        && oneIn != m_treatment.anaesthetic.epinephrineOneIn) {
-        m_treatment.anaesthetic.epinephrineOneIn = std::clamp(oneIn, 50'000, 1'000'000);
+    const QLocale locale;
+    QStringList names;
+    for (const int oneIn : dilutions) {
+        names << leftToRight((locale.toString(1) + u':' + locale.toString(oneIn)).toStdString());
+    }
+    return names;
+}
+
+int TreatmentEditor::dilutionIndex() const
+{
+    const auto found = std::find(dilutions.begin(), dilutions.end(), m_treatment.anaesthetic.epinephrineOneIn);
+    return found == dilutions.end() ? -1 : static_cast<int>(found - dilutions.begin());
+}
+
+void TreatmentEditor::setDilutionIndex(int index)
+{
+    if (m_treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine && index >= 0
+        && static_cast<std::size_t>(index) < dilutions.size() && index != dilutionIndex()) {
+        m_treatment.anaesthetic.epinephrineOneIn = dilutions[static_cast<std::size_t>(index)];
         touched();
     }
 }

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLocale>
 
+#include <algorithm>
 #include <array>
 
 namespace ebbline::deskapp {
@@ -273,9 +274,44 @@ QString complicationName(const QString& word)
     return place < 0 ? word : names[static_cast<std::size_t>(place)];
 }
 
+QString cohortText(const std::string& kept)
+{
+    const auto text = QString::fromStdString(kept);
+    bool counted = false;
+    const int courses = text.section(u' ', 0, 0).toInt(&counted);
+    const auto rest = text.section(u' ', 1);
+    if (counted && rest == QLatin1String("invented courses")) {
+        return Words::tr("%Ln invented course(s)", nullptr, courses);
+    }
+    if (counted && rest == QLatin1String("uncomplicated courses")) {
+        return Words::tr("%Ln uncomplicated course(s)", nullptr, courses);
+    }
+    return text;
+}
+
+QStringList diaryLanguages()
+{
+    return {QStringLiteral("en"),    QStringLiteral("de"), QStringLiteral("es"), QStringLiteral("fr"),
+            QStringLiteral("pt_BR"), QStringLiteral("tr"), QStringLiteral("ar"), QStringLiteral("zh_CN")};
+}
+
+QString nearestLanguage(const QString& locale, const QStringList& offered)
+{
+    if (offered.contains(locale)) {
+        return locale;
+    }
+    const auto same = std::ranges::find_if(offered, [&](const QString& code) {
+        return code.section(u'_', 0, 0) == locale.section(u'_', 0, 0);
+    });
+    return same == offered.end() ? offered.value(0) : *same;
+}
+
 QString languageName(const QString& code)
 {
     const QLocale locale(code);
+    if (locale == QLocale::c()) {
+        return {};
+    }
     auto name = locale.nativeLanguageName();
     // English is named with its country in the locale data; the language alone is meant here.
     return code == QLatin1String("en") ? QStringLiteral("English") : name;

@@ -33,8 +33,19 @@ QString changeName(records::GlobalChange change);
 QStringList complicationWords();
 QString complicationName(const QString& word);
 
-/// A language in its own name: "Deutsch".
+/// A language in its own name: "Deutsch". Empty for an unknown one.
 QString languageName(const QString& code);
+
+/// What thresholds were calibrated on, as kept in English ("8000 invented courses"), in the desk's language; a text
+/// that is none of ours stays as it is.
+QString cohortText(const std::string& kept);
+
+/// Those that the diary speaks, as a patient is registered with.
+QStringList diaryLanguages();
+
+/// The one of `offered` that a locale's name ("pt_PT") comes nearest to: itself, or another of its language,
+/// or else the first.
+QString nearestLanguage(const QString& locale, const QStringList& offered);
 
 /// Keeps a phone number, a lot or an address in its own order inside text that runs from the right.
 QString leftToRight(const std::string& text);

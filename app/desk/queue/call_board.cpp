@@ -27,6 +27,8 @@ void CallBoard::start(const QString& course)
     m_course = id;
     m_title = tr("Call %1", "name").arg(QString::fromStdString(view->summary.patientName));
     m_phone = view->summary.patientPhone.empty() ? tr("No number on record") : leftToRight(view->summary.patientPhone);
+    const auto spoken = languageName(QString::fromStdString(view->summary.patientLanguage));
+    m_language = spoken.isEmpty() ? QString() : tr("Her diary is in %1.").arg(spoken);
     m_linked = view->summary.linked;
     m_findings.clear();
     m_reasons.clear();
@@ -51,6 +53,7 @@ void CallBoard::leave()
     m_course = {};
     m_title.clear();
     m_phone.clear();
+    m_language.clear();
     m_reasons.clear();
     m_script.clear();
     m_others.clear();

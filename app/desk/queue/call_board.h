@@ -18,6 +18,7 @@ class CallBoard : public QObject {
     Q_PROPERTY(bool shown READ isShown NOTIFY changed FINAL)
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString phone READ phone NOTIFY changed FINAL)
+    Q_PROPERTY(QString language READ language NOTIFY changed FINAL)
     Q_PROPERTY(QStringList reasons READ reasons NOTIFY changed FINAL)
     Q_PROPERTY(QStringList script READ script NOTIFY changed FINAL)
     Q_PROPERTY(QString others READ others NOTIFY changed FINAL)  ///< somebody else has taken it; empty: no
@@ -30,6 +31,8 @@ public:
     bool isShown() const { return !m_course.isNull(); }
     QString title() const { return m_title; }
     QString phone() const { return m_phone; }
+    /// A sentence that says in which language she reads; empty if that is not on record.
+    QString language() const { return m_language; }
     QStringList reasons() const { return m_reasons; }
     QStringList script() const { return m_script; }
     QString others() const { return m_others; }
@@ -59,6 +62,7 @@ private:
     std::vector<std::string> m_findings;
     QString m_title;
     QString m_phone;
+    QString m_language;
     QStringList m_reasons;
     QStringList m_script;
     QString m_others;

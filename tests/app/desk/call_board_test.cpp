@@ -35,6 +35,7 @@ TEST_CASE("a call shows number and questions, and notes nothing before somebody 
     call.start(open.key("Tomas Reyl"));
     CHECK(call.isShown());
     CHECK(call.phone().contains(QLatin1String("+00 555")));
+    CHECK(call.language() == QLatin1String("Her diary is in English."));
     CHECK(call.script().size() >= 4);
     CHECK(call.script().size() <= 7);
     CHECK(call.others().contains(QLatin1String("Ilan Osei took it")));

@@ -11,7 +11,7 @@ namespace {
 
 void writeDown(deskapp::TreatmentEditor& editor)
 {
-    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), QStringLiteral("de")));
+    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1));
     editor.draw({296, 170}, {252, 262});
     editor.setLot(QStringLiteral("TH-9"));
     editor.setTrackMl(0.4);
@@ -110,10 +110,11 @@ TEST_CASE("changing the drug keeps the record consistent", "[desk][treatment][do
     writeDown(editor);
 
     editor.setDrug(2);
-    CHECK(editor.epinephrineOneIn() == 200'000);
+    REQUIRE(editor.dilutionIndex() >= 0);
+    CHECK(editor.dilutionNames().at(editor.dilutionIndex()).contains(QLatin1String("200")));
     CHECK(editor.missing().isEmpty());
     editor.setDrug(1);
-    CHECK(editor.epinephrineOneIn() == 0);
+    CHECK(editor.dilutionIndex() == -1);
     CHECK(editor.missing().isEmpty());
 }
 

@@ -1,0 +1,5727 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es" sourcelanguage="en">
+    <context>
+        <name>BaselineLine</name>
+        <message>
+            <source>%1, right</source>
+            <translation>%1, derecha</translation>
+        </message>
+        <message>
+            <source>%1, left</source>
+            <translation>%1, izquierda</translation>
+        </message>
+    </context>
+    <context>
+        <name>Charts</name>
+        <message>
+            <source>above the usual range (%1 to %2)</source>
+            <translation>por encima de lo habitual (%1 a %2)</translation>
+        </message>
+        <message>
+            <source>below the usual range (%1 to %2)</source>
+            <translation>por debajo de lo habitual (%1 a %2)</translation>
+        </message>
+        <message>
+            <source>inside the usual range (%1 to %2)</source>
+            <translation>dentro de lo habitual (%1 a %2)</translation>
+        </message>
+        <message>
+            <source>Pain</source>
+            <translation>Dolor</translation>
+        </message>
+        <message>
+            <source>Swelling</source>
+            <translation>Hinchazón</translation>
+        </message>
+        <message>
+            <source>Bruising</source>
+            <translation>Moratón</translation>
+        </message>
+        <message>
+            <source>Tightness</source>
+            <translation>Tirantez</translation>
+        </message>
+        <message>
+            <source>Twinges</source>
+            <translation>Punzadas</translation>
+        </message>
+        <message>
+            <source>Puckering</source>
+            <translation>Hoyuelos</translation>
+        </message>
+        <message>
+            <source>Numbness</source>
+            <translation>Adormecimiento</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <translation>izquierda</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>derecha</translation>
+        </message>
+        <message>
+            <source>%1, patient's left</source>
+            <translation>%1, izquierda del paciente</translation>
+        </message>
+        <message>
+            <source>%1, patient's right</source>
+            <translation>%1, derecha del paciente</translation>
+        </message>
+        <message>
+            <source>Usual range, 10th to 90th of 100 patients (%1): an assumption, no courses of this clinic behind it</source>
+            <translation>Margen habitual, del 10.º al 90.º de 100 pacientes (%1): una suposición, sin casos de esta clínica</translation>
+        </message>
+        <message>
+            <source>%1: nothing recorded yet.</source>
+            <translation>%1: aún no hay nada anotado.</translation>
+        </message>
+        <message>
+            <source>Highest %1 on day %2.</source>
+            <translation>Máximo %1 el día %2.</translation>
+        </message>
+        <message>
+            <source>Last %1 on day %2</source>
+            <translation>Último %1 el día %2</translation>
+        </message>
+        <message>
+            <source>, %1.</source>
+            <translation>, %1.</translation>
+        </message>
+        <message>
+            <source>Expected on day %1: %2 to %3, most likely %4.</source>
+            <translation>Esperado el día %1: %2 a %3, lo más probable %4.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): too few, only %Ln course(s) behind it</source>
+            <translation>
+                <numerusform>Margen habitual, del 10.º al 90.º de 100 pacientes (%1): insuficiente, basado en solo %Ln caso</numerusform>
+                <numerusform>Margen habitual, del 10.º al 90.º de 100 pacientes (%1): insuficiente, basado en solo %Ln casos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): from %Ln course(s), learned %2</source>
+            <translation>
+                <numerusform>Margen habitual, del 10.º al 90.º de 100 pacientes (%1): de %Ln caso, calculado %2</numerusform>
+                <numerusform>Margen habitual, del 10.º al 90.º de 100 pacientes (%1): de %Ln casos, calculado %2</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %Ln score(s), day %2 to day %3.</source>
+            <translation>
+                <numerusform>%1: %Ln valor, del día %2 al día %3.</numerusform>
+                <numerusform>%1: %Ln valores, del día %2 al día %3.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPage</name>
+        <message>
+            <source>Clinic</source>
+            <translation>Clínica</translation>
+        </message>
+        <message>
+            <source>The numbers stand on every warning, even on a locked phone without network.</source>
+            <translation>Los números aparecen en cada aviso, también con el teléfono bloqueado y sin red.</translation>
+        </message>
+        <message>
+            <source>Name of the clinic</source>
+            <translation>Nombre de la clínica</translation>
+        </message>
+        <message>
+            <source>Phone during the day</source>
+            <translation>Teléfono de día</translation>
+        </message>
+        <message>
+            <source>On call, if the clinic does not answer</source>
+            <translation>Guardia, si la clínica no contesta</translation>
+        </message>
+        <message>
+            <source>Emergency number of your country</source>
+            <translation>Número de emergencias de su país</translation>
+        </message>
+        <message>
+            <source>People at the desk, one name a line</source>
+            <translation>Personas del puesto, un nombre por línea</translation>
+        </message>
+        <message>
+            <source>Hub, address and port</source>
+            <translation>Servidor, dirección y puerto</translation>
+        </message>
+        <message>
+            <source>Fingerprint of the hub's key, from whoever runs it</source>
+            <translation>Huella de la clave del servidor, de quien lo administra</translation>
+        </message>
+        <message>
+            <source>Missing: %1</source>
+            <translation>Falta: %1</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>Guardar</translation>
+        </message>
+        <message>
+            <source>This clinic's key: whoever runs the hub admits it by this</source>
+            <translation>Clave de esta clínica: con ella la admite quien administra el servidor</translation>
+        </message>
+        <message>
+            <source>Copy the key</source>
+            <translation>Copiar la clave</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Unirse a los demás puestos de la clínica</translation>
+        </message>
+        <message>
+            <source>If the clinic works with Ebbline at another computer already</source>
+            <translation>Si la clínica ya trabaja con Ebbline en otro ordenador</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>Puestos</translation>
+        </message>
+        <message>
+            <source>Add another computer, shut out a lost one</source>
+            <translation>Añadir otro ordenador, excluir uno perdido</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Copia de seguridad y claves</translation>
+        </message>
+        <message>
+            <source>Who did what</source>
+            <translation>Quién hizo qué</translation>
+        </message>
+        <message>
+            <source>What was written at the clinic's desks, to search and to save</source>
+            <translation>Lo escrito en los puestos de la clínica, para buscar y guardar</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClosePanel</name>
+        <message>
+            <source>What came of it</source>
+            <translation>Resultado</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Nota</translation>
+        </message>
+        <message>
+            <source>Close the finding</source>
+            <translation>Cerrar el hallazgo</translation>
+        </message>
+        <message>
+            <source>Keep it open</source>
+            <translation>Dejarlo abierto</translation>
+        </message>
+    </context>
+    <context>
+        <name>Course</name>
+        <message>
+            <source>%1 °C</source>
+            <translation>%1 °C</translation>
+        </message>
+        <message>
+            <source>L %1</source>
+            <comment>left, score</comment>
+            <translation>izq. %1</translation>
+        </message>
+        <message>
+            <source>R %1</source>
+            <comment>right, score</comment>
+            <translation>der. %1</translation>
+        </message>
+        <message>
+            <source>%1 by %2, %3</source>
+            <comment>act, person, time</comment>
+            <translation>%1 por %2, %3</translation>
+        </message>
+        <message>
+            <source>%1: %2. %3 Raised %4. %5</source>
+            <comment>urgency, title, reason, time, acts</comment>
+            <translation>%1: %2. %3 Detectado: %4. %5</translation>
+        </message>
+        <message>
+            <source>entered late, %1</source>
+            <translation>escrito más tarde, %1</translation>
+        </message>
+        <message>
+            <source>amended; was: %1</source>
+            <translation>corregido; antes: %1</translation>
+        </message>
+        <message>
+            <source>no scores</source>
+            <translation>sin valores</translation>
+        </message>
+        <message>
+            <source>Opened by %1, %2</source>
+            <translation>Abierta por %1, %2</translation>
+        </message>
+        <message>
+            <source>Not opened yet</source>
+            <translation>Aún sin abrir</translation>
+        </message>
+        <message>
+            <source>Read on the phone, %1</source>
+            <translation>Leído en el teléfono, %1</translation>
+        </message>
+        <message>
+            <source>Not read yet</source>
+            <translation>Aún sin leer</translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLine</name>
+        <message>
+            <source>Link phone</source>
+            <translation>Vincular teléfono</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <translation>Abrir</translation>
+        </message>
+    </context>
+    <context>
+        <name>CoursePage</name>
+        <message>
+            <source>Link phone</source>
+            <translation>Vincular teléfono</translation>
+        </message>
+        <message>
+            <source>Follow-up</source>
+            <translation>Control</translation>
+        </message>
+        <message>
+            <source>Sheet</source>
+            <translation>Hoja</translation>
+        </message>
+        <message>
+            <source>Close: %1</source>
+            <translation>Cerrar: %1</translation>
+        </message>
+        <message>
+            <source>Export</source>
+            <translation>Exportar</translation>
+        </message>
+        <message>
+            <source>As a file, or for paper</source>
+            <translation>Como archivo o en papel</translation>
+        </message>
+    </context>
+    <context>
+        <name>CoursesPage</name>
+        <message>
+            <source>Courses</source>
+            <translation>Casos</translation>
+        </message>
+        <message>
+            <source>Name or lot</source>
+            <translation>Nombre o lote</translation>
+        </message>
+        <message>
+            <source>No course</source>
+            <translation>Ningún caso</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurvePanel</name>
+        <message>
+            <source>As when facing the patient: the patient's right on the left.</source>
+            <translation>Como frente al paciente: la derecha del paciente, a la izquierda.</translation>
+        </message>
+        <message>
+            <source>Dotted: the median. Hollow: entered late or amended. Bracket at the end: what is expected at the follow-up.</source>
+            <translation>Punteado: la mediana. Hueco: escrito más tarde o corregido. Corchete al final: lo esperado en el control.</translation>
+        </message>
+        <message>
+            <source>Show as curves</source>
+            <translation>Ver como curvas</translation>
+        </message>
+        <message>
+            <source>Show as a table</source>
+            <translation>Ver como tabla</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveTable</name>
+        <message>
+            <source>Day</source>
+            <translation>Día</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Cuándo</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Derecha</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Izquierda</translation>
+        </message>
+        <message>
+            <source>Usual</source>
+            <translation>Habitual</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Nota</translation>
+        </message>
+        <message>
+            <source>Nothing was recorded for this symptom.</source>
+            <translation>No se anotó nada sobre este síntoma.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Curves</name>
+        <message>
+            <source>highest %1 on day %2</source>
+            <translation>máximo %1 el día %2</translation>
+        </message>
+        <message>
+            <source>halved in %1 days</source>
+            <translation>a la mitad en %1 días</translation>
+        </message>
+        <message>
+            <source>settled on day %1</source>
+            <translation>remitido el día %1</translation>
+        </message>
+        <message>
+            <source>warned</source>
+            <translation>aviso</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>apósitos fuera</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>llamada</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>visita adelantada</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>cerrado</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>control</translation>
+        </message>
+    </context>
+    <context>
+        <name>Dose</name>
+        <message>
+            <source>Limit by US label, %1: %2 mg/kg, in general not over %3 mg</source>
+            <translation>Límite según la ficha técnica de EE. UU., %1: %2 mg/kg, en general no más de %3 mg</translation>
+        </message>
+        <message>
+            <source>with epinephrine</source>
+            <translation>con epinefrina</translation>
+        </message>
+        <message>
+            <source>plain</source>
+            <translation>sin epinefrina</translation>
+        </message>
+        <message>
+            <source>No dose can be shown: check the solution, the volumes and the weight.</source>
+            <translation>No se puede mostrar la dosis: revise la solución, los volúmenes y el peso.</translation>
+        </message>
+        <message>
+            <source>%1 mL given, %2 mg lidocaine (%3 mg/mL)</source>
+            <translation>%1 mL administrados, %2 mg de lidocaína (%3 mg/mL)</translation>
+        </message>
+        <message>
+            <source>%1 µg epinephrine</source>
+            <translation>%1 µg de epinefrina</translation>
+        </message>
+        <message>
+            <source>Enter the weight to see the maximum.</source>
+            <translation>Introduzca el peso para ver el máximo.</translation>
+        </message>
+        <message>
+            <source>At most %1 mg</source>
+            <translation>Como máximo %1 mg</translation>
+        </message>
+        <message>
+            <source>%1 mL of this solution</source>
+            <translation>%1 mL de esta solución</translation>
+        </message>
+        <message>
+            <source>(the label's cap)</source>
+            <translation>(tope de la ficha técnica)</translation>
+        </message>
+        <message>
+            <source>%1 of the maximum</source>
+            <translation>%1 del máximo</translation>
+        </message>
+        <message>
+            <source>Over the maximum by %1 mg. Give no more.</source>
+            <translation>Máximo superado en %1 mg. No administre más.</translation>
+        </message>
+        <message numerus="yes">
+            <source>More than %1 mL along track %2 (common practice, no source)</source>
+            <translation>
+                <numerusform>Más de %1 mL a lo largo del trayecto %2 (práctica común, sin fuente)</numerusform>
+                <numerusform>Más de %1 mL a lo largo de los trayectos %2 (práctica común, sin fuente)</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>DoseCard</name>
+        <message>
+            <source>Lidocaine so far</source>
+            <translation>Lidocaína hasta ahora</translation>
+        </message>
+        <message>
+            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Cuente todos los anestésicos locales administrados hoy, también las cremas. El tamponado diluye la solución; los miligramos no cambian.</translation>
+        </message>
+    </context>
+    <context>
+        <name>EntryPanel</name>
+        <message>
+            <source>Entries</source>
+            <translation>Anotaciones</translation>
+        </message>
+        <message>
+            <source>The patient's entries show up here once the phone has sent them.</source>
+            <translation>Las anotaciones del paciente aparecen aquí en cuanto el teléfono las envía.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FacePanel</name>
+        <message>
+            <source>Front</source>
+            <translation>De frente</translation>
+        </message>
+        <message>
+            <source>Patient's left</source>
+            <translation>Izquierda del paciente</translation>
+        </message>
+        <message>
+            <source>Patient's right</source>
+            <translation>Derecha del paciente</translation>
+        </message>
+        <message>
+            <source>moves with speech</source>
+            <translation>se mueve al hablar</translation>
+        </message>
+        <message>
+            <source>notch</source>
+            <translation>escotadura</translation>
+        </message>
+        <message>
+            <source>Face chart. Draw threads from the entry point to the end.</source>
+            <translation>Mapa facial. Dibuje los hilos desde el punto de entrada hasta el final.</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rehacer</translation>
+        </message>
+        <message>
+            <source>Mirror</source>
+            <translation>Reflejar</translation>
+        </message>
+        <message>
+            <source>the chosen thread, to the other side</source>
+            <translation>el hilo elegido, al otro lado</translation>
+        </message>
+        <message>
+            <source>Mirror all</source>
+            <translation>Reflejar todo</translation>
+        </message>
+        <message>
+            <source>Duplicate</source>
+            <translation>Duplicar</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Quitar</translation>
+        </message>
+        <message>
+            <source>Hatched: the zone that moves with speech and chewing, and the notch of the jaw. Common practice, no source.</source>
+            <translation>Rayado: la zona que se mueve al hablar y masticar, y la escotadura antegonial de la mandíbula. Práctica común, sin fuente.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FindingCard</name>
+        <message>
+            <source>Closed</source>
+            <translation>Cerrado</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>Visto</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>Asumir</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>Llamada hecha</translation>
+        </message>
+        <message>
+            <source>Visit forward</source>
+            <translation>Visita adelantada</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Cerrar</translation>
+        </message>
+        <message>
+            <source>Reopen</source>
+            <translation>Reabrir</translation>
+        </message>
+    </context>
+    <context>
+        <name>FindingPanel</name>
+        <message>
+            <source>Findings</source>
+            <translation>Hallazgos</translation>
+        </message>
+        <message>
+            <source>Take all</source>
+            <translation>Asumir todos</translation>
+        </message>
+        <message>
+            <source>Called about all</source>
+            <translation>Llamada hecha: todos</translation>
+        </message>
+        <message>
+            <source>No rule and no warning sign has asked for a look.</source>
+            <translation>Ninguna regla ni signo de alarma pide una revisión.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Findings</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>symptom, side</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: above the usual range</source>
+            <translation>%1: por encima de lo habitual</translation>
+        </message>
+        <message>
+            <source>%1: rising again</source>
+            <translation>%1: nuevo aumento</translation>
+        </message>
+        <message>
+            <source>%1: one side much worse</source>
+            <translation>%1: un lado mucho peor</translation>
+        </message>
+        <message>
+            <source>%1: slow to settle</source>
+            <translation>%1: remisión lenta</translation>
+        </message>
+        <message>
+            <source>%1: does not smooth out</source>
+            <translation>%1: no se alisan</translation>
+        </message>
+        <message>
+            <source>Nothing heard</source>
+            <translation>Sin noticias</translation>
+        </message>
+        <message>
+            <source>%1 on day %2; usual up to %3.</source>
+            <translation>%1 el día %2; habitual hasta %3.</translation>
+        </message>
+        <message>
+            <source>%1 on day %2 after a low of %3.</source>
+            <translation>%1 el día %2 tras un mínimo de %3.</translation>
+        </message>
+        <message>
+            <source>Left %1, right %2 on day %3.</source>
+            <translation>Izquierda %1, derecha %2 el día %3.</translation>
+        </message>
+        <message>
+            <source>Still %1 on day %2.</source>
+            <translation>Todavía %1 el día %2.</translation>
+        </message>
+        <message>
+            <source>Fever</source>
+            <translation>Fiebre</translation>
+        </message>
+        <message>
+            <source>Fever with inflammation of the face</source>
+            <translation>Fiebre con inflamación de la cara</translation>
+        </message>
+        <message>
+            <source>Weakness of the face, perhaps still the numbing</source>
+            <translation>Debilidad facial, quizá aún por la anestesia</translation>
+        </message>
+        <message>
+            <source>Signs of a spreading inflammation</source>
+            <translation>Signos de inflamación que se extiende</translation>
+        </message>
+        <message>
+            <source>Severe pain</source>
+            <translation>Dolor intenso</translation>
+        </message>
+        <message>
+            <source>One side swells and hurts</source>
+            <translation>Un lado se hincha y duele</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>finding, side</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Temperature %1 °C</source>
+            <translation>Temperatura %1 °C</translation>
+        </message>
+        <message>
+            <source>swelling %1 against %2</source>
+            <translation>hinchazón %1 frente a %2</translation>
+        </message>
+        <message>
+            <source>pain %1</source>
+            <translation>dolor %1</translation>
+        </message>
+        <message>
+            <source>The patient answered on day %1: %2.</source>
+            <translation>Respuesta del paciente el día %1: %2.</translation>
+        </message>
+        <message>
+            <source>Warning rule “%1”: acts whatever the curve says.</source>
+            <translation>Regla de alarma «%1»: se aplica diga lo que diga la curva.</translation>
+        </message>
+        <message>
+            <source>Rule “%1”: statistic %2, threshold %3.</source>
+            <translation>Regla «%1»: estadístico %2, umbral %3.</translation>
+        </message>
+        <message>
+            <source>Rule “%1”.</source>
+            <translation>Regla «%1».</translation>
+        </message>
+        <message numerus="yes">
+            <source>No entry for %Ln day(s).</source>
+            <translation>
+                <numerusform>Sin anotaciones desde hace %Ln día.</numerusform>
+                <numerusform>Sin anotaciones desde hace %Ln días.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpPage</name>
+        <message>
+            <source>Follow-up of %1</source>
+            <translation>Control de %1</translation>
+        </message>
+        <message>
+            <source>Recording it closes the course.</source>
+            <translation>Registrarlo cierra el caso.</translation>
+        </message>
+        <message>
+            <source>Sheet</source>
+            <translation>Hoja</translation>
+        </message>
+        <message>
+            <source>Against before the treatment</source>
+            <translation>Comparado con antes del tratamiento</translation>
+        </message>
+        <message>
+            <source>How satisfied is the patient?</source>
+            <translation>¿Cuál es la satisfacción del paciente?</translation>
+        </message>
+        <message>
+            <source>Management: what was done</source>
+            <translation>Actuación: qué se hizo</translation>
+        </message>
+        <message>
+            <source>Next plan</source>
+            <translation>Plan siguiente</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>Complicaciones</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course</source>
+            <translation>Evolución sin complicaciones</translation>
+        </message>
+        <message>
+            <source>Open questions</source>
+            <translation>Cuestiones pendientes</translation>
+        </message>
+        <message>
+            <source>Record and close the course</source>
+            <translation>Registrar y cerrar el caso</translation>
+        </message>
+    </context>
+    <context>
+        <name>HelpPanel</name>
+        <message>
+            <source>Keys</source>
+            <translation>Teclas</translation>
+        </message>
+        <message>
+            <source>Up, Down</source>
+            <translation>Arriba, Abajo</translation>
+        </message>
+        <message>
+            <source>move in the queue</source>
+            <translation>moverse por la cola</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Intro</translation>
+        </message>
+        <message>
+            <source>open the course</source>
+            <translation>abrir el caso</translation>
+        </message>
+        <message>
+            <source>take it: others see who is on it</source>
+            <translation>asumir: los demás ven quién se ocupa</translation>
+        </message>
+        <message>
+            <source>close the most urgent finding, with an outcome</source>
+            <translation>cerrar el hallazgo más urgente, con un resultado</translation>
+        </message>
+        <message>
+            <source>search</source>
+            <translation>buscar</translation>
+        </message>
+        <message>
+            <source>queue, courses</source>
+            <translation>cola, casos</translation>
+        </message>
+        <message>
+            <source>new treatment</source>
+            <translation>nuevo tratamiento</translation>
+        </message>
+        <message>
+            <source>lock</source>
+            <translation>bloquear</translation>
+        </message>
+        <message>
+            <source>this help</source>
+            <translation>esta ayuda</translation>
+        </message>
+        <message>
+            <source>On the face chart</source>
+            <translation>En el mapa facial</translation>
+        </message>
+        <message>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
+            <translation>las flechas mueven el cursor (con Mayús, a pasos pequeños), Espacio fija el punto de entrada y el final, Escape empieza de nuevo, Supr quita el hilo elegido</translation>
+        </message>
+        <message>
+            <source>Back to work</source>
+            <translation>Volver al trabajo</translation>
+        </message>
+        <message>
+            <source>call: number, what to ask, what was said</source>
+            <translation>llamar: número, qué preguntar, qué se dijo</translation>
+        </message>
+        <message>
+            <source>note that the visit was brought forward</source>
+            <translation>anotar que se adelantó la visita</translation>
+        </message>
+        <message>
+            <source>next with entries that nobody opened</source>
+            <translation>siguiente con anotaciones que nadie ha abierto</translation>
+        </message>
+        <message>
+            <source>hand over</source>
+            <translation>traspasar</translation>
+        </message>
+        <message>
+            <source>Single keys (T, C, X, F, N, H, /) are on</source>
+            <translation>Teclas sueltas (T, C, X, F, N, H, /) activadas</translation>
+        </message>
+    </context>
+    <context>
+        <name>Main</name>
+        <message>
+            <source>Ebbline, desk</source>
+            <translation>Ebbline, clínica</translation>
+        </message>
+        <message>
+            <source>Understood</source>
+            <translation>Entendido</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>Reintentar</translation>
+        </message>
+        <message>
+            <source>Invented patients: nothing here is real, nothing is sent, and all of it is gone when you lock the desk.</source>
+            <translation>Pacientes inventados: aquí nada es real, no se envía nada y todo desaparece al bloquear el puesto.</translation>
+        </message>
+        <message>
+            <source>Leave the demo</source>
+            <translation>Salir de la demostración</translation>
+        </message>
+    </context>
+    <context>
+        <name>MessagePanel</name>
+        <message>
+            <source>Messages</source>
+            <translation>Mensajes</translation>
+        </message>
+        <message>
+            <source>No message yet.</source>
+            <translation>Aún no hay mensajes.</translation>
+        </message>
+        <message>
+            <source>Write to the patient</source>
+            <translation>Escribir al paciente</translation>
+        </message>
+        <message>
+            <source>Send</source>
+            <translation>Enviar</translation>
+        </message>
+    </context>
+    <context>
+        <name>NewEntriesBar</name>
+        <message>
+            <source>Mark as opened by me</source>
+            <translation>Marcar como abiertas por mí</translation>
+        </message>
+    </context>
+    <context>
+        <name>PairingChoice</name>
+        <message>
+            <source>Protocol: care plan, rules and usual range, signed by the clinic</source>
+            <translation>Protocolo: plan de cuidados, reglas y margen habitual, firmados por la clínica</translation>
+        </message>
+        <message>
+            <source>Follow-up, year-month-day</source>
+            <translation>Control, año-mes-día</translation>
+        </message>
+    </context>
+    <context>
+        <name>PairingPage</name>
+        <message>
+            <source>Code for the patient's phone. It can also be typed: %1</source>
+            <translation>Código para el teléfono del paciente. También se puede teclear: %1</translation>
+        </message>
+        <message>
+            <source>To type instead</source>
+            <translation>Para teclearlo</translation>
+        </message>
+        <message>
+            <source>Six digits: %1</source>
+            <translation>Seis cifras: %1</translation>
+        </message>
+        <message>
+            <source>Make a code</source>
+            <translation>Crear un código</translation>
+        </message>
+        <message>
+            <source>Both show the same number</source>
+            <translation>Ambos muestran el mismo número</translation>
+        </message>
+        <message>
+            <source>They differ: stop</source>
+            <translation>Son distintos: detener</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Cancelar</translation>
+        </message>
+        <message>
+            <source>Make a new code</source>
+            <translation>Crear un código nuevo</translation>
+        </message>
+        <message>
+            <source>To the queue</source>
+            <translation>A la cola</translation>
+        </message>
+        <message>
+            <source>It shall hold the clinic's root key: link phones, add and shut out desks</source>
+            <translation>Tendrá la clave raíz de la clínica: vincular teléfonos, añadir y excluir puestos</translation>
+        </message>
+        <message>
+            <source>The code</source>
+            <translation>El código</translation>
+        </message>
+        <message>
+            <source>and the hub's address</source>
+            <translation>y la dirección del servidor</translation>
+        </message>
+        <message>
+            <source>To the desks</source>
+            <translation>A los puestos</translation>
+        </message>
+    </context>
+    <context>
+        <name>PersonPage</name>
+        <message>
+            <source>Who is at the desk?</source>
+            <translation>¿Quién está en el puesto?</translation>
+        </message>
+        <message>
+            <source>What you take, call and close carries your name, and the patient's phone shows who opened an entry.</source>
+            <translation>Lo que usted asuma, llame y cierre lleva su nombre; el teléfono del paciente muestra quién abrió una anotación.</translation>
+        </message>
+        <message>
+            <source>Somebody is missing: edit the clinic</source>
+            <translation>Falta alguien: editar la clínica</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacementFields</name>
+        <message>
+            <source>Side</source>
+            <translation>Lado</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Izquierda</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Derecha</translation>
+        </message>
+        <message>
+            <source>Zone</source>
+            <translation>Zona</translation>
+        </message>
+        <message>
+            <source>Ends</source>
+            <translation>Termina</translation>
+        </message>
+        <message>
+            <source>Material</source>
+            <translation>Material</translation>
+        </message>
+        <message>
+            <source>Form</source>
+            <translation>Forma</translation>
+        </message>
+        <message>
+            <source>Needle or cannula</source>
+            <translation>Aguja o cánula</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation>Longitud</translation>
+        </message>
+        <message>
+            <source>Anaesthetic along it</source>
+            <translation>Anestésico en el trayecto</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Lote</translation>
+        </message>
+        <message>
+            <source>Expiry, year-month-day</source>
+            <translation>Caducidad, año-mes-día</translation>
+        </message>
+        <message>
+            <source>Thread %L1</source>
+            <translation>Hilo %L1</translation>
+        </message>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Código del envase: escanéelo o tecléelo con sus paréntesis</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacementList</name>
+        <message>
+            <source>care</source>
+            <translation>precaución</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>%Ln hilo</numerusform>
+                <numerusform>%Ln hilos</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Protocols</name>
+        <message>
+            <source>Take the dressings off</source>
+            <translation>Quitar los apósitos</translation>
+        </message>
+        <message>
+            <source>Keep the entry points clean and dry</source>
+            <translation>Mantener limpios y secos los puntos de entrada</translation>
+        </message>
+        <message>
+            <source>Sleep on the back, head raised</source>
+            <translation>Dormir boca arriba, con la cabeza elevada</translation>
+        </message>
+        <message>
+            <source>Spare the face: small bites, no wide yawns, little talking</source>
+            <translation>Cuidar la cara: bocados pequeños, sin bostezos amplios, hablar poco</translation>
+        </message>
+        <message>
+            <source>Cold pack with a cloth between</source>
+            <translation>Compresa fría con un paño en medio</translation>
+        </message>
+        <message>
+            <source>No make-up</source>
+            <translation>Sin maquillaje</translation>
+        </message>
+        <message>
+            <source>No massage of the face</source>
+            <translation>Sin masaje en la cara</translation>
+        </message>
+        <message>
+            <source>No dental work</source>
+            <translation>Sin tratamientos dentales</translation>
+        </message>
+        <message>
+            <source>No hard exercise</source>
+            <translation>Sin ejercicio intenso</translation>
+        </message>
+        <message>
+            <source>No sauna, hammam, hot bath or pool</source>
+            <translation>Sin sauna, hammam, baño caliente ni piscina</translation>
+        </message>
+        <message>
+            <source>No strong sun</source>
+            <translation>Sin sol intenso</translation>
+        </message>
+        <message>
+            <source>No alcohol</source>
+            <translation>Sin alcohol</translation>
+        </message>
+        <message>
+            <source>No smoking</source>
+            <translation>Sin fumar</translation>
+        </message>
+        <message>
+            <source>No shaving</source>
+            <translation>Sin afeitarse</translation>
+        </message>
+        <message>
+            <source>Write down how it is</source>
+            <translation>Anotar cómo está</translation>
+        </message>
+        <message>
+            <source>Come to the follow-up</source>
+            <translation>Acudir al control</translation>
+        </message>
+        <message>
+            <source>The clinic's own instruction</source>
+            <translation>Instrucción propia de la clínica</translation>
+        </message>
+        <message>
+            <source>on day %1</source>
+            <translation>el día %1</translation>
+        </message>
+        <message>
+            <source>day %1 to day %2</source>
+            <translation>del día %1 al día %2</translation>
+        </message>
+        <message>
+            <source>a rule to keep, no reminder</source>
+            <translation>una norma que cumplir, sin recordatorio</translation>
+        </message>
+        <message>
+            <source>reminds at %1</source>
+            <translation>recordatorio a las %1</translation>
+        </message>
+        <message>
+            <source>Level: above the usual range</source>
+            <translation>Nivel: por encima de lo habitual</translation>
+        </message>
+        <message>
+            <source>threshold %1</source>
+            <translation>umbral %1</translation>
+        </message>
+        <message>
+            <source>Rebound: rising again</source>
+            <translation>Rebote: nuevo aumento</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side much worse</source>
+            <translation>Diferencia entre lados: un lado mucho peor</translation>
+        </message>
+        <message>
+            <source>Slow recovery: slow to settle</source>
+            <translation>Recuperación lenta: tarda en remitir</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: does not smooth out</source>
+            <translation>Hoyuelos persistentes: no se alisan</translation>
+        </message>
+        <message>
+            <source>from day %1 on</source>
+            <translation>desde el día %1</translation>
+        </message>
+        <message>
+            <source>Silence: nothing heard</source>
+            <translation>Silencio: sin noticias</translation>
+        </message>
+        <message>
+            <source>shown apart, never as fine</source>
+            <translation>se muestra aparte, nunca como que va bien</translation>
+        </message>
+        <message numerus="yes">
+            <source>reminds every %Ln day(s) at %1</source>
+            <translation>
+                <numerusform>recordatorio cada %Ln día a las %1</numerusform>
+                <numerusform>recordatorio cada %Ln días a las %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s)</source>
+            <translation>
+                <numerusform>al menos %Ln punto</numerusform>
+                <numerusform>al menos %Ln puntos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) above the lowest, from day %1 on</source>
+            <translation>
+                <numerusform>al menos %Ln punto sobre el mínimo, desde el día %1</numerusform>
+                <numerusform>al menos %Ln puntos sobre el mínimo, desde el día %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) between the sides</source>
+            <translation>
+                <numerusform>al menos %Ln punto entre los lados</numerusform>
+                <numerusform>al menos %Ln puntos entre los lados</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s)</source>
+            <translation>
+                <numerusform>desde el día %1, al menos %Ln punto</numerusform>
+                <numerusform>desde el día %1, al menos %Ln puntos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>after %Ln day(s)</source>
+            <translation>
+                <numerusform>tras %Ln día</numerusform>
+                <numerusform>tras %Ln días</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Level, all symptoms together</source>
+            <translation>Nivel, todos los síntomas juntos</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side fills in the first days</source>
+            <translation>Diferencia entre lados: un lado se llena en los primeros días</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side worsens</source>
+            <translation>Diferencia entre lados: un lado empeora</translation>
+        </message>
+        <message>
+            <source>Slow recovery, all symptoms together</source>
+            <translation>Recuperación lenta, todos los síntomas juntos</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: unchanged for a week</source>
+            <translation>Hoyuelos persistentes: sin cambios en una semana</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: keeps most of its first days</source>
+            <translation>Hoyuelos persistentes: conservan gran parte de los primeros días</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: still deep</source>
+            <translation>Hoyuelos persistentes: aún profundos</translation>
+        </message>
+        <message>
+            <source>Silence after a high entry</source>
+            <translation>Silencio tras una anotación alta</translation>
+        </message>
+        <message>
+            <source>when the last entry was above the usual range</source>
+            <translation>cuando la última anotación superaba lo habitual</translation>
+        </message>
+        <message numerus="yes">
+            <source>up to day %1, at least %Ln point(s) between the sides over pain, swelling, bruising and tightness</source>
+            <translation>
+                <numerusform>hasta el día %1, al menos %Ln punto entre los lados sumando dolor, hinchazón, moratón y tirantez</numerusform>
+                <numerusform>hasta el día %1, al menos %Ln puntos entre los lados sumando dolor, hinchazón, moratón y tirantez</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s) between the sides over pain, swelling and tightness</source>
+            <translation>
+                <numerusform>desde el día %1, al menos %Ln punto entre los lados sumando dolor, hinchazón y tirantez</numerusform>
+                <numerusform>desde el día %1, al menos %Ln puntos entre los lados sumando dolor, hinchazón y tirantez</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) over the last three days</source>
+            <translation>
+                <numerusform>al menos %Ln punto en los últimos tres días</numerusform>
+                <numerusform>al menos %Ln puntos en los últimos tres días</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s), after a peak of %2 or more</source>
+            <translation>
+                <numerusform>desde el día %1, al menos %Ln punto, tras un máximo de %2 o más</numerusform>
+                <numerusform>desde el día %1, al menos %Ln puntos, tras un máximo de %2 o más</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolsPage</name>
+        <message>
+            <source>Protocols</source>
+            <translation>Protocolos</translation>
+        </message>
+        <message>
+            <source>Care plan, rules and usual range go to the phone together, signed by the clinic, so that they work offline.</source>
+            <translation>El plan de cuidados, las reglas y el margen habitual van juntos al teléfono, firmados por la clínica, para que funcionen sin red.</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>Qué se pide al paciente</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>Qué genera un hallazgo</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>Qué se considera habitual</translation>
+        </message>
+        <message>
+            <source>Whom the patient calls</source>
+            <translation>A quién llama el paciente</translation>
+        </message>
+        <message>
+            <source>Change the numbers</source>
+            <translation>Cambiar los números</translation>
+        </message>
+        <message>
+            <source>Change it</source>
+            <translation>Cambiar</translation>
+        </message>
+    </context>
+    <context>
+        <name>Questions</name>
+        <message>
+            <source>Still open: %1, day %2.</source>
+            <translation>Aún pendiente: %1, día %2.</translation>
+        </message>
+        <message>
+            <source>No phone was linked: ask how the days went.</source>
+            <translation>No se vinculó ningún teléfono: pregunte cómo fueron los días.</translation>
+        </message>
+        <message>
+            <source>The patient recorded nothing: ask how the days went.</source>
+            <translation>El paciente no anotó nada: pregunte cómo fueron los días.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies) not opened yet.</source>
+            <translation>
+                <numerusform>%Ln anotación aún sin abrir.</numerusform>
+                <numerusform>%Ln anotaciones aún sin abrir.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) from the patient not read yet.</source>
+            <translation>
+                <numerusform>%Ln mensaje del paciente aún sin leer.</numerusform>
+                <numerusform>%Ln mensajes del paciente aún sin leer.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s) without a lot number.</source>
+            <translation>
+                <numerusform>%Ln hilo sin número de lote.</numerusform>
+                <numerusform>%Ln hilos sin número de lote.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueActs</name>
+        <message>
+            <source>Open</source>
+            <translation>Abrir</translation>
+        </message>
+        <message>
+            <source>Taken</source>
+            <translation>Asumido</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>Asumir</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Cerrar</translation>
+        </message>
+        <message>
+            <source>Take over</source>
+            <translation>Relevar</translation>
+        </message>
+        <message>
+            <source>Call</source>
+            <translation>Llamar</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueuePage</name>
+        <message>
+            <source>Queue</source>
+            <translation>Cola</translation>
+        </message>
+        <message>
+            <source>Name or lot  ( / )</source>
+            <translation>Nombre o lote  ( / )</translation>
+        </message>
+        <message>
+            <source>Name or lot</source>
+            <translation>Nombre o lote</translation>
+        </message>
+        <message>
+            <source>Hand over</source>
+            <translation>Traspasar</translation>
+        </message>
+        <message>
+            <source>A note for whoever takes over</source>
+            <translation>Nota para el relevo</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueReason</name>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueRowHead</name>
+        <message>
+            <source>since %1 · %2</source>
+            <translation>desde %1 · %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rail</name>
+        <message>
+            <source>Queue</source>
+            <translation>Cola</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Casos</translation>
+        </message>
+        <message>
+            <source>New treatment</source>
+            <translation>Nuevo tratamiento</translation>
+        </message>
+        <message>
+            <source>Protocols</source>
+            <translation>Protocolos</translation>
+        </message>
+        <message>
+            <source>Clinic</source>
+            <translation>Clínica</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ajustes</translation>
+        </message>
+        <message>
+            <source>Asking the hub</source>
+            <translation>Consultando el servidor</translation>
+        </message>
+        <message>
+            <source>Ask the hub now</source>
+            <translation>Consultar el servidor</translation>
+        </message>
+        <message>
+            <source>Nobody named</source>
+            <translation>Nadie indicado</translation>
+        </message>
+        <message>
+            <source>Who is at the desk: change</source>
+            <translation>Quién está en el puesto: cambiar</translation>
+        </message>
+        <message>
+            <source>Keys and help</source>
+            <translation>Teclas y ayuda</translation>
+        </message>
+        <message>
+            <source>Lock</source>
+            <translation>Bloquear</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Resultados</translation>
+        </message>
+    </context>
+    <context>
+        <name>RailButton</name>
+        <message>
+            <source>shown now</source>
+            <translation>se muestra ahora</translation>
+        </message>
+    </context>
+    <context>
+        <name>SettingsPage</name>
+        <message>
+            <source>Settings</source>
+            <translation>Ajustes</translation>
+        </message>
+        <message>
+            <source>For this computer. Nothing of a patient is stored here.</source>
+            <translation>Para este ordenador. Aquí no se guarda nada de ningún paciente.</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Idioma</translation>
+        </message>
+        <message>
+            <source>Look</source>
+            <translation>Aspecto</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Claro</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>Oscuro</translation>
+        </message>
+        <message>
+            <source>High contrast</source>
+            <translation>Alto contraste</translation>
+        </message>
+        <message>
+            <source>Size of the text</source>
+            <translation>Tamaño del texto</translation>
+        </message>
+        <message>
+            <source>Lock when nobody touches the desk for</source>
+            <translation>Bloquear si nadie usa el puesto durante</translation>
+        </message>
+        <message>
+            <source>minutes</source>
+            <translation>minutos</translation>
+        </message>
+        <message>
+            <source>Less motion</source>
+            <translation>Menos movimiento</translation>
+        </message>
+        <message>
+            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
+            <translation>Teclas sueltas en la cola: T asume, C llama, X cierra, F adelanta la visita, N siguiente sin abrir, H traspasa, / busca</translation>
+        </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>Acerca de Ebbline</translation>
+        </message>
+        <message>
+            <source>Version, makers and licences</source>
+            <translation>Versión, autores y licencias</translation>
+        </message>
+    </context>
+    <context>
+        <name>Sheet</name>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Apósitos</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentimiento</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Precauciones explicadas</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valores justo después</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>%1 of 5</source>
+            <translation>%1 de 5</translation>
+        </message>
+        <message>
+            <source>none, uncomplicated course</source>
+            <translation>ninguna, evolución sin complicaciones</translation>
+        </message>
+        <message>
+            <source>none named, not an uncomplicated course</source>
+            <translation>ninguna indicada, no marcada como sin complicaciones</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>person, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Change against before</source>
+            <translation>Cambio respecto a antes</translation>
+        </message>
+        <message>
+            <source>Patient's satisfaction</source>
+            <translation>Satisfacción</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>Complicaciones</translation>
+        </message>
+        <message>
+            <source>Management</source>
+            <translation>Actuación</translation>
+        </message>
+        <message>
+            <source>Next plan</source>
+            <translation>Plan siguiente</translation>
+        </message>
+        <message>
+            <source>Recorded by</source>
+            <translation>Registrado por</translation>
+        </message>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>Hoja de control</translation>
+        </message>
+        <message>
+            <source>Made %1, %2</source>
+            <translation>Generada: %1, %2</translation>
+        </message>
+        <message>
+            <source>Made %1, %2, by %3</source>
+            <translation>Generada: %1, %2, por %3</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Tratamiento</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>Día de recuperación</translation>
+        </message>
+        <message>
+            <source>Protocol</source>
+            <translation>Protocolo</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, versión %2</translation>
+        </message>
+        <message>
+            <source>No reminder was due.</source>
+            <translation>No correspondía ningún recordatorio.</translation>
+        </message>
+        <message>
+            <source>Treatment map</source>
+            <translation>Mapa del tratamiento</translation>
+        </message>
+        <message>
+            <source>No.</source>
+            <translation>N.º</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Lado</translation>
+        </message>
+        <message>
+            <source>Zone</source>
+            <translation>Zona</translation>
+        </message>
+        <message>
+            <source>Ends</source>
+            <translation>Termina</translation>
+        </message>
+        <message>
+            <source>Thread</source>
+            <translation>Hilo</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Lote</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>Volumen</translation>
+        </message>
+        <message>
+            <source>Local anaesthetic</source>
+            <translation>Anestésico local</translation>
+        </message>
+        <message>
+            <source>Recovery</source>
+            <translation>Recuperación</translation>
+        </message>
+        <message>
+            <source>Findings and what was done</source>
+            <translation>Hallazgos y actuaciones</translation>
+        </message>
+        <message>
+            <source>No finding.</source>
+            <translation>Ningún hallazgo.</translation>
+        </message>
+        <message>
+            <source>nothing yet</source>
+            <translation>nada aún</translation>
+        </message>
+        <message>
+            <source>Urgency</source>
+            <translation>Urgencia</translation>
+        </message>
+        <message>
+            <source>Finding</source>
+            <translation>Hallazgo</translation>
+        </message>
+        <message>
+            <source>Raised</source>
+            <translation>Detectado</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Actuación</translation>
+        </message>
+        <message>
+            <source>Open questions</source>
+            <translation>Cuestiones pendientes</translation>
+        </message>
+        <message>
+            <source>None.</source>
+            <translation>Ninguna.</translation>
+        </message>
+        <message>
+            <source>At the follow-up</source>
+            <translation>En el control</translation>
+        </message>
+        <message>
+            <source>At the follow-up, to be filled in</source>
+            <translation>En el control, por rellenar</translation>
+        </message>
+        <message>
+            <source>Patient's left</source>
+            <translation>Izquierda del paciente</translation>
+        </message>
+        <message>
+            <source>Patient's right</source>
+            <translation>Derecha del paciente</translation>
+        </message>
+        <message>
+            <source>Left: solid lines, round entry points. Right: dashed lines, square entry points. The bar marks the end. Hatched: the zone that moves with speech, and the notch of the jaw (common practice, no source).</source>
+            <translation>Izquierda: líneas continuas, puntos de entrada redondos. Derecha: líneas discontinuas, puntos de entrada cuadrados. La barra marca el final. Rayado: la zona que se mueve al hablar y la escotadura antegonial de la mandíbula (práctica común, sin fuente).</translation>
+        </message>
+        <message>
+            <source>Nothing was recorded.</source>
+            <translation>No se anotó nada.</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient's right on the left. Score 0 to 10 by day of recovery. Hollow marks: entered late or amended. Missing days are gaps.</source>
+            <translation>Como frente al paciente: la derecha del paciente, a la izquierda. Valor de 0 a 10 por día de recuperación. Marcas huecas: escrito más tarde o corregido. Los días sin datos son huecos en la línea.</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Página %1 de %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”.</source>
+            <translation>
+                <numerusform>%1 de %Ln recordatorio respondido con «hecho».</numerusform>
+                <numerusform>%1 de %Ln recordatorios respondidos con «hecho».</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln anotación</numerusform>
+                <numerusform>%Ln anotaciones</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>on %Ln day(s)</source>
+            <translation>
+                <numerusform>en %Ln día</numerusform>
+                <numerusform>en %Ln días</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetPage</name>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>Hoja de control</translation>
+        </message>
+        <message>
+            <source>Save as PDF</source>
+            <translation>Guardar como PDF</translation>
+        </message>
+        <message>
+            <source>Page %L1 of the sheet</source>
+            <translation>Página %L1 de la hoja</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepField</name>
+        <message>
+            <source>%1: less</source>
+            <translation>%1: menos</translation>
+        </message>
+        <message>
+            <source>%1: more</source>
+            <translation>%1: más</translation>
+        </message>
+    </context>
+    <context>
+        <name>Times</name>
+        <message>
+            <source>Today %1</source>
+            <translation>hoy %1</translation>
+        </message>
+        <message>
+            <source>Yesterday %1</source>
+            <translation>ayer %1</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>date without a year</comment>
+            <translation>d MMM</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>date with a year</comment>
+            <translation>d MMM yyyy</translation>
+        </message>
+        <message>
+            <source>just now</source>
+            <translation>menos de 1 min</translation>
+        </message>
+        <message>
+            <source>Day %1</source>
+            <translation>Día %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln min</source>
+            <translation>
+                <numerusform>%Ln min</numerusform>
+                <numerusform>%Ln min</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln h</source>
+            <translation>
+                <numerusform>%Ln h</numerusform>
+                <numerusform>%Ln h</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln day(s)</source>
+            <translation>
+                <numerusform>%Ln día</numerusform>
+                <numerusform>%Ln días</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Treatment</name>
+        <message>
+            <source>%1, %2, %3 G, %4 mm</source>
+            <comment>material, form, gauge, length</comment>
+            <translation>%1, %2, %3 G, %4 mm</translation>
+        </message>
+        <message>
+            <source>Runs near the notch of the jaw: facial artery and marginal nerve.</source>
+            <translation>Pasa cerca de la escotadura antegonial: arteria facial y nervio marginal.</translation>
+        </message>
+        <message>
+            <source>Ends past the zone that moves with speech and chewing.</source>
+            <translation>Termina más allá de la zona que se mueve al hablar y masticar.</translation>
+        </message>
+        <message>
+            <source>The end is drawn inside the moving zone.</source>
+            <translation>El final está dibujado dentro de la zona móvil.</translation>
+        </message>
+        <message>
+            <source>no lot</source>
+            <translation>sin lote</translation>
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation>lote %1</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 mL</translation>
+        </message>
+        <message>
+            <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
+            <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
+            <translation>Hilo %1: %2, %3. %4. %5, %6, %7. %8</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentAnaesthetic</name>
+        <message>
+            <source>Solution</source>
+            <translation>Solución</translation>
+        </message>
+        <message>
+            <source>Strength</source>
+            <translation>Concentración</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Epinefrina</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4 % bicarbonate</source>
+            <translation>Tamponada con bicarbonato al 8,4 %</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>No</translation>
+        </message>
+        <message>
+            <source>Outside the tracks: entry points, blocks</source>
+            <translation>Fuera de los trayectos: puntos de entrada, bloqueos</translation>
+        </message>
+        <message>
+            <source>Weight, kg</source>
+            <translation>Peso, kg</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCare</name>
+        <message>
+            <source>Care and consent</source>
+            <translation>Cuidados y consentimiento</translation>
+        </message>
+        <message>
+            <source>Small dressings on the entry points</source>
+            <translation>Apósitos pequeños en los puntos de entrada</translation>
+        </message>
+        <message>
+            <source>Cautions explained: what is usual, when to call, what to spare</source>
+            <translation>Precauciones explicadas: qué es habitual, cuándo llamar, qué evitar</translation>
+        </message>
+        <message>
+            <source>Consent to the treatment given</source>
+            <translation>Consentimiento para el tratamiento otorgado</translation>
+        </message>
+        <message>
+            <source>This course may teach the clinic's usual range, without a name</source>
+            <translation>Este caso puede usarse, sin nombre, para calcular el margen habitual de la clínica</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Nota</translation>
+        </message>
+        <message>
+            <source>Before it can be recorded</source>
+            <translation>Antes de poder registrarlo</translation>
+        </message>
+        <message>
+            <source>Right after the treatment, 0 to 10</source>
+            <translation>Justo después del tratamiento, 0 a 10</translation>
+        </message>
+        <message>
+            <source>What you see now, on each side of the patient. Leave a dash where you did not look.</source>
+            <translation>Lo que ve ahora en cada lado del paciente. Deje un guion donde no haya mirado.</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Derecha</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Izquierda</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPage</name>
+        <message>
+            <source>Treatment of %1</source>
+            <translation>Tratamiento de %1</translation>
+        </message>
+        <message>
+            <source>New treatment</source>
+            <translation>Nuevo tratamiento</translation>
+        </message>
+        <message>
+            <source>Taken up from the kept draft, %1</source>
+            <translation>Retomado del borrador guardado, %1</translation>
+        </message>
+        <message>
+            <source>Start over</source>
+            <translation>Empezar de nuevo</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Volver</translation>
+        </message>
+        <message>
+            <source>Next: %1</source>
+            <translation>Siguiente: %1</translation>
+        </message>
+        <message>
+            <source>Record the treatment</source>
+            <translation>Registrar el tratamiento</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPatient</name>
+        <message>
+            <source>Known patients</source>
+            <translation>Pacientes conocidos</translation>
+        </message>
+        <message>
+            <source>Name or phone</source>
+            <translation>Nombre o teléfono</translation>
+        </message>
+        <message>
+            <source>Nobody found. Register the patient beside this.</source>
+            <translation>No se encontró a nadie. Registre al paciente aquí al lado.</translation>
+        </message>
+        <message>
+            <source>New patient</source>
+            <translation>Nuevo paciente</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nombre</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Teléfono para llamar al paciente</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Idioma del diario</translation>
+        </message>
+        <message>
+            <source>Register</source>
+            <translation>Registrar</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentThreads</name>
+        <message>
+            <source>Draw a thread on the chart: press on the entry point and let go at the end. With keys: arrows and Space.</source>
+            <translation>Dibuje un hilo en el mapa: pulse en el punto de entrada y suelte en el final. Con teclas: flechas y Espacio.</translation>
+        </message>
+    </context>
+    <context>
+        <name>UndoBar</name>
+        <message>
+            <source>Undo</source>
+            <translation>Deshacer</translation>
+        </message>
+    </context>
+    <context>
+        <name>UnlockPage</name>
+        <message>
+            <source>Passphrase</source>
+            <translation>Frase de acceso</translation>
+        </message>
+        <message>
+            <source>Passphrase once more</source>
+            <translation>Frase de acceso otra vez</translation>
+        </message>
+        <message>
+            <source>Unlock</source>
+            <translation>Desbloquear</translation>
+        </message>
+        <message>
+            <source>Set up</source>
+            <translation>Configurar</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Idioma</translation>
+        </message>
+        <message>
+            <source>Look around with invented patients</source>
+            <translation>Explorar con pacientes inventados</translation>
+        </message>
+        <message>
+            <source>A clinic of its own that is gone when you lock it. The clinic's own vault stays shut.</source>
+            <translation>Una clínica aparte que desaparece al bloquearla. El almacén cifrado de la clínica sigue cerrado.</translation>
+        </message>
+        <message>
+            <source>Recovery code from the paper</source>
+            <translation>Código de recuperación del papel</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>Una nueva frase de acceso</translation>
+        </message>
+        <message>
+            <source>Set this passphrase and unlock</source>
+            <translation>Fijar esta frase de acceso y desbloquear</translation>
+        </message>
+        <message>
+            <source>I know the passphrase</source>
+            <translation>Sé la frase de acceso</translation>
+        </message>
+        <message>
+            <source>I lost the passphrase</source>
+            <translation>Perdí la frase de acceso</translation>
+        </message>
+    </context>
+    <context>
+        <name>Words</name>
+        <message>
+            <source>Emergency</source>
+            <translation>Emergencia</translation>
+        </message>
+        <message>
+            <source>Call now</source>
+            <translation>Llamar ahora</translation>
+        </message>
+        <message>
+            <source>Next working day</source>
+            <translation>Próximo día laborable</translation>
+        </message>
+        <message>
+            <source>At the follow-up</source>
+            <translation>En el control</translation>
+        </message>
+        <message>
+            <source>The phone said to call the emergency number. Make sure that help is on its way.</source>
+            <translation>El teléfono indicó llamar al número de emergencias. Compruebe que la ayuda está en camino.</translation>
+        </message>
+        <message>
+            <source>The phone said to call the clinic today. Call the patient if no call came.</source>
+            <translation>El teléfono indicó llamar hoy a la clínica. Si no ha llamado, llame usted al paciente.</translation>
+        </message>
+        <message>
+            <source>The patient expects an answer on the next working day.</source>
+            <translation>El paciente espera respuesta el próximo día laborable.</translation>
+        </message>
+        <message>
+            <source>Bring it up at the follow-up.</source>
+            <translation>Coméntelo en el control.</translation>
+        </message>
+        <message>
+            <source>Hard to breathe or to swallow</source>
+            <translation>Dificultad para respirar o tragar</translation>
+        </message>
+        <message>
+            <source>Neck or jaw swelling that grows fast</source>
+            <translation>Hinchazón del cuello o la mandíbula que crece deprisa</translation>
+        </message>
+        <message>
+            <source>Throat or tongue swells, wheeze, faint or hives</source>
+            <translation>Hinchazón de garganta o lengua, sibilancias, desmayo o urticaria</translation>
+        </message>
+        <message>
+            <source>Metal taste, ringing ears, confusion or twitching</source>
+            <translation>Sabor a metal, pitido en los oídos, confusión o sacudidas musculares</translation>
+        </message>
+        <message>
+            <source>Severely ill: hard shivering, confused or mottled skin</source>
+            <translation>Estado grave: tiritona intensa, confusión o piel moteada</translation>
+        </message>
+        <message>
+            <source>Face droops with a weak arm or slurred speech</source>
+            <translation>Cara caída con un brazo débil o habla pastosa</translation>
+        </message>
+        <message>
+            <source>Sudden loss of sight or double vision</source>
+            <translation>Pérdida súbita de visión o visión doble</translation>
+        </message>
+        <message>
+            <source>One side swells fast</source>
+            <translation>Un lado se hincha deprisa</translation>
+        </message>
+        <message>
+            <source>Skin white, grey or net-like, cold or blistering</source>
+            <translation>Piel blanca, gris o en red, fría o con ampollas</translation>
+        </message>
+        <message>
+            <source>Colour change near an entry point</source>
+            <translation>Cambio de color junto a un punto de entrada</translation>
+        </message>
+        <message>
+            <source>Warmer than the other side</source>
+            <translation>Más caliente que el otro lado</translation>
+        </message>
+        <message>
+            <source>Firm, shiny or tight</source>
+            <translation>Zona dura, brillante o tensa</translation>
+        </message>
+        <message>
+            <source>More tender than yesterday</source>
+            <translation>Más dolor al tacto que ayer</translation>
+        </message>
+        <message>
+            <source>The edge has moved</source>
+            <translation>El borde se ha extendido</translation>
+        </message>
+        <message>
+            <source>Thick or milky fluid</source>
+            <translation>Líquido espeso o lechoso</translation>
+        </message>
+        <message>
+            <source>Thread end through the skin</source>
+            <translation>Punta de un hilo a través de la piel</translation>
+        </message>
+        <message>
+            <source>Weakness of the face</source>
+            <translation>Debilidad facial</translation>
+        </message>
+        <message>
+            <source>Cheek swells on eating, or clear fluid</source>
+            <translation>La mejilla se hincha al comer, o líquido claro</translation>
+        </message>
+        <message>
+            <source>Still bleeding after 15 minutes of pressure</source>
+            <translation>Sigue sangrando tras 15 minutos de presión</translation>
+        </message>
+        <message>
+            <source>A lump that beats</source>
+            <translation>Bulto que late</translation>
+        </message>
+        <message>
+            <source>Thread seen or felt, skin calm</source>
+            <translation>Hilo visible o palpable, piel tranquila</translation>
+        </message>
+        <message>
+            <source>Chills</source>
+            <translation>Escalofríos</translation>
+        </message>
+        <message>
+            <source>Brow</source>
+            <translation>Ceja</translation>
+        </message>
+        <message>
+            <source>Temple</source>
+            <translation>Sien</translation>
+        </message>
+        <message>
+            <source>Midface</source>
+            <translation>Tercio medio</translation>
+        </message>
+        <message>
+            <source>Cheek</source>
+            <translation>Mejilla</translation>
+        </message>
+        <message>
+            <source>Nasolabial fold</source>
+            <translation>Surco nasogeniano</translation>
+        </message>
+        <message>
+            <source>Marionette fold</source>
+            <translation>Surco de marioneta</translation>
+        </message>
+        <message>
+            <source>Jawline</source>
+            <translation>Línea mandibular</translation>
+        </message>
+        <message>
+            <source>Under the chin</source>
+            <translation>Bajo el mentón</translation>
+        </message>
+        <message>
+            <source>Neck</source>
+            <translation>Cuello</translation>
+        </message>
+        <message>
+            <source>PDO</source>
+            <translation>PDO</translation>
+        </message>
+        <message>
+            <source>PLLA</source>
+            <translation>PLLA</translation>
+        </message>
+        <message>
+            <source>PCL</source>
+            <translation>PCL</translation>
+        </message>
+        <message>
+            <source>PLCL</source>
+            <translation>PLCL</translation>
+        </message>
+        <message>
+            <source>Other material</source>
+            <translation>Otro material</translation>
+        </message>
+        <message>
+            <source>Smooth</source>
+            <translation>Liso</translation>
+        </message>
+        <message>
+            <source>Twisted</source>
+            <translation>Retorcido</translation>
+        </message>
+        <message>
+            <source>Barbed, one way</source>
+            <translation>Espiculado, unidireccional</translation>
+        </message>
+        <message>
+            <source>Barbed, two ways</source>
+            <translation>Espiculado, bidireccional</translation>
+        </message>
+        <message>
+            <source>Moulded</source>
+            <translation>Moldeado</translation>
+        </message>
+        <message>
+            <source>Cones</source>
+            <translation>Con conos</translation>
+        </message>
+        <message>
+            <source>Past the moving zone</source>
+            <translation>Más allá de la zona móvil</translation>
+        </message>
+        <message>
+            <source>Short of the moving zone</source>
+            <translation>Antes de la zona móvil</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Izquierda</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Derecha</translation>
+        </message>
+        <message>
+            <source>Both</source>
+            <translation>Ambos lados</translation>
+        </message>
+        <message>
+            <source>Front</source>
+            <translation>De frente</translation>
+        </message>
+        <message>
+            <source>From the patient's left</source>
+            <translation>Desde la izquierda del paciente</translation>
+        </message>
+        <message>
+            <source>From the patient's right</source>
+            <translation>Desde la derecha del paciente</translation>
+        </message>
+        <message>
+            <source>Lidocaine with epinephrine</source>
+            <translation>Lidocaína con epinefrina</translation>
+        </message>
+        <message>
+            <source>Lidocaine, plain</source>
+            <translation>Lidocaína sin epinefrina</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>Visto</translation>
+        </message>
+        <message>
+            <source>Taken</source>
+            <translation>Asumido</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>Llamada hecha</translation>
+        </message>
+        <message>
+            <source>Visit brought forward</source>
+            <translation>Visita adelantada</translation>
+        </message>
+        <message>
+            <source>Closed</source>
+            <translation>Cerrado</translation>
+        </message>
+        <message>
+            <source>Reopened</source>
+            <translation>Reabierto</translation>
+        </message>
+        <message>
+            <source>Reassured: usual course, explained</source>
+            <translation>Se tranquilizó: evolución habitual, explicada</translation>
+        </message>
+        <message>
+            <source>Advised: told what to do at home</source>
+            <translation>Se aconsejó qué hacer en casa</translation>
+        </message>
+        <message>
+            <source>Treated in the clinic</source>
+            <translation>Se trató en la clínica</translation>
+        </message>
+        <message>
+            <source>Sent to urgent care</source>
+            <translation>Se derivó a urgencias</translation>
+        </message>
+        <message>
+            <source>Not reached</source>
+            <translation>Sin contacto</translation>
+        </message>
+        <message>
+            <source>Very much better</source>
+            <translation>Muchísimo mejor</translation>
+        </message>
+        <message>
+            <source>Much better</source>
+            <translation>Mucho mejor</translation>
+        </message>
+        <message>
+            <source>Better</source>
+            <translation>Mejor</translation>
+        </message>
+        <message>
+            <source>Unchanged</source>
+            <translation>Sin cambios</translation>
+        </message>
+        <message>
+            <source>Worse</source>
+            <translation>Peor</translation>
+        </message>
+        <message>
+            <source>Haematoma</source>
+            <translation>Hematoma</translation>
+        </message>
+        <message>
+            <source>Infection</source>
+            <translation>Infección</translation>
+        </message>
+        <message>
+            <source>Thread end out</source>
+            <translation>Punta de hilo extruida</translation>
+        </message>
+        <message>
+            <source>Lasting puckering</source>
+            <translation>Hoyuelos persistentes</translation>
+        </message>
+        <message>
+            <source>Visible thread</source>
+            <translation>Hilo visible</translation>
+        </message>
+        <message>
+            <source>Nerve weakness</source>
+            <translation>Debilidad nerviosa</translation>
+        </message>
+        <message>
+            <source>Lasting numbness</source>
+            <translation>Adormecimiento persistente</translation>
+        </message>
+        <message>
+            <source>Salivary leak</source>
+            <translation>Fuga salival</translation>
+        </message>
+        <message>
+            <source>Skin injury</source>
+            <translation>Lesión cutánea</translation>
+        </message>
+        <message>
+            <source>Asymmetry</source>
+            <translation>Asimetría</translation>
+        </message>
+        <message>
+            <source>Other, see note</source>
+            <translation>Otra, ver nota</translation>
+        </message>
+        <message>
+            <source>That passphrase does not open this vault.</source>
+            <translation>Esa frase de acceso no abre este almacén cifrado.</translation>
+        </message>
+        <message>
+            <source>Too many tries. Wait a moment, then try again.</source>
+            <translation>Demasiados intentos. Espere un momento y pruebe otra vez.</translation>
+        </message>
+        <message>
+            <source>The vault on this computer is damaged. Nothing was changed. Restore it from a backup.</source>
+            <translation>El almacén cifrado de este ordenador está dañado. No se ha cambiado nada. Restáurelo desde una copia de seguridad.</translation>
+        </message>
+        <message>
+            <source>The disk is full. Nothing was saved. Free some space and try again.</source>
+            <translation>El disco está lleno. No se ha guardado nada. Libere espacio y pruebe otra vez.</translation>
+        </message>
+        <message>
+            <source>The disk reported an error. Nothing was saved.</source>
+            <translation>El disco ha dado un error. No se ha guardado nada.</translation>
+        </message>
+        <message>
+            <source>The hub cannot be reached. What you record is kept here and sent later.</source>
+            <translation>No se puede contactar con el servidor. Lo que registre se queda aquí y se envía más tarde.</translation>
+        </message>
+        <message>
+            <source>Something arrived that is not genuine. It was kept apart and not used.</source>
+            <translation>Ha llegado algo que no es auténtico. Se ha apartado y no se ha usado.</translation>
+        </message>
+        <message>
+            <source>Its time is over. Start again.</source>
+            <translation>Se acabó el tiempo. Empiece de nuevo.</translation>
+        </message>
+        <message>
+            <source>There is one already.</source>
+            <translation>Ya existe.</translation>
+        </message>
+        <message>
+            <source>It is not there.</source>
+            <translation>No se encuentra.</translation>
+        </message>
+        <message>
+            <source>The vault is locked. Unlock it first.</source>
+            <translation>El almacén cifrado está bloqueado. Desbloquéelo primero.</translation>
+        </message>
+        <message>
+            <source>It was refused.</source>
+            <translation>Se ha rechazado.</translation>
+        </message>
+        <message>
+            <source>Something is missing or out of range: %1</source>
+            <translation>Falta algo o está fuera de los límites: %1</translation>
+        </message>
+        <message>
+            <source>This needs a newer version of the program.</source>
+            <translation>Esto necesita una versión más nueva del programa.</translation>
+        </message>
+        <message>
+            <source>That is too long.</source>
+            <translation>Es demasiado largo.</translation>
+        </message>
+        <message>
+            <source>That is not possible now.</source>
+            <translation>Ahora no es posible.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln invented course(s)</source>
+            <translation>
+                <numerusform>%Ln caso inventado</numerusform>
+                <numerusform>%Ln casos inventados</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln uncomplicated course(s)</source>
+            <translation>
+                <numerusform>%Ln caso sin complicaciones</numerusform>
+                <numerusform>%Ln casos sin complicaciones</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::app::DeskProgram</name>
+        <message>
+            <source>Who is at the desk?</source>
+            <translation>¿Quién está en el puesto?</translation>
+        </message>
+        <message>
+            <source>Queue</source>
+            <translation>Cola</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Casos</translation>
+        </message>
+        <message>
+            <source>Treatment</source>
+            <translation>Tratamiento</translation>
+        </message>
+        <message>
+            <source>Link a phone</source>
+            <translation>Vincular un teléfono</translation>
+        </message>
+        <message>
+            <source>Course</source>
+            <translation>Caso</translation>
+        </message>
+        <message>
+            <source>Follow-up</source>
+            <translation>Control</translation>
+        </message>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>Hoja de control</translation>
+        </message>
+        <message>
+            <source>Protocols</source>
+            <translation>Protocolos</translation>
+        </message>
+        <message>
+            <source>Clinic</source>
+            <translation>Clínica</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ajustes</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Resultados</translation>
+        </message>
+        <message>
+            <source>Change the protocol</source>
+            <translation>Cambiar el protocolo</translation>
+        </message>
+        <message>
+            <source>Hand-over</source>
+            <translation>Traspaso</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Añadir un puesto</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>Puestos</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Unirse a los demás puestos de la clínica</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Copia de seguridad y claves</translation>
+        </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>Acerca de Ebbline</translation>
+        </message>
+        <message>
+            <source>Who did what</source>
+            <translation>Quién hizo qué</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicEditor</name>
+        <message>
+            <source>The clinic's name.</source>
+            <translation>El nombre de la clínica.</translation>
+        </message>
+        <message>
+            <source>The clinic's phone number.</source>
+            <translation>El número de teléfono de la clínica.</translation>
+        </message>
+        <message>
+            <source>The emergency number, digits only, for example 112.</source>
+            <translation>El número de emergencias, solo cifras, por ejemplo 112.</translation>
+        </message>
+        <message>
+            <source>At least one person who works at the desk.</source>
+            <translation>Al menos una persona que trabaje en el puesto.</translation>
+        </message>
+        <message>
+            <source>The fingerprint of the hub's key: 64 digits 0 to 9 and A to F.</source>
+            <translation>La huella de la clave del servidor: 64 caracteres, 0 a 9 y A a F.</translation>
+        </message>
+        <message>
+            <source>No number is recorded yet.</source>
+            <translation>Aún no hay ningún número registrado.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>clinic, phone</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>On call: %1</source>
+            <translation>Guardia: %1</translation>
+        </message>
+        <message>
+            <source>Emergency: %1</source>
+            <translation>Emergencias: %1</translation>
+        </message>
+        <message>
+            <source>Saved, %1</source>
+            <translation>Guardado, %1</translation>
+        </message>
+        <message>
+            <source>The clinic's key is copied.</source>
+            <translation>La clave de la clínica está copiada.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseBoard</name>
+        <message>
+            <source>Treated %1 · %2 · %3, version %4</source>
+            <comment>date, threads, protocol, its version</comment>
+            <translation>Tratamiento: %1 · %2 · %3, versión %4</translation>
+        </message>
+        <message>
+            <source>Last entry %1</source>
+            <translation>Última anotación: %1</translation>
+        </message>
+        <message>
+            <source>No entry yet</source>
+            <translation>Aún sin anotaciones</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Phone linked</source>
+            <translation>Teléfono vinculado</translation>
+        </message>
+        <message>
+            <source>No phone linked</source>
+            <translation>Ningún teléfono vinculado</translation>
+        </message>
+        <message>
+            <source>No reminder due yet</source>
+            <translation>Aún no corresponde ningún recordatorio</translation>
+        </message>
+        <message>
+            <source>Too long: shorten it before sending.</source>
+            <translation>Demasiado largo: acórtelo antes de enviar.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>%Ln hilo</numerusform>
+                <numerusform>%Ln hilos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”</source>
+            <translation>
+                <numerusform>%1 de %Ln recordatorio respondido con «hecho»</numerusform>
+                <numerusform>%1 de %Ln recordatorios respondidos con «hecho»</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>%Ln anotación nueva, aún sin abrir</numerusform>
+                <numerusform>%Ln anotaciones nuevas, aún sin abrir</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>No phone is linked: a message cannot be sent.</source>
+            <translation>No hay ningún teléfono vinculado: no se puede enviar un mensaje.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
+            <translation>Guardado como %1. El archivo no está cifrado: custódielo como la historia clínica.</translation>
+        </message>
+        <message>
+            <source>Save the course</source>
+            <translation>Guardar el caso</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseList</name>
+        <message>
+            <source>Treatments that are recorded show up here.</source>
+            <translation>Aquí aparecen los tratamientos registrados.</translation>
+        </message>
+        <message>
+            <source>No patient and no lot number matches.</source>
+            <translation>Ningún paciente ni número de lote coincide.</translation>
+        </message>
+        <message>
+            <source>Treated %1</source>
+            <translation>Tratamiento: %1</translation>
+        </message>
+        <message>
+            <source>last entry %1 ago</source>
+            <translation>última anotación hace %1</translation>
+        </message>
+        <message>
+            <source>no entry yet</source>
+            <translation>aún sin anotaciones</translation>
+        </message>
+        <message>
+            <source>Closed</source>
+            <translation>Cerrado</translation>
+        </message>
+        <message>
+            <source>Phone linked, %1</source>
+            <translation>Teléfono vinculado, %1</translation>
+        </message>
+        <message>
+            <source>No phone linked</source>
+            <translation>Ningún teléfono vinculado</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln sin abrir</numerusform>
+                <numerusform>%Ln sin abrir</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) not read</source>
+            <translation>
+                <numerusform>%Ln mensaje sin leer</numerusform>
+                <numerusform>%Ln mensajes sin leer</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln caso</numerusform>
+                <numerusform>%Ln casos</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CurveBoard</name>
+        <message>
+            <source>L %1  R %2</source>
+            <comment>last scores, left and right</comment>
+            <translation>Izq. %1  Der. %2</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>Izquierda: %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>Derecha: %1.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>usual range</comment>
+            <translation>%1 a %2</translation>
+        </message>
+        <message>
+            <source>entered late</source>
+            <translation>escrito más tarde</translation>
+        </message>
+        <message>
+            <source>amended</source>
+            <translation>corregido</translation>
+        </message>
+        <message>
+            <source>%1, %2: left %3, right %4, usual %5. %6</source>
+            <comment>day, time, scores, usual range, note</comment>
+            <translation>%1, %2: izquierda %3, derecha %4, habitual %5. %6</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::FollowUpEditor</name>
+        <message>
+            <source>Recorded by %1, %2</source>
+            <translation>Registrado por %1, %2</translation>
+        </message>
+        <message>
+            <source>1, not at all</source>
+            <translation>1, nada</translation>
+        </message>
+        <message>
+            <source>2, a little</source>
+            <translation>2, un poco</translation>
+        </message>
+        <message>
+            <source>3, fairly</source>
+            <translation>3, medianamente</translation>
+        </message>
+        <message>
+            <source>4, mostly</source>
+            <translation>4, en gran parte</translation>
+        </message>
+        <message>
+            <source>5, fully</source>
+            <translation>5, del todo</translation>
+        </message>
+        <message>
+            <source>Choose how the result compares with before.</source>
+            <translation>Elija cómo está el resultado respecto a antes.</translation>
+        </message>
+        <message>
+            <source>Ask the patient how satisfied they are.</source>
+            <translation>Pregunte al paciente por su satisfacción.</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Indique quién está en el puesto.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HubWatch</name>
+        <message>
+            <source>Not heard from the hub yet</source>
+            <translation>Aún sin noticias del servidor</translation>
+        </message>
+        <message>
+            <source>Last heard from the hub: %1</source>
+            <translation>Último contacto con el servidor: %1</translation>
+        </message>
+        <message>
+            <source>A phone sent two different histories. Do not rely on its entries; call the patient.</source>
+            <translation>Un teléfono ha enviado dos historiales distintos. No confíe en sus anotaciones; llame al paciente.</translation>
+        </message>
+        <message>
+            <source>A message from a phone is missing. The queue may be incomplete.</source>
+            <translation>Falta un mensaje de un teléfono. La cola puede estar incompleta.</translation>
+        </message>
+        <message>
+            <source>The queue may be out of date: nothing was heard for over a day.</source>
+            <translation>La cola puede estar desactualizada: no hay noticias desde hace más de un día.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) could not be verified and were set apart.</source>
+            <translation>
+                <numerusform>%Ln mensaje no se pudo verificar y se ha apartado.</numerusform>
+                <numerusform>%Ln mensajes no se pudieron verificar y se han apartado.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PairingBoard</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, versión %2</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Escríbalo como año-mes-día, por ejemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>First enter the numbers to call on the Clinic page: the phone shows them with every warning.</source>
+            <translation>Introduzca primero los números de llamada en la página Clínica: el teléfono los muestra con cada aviso.</translation>
+        </message>
+        <message>
+            <source>Choose a protocol and a day for the follow-up.</source>
+            <translation>Elija un protocolo y un día para el control.</translation>
+        </message>
+        <message>
+            <source>Link a phone</source>
+            <translation>Vincular un teléfono</translation>
+        </message>
+        <message>
+            <source>Making a code</source>
+            <translation>Creando un código</translation>
+        </message>
+        <message>
+            <source>Let the patient scan this code</source>
+            <translation>Que el paciente escanee este código</translation>
+        </message>
+        <message>
+            <source>Compare the numbers</source>
+            <translation>Compare los números</translation>
+        </message>
+        <message>
+            <source>Linking</source>
+            <translation>Vinculando</translation>
+        </message>
+        <message>
+            <source>The phone is linked</source>
+            <translation>El teléfono está vinculado</translation>
+        </message>
+        <message>
+            <source>Stop: this code was used twice</source>
+            <translation>Alto: este código se usó dos veces</translation>
+        </message>
+        <message>
+            <source>The code has run out</source>
+            <translation>El código ha caducado</translation>
+        </message>
+        <message>
+            <source>No code could be made</source>
+            <translation>No se pudo crear ningún código</translation>
+        </message>
+        <message>
+            <source>The hub takes the offer. This takes a moment.</source>
+            <translation>El servidor recibe la oferta. Tarda un momento.</translation>
+        </message>
+        <message>
+            <source>If the camera does not work, the code below can be typed instead. It works once.</source>
+            <translation>Si la cámara no funciona, se puede teclear el código de abajo. Sirve una sola vez.</translation>
+        </message>
+        <message>
+            <source>Read the six digits on the patient's phone. Only if they are the same is it the right phone.</source>
+            <translation>Lea las seis cifras en el teléfono del paciente. Solo si son las mismas es el teléfono correcto.</translation>
+        </message>
+        <message>
+            <source>The course, its care plan and the numbers to call go to the phone.</source>
+            <translation>El caso, su plan de cuidados y los números de llamada pasan al teléfono.</translation>
+        </message>
+        <message>
+            <source>The course, its care plan and the numbers to call are on their way. The page of the course shows when the first entry arrives.</source>
+            <translation>El caso, su plan de cuidados y los números de llamada están en camino. La página del caso muestra cuándo llega la primera anotación.</translation>
+        </message>
+        <message>
+            <source>Somebody else may have read the code. Nothing was linked. Make a new code out of other people's sight.</source>
+            <translation>Quizá otra persona leyó el código. No se vinculó nada. Cree un código nuevo fuera de la vista de otros.</translation>
+        </message>
+        <message>
+            <source>A code is valid for ten minutes. Nothing was linked. Make a new one.</source>
+            <translation>Un código vale diez minutos. No se vinculó nada. Cree uno nuevo.</translation>
+        </message>
+        <message>
+            <source>Try again.</source>
+            <translation>Pruebe otra vez.</translation>
+        </message>
+        <message>
+            <source>Valid for %1:%2</source>
+            <comment>minutes:seconds</comment>
+            <translation>Válido durante %1:%2</translation>
+        </message>
+        <message>
+            <source>First name the hub on the Clinic page.</source>
+            <translation>Indique primero el servidor en la página Clínica.</translation>
+        </message>
+        <message>
+            <source>The patient opens the diary, which asks for a code. Do this together, in the same room.</source>
+            <translation>El paciente abre el diario, que pide un código. Háganlo juntos, en la misma sala.</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can do this.</source>
+            <translation>Solo puede hacerlo un puesto que tenga la clave raíz de la clínica.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Añadir un puesto</translation>
+        </message>
+        <message>
+            <source>Type this at the other desk</source>
+            <translation>Teclee esto en el otro puesto</translation>
+        </message>
+        <message>
+            <source>The desk is added</source>
+            <translation>El puesto está añadido</translation>
+        </message>
+        <message>
+            <source>Start this program on the other computer, set up its vault, and choose there to join the clinic's other desks. Do this together, in the same room.</source>
+            <translation>Inicie este programa en el otro ordenador, configure su almacén cifrado y elija allí unirse a los demás puestos de la clínica. Háganlo juntos, en la misma sala.</translation>
+        </message>
+        <message>
+            <source>The code works once. The new desk also asks for the hub's address.</source>
+            <translation>El código sirve una sola vez. El puesto nuevo pide también la dirección del servidor.</translation>
+        </message>
+        <message>
+            <source>Read the six digits on the new desk. Only if they are the same is it the right one.</source>
+            <translation>Lea las seis cifras en el puesto nuevo. Solo si son las mismas es el correcto.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys go to the new desk.</source>
+            <translation>Las claves de la clínica pasan al puesto nuevo.</translation>
+        </message>
+        <message>
+            <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
+            <translation>Tiene las claves de la clínica. Lo que escribieron pacientes y puestos llega allí cuando este puesto, y después el nuevo, hayan consultado el servidor.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolBoard</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, versión %2</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
+            <translation>Umbrales calibrados con %1, para un máximo de %2 falsas alertas por cada 100 casos sin complicaciones.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueBoard</name>
+        <message>
+            <source>Nobody has taken it</source>
+            <translation>Nadie lo ha asumido</translation>
+        </message>
+        <message>
+            <source>Last entry %1 ago</source>
+            <translation>Última anotación hace %1</translation>
+        </message>
+        <message>
+            <source>No entry yet</source>
+            <translation>Aún sin anotaciones</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
+            <comment>urgency, name, day, title, reason, since, taken</comment>
+            <translation>%1: %2, %3. %4. %5 Desde %6. %7.</translation>
+        </message>
+        <message>
+            <source>Not heard from: silence is not good news</source>
+            <translation>Sin noticias: el silencio no es buena noticia</translation>
+        </message>
+        <message>
+            <source>Everyone %1</source>
+            <translation>Todos %1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>urgency, count</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Not heard from</source>
+            <translation>Sin noticias</translation>
+        </message>
+        <message>
+            <source>Nobody waits</source>
+            <translation>Nadie espera</translation>
+        </message>
+        <message>
+            <source>No match</source>
+            <translation>Sin coincidencias</translation>
+        </message>
+        <message>
+            <source>Nobody waits for an answer</source>
+            <translation>Nadie espera respuesta</translation>
+        </message>
+        <message>
+            <source>Clear the search to see the others.</source>
+            <translation>Borre la búsqueda para ver los demás.</translation>
+        </message>
+        <message>
+            <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
+            <translation>Los casos aparecen aquí cuando un signo de alarma, una regla o un silencio pide una revisión.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, finding</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Closed: %1</source>
+            <translation>Cerrado: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>y %Ln más</numerusform>
+                <numerusform>y %Ln más</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln sin abrir</numerusform>
+                <numerusform>%Ln sin abrir</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln emergency(ies)</source>
+            <translation>
+                <numerusform>%Ln emergencia</numerusform>
+                <numerusform>%Ln emergencias</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln to call now</source>
+            <translation>
+                <numerusform>%Ln para llamar ahora</numerusform>
+                <numerusform>%Ln para llamar ahora</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the next working day</source>
+            <translation>
+                <numerusform>%Ln para el próximo día laborable</numerusform>
+                <numerusform>%Ln para el próximo día laborable</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the follow-up</source>
+            <translation>
+                <numerusform>%Ln para el control</numerusform>
+                <numerusform>%Ln para el control</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not heard from</source>
+            <translation>
+                <numerusform>%Ln sin noticias</numerusform>
+                <numerusform>%Ln sin noticias</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln hidden by the search</source>
+            <translation>
+                <numerusform>%Ln oculto por la búsqueda</numerusform>
+                <numerusform>%Ln ocultos por la búsqueda</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Asumido por %1, %2</translation>
+        </message>
+        <message>
+            <source>Untouched for %1</source>
+            <translation>Sin atender desde hace %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln caso espera más de lo acordado y nadie se ocupa.</numerusform>
+                <numerusform>%Ln casos esperan más de lo acordado y nadie se ocupa.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>On call: %1</source>
+            <translation>Guardia: %1</translation>
+        </message>
+        <message>
+            <source>All</source>
+            <translation>Todos</translation>
+        </message>
+        <message>
+            <source>Nobody on it</source>
+            <translation>Sin asumir</translation>
+        </message>
+        <message>
+            <source>Mine</source>
+            <translation>Míos</translation>
+        </message>
+        <message>
+            <source>Not opened</source>
+            <translation>Sin abrir</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SheetBoard</name>
+        <message>
+            <source>Save the sheet</source>
+            <translation>Guardar la hoja</translation>
+        </message>
+        <message>
+            <source>PDF files (*.pdf)</source>
+            <translation>Archivos PDF (*.pdf)</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
+            <translation>Guardado como %1. El archivo no está cifrado: custódielo como la historia clínica.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::StepValue</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 a %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TreatmentEditor</name>
+        <message>
+            <source>Patient</source>
+            <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>Threads</source>
+            <translation>Hilos</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>Anestésico</translation>
+        </message>
+        <message>
+            <source>Care and consent</source>
+            <translation>Cuidados y consentimiento</translation>
+        </message>
+        <message>
+            <source>Draft kept on this computer, %1</source>
+            <translation>Borrador guardado en este ordenador, %1</translation>
+        </message>
+        <message>
+            <source>Choose or register the patient.</source>
+            <translation>Elija o registre al paciente.</translation>
+        </message>
+        <message>
+            <source>Draw at least one thread.</source>
+            <translation>Dibuje al menos un hilo.</translation>
+        </message>
+        <message>
+            <source>Note that consent was given.</source>
+            <translation>Anote que se dio el consentimiento.</translation>
+        </message>
+        <message>
+            <source>Note that the cautions were explained.</source>
+            <translation>Anote que se explicaron las precauciones.</translation>
+        </message>
+        <message>
+            <source>The weight is not a number of kilograms.</source>
+            <translation>El peso no es un número en kilogramos.</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Escríbalo como año-mes-día, por ejemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>This thread was past its expiry on the day of the treatment.</source>
+            <translation>Este hilo estaba caducado el día del tratamiento.</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Now: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Previstos: %1. Ahora: %2.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Distintos de lo previsto: %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Según lo previsto.</translation>
+        </message>
+        <message>
+            <source>The code names no lot and no expiry: type them below.</source>
+            <translation>El código no indica lote ni caducidad: tecléelos abajo.</translation>
+        </message>
+        <message>
+            <source>This is no code of a pack that can be read. Nothing was taken from it: scan it again, or type lot and expiry below.</source>
+            <translation>No es un código de envase legible. No se ha tomado nada de él: escanéelo otra vez o teclee abajo el lote y la caducidad.</translation>
+        </message>
+        <message>
+            <source>Draw or choose a thread first.</source>
+            <translation>Dibuje o elija primero un hilo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UnlockBoard</name>
+        <message>
+            <source>Unlock the desk</source>
+            <translation>Desbloquear el puesto</translation>
+        </message>
+        <message>
+            <source>Set up the desk</source>
+            <translation>Configurar el puesto</translation>
+        </message>
+        <message>
+            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
+            <translation>Todo lo relativo a los pacientes está cifrado en este ordenador hasta que lo desbloquee.</translation>
+        </message>
+        <message>
+            <source>The two are not the same.</source>
+            <translation>No son iguales.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <translation>
+                <numerusform>Elija una frase de acceso de al menos %Ln carácter. Cifra todo lo relativo a los pacientes en este ordenador. Nadie puede recuperarla por usted: anótela y guárdela en un lugar seguro.</numerusform>
+                <numerusform>Elija una frase de acceso de al menos %Ln caracteres. Cifra todo lo relativo a los pacientes en este ordenador. Nadie puede recuperarla por usted: anótela y guárdela en un lugar seguro.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>Demasiado corta: al menos %Ln carácter.</numerusform>
+                <numerusform>Demasiado corta: al menos %Ln caracteres.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Open it with the recovery code</source>
+            <translation>Abrir con el código de recuperación</translation>
+        </message>
+        <message>
+            <source>Type the code from the paper, and choose a new passphrase. The one that was lost opens nothing afterwards.</source>
+            <translation>Teclee el código del papel y elija una nueva frase de acceso. La que se perdió ya no abrirá nada.</translation>
+        </message>
+        <message>
+            <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+            <translation>Esto no es un código de recuperación. Tiene 36 letras y cifras en nueve grupos. Revise cada una.</translation>
+        </message>
+        <message>
+            <source>This code does not open this vault. A newer one may have taken its place.</source>
+            <translation>Este código no abre este almacén cifrado. Quizá lo ha sustituido uno más nuevo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::face::FaceChart</name>
+        <message>
+            <source>Entry point set. Cursor %1 across, %2 down: Space sets the end.</source>
+            <translation>Punto de entrada fijado. Cursor %1 en horizontal, %2 hacia abajo: Espacio fija el final.</translation>
+        </message>
+        <message>
+            <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
+            <translation>Cursor %1 en horizontal, %2 hacia abajo: Espacio fija el punto de entrada.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Practice</name>
+        <message>
+            <source>Per cent of courses</source>
+            <translation>Porcentaje de casos</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Días desde el tratamiento</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Proporción de casos con desenlace conocido. Límites: Wilson, 95 %. Los casos sin control se excluyen y se cuentan aparte.</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Grupo</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Con complicaciones</translation>
+        </message>
+        <message>
+            <source>Outcome known</source>
+            <translation>Desenlace conocido</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>No conocido</translation>
+        </message>
+        <message>
+            <source>Share, 95 % limits</source>
+            <translation>Proporción, límites 95 %</translation>
+        </message>
+        <message>
+            <source>Treatments with a known outcome, one after the other</source>
+            <translation>Tratamientos con desenlace conocido, uno tras otro</translation>
+        </message>
+        <message>
+            <source>Running sum, no unit</source>
+            <translation>Suma acumulada, sin unidad</translation>
+        </message>
+        <message>
+            <source>Look here from %1 on</source>
+            <translation>Revisar a partir de %1</translation>
+        </message>
+        <message>
+            <source>strokes: complicated courses</source>
+            <translation>rayas: casos con complicaciones</translation>
+        </message>
+        <message>
+            <source>Have complications become more frequent?</source>
+            <translation>¿Son más frecuentes las complicaciones?</translation>
+        </message>
+        <message>
+            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM ajustado por riesgo (Steiner et al., Biostatistics 2000): vigila odds %1 veces las de un riesgo de %2; vuelve a empezar tras una señal.</translation>
+        </message>
+        <message>
+            <source>Number</source>
+            <translation>Número</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>Running sum</source>
+            <translation>Suma acumulada</translation>
+        </message>
+        <message>
+            <source>No course has a known outcome yet. Record follow-ups, and the line begins.</source>
+            <translation>Ningún caso tiene aún desenlace conocido. Registre controles y la línea empezará.</translation>
+        </message>
+        <message>
+            <source>yes, and a signal</source>
+            <translation>sí, y con señal</translation>
+        </message>
+        <message numerus="yes">
+            <source>No signal in %Ln treatment(s).</source>
+            <translation>
+                <numerusform>Ninguna señal en %Ln tratamiento.</numerusform>
+                <numerusform>Ninguna señal en %Ln tratamientos.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln signal(s): look at the courses before each.</source>
+            <translation>
+                <numerusform>%Ln señal: revise los casos anteriores.</numerusform>
+                <numerusform>%Ln señales: revise los casos anteriores a cada una.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Now at %1 of %2.</source>
+            <comment>sum, limit</comment>
+            <translation>Ahora en %1 de %2.</translation>
+        </message>
+        <message>
+            <source>%1 more complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>Casos con complicaciones: %1 más de lo esperado.</translation>
+        </message>
+        <message>
+            <source>%1 fewer complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>Casos con complicaciones: %1 menos de lo esperado.</translation>
+        </message>
+        <message>
+            <source>By chance alone such a line signals in %1 of 100 practices; if the odds really doubled, in %2.</source>
+            <translation>Solo por azar, una línea así da señal en %1 de cada 100 clínicas; si las odds se duplicaran de verdad, en %2.</translation>
+        </message>
+        <message>
+            <source>How often chance alone would signal is still being worked out.</source>
+            <translation>Aún se está calculando con qué frecuencia el azar por sí solo daría señal.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not settled: %Ln course(s) have no known outcome, some from before the last one shown.</source>
+            <translation>
+                <numerusform>No definitivo: %Ln caso sin desenlace conocido es anterior al último mostrado.</numerusform>
+                <numerusform>No definitivo: %Ln casos sin desenlace conocido, algunos anteriores al último mostrado.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The risk is an assumption, the same for every patient: a signal asks for a look, it blames nobody.</source>
+            <translation>El riesgo es una suposición, igual para todos los pacientes: una señal pide una revisión, no culpa a nadie.</translation>
+        </message>
+        <message>
+            <source>What alerts cost, and which were worth it</source>
+            <translation>Qué cuestan las alertas y cuáles valieron la pena</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en la última %Ln semana.</numerusform>
+                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en las últimas %Ln semanas.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Closed as</source>
+            <translation>Cerrada como</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>Alertas</translation>
+        </message>
+        <message>
+            <source>Not closed before the follow-up</source>
+            <translation>No cerrada antes del control</translation>
+        </message>
+        <message>
+            <source>Still open</source>
+            <translation>Aún abierta</translation>
+        </message>
+        <message>
+            <source>Apart: not heard from</source>
+            <translation>Aparte: sin noticias</translation>
+        </message>
+        <message>
+            <source>No course with a linked phone yet.</source>
+            <translation>Aún no hay casos con teléfono vinculado.</translation>
+        </message>
+        <message numerus="yes">
+            <source>No alert in %Ln course(s).</source>
+            <translation>
+                <numerusform>Ninguna alerta en %Ln caso.</numerusform>
+                <numerusform>Ninguna alerta en %Ln casos.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 raised an alert, %2 alert(s) in all, about %3 a week lately.</source>
+            <comment>courses, number, number</comment>
+            <translation>%1 con alerta; alertas en total: %2; últimamente unas %3 por semana.</translation>
+        </message>
+        <message>
+            <source>Worth it, of those closed: %1.</source>
+            <translation>Valieron la pena, de las cerradas: %1.</translation>
+        </message>
+        <message>
+            <source>An alert that led to reassurance is counted as not worth it here. The patient may see that otherwise.</source>
+            <translation>Una alerta tras la cual se tranquilizó al paciente cuenta aquí como que no valió la pena. El paciente puede verlo de otro modo.</translation>
+        </message>
+        <message>
+            <source>Worth it</source>
+            <translation>Valió la pena</translation>
+        </message>
+        <message>
+            <source>Per cent of closed alerts</source>
+            <translation>Porcentaje de alertas cerradas</translation>
+        </message>
+        <message>
+            <source>What patients did of what they were asked</source>
+            <translation>Qué hicieron los pacientes de lo que se les pidió</translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Anotaciones: días en que el plan de cuidados preguntó y se escribió algo. Recordatorios: respondidos con «hecho». Límites: Wilson, 95 %; los recordatorios de un mismo paciente se parecen entre sí, por lo que son demasiado estrechos.</translation>
+        </message>
+        <message>
+            <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
+            <translation>Un recordatorio sin respuesta no es un incumplimiento: puede haberse hecho sin decirlo.</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>Pedido</translation>
+        </message>
+        <message>
+            <source>Asked</source>
+            <translation>Veces pedido</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Hecho</translation>
+        </message>
+        <message>
+            <source>Not done</source>
+            <translation>No hecho</translation>
+        </message>
+        <message>
+            <source>Days with an entry</source>
+            <translation>Días con anotación</translation>
+        </message>
+        <message>
+            <source>Per cent of times asked</source>
+            <translation>Porcentaje de veces pedidas</translation>
+        </message>
+        <message>
+            <source>%1 wrote on %2 of %3 days asked.</source>
+            <comment>courses, days, days</comment>
+            <translation>%1: anotaciones en %2 de %3 días en que se pidieron.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln known outcome(s), %1 are needed</source>
+            <translation>
+                <numerusform>Datos insuficientes: %Ln desenlace conocido, se necesitan %1</numerusform>
+                <numerusform>Datos insuficientes: %Ln desenlaces conocidos, se necesitan %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln course(s) had it, %1 are needed</source>
+            <translation>
+                <numerusform>Datos insuficientes: lo tuvo %Ln caso, se necesitan %1</numerusform>
+                <numerusform>Datos insuficientes: lo tuvieron %Ln casos, se necesitan %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: followed for %Ln day(s), %1 are needed</source>
+            <translation>
+                <numerusform>Datos insuficientes: seguimiento de %Ln día, se necesitan %1</numerusform>
+                <numerusform>Datos insuficientes: seguimiento de %Ln días, se necesitan %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln group(s), %1 are needed</source>
+            <translation>
+                <numerusform>Datos insuficientes: %Ln grupo, se necesitan %1</numerusform>
+                <numerusform>Datos insuficientes: %Ln grupos, se necesitan %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing varied</source>
+            <translation>Datos insuficientes: nada varió</translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing happened in either group</source>
+            <translation>Datos insuficientes: no ocurrió nada en ningún grupo</translation>
+        </message>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <comment>share, its limits</comment>
+            <translation>%1 (%2 a %3)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln course(s)</source>
+            <translation>
+                <numerusform>%1 de %Ln caso</numerusform>
+                <numerusform>%1 de %Ln casos</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Where threads end</source>
+            <translation>Dónde terminan los hilos</translation>
+        </message>
+        <message>
+            <source>Gauge</source>
+            <translation>Calibre</translation>
+        </message>
+        <message>
+            <source>Epinephrine at the entry point</source>
+            <translation>Epinefrina en el punto de entrada</translation>
+        </message>
+        <message>
+            <source>Face or neck</source>
+            <translation>Cara o cuello</translation>
+        </message>
+        <message>
+            <source>Not told</source>
+            <translation>No indicado</translation>
+        </message>
+        <message>
+            <source>Mixed</source>
+            <translation>Mixto</translation>
+        </message>
+        <message>
+            <source>%1 G</source>
+            <comment>gauge of needle or cannula</comment>
+            <translation>%1 G</translation>
+        </message>
+        <message>
+            <source>With epinephrine</source>
+            <translation>Con epinefrina</translation>
+        </message>
+        <message>
+            <source>Without epinephrine</source>
+            <translation>Sin epinefrina</translation>
+        </message>
+        <message>
+            <source>Face</source>
+            <translation>Cara</translation>
+        </message>
+        <message>
+            <source>Deep folds ask for threads past the moving zone, and deep folds recover otherwise.</source>
+            <translation>Los surcos profundos piden hilos más allá de la zona móvil, y se recuperan de otro modo.</translation>
+        </message>
+        <message>
+            <source>Stronger threads need a lower gauge: what differs may be the thread.</source>
+            <translation>Los hilos más fuertes necesitan una aguja más gruesa (menos G): la diferencia puede deberse al hilo.</translation>
+        </message>
+        <message>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
+            <translation>La epinefrina oculta los moratones tempranos, y se omite en pacientes con tendencia a sangrar o corazón débil.</translation>
+        </message>
+        <message>
+            <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
+            <translation>Cara y cuello se hinchan y remiten de forma distinta por naturaleza: esto muestra qué decir a los pacientes, no qué es mejor.</translation>
+        </message>
+        <message>
+            <source>Threads were chosen for the face: heavy faces get other threads than light ones.</source>
+            <translation>Los hilos se eligieron según la cara: las caras pesadas llevan otros que las ligeras.</translation>
+        </message>
+        <message>
+            <source>%1 days (%2 to %3)</source>
+            <comment>mean, its limits</comment>
+            <translation>%1 días (%2 a %3)</translation>
+        </message>
+        <message>
+            <source>not reached</source>
+            <translation>no alcanzada</translation>
+        </message>
+        <message>
+            <source>Courses that still have it, per cent</source>
+            <translation>Casos que aún lo tienen, porcentaje</translation>
+        </message>
+        <message>
+            <source>Complicated courses</source>
+            <translation>Casos con complicaciones</translation>
+        </message>
+        <message>
+            <source>All courses</source>
+            <translation>Todos los casos</translation>
+        </message>
+        <message>
+            <source>%1 were complicated: %2.</source>
+            <comment>courses, share</comment>
+            <translation>Con complicaciones: %1, es decir, %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) without a follow-up are not counted: they may be worse or better.</source>
+            <translation>
+                <numerusform>%Ln caso sin control no se cuenta: puede haber ido peor o mejor.</numerusform>
+                <numerusform>%Ln casos sin control no se cuentan: pueden haber ido peor o mejor.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>By kind</source>
+            <translation>Por tipo</translation>
+        </message>
+        <message>
+            <source>Most often: %1.</source>
+            <translation>Más frecuente: %1.</translation>
+        </message>
+        <message>
+            <source>A course with two kinds counts in both.</source>
+            <translation>Un caso con dos tipos cuenta en ambos.</translation>
+        </message>
+        <message>
+            <source>No complication is on record yet. That is no proof that there is none: the limits above say how many there may be.</source>
+            <translation>Aún no consta ninguna complicación. Eso no prueba que no haya: los límites de arriba dicen cuántas puede haber.</translation>
+        </message>
+        <message>
+            <source>By zone</source>
+            <translation>Por zona</translation>
+        </message>
+        <message>
+            <source>A course counts in every zone that it has.</source>
+            <translation>Un caso cuenta en cada una de sus zonas.</translation>
+        </message>
+        <message>
+            <source>Shares of zones do not add up: neighbouring zones share their patients.</source>
+            <translation>Las proporciones por zona no se suman: las zonas vecinas comparten pacientes.</translation>
+        </message>
+        <message>
+            <source>How long symptoms last</source>
+            <translation>Cuánto duran los síntomas</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
+            <translation>Desaparecido: un valor de 1 o menos dos días seguidos que se mantiene; cuenta el lado peor. Curvas: Kaplan-Meier, mediana con límites de Brookmeyer y Crowley, 95 %. Días medios hasta el día 20, límites por distribución normal.</translation>
+        </message>
+        <message>
+            <source>Who feels well may stop writing: then this looks slower than it is.</source>
+            <translation>Quien se encuentra bien quizá deje de escribir: entonces parece más lento de lo que es.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>Síntoma</translation>
+        </message>
+        <message>
+            <source>Courses with it</source>
+            <translation>Casos que lo tuvieron</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>Desaparecido</translation>
+        </message>
+        <message>
+            <source>Median day, 95 % limits</source>
+            <translation>Mediana (día), límites 95 %</translation>
+        </message>
+        <message>
+            <source>Days with it up to day 20</source>
+            <translation>Días con él hasta el día 20</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>symptom, days</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in which it went.</source>
+            <translation>Datos insuficientes: en ningún síntoma hay suficientes casos en los que desapareció.</translation>
+        </message>
+        <message>
+            <source>Half were rid of it by day: %1.</source>
+            <translation>Día en que la mitad ya no lo tenía: %1.</translation>
+        </message>
+        <message>
+            <source>Complications side by side</source>
+            <translation>Comparación de complicaciones</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Proporciones: Wilson, 95 %. Diferencia: Newcombe. Prueba: Fisher, bilateral. Potencia: exacta para esta prueba.</translation>
+        </message>
+        <message>
+            <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
+            <comment>group, group, difference, its limits</comment>
+            <translation>%1 menos %2: %3 puntos de 100 (%4 a %5).</translation>
+        </message>
+        <message>
+            <source>So many courses would find a doubling of %1 in %2 of 100 cases.</source>
+            <comment>share, number</comment>
+            <translation>Con tantos casos se detectaría una duplicación de %1 en %2 de cada 100 ocasiones.</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100 cases: %1 or more beside it.</source>
+            <translation>Detectable en 80 de cada 100 ocasiones: %1 o más en el otro grupo.</translation>
+        </message>
+        <message>
+            <source>No difference at all would be found in 80 of 100 cases.</source>
+            <translation>Ni la mayor diferencia posible se detectaría en 80 de cada 100 ocasiones.</translation>
+        </message>
+        <message>
+            <source>Probability by chance alone: below %1.</source>
+            <translation>Probabilidad solo por azar: inferior a %1.</translation>
+        </message>
+        <message>
+            <source>Probability by chance alone: %1.</source>
+            <translation>Probabilidad solo por azar: %1.</translation>
+        </message>
+        <message>
+            <source>No test: all ended alike.</source>
+            <translation>Sin prueba: todos acabaron igual.</translation>
+        </message>
+        <message>
+            <source>Days with each symptom, difference</source>
+            <translation>Días con cada síntoma, diferencia</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
+            <translation>Diferencia de días medios hasta el día 20 (medias restringidas), límites por distribución normal, 95 %; prueba log-rank.</translation>
+        </message>
+        <message>
+            <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
+            <translation>Siete síntomas son siete pruebas: que una dé una probabilidad inferior a 0,05 es común aunque nada difiera.</translation>
+        </message>
+        <message>
+            <source>Difference, days</source>
+            <translation>Diferencia, días</translation>
+        </message>
+        <message>
+            <source>By chance</source>
+            <translation>Por azar</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100</source>
+            <translation>Detectable en 80 de 100</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 días</translation>
+        </message>
+        <message>
+            <source>Days: to the left %1 is shorter, to the right %2</source>
+            <comment>group, group</comment>
+            <translation>Días: a la izquierda, menos con %1; a la derecha, con %2</translation>
+        </message>
+        <message>
+            <source>Days with the symptom up to day 20, %1 less %2.</source>
+            <comment>group, group</comment>
+            <translation>Días con el síntoma hasta el día 20, %1 menos %2.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in both groups.</source>
+            <translation>Datos insuficientes: en ningún síntoma hay suficientes casos en ambos grupos.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln caso</numerusform>
+                <numerusform>%Ln casos</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Tratamiento</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>Threads</source>
+            <translation>Hilos</translation>
+        </message>
+        <message>
+            <source>Past the moving zone</source>
+            <translation>Más allá de la zona móvil</translation>
+        </message>
+        <message>
+            <source>Short of the moving zone</source>
+            <translation>Antes de la zona móvil</translation>
+        </message>
+        <message>
+            <source>Neck</source>
+            <translation>Cuello</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PracticeBoard</name>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
+            <translation>Datos insuficientes: una comparación necesita dos grupos, y todos los casos pertenecen a uno.</translation>
+        </message>
+        <message>
+            <source>Time to settle</source>
+            <translation>Duración</translation>
+        </message>
+        <message>
+            <source>Techniques</source>
+            <translation>Técnicas</translation>
+        </message>
+        <message>
+            <source>Over time</source>
+            <translation>Con el tiempo</translation>
+        </message>
+        <message>
+            <source>Adherence</source>
+            <translation>Adherencia</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>Lotes</translation>
+        </message>
+        <message>
+            <source>Usual range</source>
+            <translation>Margen habitual</translation>
+        </message>
+        <message>
+            <source>Reading the courses</source>
+            <translation>Leyendo los casos</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 · %Ln with a known outcome</source>
+            <translation>
+                <numerusform>%1 · %Ln con desenlace conocido</numerusform>
+                <numerusform>%1 · %Ln con desenlace conocido</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>group, courses</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Comparison, not proof: nobody drew by lot who got what.</source>
+            <translation>Comparación, no prueba: nadie sorteó quién recibía qué.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted.</source>
+            <translation>Guardado como %1. El archivo no está cifrado.</translation>
+        </message>
+        <message>
+            <source>Save the figure</source>
+            <translation>Guardar la figura</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>Complicaciones</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>Alertas</translation>
+        </message>
+    </context>
+    <context>
+        <name>PracticePage</name>
+        <message>
+            <source>Practice</source>
+            <translation>Resultados</translation>
+        </message>
+        <message>
+            <source>Working the figures out. The desk stays free meanwhile.</source>
+            <translation>Calculando las cifras. Mientras tanto puede seguir trabajando.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FigureCard</name>
+        <message>
+            <source>How: %1</source>
+            <translation>Método: %1</translation>
+        </message>
+        <message>
+            <source>Show the picture</source>
+            <translation>Ver la figura</translation>
+        </message>
+        <message>
+            <source>Save as CSV</source>
+            <translation>Guardar como CSV</translation>
+        </message>
+        <message>
+            <source>Save as PNG</source>
+            <translation>Guardar como PNG</translation>
+        </message>
+        <message>
+            <source>Save as SVG</source>
+            <translation>Guardar como SVG</translation>
+        </message>
+        <message>
+            <source>Show as a table</source>
+            <translation>Ver como tabla</translation>
+        </message>
+    </context>
+    <context>
+        <name>ComparisonChoice</name>
+        <message>
+            <source>Compare by</source>
+            <translation>Comparar por</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <translation>Primero</translation>
+        </message>
+        <message>
+            <source>Second</source>
+            <translation>Segundo</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::LotBoard</name>
+        <message>
+            <source>%1 complicated, %2 not known yet</source>
+            <translation>%1 con complicaciones, %2 aún sin desenlace conocido</translation>
+        </message>
+        <message>
+            <source>Lot %1 went to %2.</source>
+            <comment>lot, courses</comment>
+            <translation>Lote %1: usado en %2.</translation>
+        </message>
+        <message>
+            <source>Outcome not known</source>
+            <translation>Desenlace no conocido</translation>
+        </message>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>Sin complicaciones</translation>
+        </message>
+        <message>
+            <source>Call list for lot %1</source>
+            <translation>Lista de llamadas del lote %1</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <comment>clinic, when</comment>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>Teléfono</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>Lote como se anotó</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>Desenlace</translation>
+        </message>
+        <message>
+            <source>Called by, when</source>
+            <translation>Llamada hecha por, cuándo</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Guardado como %1. El archivo no está cifrado: custódielo como las historias clínicas.</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>Guardar la lista de llamadas</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Con complicaciones</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Tratamiento</translation>
+        </message>
+    </context>
+    <context>
+        <name>LotPanel</name>
+        <message>
+            <source>Choose a lot to see everybody who received it. It is found however it was written. A lot is no cause: who received it may be fine.</source>
+            <translation>Elija un lote para ver a todos los que lo recibieron. Se encuentra sea cual sea la forma en que se escribió. Un lote no es una causa: quien lo recibió puede estar bien.</translation>
+        </message>
+        <message>
+            <source>No treatment on record has such a lot.</source>
+            <translation>Ningún tratamiento registrado tiene ese lote.</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Lote</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>Teléfono</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Tratamiento</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>Lote como se anotó</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>Desenlace</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>Guardar la lista de llamadas</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::BandBoard</name>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach a new version.</source>
+            <translation>
+                <numerusform>%Ln caso puede usarse para calcular una versión nueva.</numerusform>
+                <numerusform>%Ln casos pueden usarse para calcular una versión nueva.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach. %1 are needed to check a version.</source>
+            <translation>
+                <numerusform>%Ln caso puede usarse. Se necesitan %1 para comprobar una versión.</numerusform>
+                <numerusform>%Ln casos pueden usarse. Se necesitan %1 para comprobar una versión.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Learned from %Ln course(s) by %1, %2</source>
+            <translation>
+                <numerusform>Calculada con %Ln caso por %1, %2</numerusform>
+                <numerusform>Calculada con %Ln casos por %1, %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The range every clinic begins with: an assumption, no courses behind it</source>
+            <translation>El margen con el que empieza cada clínica: una suposición, sin casos detrás</translation>
+        </message>
+        <message>
+            <source>%1 went back to %2, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>%1 volvió a %2, %3: %4</translation>
+        </message>
+        <message>
+            <source>%1 put %2 into use, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>%1 puso en uso %2, %3: %4</translation>
+        </message>
+        <message>
+            <source>On courses it had not seen</source>
+            <translation>En casos no vistos</translation>
+        </message>
+        <message>
+            <source>Above the 90th</source>
+            <translation>Sobre el percentil 90</translation>
+        </message>
+        <message>
+            <source>Above the 97th</source>
+            <translation>Sobre el percentil 97</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: a version carries the name of who learned it.</source>
+            <translation>Indique primero quién está en el puesto: cada versión lleva el nombre de quien la calculó.</translation>
+        </message>
+        <message>
+            <source>Learned %1. Nothing has changed for any patient: look at its check, then use it or leave it.</source>
+            <translation>Calculada: %1. No ha cambiado nada para ningún paciente: vea su comprobación; después úsela o déjela.</translation>
+        </message>
+        <message>
+            <source>Nothing has changed since the last version was learned.</source>
+            <translation>Nada ha cambiado desde que se calculó la última versión.</translation>
+        </message>
+        <message>
+            <source>Go back to %1</source>
+            <translation>Volver a %1</translation>
+        </message>
+        <message>
+            <source>Use %1</source>
+            <translation>Usar %1</translation>
+        </message>
+        <message>
+            <source>%1 is in use. Courses that run keep the range they began with.</source>
+            <translation>%1 está en uso. Los casos en curso conservan el margen con el que empezaron.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>Síntoma</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Casos</translation>
+        </message>
+    </context>
+    <context>
+        <name>Bands</name>
+        <message numerus="yes">
+            <source>%Ln course(s): the patient has not agreed that her course teaches</source>
+            <translation>
+                <numerusform>%Ln caso: sin consentimiento para el cálculo</numerusform>
+                <numerusform>%Ln casos: sin consentimiento para el cálculo</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): no follow-up yet, nobody knows how it ended</source>
+            <translation>
+                <numerusform>%Ln caso: aún sin control, se desconoce el desenlace</numerusform>
+                <numerusform>%Ln casos: aún sin control, se desconoce el desenlace</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): complicated</source>
+            <translation>
+                <numerusform>%Ln caso: con complicaciones</numerusform>
+                <numerusform>%Ln casos: con complicaciones</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): treated because of a finding</source>
+            <translation>
+                <numerusform>%Ln caso: tratado por un hallazgo</numerusform>
+                <numerusform>%Ln casos: tratados por un hallazgo</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): too few days with an entry</source>
+            <translation>
+                <numerusform>%Ln caso: muy pocos días con anotación</numerusform>
+                <numerusform>%Ln casos: muy pocos días con anotación</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>not enough to say: nearly the assumption</source>
+            <translation>datos insuficientes: casi la suposición</translation>
+        </message>
+        <message>
+            <source>holds</source>
+            <translation>se cumple</translation>
+        </message>
+        <message>
+            <source>too narrow: false alerts</source>
+            <translation>demasiado estrecho: falsas alertas</translation>
+        </message>
+        <message>
+            <source>too wide: it would look late</source>
+            <translation>demasiado ancho: alertaría tarde</translation>
+        </message>
+        <message>
+            <source>%1, promised %2</source>
+            <comment>share seen, share promised</comment>
+            <translation>%1, previsto %2</translation>
+        </message>
+        <message>
+            <source>It held on courses that it had not seen: %1 of readings lay above its 90th centile (%2 to %3).</source>
+            <translation>Se cumplió en casos no vistos: el %1 de los valores quedó por encima de su percentil 90 (%2 a %3).</translation>
+        </message>
+        <message numerus="yes">
+            <source>Cannot be used: %Ln course(s) behind it, %1 are needed.</source>
+            <translation>
+                <numerusform>No se puede usar: se basa en %Ln caso, se necesitan %1.</numerusform>
+                <numerusform>No se puede usar: se basa en %Ln casos, se necesitan %1.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
+            <translation>No se puede usar: no se cumplió en casos no vistos. La tabla dice dónde.</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandCard</name>
+        <message>
+            <source>%1, in use</source>
+            <translation>%1, en uso</translation>
+        </message>
+        <message>
+            <source>Go back to it</source>
+            <translation>Volver a esta</translation>
+        </message>
+        <message>
+            <source>Use it</source>
+            <translation>Usarla</translation>
+        </message>
+        <message>
+            <source>Hide the check</source>
+            <translation>Ocultar la comprobación</translation>
+        </message>
+        <message>
+            <source>Show the check</source>
+            <translation>Ver la comprobación</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandPanel</name>
+        <message>
+            <source>In use</source>
+            <translation>En uso</translation>
+        </message>
+        <message>
+            <source>Learn a new one</source>
+            <translation>Calcular uno nuevo</translation>
+        </message>
+        <message>
+            <source>Learning, and checking on courses left out. This takes a while; the desk stays free.</source>
+            <translation>Calculando y comprobando con casos apartados. Tarda un rato; puede seguir trabajando.</translation>
+        </message>
+        <message>
+            <source>Learn a version</source>
+            <translation>Calcular una versión</translation>
+        </message>
+        <message>
+            <source>Nothing comes into use by it.</source>
+            <translation>Con ello nada entra en uso.</translation>
+        </message>
+        <message>
+            <source>Versions</source>
+            <translation>Versiones</translation>
+        </message>
+        <message>
+            <source>Every protocol is signed anew with it. Courses that run keep theirs. The reason is kept with your name.</source>
+            <translation>Con ella se vuelve a firmar cada protocolo. Los casos en curso conservan el suyo. El motivo se guarda con su nombre.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReasonPanel</name>
+        <message>
+            <source>Reason</source>
+            <translation>Motivo</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Dejarlo así</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolEditPage</name>
+        <message>
+            <source>Change the protocol</source>
+            <translation>Cambiar el protocolo</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rehacer</translation>
+        </message>
+        <message>
+            <source>As in use</source>
+            <translation>Como está en uso</translation>
+        </message>
+        <message>
+            <source>Drops every change; can be undone.</source>
+            <translation>Descarta todos los cambios; se puede deshacer.</translation>
+        </message>
+        <message>
+            <source>Undo the signature</source>
+            <translation>Deshacer la firma</translation>
+        </message>
+        <message>
+            <source>Signs what was in use before anew.</source>
+            <translation>Vuelve a firmar lo que estaba antes en uso.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanFields</name>
+        <message>
+            <source>From day</source>
+            <translation>Desde el día</translation>
+        </message>
+        <message>
+            <source>To day</source>
+            <translation>Hasta el día</translation>
+        </message>
+        <message>
+            <source>Every how many days</source>
+            <translation>Cada cuántos días</translation>
+        </message>
+        <message>
+            <source>Reminds at (empty: a rule to keep, nothing rings)</source>
+            <translation>Horas del recordatorio (vacío: una norma que cumplir, nada suena)</translation>
+        </message>
+        <message>
+            <source>The clinic's own words, added for the patient</source>
+            <translation>Texto propio de la clínica, añadido para el paciente</translation>
+        </message>
+        <message>
+            <source>Rings in quiet hours too</source>
+            <translation>Suena también en las horas de silencio</translation>
+        </message>
+        <message>
+            <source>Take it out of the plan</source>
+            <translation>Quitar del plan</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanLine</name>
+        <message>
+            <source>%1 (changed)</source>
+            <translation>%1 (cambiado)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolEditor</name>
+        <message>
+            <source>was %1</source>
+            <translation>antes %1</translation>
+        </message>
+        <message>
+            <source>%1, version %2 in the making</source>
+            <translation>%1, versión %2 en preparación</translation>
+        </message>
+        <message>
+            <source>Care plan</source>
+            <translation>Plan de cuidados</translation>
+        </message>
+        <message>
+            <source>Rules</source>
+            <translation>Reglas</translation>
+        </message>
+        <message>
+            <source>Rehearse and sign</source>
+            <translation>Simular y firmar</translation>
+        </message>
+        <message>
+            <source>Write times of day with a space between, for example 08:00 20:00.</source>
+            <translation>Escriba las horas separadas por un espacio, por ejemplo 08:00 20:00.</translation>
+        </message>
+        <message>
+            <source>What the patient sees on day %1</source>
+            <translation>Qué ve el paciente el día %1</translation>
+        </message>
+        <message>
+            <source>An instruction of the clinic's own needs its words.</source>
+            <translation>Una instrucción propia de la clínica necesita su texto.</translation>
+        </message>
+        <message>
+            <source>Too much: at most 40 instructions, 8 times a day and 400 characters of text.</source>
+            <translation>Demasiado: como máximo 40 instrucciones, 8 horas al día y 400 caracteres de texto.</translation>
+        </message>
+        <message>
+            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
+            <comment>number, number, number</comment>
+            <translation>De %1 casos inventados sin complicaciones señala %2; el que está en uso señala %3.</translation>
+        </message>
+        <message>
+            <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
+            <comment>number, number</comment>
+            <translation>Con tantos pacientes como últimamente: unas %1 alertas por semana, ahora %2.</translation>
+        </message>
+        <message>
+            <source>No past course to rehearse on: only invented courses speak.</source>
+            <translation>No hay casos anteriores con los que simular: solo cuentan los inventados.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln past course(s) would have been flagged otherwise.</source>
+            <translation>
+                <numerusform>%Ln caso anterior se habría señalado de otro modo.</numerusform>
+                <numerusform>%Ln casos anteriores se habrían señalado de otro modo.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The protocol has been changed since: rehearse it again.</source>
+            <translation>El protocolo ha cambiado desde entonces: simúlelo otra vez.</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Casos</translation>
+        </message>
+        <message>
+            <source>Flagged, in use</source>
+            <translation>Señalados, en uso</translation>
+        </message>
+        <message>
+            <source>Flagged, changed</source>
+            <translation>Señalados, cambiado</translation>
+        </message>
+        <message>
+            <source>Within a day, in use</source>
+            <translation>En un día, en uso</translation>
+        </message>
+        <message>
+            <source>Within a day, changed</source>
+            <translation>En un día, cambiado</translation>
+        </message>
+        <message>
+            <source>Invented: %1</source>
+            <translation>Inventados: %1</translation>
+        </message>
+        <message>
+            <source>Past: %1</source>
+            <translation>Anteriores: %1</translation>
+        </message>
+        <message>
+            <source>New: %1, %2</source>
+            <comment>instruction, when</comment>
+            <translation>Nueva: %1, %2</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3 (was %4, %5)</source>
+            <comment>instruction, when, how, when, how</comment>
+            <translation>%1: %2, %3 (antes %4, %5)</translation>
+        </message>
+        <message>
+            <source>Taken out: %1</source>
+            <translation>Quitada: %1</translation>
+        </message>
+        <message>
+            <source>Follow-up on day %1 (was %2)</source>
+            <translation>Control el día %1 (antes %2)</translation>
+        </message>
+        <message>
+            <source>%1, %2: %3 (was %4)</source>
+            <comment>rule, what, number, number</comment>
+            <translation>%1, %2: %3 (antes %4)</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Aún no se ha cambiado nada.</translation>
+        </message>
+        <message>
+            <source>Rehearse it first: nothing goes live unseen.</source>
+            <translation>Simúlelo primero: nada entra en uso sin haberse visto.</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Indique quién está en el puesto.</translation>
+        </message>
+        <message>
+            <source>Version %1 is signed. It goes to phones that are linked from now on; courses that run keep theirs.</source>
+            <translation>La versión %1 está firmada. Va a los teléfonos que se vinculen desde ahora; los casos en curso conservan la suya.</translation>
+        </message>
+        <message>
+            <source>What was in use before is in use again, as version %1.</source>
+            <translation>Lo que estaba antes en uso vuelve a estar en uso, como versión %1.</translation>
+        </message>
+        <message>
+            <source>Version %1, signed %2</source>
+            <translation>Versión %1, firmada %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolPlan</name>
+        <message>
+            <source>Follow-up</source>
+            <translation>Control</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>día</translation>
+        </message>
+        <message>
+            <source>Add an instruction</source>
+            <translation>Añadir una instrucción</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Día</translation>
+        </message>
+        <message>
+            <source>All day</source>
+            <translation>Todo el día</translation>
+        </message>
+        <message>
+            <source>Nothing is asked on this day.</source>
+            <translation>Este día no se pide nada.</translation>
+        </message>
+        <message>
+            <source>The diary says the same in the patient's language; the clinic's own words stand as they are written.</source>
+            <translation>El diario dice lo mismo en el idioma del paciente; el texto propio de la clínica queda tal como se escribió.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolRules</name>
+        <message>
+            <source>Warning signs, fever and severe pain are not here: no protocol can delay or soften them. The thresholds of the statistics are calibrated together with the usual range.</source>
+            <translation>Los signos de alarma, la fiebre y el dolor intenso no están aquí: ningún protocolo puede retrasarlos ni suavizarlos. Los umbrales de los estadísticos se calibran junto con el margen habitual.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolSigning</name>
+        <message>
+            <source>What is changed</source>
+            <translation>Qué ha cambiado</translation>
+        </message>
+        <message>
+            <source>Nothing yet.</source>
+            <translation>Nada aún.</translation>
+        </message>
+        <message>
+            <source>Rehearsal</source>
+            <translation>Simulación</translation>
+        </message>
+        <message>
+            <source>Runs the rules over past courses and over invented ones whose truth is known. Nothing changes for anybody by it.</source>
+            <translation>Aplica las reglas a casos anteriores y a casos inventados cuyo desenlace real se conoce. Con ello no cambia nada para nadie.</translation>
+        </message>
+        <message>
+            <source>Rehearsing. The desk stays free meanwhile.</source>
+            <translation>Simulando. Mientras tanto puede seguir trabajando.</translation>
+        </message>
+        <message>
+            <source>Past courses, one by one</source>
+            <translation>Casos anteriores, uno por uno</translation>
+        </message>
+        <message>
+            <source>Rehearse again</source>
+            <translation>Simular otra vez</translation>
+        </message>
+        <message>
+            <source>Rehearse</source>
+            <translation>Simular</translation>
+        </message>
+        <message>
+            <source>Sign it</source>
+            <translation>Firmar</translation>
+        </message>
+        <message>
+            <source>It goes to phones that are linked from now on.</source>
+            <translation>Va a los teléfonos que se vinculen desde ahora.</translation>
+        </message>
+        <message>
+            <source>Signed before</source>
+            <translation>Firmadas antes</translation>
+        </message>
+        <message>
+            <source>Take it up again</source>
+            <translation>Retomar</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rehearsals</name>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>Sin complicaciones</translation>
+        </message>
+        <message>
+            <source>Infection</source>
+            <translation>Infección</translation>
+        </message>
+        <message>
+            <source>Haematoma</source>
+            <translation>Hematoma</translation>
+        </message>
+        <message>
+            <source>Slow recovery</source>
+            <translation>Recuperación lenta</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>Hoyuelos persistentes</translation>
+        </message>
+        <message>
+            <source>Falls silent</source>
+            <translation>Deja de escribir</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Con complicaciones</translation>
+        </message>
+        <message>
+            <source>%1 of %2 (%3 to %4 in 100)</source>
+            <comment>flagged, courses, limits</comment>
+            <translation>%1 de %2 (%3 a %4 de 100)</translation>
+        </message>
+        <message>
+            <source>not flagged</source>
+            <translation>no señalado</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>day, finding</comment>
+            <translation>%1: %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>RuleFields</name>
+        <message>
+            <source>Above the usual range</source>
+            <translation>Por encima de lo habitual</translation>
+        </message>
+        <message>
+            <source>Rising again</source>
+            <translation>Nuevo aumento</translation>
+        </message>
+        <message>
+            <source>One side much worse</source>
+            <translation>Un lado mucho peor</translation>
+        </message>
+        <message>
+            <source>One side fills in the first days</source>
+            <translation>Un lado se llena en los primeros días</translation>
+        </message>
+        <message>
+            <source>Slow to settle</source>
+            <translation>Remisión lenta</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>Hoyuelos persistentes</translation>
+        </message>
+        <message>
+            <source>Nothing heard</source>
+            <translation>Sin noticias</translation>
+        </message>
+        <message>
+            <source>only from this score on</source>
+            <translation>solo desde este valor</translation>
+        </message>
+        <message>
+            <source>only so far above the lowest so far</source>
+            <translation>solo a esta distancia sobre el mínimo hasta ahora</translation>
+        </message>
+        <message>
+            <source>from this day on</source>
+            <translation>desde este día</translation>
+        </message>
+        <message>
+            <source>up to this day</source>
+            <translation>hasta este día</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides</source>
+            <translation>solo con esta diferencia entre los lados</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides, symptoms added up</source>
+            <translation>solo con esta diferencia entre los lados, sumando los síntomas</translation>
+        </message>
+        <message>
+            <source>only after a peak of this score</source>
+            <translation>solo tras un máximo de este valor</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: from this day on</source>
+            <translation>sin cambios en una semana: desde este día</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: only from this score on</source>
+            <translation>sin cambios en una semana: solo desde este valor</translation>
+        </message>
+        <message>
+            <source>without an entry</source>
+            <translation>sin anotación</translation>
+        </message>
+        <message>
+            <source>without an entry, after a high one</source>
+            <translation>sin anotación, tras una alta</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>días</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>puntos</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallPanel</name>
+        <message>
+            <source>What to ask</source>
+            <translation>Qué preguntar</translation>
+        </message>
+        <message>
+            <source>%L1. %2</source>
+            <translation>%L1. %2</translation>
+        </message>
+        <message>
+            <source>Note, or message to the patient</source>
+            <translation>Nota o mensaje al paciente</translation>
+        </message>
+        <message>
+            <source>Spoke with her</source>
+            <translation>He hablado</translation>
+        </message>
+        <message>
+            <source>Not reached</source>
+            <translation>Sin contacto</translation>
+        </message>
+        <message>
+            <source>Visit brought forward</source>
+            <translation>Visita adelantada</translation>
+        </message>
+        <message>
+            <source>Send as a message</source>
+            <translation>Enviar como mensaje</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>Ahora no</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CallBoard</name>
+        <message>
+            <source>Call %1</source>
+            <comment>name</comment>
+            <translation>Llamar a %1</translation>
+        </message>
+        <message>
+            <source>No number on record</source>
+            <translation>Ningún número registrado</translation>
+        </message>
+        <message>
+            <source>%1 took it, %2. Ask before you call twice.</source>
+            <translation>%1 lo asumió, %2. Pregunte antes de llamar dos veces.</translation>
+        </message>
+        <message>
+            <source>Her diary is in %1.</source>
+            <translation>El diario está en %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallScript</name>
+        <message>
+            <source>Can you breathe, swallow your saliva and speak a whole sentence? If not: emergency number, now, and stay on the line.</source>
+            <translation>¿Puede respirar, tragar la saliva y decir una frase entera? Si no: número de emergencias, ahora, y no cuelgue.</translation>
+        </message>
+        <message>
+            <source>Is the swelling growing from hour to hour, or is the neck hard?</source>
+            <translation>¿La hinchazón crece de hora en hora, o el cuello está duro?</translation>
+        </message>
+        <message>
+            <source>Is somebody with you?</source>
+            <translation>¿Hay alguien con usted?</translation>
+        </message>
+        <message>
+            <source>Do you see as before with each eye? If not: emergency number, now.</source>
+            <translation>¿Ve como antes con cada ojo? Si no: número de emergencias, ahora.</translation>
+        </message>
+        <message>
+            <source>Smile, close both eyes, lift your brows: is one side weaker? Since when?</source>
+            <translation>Sonría, cierre los dos ojos, levante las cejas: ¿hay un lado más débil? ¿Desde cuándo?</translation>
+        </message>
+        <message>
+            <source>Is one side growing? Compared with this morning: much more, a little, the same?</source>
+            <translation>¿Está creciendo un lado? Comparado con esta mañana: ¿mucho más, un poco, igual?</translation>
+        </message>
+        <message>
+            <source>Does it feel hard and tense, or soft?</source>
+            <translation>¿Se nota duro y tenso, o blando?</translation>
+        </message>
+        <message>
+            <source>Do you take anything that thins the blood, or aspirin or ibuprofen?</source>
+            <translation>¿Toma algo que haga la sangre más líquida, o aspirina o ibuprofeno?</translation>
+        </message>
+        <message>
+            <source>What is your temperature now? Did you have chills?</source>
+            <translation>¿Qué temperatura tiene ahora? ¿Ha tenido escalofríos?</translation>
+        </message>
+        <message>
+            <source>Is an entry point red, warm, or is anything coming out of it?</source>
+            <translation>¿Algún punto de entrada está rojo o caliente, o sale algo de él?</translation>
+        </message>
+        <message>
+            <source>Is the red or the pain spreading?</source>
+            <translation>¿Se extiende la rojez o el dolor?</translation>
+        </message>
+        <message>
+            <source>Pain from 0 to 10 now, and at its worst since yesterday?</source>
+            <translation>¿Dolor de 0 a 10 ahora, y en el peor momento desde ayer?</translation>
+        </message>
+        <message>
+            <source>What have you taken against it, and did it help?</source>
+            <translation>¿Qué ha tomado para ello, y le ha ayudado?</translation>
+        </message>
+        <message>
+            <source>Is the skin there pale, blue, or does it feel cold?</source>
+            <translation>¿La piel está ahí pálida o azul, o se nota fría?</translation>
+        </message>
+        <message>
+            <source>Can you see or feel an end of a thread? Do not pull or cut it.</source>
+            <translation>¿Ve o nota la punta de un hilo? No tire de él ni lo corte.</translation>
+        </message>
+        <message>
+            <source>Is the skin over it open, red or wet?</source>
+            <translation>¿La piel que lo cubre está abierta, roja o húmeda?</translation>
+        </message>
+        <message>
+            <source>Please send a photo from the diary, from the front and from that side.</source>
+            <translation>Envíe, por favor, una foto desde el diario, de frente y de ese lado.</translation>
+        </message>
+        <message>
+            <source>Compared with yesterday: better, the same, worse?</source>
+            <translation>Comparado con ayer: ¿mejor, igual, peor?</translation>
+        </message>
+        <message>
+            <source>Anything new: fever, one side worse, something coming out?</source>
+            <translation>¿Algo nuevo: fiebre, un lado peor, sale algo?</translation>
+        </message>
+        <message>
+            <source>How are you? The diary has heard nothing for some days.</source>
+            <translation>¿Cómo está? El diario no ha tenido noticias desde hace unos días.</translation>
+        </message>
+        <message>
+            <source>Does the diary work, and is the phone online?</source>
+            <translation>¿Funciona el diario, y tiene red el teléfono?</translation>
+        </message>
+        <message>
+            <source>Fever, one side worse, anything coming out of an entry point?</source>
+            <translation>¿Fiebre, un lado peor, sale algo de un punto de entrada?</translation>
+        </message>
+        <message>
+            <source>Last: what are you most worried about?</source>
+            <translation>Por último: ¿qué es lo que más le preocupa?</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HandOverBoard</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>Traspaso</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>clinic, person, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>A word from who leaves</source>
+            <translation>Unas palabras de quien sale</translation>
+        </message>
+        <message>
+            <source>Who waits</source>
+            <translation>Quién espera</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>Urgencia</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>Qué y por qué</translation>
+        </message>
+        <message>
+            <source>Since</source>
+            <translation>Desde</translation>
+        </message>
+        <message>
+            <source>Who is on it</source>
+            <translation>Quién se ocupa</translation>
+        </message>
+        <message>
+            <source>What was done in the last day</source>
+            <translation>Qué se hizo en el último día</translation>
+        </message>
+        <message>
+            <source>nobody</source>
+            <translation>nadie</translation>
+        </message>
+        <message>
+            <source>Nobody waits for an answer.</source>
+            <translation>Nadie espera respuesta.</translation>
+        </message>
+        <message>
+            <source>Nothing was noted.</source>
+            <translation>No se anotó nada.</translation>
+        </message>
+        <message>
+            <source>%1 (%2, %3)</source>
+            <comment>note, person, when</comment>
+            <translation>%1 (%2, %3)</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Indique quién está en el puesto.</translation>
+        </message>
+        <message>
+            <source>Too long: shorten it.</source>
+            <translation>Demasiado largo: acórtelo.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Guardado como %1. El archivo no está cifrado: custódielo como las historias clínicas.</translation>
+        </message>
+        <message>
+            <source>Save the hand-over</source>
+            <translation>Guardar el traspaso</translation>
+        </message>
+        <message>
+            <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
+            <translation>Copiado como texto. Quien use este ordenador puede pegarlo: péguelo pronto y después copie otra cosa.</translation>
+        </message>
+    </context>
+    <context>
+        <name>HandOverPage</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>Traspaso</translation>
+        </message>
+        <message>
+            <source>Made from the queue of this moment.</source>
+            <translation>A partir de la cola de este momento.</translation>
+        </message>
+        <message>
+            <source>Copy as text</source>
+            <translation>Copiar como texto</translation>
+        </message>
+        <message>
+            <source>Save or print</source>
+            <translation>Guardar o imprimir</translation>
+        </message>
+        <message>
+            <source>Take it down</source>
+            <translation>Retirar</translation>
+        </message>
+        <message>
+            <source>A word for whoever takes over; it stays pinned over the queue until somebody takes it down</source>
+            <translation>Unas palabras para el relevo; quedan fijadas sobre la cola hasta que alguien las retire</translation>
+        </message>
+        <message>
+            <source>Pin it</source>
+            <translation>Fijar</translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLook</name>
+        <message>
+            <source>You have not looked at this course before.</source>
+            <translation>No ha mirado antes este caso.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln anotación</numerusform>
+                <numerusform>%Ln anotaciones</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln finding(s)</source>
+            <translation>
+                <numerusform>%Ln hallazgo</numerusform>
+                <numerusform>%Ln hallazgos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s)</source>
+            <translation>
+                <numerusform>%Ln mensaje</numerusform>
+                <numerusform>%Ln mensajes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Nothing new since you last looked, %1.</source>
+            <translation>Nada nuevo desde que miró por última vez, %1.</translation>
+        </message>
+        <message>
+            <source>New since you last looked, %1: %2.</source>
+            <comment>when, list</comment>
+            <translation>Nuevo desde que miró por última vez, %1: %2.</translation>
+        </message>
+        <message>
+            <source>%1 %2 to %3</source>
+            <comment>stream, low, high</comment>
+            <translation>%1 %2 a %3</translation>
+        </message>
+        <message>
+            <source>Too few entries for a forecast to the follow-up.</source>
+            <translation>Muy pocas anotaciones para un pronóstico hasta el control.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1: every score 1 or below.</source>
+            <translation>Esperado en el control, día %1: todos los valores en 1 o menos.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1, in 8 of 10 such courses: %2; everything else 1 or below.</source>
+            <comment>day, list</comment>
+            <translation>Esperado en el control, día %1, en 8 de cada 10 casos así: %2; todo lo demás, 1 o menos.</translation>
+        </message>
+        <message>
+            <source>Course</source>
+            <translation>Caso</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>patient, clinic, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>Treated %1, %2 now</source>
+            <translation>Tratamiento: %1. Ahora: %2</translation>
+        </message>
+        <message>
+            <source>Findings</source>
+            <translation>Hallazgos</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>Urgencia</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>Qué y por qué</translation>
+        </message>
+        <message>
+            <source>Raised</source>
+            <translation>Detectado</translation>
+        </message>
+        <message>
+            <source>What was done</source>
+            <translation>Qué se hizo</translation>
+        </message>
+        <message>
+            <source>Entries</source>
+            <translation>Anotaciones</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Día</translation>
+        </message>
+        <message>
+            <source>Scores</source>
+            <translation>Valores</translation>
+        </message>
+        <message>
+            <source>Signs and words</source>
+            <translation>Signos y palabras</translation>
+        </message>
+        <message>
+            <source>Marks</source>
+            <translation>Marcas</translation>
+        </message>
+        <message>
+            <source>Messages</source>
+            <translation>Mensajes</translation>
+        </message>
+        <message>
+            <source>None.</source>
+            <translation>No hay.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanBeside</name>
+        <message>
+            <source>The plan</source>
+            <translation>El plan</translation>
+        </message>
+        <message>
+            <source>Make this the plan</source>
+            <translation>Tomar esto como plan</translation>
+        </message>
+        <message>
+            <source>Keep this as the plan</source>
+            <translation>Conservar como plan</translation>
+        </message>
+        <message>
+            <source>It stays as it is while you change what is done.</source>
+            <translation>Se queda como está mientras usted cambia lo que se hace.</translation>
+        </message>
+        <message>
+            <source>Drop the plan</source>
+            <translation>Descartar el plan</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::DesksBoard</name>
+        <message>
+            <source>This desk, %1</source>
+            <translation>Este puesto, %1</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>Puesto %1</translation>
+        </message>
+        <message>
+            <source>Holds the clinic's root key: may add and shut out desks, and link phones</source>
+            <translation>Tiene la clave raíz de la clínica: puede añadir y excluir puestos, y vincular teléfonos</translation>
+        </message>
+        <message>
+            <source>Reads and writes; links no phones and adds no desks</source>
+            <translation>Lee y escribe; no vincula teléfonos ni añade puestos</translation>
+        </message>
+        <message>
+            <source>Nothing from it has arrived here yet</source>
+            <translation>Aún no ha llegado aquí nada de este puesto</translation>
+        </message>
+        <message>
+            <source>Last wrote: %1</source>
+            <translation>Escribió por última vez: %1</translation>
+        </message>
+        <message>
+            <source>Shut out desk %1?</source>
+            <translation>¿Excluir el puesto %1?</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key?</source>
+            <translation>¿Empezar una clave nueva?</translation>
+        </message>
+        <message>
+            <source>For a desk that is lost, stolen or given away. From the next time phones and desks ask the hub on, nobody takes anything from it, and what is written from then on it cannot read. What it holds already stays on it, behind its passphrase. This cannot be undone: a desk that is found again must be set up anew.</source>
+            <translation>Para un puesto perdido, robado o cedido. Desde la próxima vez que los teléfonos y puestos consulten el servidor, nadie acepta ya nada de ese puesto, y este no puede leer lo que se escriba desde entonces. Lo que ya contiene se queda en él, tras su frase de acceso. Esto no se puede deshacer: un puesto que se recupere debe configurarse de nuevo.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
+            <translation>Los pacientes sellan lo que escriben con una clave nueva desde la próxima vez que sus teléfonos consulten el servidor. Lo escrito antes sigue siendo legible aquí. Conviene cuando alguien ha visto una frase de acceso, y una vez al año.</translation>
+        </message>
+        <message>
+            <source>Shut it out</source>
+            <translation>Excluir</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>Empezar una clave nueva</translation>
+        </message>
+        <message>
+            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>Excluido. Diga ahora a quien administra el servidor que le retire el acceso, con este número: %1. Si tenía la clave raíz de la clínica, quien lo abra aún puede firmar en nombre de la clínica: configure entonces una clínica nueva.</translation>
+        </message>
+        <message>
+            <source>A fresh key holds from the next time each phone asks the hub.</source>
+            <translation>La clave nueva vale desde la próxima vez que cada teléfono consulte el servidor.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ApplyBoard</name>
+        <message>
+            <source>This desk has a clinic of its own already. Only a new, empty one can join.</source>
+            <translation>Este puesto ya tiene su propia clínica. Solo puede unirse uno nuevo y vacío.</translation>
+        </message>
+        <message>
+            <source>Type the hub's address as well: it stands under the code.</source>
+            <translation>Teclee también la dirección del servidor: está bajo el código.</translation>
+        </message>
+        <message>
+            <source>That is not such a code: compare it letter by letter with the other screen.</source>
+            <translation>No es un código de este tipo: compárelo letra por letra con la otra pantalla.</translation>
+        </message>
+        <message>
+            <source>This computer has no way to a hub.</source>
+            <translation>Este ordenador no puede llegar a ningún servidor.</translation>
+        </message>
+        <message>
+            <source>Somebody else has used this code. Ask for a new one, out of other people's sight.</source>
+            <translation>Otra persona ha usado este código. Pida uno nuevo, fuera de la vista de otros.</translation>
+        </message>
+        <message>
+            <source>The hub does not answer. It is asked again by itself.</source>
+            <translation>El servidor no responde. Se volverá a consultar automáticamente.</translation>
+        </message>
+        <message>
+            <source>This desk belongs to the clinic</source>
+            <translation>Este puesto pertenece a la clínica</translation>
+        </message>
+        <message>
+            <source>Compare the numbers</source>
+            <translation>Compare los números</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Unirse a los demás puestos de la clínica</translation>
+        </message>
+        <message>
+            <source>Asking the hub</source>
+            <translation>Consultando el servidor</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here, and what patients and colleagues wrote has begun to arrive. Say who is at this desk.</source>
+            <translation>Las claves de la clínica están aquí, y ha empezado a llegar lo que escribieron pacientes y compañeros. Indique quién está en este puesto.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here. What patients and colleagues wrote arrives once the other desk, and then this one, have asked the hub.</source>
+            <translation>Las claves de la clínica están aquí. Lo que escribieron pacientes y compañeros llega cuando el otro puesto, y después este, hayan consultado el servidor.</translation>
+        </message>
+        <message>
+            <source>Read these six digits aloud. Only if the other desk shows the same ones may somebody confirm there.</source>
+            <translation>Lea estas seis cifras en voz alta. Solo si el otro puesto muestra las mismas puede alguien confirmar allí.</translation>
+        </message>
+        <message>
+            <source>At a desk that holds the clinic's root key, open Clinic, Desks, and add a desk. It shows a code and the hub's address.</source>
+            <translation>En un puesto que tenga la clave raíz de la clínica, abra Clínica, Puestos, y añada un puesto. Muestra un código y la dirección del servidor.</translation>
+        </message>
+        <message>
+            <source>Leave both programs open.</source>
+            <translation>Deje ambos programas abiertos.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::KeepBoard</name>
+        <message>
+            <source>There is a recovery code. It is not stored here, only on your paper.</source>
+            <translation>Hay un código de recuperación. No está guardado aquí, solo en su papel.</translation>
+        </message>
+        <message>
+            <source>There is no recovery code yet: whoever loses the passphrase loses this vault.</source>
+            <translation>Aún no hay código de recuperación: quien pierda la frase de acceso pierde este almacén cifrado.</translation>
+        </message>
+        <message>
+            <source>The passphrase is being changed.</source>
+            <translation>Se está cambiando la frase de acceso.</translation>
+        </message>
+        <message>
+            <source>The two new ones are not the same.</source>
+            <translation>Las dos nuevas no son iguales.</translation>
+        </message>
+        <message>
+            <source>From now on only the new passphrase opens this desk.</source>
+            <translation>Desde ahora solo la nueva frase de acceso abre este puesto.</translation>
+        </message>
+        <message>
+            <source>A recovery code is being made.</source>
+            <translation>Se está creando un código de recuperación.</translation>
+        </message>
+        <message>
+            <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
+            <translation>Guarde el papel donde solo la clínica lo encuentre, no junto a este ordenador.</translation>
+        </message>
+        <message>
+            <source>Where to put the backup</source>
+            <translation>Dónde poner la copia de seguridad</translation>
+        </message>
+        <message>
+            <source>The backup is being made, opened and compared. This may take a minute.</source>
+            <translation>Se está creando, abriendo y comparando la copia de seguridad. Puede tardar un minuto.</translation>
+        </message>
+        <message>
+            <source>A backup is in %1 (%2). It was opened again and compared: everything is in it. It stays encrypted: today's passphrase opens it, also after a change.</source>
+            <translation>Hay una copia de seguridad en %1 (%2). Se volvió a abrir y se comparó: está todo. Sigue cifrada: la abre la frase de acceso de hoy, también después de un cambio.</translation>
+        </message>
+        <message>
+            <source>There is a file of that name. A backup is never written over another: choose a new name.</source>
+            <translation>Ya hay un archivo con ese nombre. Una copia de seguridad nunca se escribe sobre otra: elija un nombre nuevo.</translation>
+        </message>
+        <message>
+            <source>Everything is being read and compared.</source>
+            <translation>Se está leyendo y comparando todo.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The new one is too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>La nueva es demasiado corta: al menos %Ln carácter.</numerusform>
+                <numerusform>La nueva es demasiado corta: al menos %Ln caracteres.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Whole: %Ln thing(s) written, each in its place, and what is shown follows from them.</source>
+            <translation>
+                <numerusform>Íntegro: %Ln registro escrito, en su lugar, y lo que se muestra se deriva de él.</numerusform>
+                <numerusform>Íntegro: %Ln registros escritos, cada uno en su lugar, y lo que se muestra se deriva de ellos.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln fault(s) were found. Make no more entries here, keep this computer as it is, and restore the last backup. The first: %1</source>
+            <translation>
+                <numerusform>Se encontró %Ln fallo. No registre nada más aquí, deje este ordenador como está y restaure la última copia de seguridad. Es: %1</numerusform>
+                <numerusform>Se encontraron %Ln fallos. No registre nada más aquí, deje este ordenador como está y restaure la última copia de seguridad. El primero: %1</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Dejarlo así</translation>
+        </message>
+    </context>
+    <context>
+        <name>DesksPage</name>
+        <message>
+            <source>Desks</source>
+            <translation>Puestos</translation>
+        </message>
+        <message>
+            <source>Computers that share this clinic. Each has its own passphrase.</source>
+            <translation>Ordenadores que comparten esta clínica. Cada uno tiene su propia frase de acceso.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Volver a la clínica</translation>
+        </message>
+        <message>
+            <source>Number by which the hub knows it</source>
+            <translation>Número con el que el servidor lo conoce</translation>
+        </message>
+        <message>
+            <source>Shut out: lost or given away</source>
+            <translation>Excluir: perdido o cedido</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can add or shut out desks.</source>
+            <translation>Solo un puesto que tenga la clave raíz de la clínica puede añadir o excluir puestos.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Añadir un puesto</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>Empezar una clave nueva</translation>
+        </message>
+    </context>
+    <context>
+        <name>ApplyPage</name>
+        <message>
+            <source>The code on the other screen</source>
+            <translation>El código de la otra pantalla</translation>
+        </message>
+        <message>
+            <source>The hub's address under it</source>
+            <translation>La dirección del servidor, debajo</translation>
+        </message>
+        <message>
+            <source>Six digits: %1</source>
+            <translation>Seis cifras: %1</translation>
+        </message>
+        <message>
+            <source>Join</source>
+            <translation>Unirse</translation>
+        </message>
+        <message>
+            <source>Say who is here</source>
+            <translation>Indicar quién está aquí</translation>
+        </message>
+        <message>
+            <source>Ask the hub now</source>
+            <translation>Consultar el servidor</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Volver a la clínica</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <translation>Detener</translation>
+        </message>
+    </context>
+    <context>
+        <name>KeepPage</name>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Copia de seguridad y claves</translation>
+        </message>
+        <message>
+            <source>A computer can be stolen, fail, or burn. What is not in a backup elsewhere is lost then.</source>
+            <translation>Un ordenador puede ser robado, averiarse o quemarse. Lo que no esté entonces en una copia en otro lugar se pierde.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Volver a la clínica</translation>
+        </message>
+        <message>
+            <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+            <translation>Escríbalo en papel. Solo se muestra ahora. Los códigos anteriores ya no sirven.</translation>
+        </message>
+        <message>
+            <source>It is written down</source>
+            <translation>Ya está escrito</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk, for each of these</source>
+            <translation>Frase de acceso de este puesto, para todo lo de aquí</translation>
+        </message>
+        <message>
+            <source>Backup</source>
+            <translation>Copia de seguridad</translation>
+        </message>
+        <message>
+            <source>One encrypted file. Put it on another medium, in another place, at least once a week; try it out twice a year.</source>
+            <translation>Un archivo cifrado. Póngalo en otro soporte, en otro lugar, al menos una vez por semana; pruébelo dos veces al año.</translation>
+        </message>
+        <message>
+            <source>Make a backup</source>
+            <translation>Crear una copia de seguridad</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>Comprobación</translation>
+        </message>
+        <message>
+            <source>Reads everything, and whether each thing is where it was written.</source>
+            <translation>Lee todo y comprueba que cada cosa está donde se escribió.</translation>
+        </message>
+        <message>
+            <source>Check this vault</source>
+            <translation>Comprobar este almacén cifrado</translation>
+        </message>
+        <message>
+            <source>Recovery code</source>
+            <translation>Código de recuperación</translation>
+        </message>
+        <message>
+            <source>Make a new code</source>
+            <translation>Crear un código nuevo</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>Una nueva frase de acceso</translation>
+        </message>
+        <message>
+            <source>Change the passphrase</source>
+            <translation>Cambiar la frase de acceso</translation>
+        </message>
+        <message>
+            <source>The new one</source>
+            <translation>La nueva</translation>
+        </message>
+        <message>
+            <source>The new one once more</source>
+            <translation>La nueva otra vez</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoticesPage</name>
+        <message>
+            <source>About Ebbline</source>
+            <translation>Acerca de Ebbline</translation>
+        </message>
+        <message>
+            <source>Version %1</source>
+            <translation>Versión %1</translation>
+        </message>
+        <message>
+            <source>Back to the settings</source>
+            <translation>Volver a los ajustes</translation>
+        </message>
+        <message>
+            <source>Ebbline is free software under the GPL 3. It is not a certified medical device, and replaces no examination and no emergency service.</source>
+            <translation>Ebbline es software libre bajo la GPL 3. No es un producto sanitario certificado y no sustituye a ninguna exploración ni a un servicio de urgencias.</translation>
+        </message>
+        <message>
+            <source>The desk is made with the work of others. Here is what it uses and who made that. The texts of the licences are in English.</source>
+            <translation>Este programa está hecho con el trabajo de otros. Aquí se ve qué usa y quién lo hizo. Los textos de las licencias están en inglés.</translation>
+        </message>
+        <message>
+            <source>The parts</source>
+            <translation>Las partes</translation>
+        </message>
+        <message>
+            <source>The licences</source>
+            <translation>Las licencias</translation>
+        </message>
+        <message>
+            <source>Shows the text</source>
+            <translation>Muestra el texto</translation>
+        </message>
+    </context>
+    <context>
+        <name>LicencePage</name>
+        <message>
+            <source>Back to all parts</source>
+            <translation>Volver a todas las partes</translation>
+        </message>
+    </context>
+    <context>
+        <name>Traces</name>
+        <message>
+            <source>Patient registered</source>
+            <translation>Paciente registrado</translation>
+        </message>
+        <message>
+            <source>Treatment recorded</source>
+            <translation>Tratamiento registrado</translation>
+        </message>
+        <message>
+            <source>Care plan sent to the phone</source>
+            <translation>Plan de cuidados enviado al teléfono</translation>
+        </message>
+        <message>
+            <source>Finding: %1</source>
+            <translation>Hallazgo: %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(s) opened</source>
+            <translation>
+                <numerusform>%Ln anotación abierta</numerusform>
+                <numerusform>%Ln anotaciones abiertas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Message written</source>
+            <translation>Mensaje escrito</translation>
+        </message>
+        <message>
+            <source>Message read</source>
+            <translation>Mensaje leído</translation>
+        </message>
+        <message>
+            <source>Follow-up recorded</source>
+            <translation>Control registrado</translation>
+        </message>
+        <message>
+            <source>Protocol signed</source>
+            <translation>Protocolo firmado</translation>
+        </message>
+        <message>
+            <source>Clinic's particulars changed</source>
+            <translation>Datos de la clínica cambiados</translation>
+        </message>
+        <message>
+            <source>Phone linked</source>
+            <translation>Teléfono vinculado</translation>
+        </message>
+        <message>
+            <source>Usual range learned</source>
+            <translation>Margen habitual calculado</translation>
+        </message>
+        <message>
+            <source>Usual range put into use</source>
+            <translation>Margen habitual puesto en uso</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>Puesto %1</translation>
+        </message>
+        <message>
+            <source>Eyes marked in a photograph</source>
+            <translation>Ojos marcados en una foto</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TraceBoard</name>
+        <message numerus="yes">
+            <source>%Ln line(s)</source>
+            <translation>
+                <numerusform>%Ln línea</numerusform>
+                <numerusform>%Ln líneas</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1; only the newest %2 are searched here</source>
+            <translation>%1; aquí solo se busca en las %2 más recientes</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Guardado como %1. El archivo no está cifrado: custódielo como las historias clínicas.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>El archivo no se puede escribir ahí. Elija otra carpeta.</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>Guardar la lista</translation>
+        </message>
+    </context>
+    <context>
+        <name>TracesPage</name>
+        <message>
+            <source>Who did what</source>
+            <translation>Quién hizo qué</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>Guardar la lista</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Volver a la clínica</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
+            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos. Abrir anotaciones también; mirar un caso, no; tampoco las claves, las copias de seguridad ni los puestos añadidos o excluidos. Donde no se anotó un nombre, figura el puesto.</translation>
+        </message>
+        <message>
+            <source>Search: a name, an act, a day</source>
+            <translation>Buscar: un nombre, un acto, un día</translation>
+        </message>
+        <message>
+            <source>No line says that.</source>
+            <translation>Ninguna línea dice eso.</translation>
+        </message>
+        <message>
+            <source>Nothing has been done here yet.</source>
+            <translation>Aquí aún no se ha hecho nada.</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Cuándo</translation>
+        </message>
+        <message>
+            <source>Who</source>
+            <translation>Quién</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Qué</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Paciente</translation>
+        </message>
+    </context>
+</TS>

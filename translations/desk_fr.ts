@@ -1,0 +1,5727 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="fr" sourcelanguage="en">
+    <context>
+        <name>BaselineLine</name>
+        <message>
+            <source>%1, right</source>
+            <translation>%1, droite</translation>
+        </message>
+        <message>
+            <source>%1, left</source>
+            <translation>%1, gauche</translation>
+        </message>
+    </context>
+    <context>
+        <name>Charts</name>
+        <message>
+            <source>above the usual range (%1 to %2)</source>
+            <translation>au-dessus de la plage habituelle (%1 à %2)</translation>
+        </message>
+        <message>
+            <source>below the usual range (%1 to %2)</source>
+            <translation>en dessous de la plage habituelle (%1 à %2)</translation>
+        </message>
+        <message>
+            <source>inside the usual range (%1 to %2)</source>
+            <translation>dans la plage habituelle (%1 à %2)</translation>
+        </message>
+        <message>
+            <source>Pain</source>
+            <translation>Douleur</translation>
+        </message>
+        <message>
+            <source>Swelling</source>
+            <translation>Gonflement</translation>
+        </message>
+        <message>
+            <source>Bruising</source>
+            <translation>Bleus</translation>
+        </message>
+        <message>
+            <source>Tightness</source>
+            <translation>Tension</translation>
+        </message>
+        <message>
+            <source>Twinges</source>
+            <translation>Élancements</translation>
+        </message>
+        <message>
+            <source>Puckering</source>
+            <translation>Creux</translation>
+        </message>
+        <message>
+            <source>Numbness</source>
+            <translation>Engourdissement</translation>
+        </message>
+        <message>
+            <source>left</source>
+            <translation>gauche</translation>
+        </message>
+        <message>
+            <source>right</source>
+            <translation>droite</translation>
+        </message>
+        <message>
+            <source>%1, patient's left</source>
+            <translation>%1, gauche du patient</translation>
+        </message>
+        <message>
+            <source>%1, patient's right</source>
+            <translation>%1, droite du patient</translation>
+        </message>
+        <message>
+            <source>Usual range, 10th to 90th of 100 patients (%1): an assumption, no courses of this clinic behind it</source>
+            <translation>Plage habituelle, du 10e au 90e sur 100 patients (%1) : une hypothèse, sans aucun suivi de cette clinique</translation>
+        </message>
+        <message>
+            <source>%1: nothing recorded yet.</source>
+            <translation>%1 : encore rien de noté.</translation>
+        </message>
+        <message>
+            <source>Highest %1 on day %2.</source>
+            <translation>Maximum %1 au jour %2.</translation>
+        </message>
+        <message>
+            <source>Last %1 on day %2</source>
+            <translation>Dernière valeur %1 au jour %2</translation>
+        </message>
+        <message>
+            <source>, %1.</source>
+            <translation>, %1.</translation>
+        </message>
+        <message>
+            <source>Expected on day %1: %2 to %3, most likely %4.</source>
+            <translation>Attendu au jour %1 : %2 à %3, le plus probable %4.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): too few, only %Ln course(s) behind it</source>
+            <translation>
+                <numerusform>Plage habituelle, du 10e au 90e sur 100 patients (%1) : base trop faible, %Ln suivi seulement</numerusform>
+                <numerusform>Plage habituelle, du 10e au 90e sur 100 patients (%1) : base trop faible, %Ln suivis seulement</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Usual range, 10th to 90th of 100 patients (%1): from %Ln course(s), learned %2</source>
+            <translation>
+                <numerusform>Plage habituelle, du 10e au 90e sur 100 patients (%1) : tirée de %Ln suivi, établie le %2</numerusform>
+                <numerusform>Plage habituelle, du 10e au 90e sur 100 patients (%1) : tirée de %Ln suivis, établie le %2</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1: %Ln score(s), day %2 to day %3.</source>
+            <translation>
+                <numerusform>%1 : %Ln valeur, du jour %2 au jour %3.</numerusform>
+                <numerusform>%1 : %Ln valeurs, du jour %2 au jour %3.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPage</name>
+        <message>
+            <source>Clinic</source>
+            <translation>Clinique</translation>
+        </message>
+        <message>
+            <source>The numbers stand on every warning, even on a locked phone without network.</source>
+            <translation>Ces numéros figurent sur chaque alerte, même sur un téléphone verrouillé et sans réseau.</translation>
+        </message>
+        <message>
+            <source>Name of the clinic</source>
+            <translation>Nom de la clinique</translation>
+        </message>
+        <message>
+            <source>Phone during the day</source>
+            <translation>Téléphone en journée</translation>
+        </message>
+        <message>
+            <source>On call, if the clinic does not answer</source>
+            <translation>Astreinte, si la clinique ne répond pas</translation>
+        </message>
+        <message>
+            <source>Emergency number of your country</source>
+            <translation>Numéro d’urgence de votre pays</translation>
+        </message>
+        <message>
+            <source>People at the desk, one name a line</source>
+            <translation>Personnes au poste, un nom par ligne</translation>
+        </message>
+        <message>
+            <source>Hub, address and port</source>
+            <translation>Hub, adresse et port</translation>
+        </message>
+        <message>
+            <source>Fingerprint of the hub's key, from whoever runs it</source>
+            <translation>Empreinte de la clé du hub, fournie par son exploitant</translation>
+        </message>
+        <message>
+            <source>Missing: %1</source>
+            <translation>Manque : %1</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>Enregistrer</translation>
+        </message>
+        <message>
+            <source>This clinic's key: whoever runs the hub admits it by this</source>
+            <translation>Clé de cette clinique : c’est par elle que l’exploitant du hub l’admet</translation>
+        </message>
+        <message>
+            <source>Copy the key</source>
+            <translation>Copier la clé</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Rejoindre les autres postes de la clinique</translation>
+        </message>
+        <message>
+            <source>If the clinic works with Ebbline at another computer already</source>
+            <translation>Si la clinique utilise déjà Ebbline sur un autre ordinateur</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>Postes</translation>
+        </message>
+        <message>
+            <source>Add another computer, shut out a lost one</source>
+            <translation>Ajouter un autre ordinateur, exclure un poste perdu</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sauvegarde et clés</translation>
+        </message>
+        <message>
+            <source>Who did what</source>
+            <translation>Qui a fait quoi</translation>
+        </message>
+        <message>
+            <source>What was written at the clinic's desks, to search and to save</source>
+            <translation>Ce qui a été écrit aux postes de la clinique, à rechercher et à enregistrer</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClosePanel</name>
+        <message>
+            <source>What came of it</source>
+            <translation>Suite donnée</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Remarque</translation>
+        </message>
+        <message>
+            <source>Close the finding</source>
+            <translation>Clore le constat</translation>
+        </message>
+        <message>
+            <source>Keep it open</source>
+            <translation>Laisser ouvert</translation>
+        </message>
+    </context>
+    <context>
+        <name>Course</name>
+        <message>
+            <source>%1 °C</source>
+            <translation>%1 °C</translation>
+        </message>
+        <message>
+            <source>L %1</source>
+            <comment>left, score</comment>
+            <translation>G %1</translation>
+        </message>
+        <message>
+            <source>R %1</source>
+            <comment>right, score</comment>
+            <translation>D %1</translation>
+        </message>
+        <message>
+            <source>%1 by %2, %3</source>
+            <comment>act, person, time</comment>
+            <translation>%1 par %2, %3</translation>
+        </message>
+        <message>
+            <source>%1: %2. %3 Raised %4. %5</source>
+            <comment>urgency, title, reason, time, acts</comment>
+            <translation>%1 : %2. %3 Apparu %4. %5</translation>
+        </message>
+        <message>
+            <source>entered late, %1</source>
+            <translation>saisie après coup, %1</translation>
+        </message>
+        <message>
+            <source>amended; was: %1</source>
+            <translation>corrigée ; avant : %1</translation>
+        </message>
+        <message>
+            <source>no scores</source>
+            <translation>aucune valeur</translation>
+        </message>
+        <message>
+            <source>Opened by %1, %2</source>
+            <translation>Ouverte par %1, %2</translation>
+        </message>
+        <message>
+            <source>Not opened yet</source>
+            <translation>Pas encore ouverte</translation>
+        </message>
+        <message>
+            <source>Read on the phone, %1</source>
+            <translation>Lu sur le téléphone, %1</translation>
+        </message>
+        <message>
+            <source>Not read yet</source>
+            <translation>Pas encore lu</translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLine</name>
+        <message>
+            <source>Link phone</source>
+            <translation>Relier le téléphone</translation>
+        </message>
+        <message>
+            <source>Open</source>
+            <translation>Ouvrir</translation>
+        </message>
+    </context>
+    <context>
+        <name>CoursePage</name>
+        <message>
+            <source>Link phone</source>
+            <translation>Relier le téléphone</translation>
+        </message>
+        <message>
+            <source>Follow-up</source>
+            <translation>Contrôle</translation>
+        </message>
+        <message>
+            <source>Sheet</source>
+            <translation>Fiche</translation>
+        </message>
+        <message>
+            <source>Close: %1</source>
+            <translation>Clore : %1</translation>
+        </message>
+        <message>
+            <source>Export</source>
+            <translation>Exporter</translation>
+        </message>
+        <message>
+            <source>As a file, or for paper</source>
+            <translation>En fichier ou sur papier</translation>
+        </message>
+    </context>
+    <context>
+        <name>CoursesPage</name>
+        <message>
+            <source>Courses</source>
+            <translation>Suivis</translation>
+        </message>
+        <message>
+            <source>Name or lot</source>
+            <translation>Nom ou lot</translation>
+        </message>
+        <message>
+            <source>No course</source>
+            <translation>Aucun suivi</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurvePanel</name>
+        <message>
+            <source>As when facing the patient: the patient's right on the left.</source>
+            <translation>Comme face au patient : la droite du patient est à gauche.</translation>
+        </message>
+        <message>
+            <source>Dotted: the median. Hollow: entered late or amended. Bracket at the end: what is expected at the follow-up.</source>
+            <translation>Pointillé : la médiane. Marque vide : saisie après coup ou corrigée. Crochet à la fin : ce qui est attendu au contrôle.</translation>
+        </message>
+        <message>
+            <source>Show as curves</source>
+            <translation>Afficher en courbes</translation>
+        </message>
+        <message>
+            <source>Show as a table</source>
+            <translation>Afficher en tableau</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveTable</name>
+        <message>
+            <source>Day</source>
+            <translation>Jour</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Quand</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Droite</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Gauche</translation>
+        </message>
+        <message>
+            <source>Usual</source>
+            <translation>Habituel</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Remarque</translation>
+        </message>
+        <message>
+            <source>Nothing was recorded for this symptom.</source>
+            <translation>Rien n’a été noté pour ce symptôme.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Curves</name>
+        <message>
+            <source>highest %1 on day %2</source>
+            <translation>maximum %1 au jour %2</translation>
+        </message>
+        <message>
+            <source>halved in %1 days</source>
+            <translation>diminué de moitié en %1 jours</translation>
+        </message>
+        <message>
+            <source>settled on day %1</source>
+            <translation>résolu au jour %1</translation>
+        </message>
+        <message>
+            <source>warned</source>
+            <translation>alerte</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>pansements retirés</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>appelé</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>visite avancée</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>clos</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>contrôle</translation>
+        </message>
+    </context>
+    <context>
+        <name>Dose</name>
+        <message>
+            <source>Limit by US label, %1: %2 mg/kg, in general not over %3 mg</source>
+            <translation>Limite du RCP américain, %1 : %2 mg/kg, en général pas plus de %3 mg</translation>
+        </message>
+        <message>
+            <source>with epinephrine</source>
+            <translation>avec adrénaline</translation>
+        </message>
+        <message>
+            <source>plain</source>
+            <translation>sans adrénaline</translation>
+        </message>
+        <message>
+            <source>No dose can be shown: check the solution, the volumes and the weight.</source>
+            <translation>Aucune dose ne peut être affichée : vérifiez la solution, les volumes et le poids.</translation>
+        </message>
+        <message>
+            <source>%1 mL given, %2 mg lidocaine (%3 mg/mL)</source>
+            <translation>%1 mL administrés, %2 mg de lidocaïne (%3 mg/mL)</translation>
+        </message>
+        <message>
+            <source>%1 µg epinephrine</source>
+            <translation>%1 µg d’adrénaline</translation>
+        </message>
+        <message>
+            <source>Enter the weight to see the maximum.</source>
+            <translation>Saisissez le poids pour voir la dose maximale.</translation>
+        </message>
+        <message>
+            <source>At most %1 mg</source>
+            <translation>Au plus %1 mg</translation>
+        </message>
+        <message>
+            <source>%1 mL of this solution</source>
+            <translation>%1 mL de cette solution</translation>
+        </message>
+        <message>
+            <source>(the label's cap)</source>
+            <translation>(plafond du RCP)</translation>
+        </message>
+        <message>
+            <source>%1 of the maximum</source>
+            <translation>%1 de la dose maximale</translation>
+        </message>
+        <message>
+            <source>Over the maximum by %1 mg. Give no more.</source>
+            <translation>Dose maximale dépassée de %1 mg. Ne plus rien administrer.</translation>
+        </message>
+        <message numerus="yes">
+            <source>More than %1 mL along track %2 (common practice, no source)</source>
+            <translation>
+                <numerusform>Plus de %1 mL le long du fil %2 (pratique courante, sans source)</numerusform>
+                <numerusform>Plus de %1 mL le long des fils %2 (pratique courante, sans source)</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>DoseCard</name>
+        <message>
+            <source>Lidocaine so far</source>
+            <translation>Lidocaïne jusqu’ici</translation>
+        </message>
+        <message>
+            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Comptez tout anesthésique local administré aujourd’hui, crèmes comprises. Tamponner dilue la solution ; les milligrammes restent les mêmes.</translation>
+        </message>
+    </context>
+    <context>
+        <name>EntryPanel</name>
+        <message>
+            <source>Entries</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>The patient's entries show up here once the phone has sent them.</source>
+            <translation>Les notes du patient apparaissent ici dès que le téléphone les a envoyées.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FacePanel</name>
+        <message>
+            <source>Front</source>
+            <translation>De face</translation>
+        </message>
+        <message>
+            <source>Patient's left</source>
+            <translation>Gauche du patient</translation>
+        </message>
+        <message>
+            <source>Patient's right</source>
+            <translation>Droite du patient</translation>
+        </message>
+        <message>
+            <source>moves with speech</source>
+            <translation>bouge avec la parole</translation>
+        </message>
+        <message>
+            <source>notch</source>
+            <translation>encoche</translation>
+        </message>
+        <message>
+            <source>Face chart. Draw threads from the entry point to the end.</source>
+            <translation>Carte du visage. Tracez les fils du point d’entrée à l’extrémité.</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rétablir</translation>
+        </message>
+        <message>
+            <source>Mirror</source>
+            <translation>Miroir</translation>
+        </message>
+        <message>
+            <source>the chosen thread, to the other side</source>
+            <translation>le fil choisi, de l’autre côté</translation>
+        </message>
+        <message>
+            <source>Mirror all</source>
+            <translation>Miroir pour tous</translation>
+        </message>
+        <message>
+            <source>Duplicate</source>
+            <translation>Dupliquer</translation>
+        </message>
+        <message>
+            <source>Remove</source>
+            <translation>Retirer</translation>
+        </message>
+        <message>
+            <source>Hatched: the zone that moves with speech and chewing, and the notch of the jaw. Common practice, no source.</source>
+            <translation>Hachuré : la zone qui bouge avec la parole et la mastication, et l’encoche du bord mandibulaire. Pratique courante, sans source.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FindingCard</name>
+        <message>
+            <source>Closed</source>
+            <translation>Clos</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>Vu</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>Prendre en charge</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>Appelé</translation>
+        </message>
+        <message>
+            <source>Visit forward</source>
+            <translation>Avancer la visite</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Clore</translation>
+        </message>
+        <message>
+            <source>Reopen</source>
+            <translation>Rouvrir</translation>
+        </message>
+    </context>
+    <context>
+        <name>FindingPanel</name>
+        <message>
+            <source>Findings</source>
+            <translation>Constats</translation>
+        </message>
+        <message>
+            <source>Take all</source>
+            <translation>Tout prendre en charge</translation>
+        </message>
+        <message>
+            <source>Called about all</source>
+            <translation>Appelé pour tous</translation>
+        </message>
+        <message>
+            <source>No rule and no warning sign has asked for a look.</source>
+            <translation>Aucune règle ni aucun signe d’alerte n’a demandé votre attention.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Findings</name>
+        <message>
+            <source>%1, %2</source>
+            <comment>symptom, side</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: above the usual range</source>
+            <translation>%1 : au-dessus de la plage habituelle</translation>
+        </message>
+        <message>
+            <source>%1: rising again</source>
+            <translation>%1 : nouvelle hausse</translation>
+        </message>
+        <message>
+            <source>%1: one side much worse</source>
+            <translation>%1 : un côté nettement plus atteint</translation>
+        </message>
+        <message>
+            <source>%1: slow to settle</source>
+            <translation>%1 : disparition lente</translation>
+        </message>
+        <message>
+            <source>%1: does not smooth out</source>
+            <translation>%1 : ne s’efface pas</translation>
+        </message>
+        <message>
+            <source>Nothing heard</source>
+            <translation>Aucune nouvelle</translation>
+        </message>
+        <message>
+            <source>%1 on day %2; usual up to %3.</source>
+            <translation>%1 au jour %2 ; habituel jusqu’à %3.</translation>
+        </message>
+        <message>
+            <source>%1 on day %2 after a low of %3.</source>
+            <translation>%1 au jour %2 après un minimum de %3.</translation>
+        </message>
+        <message>
+            <source>Left %1, right %2 on day %3.</source>
+            <translation>Gauche %1, droite %2 au jour %3.</translation>
+        </message>
+        <message>
+            <source>Still %1 on day %2.</source>
+            <translation>Encore %1 au jour %2.</translation>
+        </message>
+        <message>
+            <source>Fever</source>
+            <translation>Fièvre</translation>
+        </message>
+        <message>
+            <source>Fever with inflammation of the face</source>
+            <translation>Fièvre avec inflammation du visage</translation>
+        </message>
+        <message>
+            <source>Weakness of the face, perhaps still the numbing</source>
+            <translation>Faiblesse faciale, peut-être encore l’anesthésie</translation>
+        </message>
+        <message>
+            <source>Signs of a spreading inflammation</source>
+            <translation>Signes d’une inflammation qui s’étend</translation>
+        </message>
+        <message>
+            <source>Severe pain</source>
+            <translation>Douleur intense</translation>
+        </message>
+        <message>
+            <source>One side swells and hurts</source>
+            <translation>Un côté enfle et fait mal</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>finding, side</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Temperature %1 °C</source>
+            <translation>Température %1 °C</translation>
+        </message>
+        <message>
+            <source>swelling %1 against %2</source>
+            <translation>gonflement %1 contre %2</translation>
+        </message>
+        <message>
+            <source>pain %1</source>
+            <translation>douleur %1</translation>
+        </message>
+        <message>
+            <source>The patient answered on day %1: %2.</source>
+            <translation>Réponse du patient au jour %1 : %2.</translation>
+        </message>
+        <message>
+            <source>Warning rule “%1”: acts whatever the curve says.</source>
+            <translation>Règle d’alerte « %1 » : s’applique quoi que dise la courbe.</translation>
+        </message>
+        <message>
+            <source>Rule “%1”: statistic %2, threshold %3.</source>
+            <translation>Règle « %1 » : statistique %2, seuil %3.</translation>
+        </message>
+        <message>
+            <source>Rule “%1”.</source>
+            <translation>Règle « %1 ».</translation>
+        </message>
+        <message numerus="yes">
+            <source>No entry for %Ln day(s).</source>
+            <translation>
+                <numerusform>Aucune note depuis %Ln jour.</numerusform>
+                <numerusform>Aucune note depuis %Ln jours.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpPage</name>
+        <message>
+            <source>Follow-up of %1</source>
+            <translation>Contrôle de %1</translation>
+        </message>
+        <message>
+            <source>Recording it closes the course.</source>
+            <translation>L’enregistrer clôt le suivi.</translation>
+        </message>
+        <message>
+            <source>Sheet</source>
+            <translation>Fiche</translation>
+        </message>
+        <message>
+            <source>Against before the treatment</source>
+            <translation>Par rapport à avant le traitement</translation>
+        </message>
+        <message>
+            <source>How satisfied is the patient?</source>
+            <translation>Quelle est la satisfaction du patient ?</translation>
+        </message>
+        <message>
+            <source>Management: what was done</source>
+            <translation>Prise en charge : ce qui a été fait</translation>
+        </message>
+        <message>
+            <source>Next plan</source>
+            <translation>Suite prévue</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>Complications</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course</source>
+            <translation>Suites simples, sans complication</translation>
+        </message>
+        <message>
+            <source>Open questions</source>
+            <translation>Questions en suspens</translation>
+        </message>
+        <message>
+            <source>Record and close the course</source>
+            <translation>Enregistrer et clore le suivi</translation>
+        </message>
+    </context>
+    <context>
+        <name>HelpPanel</name>
+        <message>
+            <source>Keys</source>
+            <translation>Touches</translation>
+        </message>
+        <message>
+            <source>Up, Down</source>
+            <translation>Haut, Bas</translation>
+        </message>
+        <message>
+            <source>move in the queue</source>
+            <translation>se déplacer dans la file</translation>
+        </message>
+        <message>
+            <source>Enter</source>
+            <translation>Entrée</translation>
+        </message>
+        <message>
+            <source>open the course</source>
+            <translation>ouvrir le suivi</translation>
+        </message>
+        <message>
+            <source>take it: others see who is on it</source>
+            <translation>prendre en charge : les autres voient qui s’en occupe</translation>
+        </message>
+        <message>
+            <source>close the most urgent finding, with an outcome</source>
+            <translation>clore le constat le plus urgent, avec la suite donnée</translation>
+        </message>
+        <message>
+            <source>search</source>
+            <translation>rechercher</translation>
+        </message>
+        <message>
+            <source>queue, courses</source>
+            <translation>file d’attente, suivis</translation>
+        </message>
+        <message>
+            <source>new treatment</source>
+            <translation>nouveau traitement</translation>
+        </message>
+        <message>
+            <source>lock</source>
+            <translation>verrouiller</translation>
+        </message>
+        <message>
+            <source>this help</source>
+            <translation>cette aide</translation>
+        </message>
+        <message>
+            <source>On the face chart</source>
+            <translation>Sur la carte du visage</translation>
+        </message>
+        <message>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
+            <translation>les flèches déplacent le curseur (avec Maj, à petits pas), Espace pose le point d’entrée et l’extrémité, Échap recommence, Suppr retire le fil choisi</translation>
+        </message>
+        <message>
+            <source>Back to work</source>
+            <translation>Retour au travail</translation>
+        </message>
+        <message>
+            <source>call: number, what to ask, what was said</source>
+            <translation>appeler : numéro, questions à poser, ce qui a été dit</translation>
+        </message>
+        <message>
+            <source>note that the visit was brought forward</source>
+            <translation>noter que la visite a été avancée</translation>
+        </message>
+        <message>
+            <source>next with entries that nobody opened</source>
+            <translation>suivant avec des notes que personne n’a ouvertes</translation>
+        </message>
+        <message>
+            <source>hand over</source>
+            <translation>passer la relève</translation>
+        </message>
+        <message>
+            <source>Single keys (T, C, X, F, N, H, /) are on</source>
+            <translation>Les touches simples (T, C, X, F, N, H, /) sont actives</translation>
+        </message>
+    </context>
+    <context>
+        <name>Main</name>
+        <message>
+            <source>Ebbline, desk</source>
+            <translation>Ebbline, clinique</translation>
+        </message>
+        <message>
+            <source>Understood</source>
+            <translation>Compris</translation>
+        </message>
+        <message>
+            <source>Try again</source>
+            <translation>Réessayer</translation>
+        </message>
+        <message>
+            <source>Invented patients: nothing here is real, nothing is sent, and all of it is gone when you lock the desk.</source>
+            <translation>Patients fictifs : rien ici n’est réel, rien n’est envoyé, et tout disparaît quand vous verrouillez le poste.</translation>
+        </message>
+        <message>
+            <source>Leave the demo</source>
+            <translation>Quitter la démonstration</translation>
+        </message>
+    </context>
+    <context>
+        <name>MessagePanel</name>
+        <message>
+            <source>Messages</source>
+            <translation>Messages</translation>
+        </message>
+        <message>
+            <source>No message yet.</source>
+            <translation>Pas encore de message.</translation>
+        </message>
+        <message>
+            <source>Write to the patient</source>
+            <translation>Écrire au patient</translation>
+        </message>
+        <message>
+            <source>Send</source>
+            <translation>Envoyer</translation>
+        </message>
+    </context>
+    <context>
+        <name>NewEntriesBar</name>
+        <message>
+            <source>Mark as opened by me</source>
+            <translation>Marquer comme ouvertes par moi</translation>
+        </message>
+    </context>
+    <context>
+        <name>PairingChoice</name>
+        <message>
+            <source>Protocol: care plan, rules and usual range, signed by the clinic</source>
+            <translation>Protocole : plan de soins, règles et plage habituelle, signés par la clinique</translation>
+        </message>
+        <message>
+            <source>Follow-up, year-month-day</source>
+            <translation>Contrôle, année-mois-jour</translation>
+        </message>
+    </context>
+    <context>
+        <name>PairingPage</name>
+        <message>
+            <source>Code for the patient's phone. It can also be typed: %1</source>
+            <translation>Code pour le téléphone du patient. Il peut aussi être tapé : %1</translation>
+        </message>
+        <message>
+            <source>To type instead</source>
+            <translation>À taper</translation>
+        </message>
+        <message>
+            <source>Six digits: %1</source>
+            <translation>Six chiffres : %1</translation>
+        </message>
+        <message>
+            <source>Make a code</source>
+            <translation>Créer un code</translation>
+        </message>
+        <message>
+            <source>Both show the same number</source>
+            <translation>Les deux affichent le même numéro</translation>
+        </message>
+        <message>
+            <source>They differ: stop</source>
+            <translation>Ils diffèrent : arrêter</translation>
+        </message>
+        <message>
+            <source>Cancel</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Make a new code</source>
+            <translation>Créer un nouveau code</translation>
+        </message>
+        <message>
+            <source>To the queue</source>
+            <translation>Vers la file d’attente</translation>
+        </message>
+        <message>
+            <source>It shall hold the clinic's root key: link phones, add and shut out desks</source>
+            <translation>Il aura la clé racine de la clinique : relier des téléphones, ajouter et exclure des postes</translation>
+        </message>
+        <message>
+            <source>The code</source>
+            <translation>Le code</translation>
+        </message>
+        <message>
+            <source>and the hub's address</source>
+            <translation>et l’adresse du hub</translation>
+        </message>
+        <message>
+            <source>To the desks</source>
+            <translation>Vers les postes</translation>
+        </message>
+    </context>
+    <context>
+        <name>PersonPage</name>
+        <message>
+            <source>Who is at the desk?</source>
+            <translation>Qui est au poste ?</translation>
+        </message>
+        <message>
+            <source>What you take, call and close carries your name, and the patient's phone shows who opened an entry.</source>
+            <translation>Prises en charge, appels et clôtures portent votre nom, et le téléphone du patient montre qui a ouvert une note.</translation>
+        </message>
+        <message>
+            <source>Somebody is missing: edit the clinic</source>
+            <translation>Il manque quelqu’un : modifier la clinique</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacementFields</name>
+        <message>
+            <source>Side</source>
+            <translation>Côté</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Gauche</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Droite</translation>
+        </message>
+        <message>
+            <source>Zone</source>
+            <translation>Zone</translation>
+        </message>
+        <message>
+            <source>Ends</source>
+            <translation>Se termine</translation>
+        </message>
+        <message>
+            <source>Material</source>
+            <translation>Matériau</translation>
+        </message>
+        <message>
+            <source>Form</source>
+            <translation>Forme</translation>
+        </message>
+        <message>
+            <source>Needle or cannula</source>
+            <translation>Aiguille ou canule</translation>
+        </message>
+        <message>
+            <source>Length</source>
+            <translation>Longueur</translation>
+        </message>
+        <message>
+            <source>Anaesthetic along it</source>
+            <translation>Anesthésique le long du fil</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Lot</translation>
+        </message>
+        <message>
+            <source>Expiry, year-month-day</source>
+            <translation>Péremption, année-mois-jour</translation>
+        </message>
+        <message>
+            <source>Thread %L1</source>
+            <translation>Fil %L1</translation>
+        </message>
+        <message>
+            <source>Code on the pack: scan it, or type it with its brackets</source>
+            <translation>Code de l’emballage : scannez-le, ou tapez-le avec ses parenthèses</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlacementList</name>
+        <message>
+            <source>care</source>
+            <translation>prudence</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>%Ln fil</numerusform>
+                <numerusform>%Ln fils</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Protocols</name>
+        <message>
+            <source>Take the dressings off</source>
+            <translation>Retirer les pansements</translation>
+        </message>
+        <message>
+            <source>Keep the entry points clean and dry</source>
+            <translation>Garder les points d’entrée propres et secs</translation>
+        </message>
+        <message>
+            <source>Sleep on the back, head raised</source>
+            <translation>Dormir sur le dos, tête relevée</translation>
+        </message>
+        <message>
+            <source>Spare the face: small bites, no wide yawns, little talking</source>
+            <translation>Ménager le visage : petites bouchées, pas de grands bâillements, parler peu</translation>
+        </message>
+        <message>
+            <source>Cold pack with a cloth between</source>
+            <translation>Poche froide avec un linge entre les deux</translation>
+        </message>
+        <message>
+            <source>No make-up</source>
+            <translation>Pas de maquillage</translation>
+        </message>
+        <message>
+            <source>No massage of the face</source>
+            <translation>Pas de massage du visage</translation>
+        </message>
+        <message>
+            <source>No dental work</source>
+            <translation>Pas de soins dentaires</translation>
+        </message>
+        <message>
+            <source>No hard exercise</source>
+            <translation>Pas de sport intense</translation>
+        </message>
+        <message>
+            <source>No sauna, hammam, hot bath or pool</source>
+            <translation>Ni sauna, ni hammam, ni bain chaud, ni piscine</translation>
+        </message>
+        <message>
+            <source>No strong sun</source>
+            <translation>Pas de soleil intense</translation>
+        </message>
+        <message>
+            <source>No alcohol</source>
+            <translation>Pas d’alcool</translation>
+        </message>
+        <message>
+            <source>No smoking</source>
+            <translation>Ne pas fumer</translation>
+        </message>
+        <message>
+            <source>No shaving</source>
+            <translation>Pas de rasage</translation>
+        </message>
+        <message>
+            <source>Write down how it is</source>
+            <translation>Noter comment ça va</translation>
+        </message>
+        <message>
+            <source>Come to the follow-up</source>
+            <translation>Venir à la visite de contrôle</translation>
+        </message>
+        <message>
+            <source>The clinic's own instruction</source>
+            <translation>Consigne propre à la clinique</translation>
+        </message>
+        <message>
+            <source>on day %1</source>
+            <translation>au jour %1</translation>
+        </message>
+        <message>
+            <source>day %1 to day %2</source>
+            <translation>du jour %1 au jour %2</translation>
+        </message>
+        <message>
+            <source>a rule to keep, no reminder</source>
+            <translation>consigne à respecter, sans rappel</translation>
+        </message>
+        <message>
+            <source>reminds at %1</source>
+            <translation>rappel à %1</translation>
+        </message>
+        <message>
+            <source>Level: above the usual range</source>
+            <translation>Niveau : au-dessus de la plage habituelle</translation>
+        </message>
+        <message>
+            <source>threshold %1</source>
+            <translation>seuil %1</translation>
+        </message>
+        <message>
+            <source>Rebound: rising again</source>
+            <translation>Rebond : nouvelle hausse</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side much worse</source>
+            <translation>Écart entre les côtés : un côté nettement plus atteint</translation>
+        </message>
+        <message>
+            <source>Slow recovery: slow to settle</source>
+            <translation>Récupération lente : disparition lente</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: does not smooth out</source>
+            <translation>Creux persistant : ne s’efface pas</translation>
+        </message>
+        <message>
+            <source>from day %1 on</source>
+            <translation>à partir du jour %1</translation>
+        </message>
+        <message>
+            <source>Silence: nothing heard</source>
+            <translation>Silence : aucune nouvelle</translation>
+        </message>
+        <message>
+            <source>shown apart, never as fine</source>
+            <translation>affiché à part, jamais comme rassurant</translation>
+        </message>
+        <message numerus="yes">
+            <source>reminds every %Ln day(s) at %1</source>
+            <translation>
+                <numerusform>rappel chaque jour à %1</numerusform>
+                <numerusform>rappel tous les %Ln jours à %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s)</source>
+            <translation>
+                <numerusform>au moins %Ln point</numerusform>
+                <numerusform>au moins %Ln points</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) above the lowest, from day %1 on</source>
+            <translation>
+                <numerusform>au moins %Ln point au-dessus du minimum, à partir du jour %1</numerusform>
+                <numerusform>au moins %Ln points au-dessus du minimum, à partir du jour %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) between the sides</source>
+            <translation>
+                <numerusform>au moins %Ln point entre les côtés</numerusform>
+                <numerusform>au moins %Ln points entre les côtés</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s)</source>
+            <translation>
+                <numerusform>à partir du jour %1, au moins %Ln point</numerusform>
+                <numerusform>à partir du jour %1, au moins %Ln points</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>after %Ln day(s)</source>
+            <translation>
+                <numerusform>après %Ln jour</numerusform>
+                <numerusform>après %Ln jours</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Level, all symptoms together</source>
+            <translation>Niveau, tous symptômes réunis</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side fills in the first days</source>
+            <translation>Écart entre les côtés : un côté se remplit les premiers jours</translation>
+        </message>
+        <message>
+            <source>Side divergence: one side worsens</source>
+            <translation>Écart entre les côtés : un côté s’aggrave</translation>
+        </message>
+        <message>
+            <source>Slow recovery, all symptoms together</source>
+            <translation>Récupération lente, tous symptômes réunis</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: unchanged for a week</source>
+            <translation>Creux persistant : inchangé depuis une semaine</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: keeps most of its first days</source>
+            <translation>Creux persistant : garde l’essentiel des premiers jours</translation>
+        </message>
+        <message>
+            <source>Persistent puckering: still deep</source>
+            <translation>Creux persistant : encore profond</translation>
+        </message>
+        <message>
+            <source>Silence after a high entry</source>
+            <translation>Silence après une note élevée</translation>
+        </message>
+        <message>
+            <source>when the last entry was above the usual range</source>
+            <translation>quand la dernière note dépassait la plage habituelle</translation>
+        </message>
+        <message numerus="yes">
+            <source>up to day %1, at least %Ln point(s) between the sides over pain, swelling, bruising and tightness</source>
+            <translation>
+                <numerusform>jusqu’au jour %1, au moins %Ln point entre les côtés sur douleur, gonflement, bleus et tension</numerusform>
+                <numerusform>jusqu’au jour %1, au moins %Ln points entre les côtés sur douleur, gonflement, bleus et tension</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s) between the sides over pain, swelling and tightness</source>
+            <translation>
+                <numerusform>à partir du jour %1, au moins %Ln point entre les côtés sur douleur, gonflement et tension</numerusform>
+                <numerusform>à partir du jour %1, au moins %Ln points entre les côtés sur douleur, gonflement et tension</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>at least %Ln point(s) over the last three days</source>
+            <translation>
+                <numerusform>au moins %Ln point sur les trois derniers jours</numerusform>
+                <numerusform>au moins %Ln points sur les trois derniers jours</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>from day %1 on, at least %Ln point(s), after a peak of %2 or more</source>
+            <translation>
+                <numerusform>à partir du jour %1, au moins %Ln point, après un maximum de %2 ou plus</numerusform>
+                <numerusform>à partir du jour %1, au moins %Ln points, après un maximum de %2 ou plus</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolsPage</name>
+        <message>
+            <source>Protocols</source>
+            <translation>Protocoles</translation>
+        </message>
+        <message>
+            <source>Care plan, rules and usual range go to the phone together, signed by the clinic, so that they work offline.</source>
+            <translation>Plan de soins, règles et plage habituelle vont ensemble sur le téléphone, signés par la clinique, pour fonctionner hors ligne.</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>Ce qui est demandé au patient</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>Ce qui déclenche un constat</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>Ce qui compte comme habituel</translation>
+        </message>
+        <message>
+            <source>Whom the patient calls</source>
+            <translation>Qui le patient doit appeler</translation>
+        </message>
+        <message>
+            <source>Change the numbers</source>
+            <translation>Modifier les numéros</translation>
+        </message>
+        <message>
+            <source>Change it</source>
+            <translation>Modifier</translation>
+        </message>
+    </context>
+    <context>
+        <name>Questions</name>
+        <message>
+            <source>Still open: %1, day %2.</source>
+            <translation>Toujours ouvert : %1, jour %2.</translation>
+        </message>
+        <message>
+            <source>No phone was linked: ask how the days went.</source>
+            <translation>Aucun téléphone n’était relié : demander comment se sont passées les journées.</translation>
+        </message>
+        <message>
+            <source>The patient recorded nothing: ask how the days went.</source>
+            <translation>Le patient n’a rien noté : demander comment se sont passées les journées.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies) not opened yet.</source>
+            <translation>
+                <numerusform>%Ln note pas encore ouverte.</numerusform>
+                <numerusform>%Ln notes pas encore ouvertes.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) from the patient not read yet.</source>
+            <translation>
+                <numerusform>%Ln message du patient pas encore lu.</numerusform>
+                <numerusform>%Ln messages du patient pas encore lus.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s) without a lot number.</source>
+            <translation>
+                <numerusform>%Ln fil sans numéro de lot.</numerusform>
+                <numerusform>%Ln fils sans numéro de lot.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueActs</name>
+        <message>
+            <source>Open</source>
+            <translation>Ouvrir</translation>
+        </message>
+        <message>
+            <source>Taken</source>
+            <translation>Pris en charge</translation>
+        </message>
+        <message>
+            <source>Take</source>
+            <translation>Prendre en charge</translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <translation>Clore</translation>
+        </message>
+        <message>
+            <source>Take over</source>
+            <translation>Prendre le relais</translation>
+        </message>
+        <message>
+            <source>Call</source>
+            <translation>Appeler</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueuePage</name>
+        <message>
+            <source>Queue</source>
+            <translation>File d’attente</translation>
+        </message>
+        <message>
+            <source>Name or lot  ( / )</source>
+            <translation>Nom ou lot  ( / )</translation>
+        </message>
+        <message>
+            <source>Name or lot</source>
+            <translation>Nom ou lot</translation>
+        </message>
+        <message>
+            <source>Hand over</source>
+            <translation>Relève</translation>
+        </message>
+        <message>
+            <source>A note for whoever takes over</source>
+            <translation>Un mot pour la relève</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueReason</name>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>QueueRowHead</name>
+        <message>
+            <source>since %1 · %2</source>
+            <translation>depuis %1 · %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rail</name>
+        <message>
+            <source>Queue</source>
+            <translation>File d’attente</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Suivis</translation>
+        </message>
+        <message>
+            <source>New treatment</source>
+            <translation>Nouveau traitement</translation>
+        </message>
+        <message>
+            <source>Protocols</source>
+            <translation>Protocoles</translation>
+        </message>
+        <message>
+            <source>Clinic</source>
+            <translation>Clinique</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Réglages</translation>
+        </message>
+        <message>
+            <source>Asking the hub</source>
+            <translation>Interrogation du hub</translation>
+        </message>
+        <message>
+            <source>Ask the hub now</source>
+            <translation>Interroger le hub</translation>
+        </message>
+        <message>
+            <source>Nobody named</source>
+            <translation>Aucun nom indiqué</translation>
+        </message>
+        <message>
+            <source>Who is at the desk: change</source>
+            <translation>Qui est au poste : changer</translation>
+        </message>
+        <message>
+            <source>Keys and help</source>
+            <translation>Touches et aide</translation>
+        </message>
+        <message>
+            <source>Lock</source>
+            <translation>Verrouiller</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Bilan d’activité</translation>
+        </message>
+    </context>
+    <context>
+        <name>RailButton</name>
+        <message>
+            <source>shown now</source>
+            <translation>affiché maintenant</translation>
+        </message>
+    </context>
+    <context>
+        <name>SettingsPage</name>
+        <message>
+            <source>Settings</source>
+            <translation>Réglages</translation>
+        </message>
+        <message>
+            <source>For this computer. Nothing of a patient is stored here.</source>
+            <translation>Pour cet ordinateur. Rien sur un patient n’est conservé ici.</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Langue</translation>
+        </message>
+        <message>
+            <source>Look</source>
+            <translation>Aspect</translation>
+        </message>
+        <message>
+            <source>Light</source>
+            <translation>Clair</translation>
+        </message>
+        <message>
+            <source>Dark</source>
+            <translation>Sombre</translation>
+        </message>
+        <message>
+            <source>High contrast</source>
+            <translation>Fort contraste</translation>
+        </message>
+        <message>
+            <source>Size of the text</source>
+            <translation>Taille du texte</translation>
+        </message>
+        <message>
+            <source>Lock when nobody touches the desk for</source>
+            <translation>Verrouiller si personne n’utilise le poste pendant</translation>
+        </message>
+        <message>
+            <source>minutes</source>
+            <translation>minutes</translation>
+        </message>
+        <message>
+            <source>Less motion</source>
+            <translation>Moins de mouvement</translation>
+        </message>
+        <message>
+            <source>Single keys in the queue: T takes, C calls, X closes, F brings the visit forward, N next unopened, H hands over, / searches</source>
+            <translation>Touches simples dans la file : T prend en charge, C appelle, X clôt, F avance la visite, N suivant non ouvert, H relève, / recherche</translation>
+        </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>À propos d’Ebbline</translation>
+        </message>
+        <message>
+            <source>Version, makers and licences</source>
+            <translation>Version, auteurs et licences</translation>
+        </message>
+    </context>
+    <context>
+        <name>Sheet</name>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>non</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Pansements</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentement</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Précautions expliquées</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valeurs juste après</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>aucune</translation>
+        </message>
+        <message>
+            <source>%1 of 5</source>
+            <translation>%1 sur 5</translation>
+        </message>
+        <message>
+            <source>none, uncomplicated course</source>
+            <translation>aucune, suites simples</translation>
+        </message>
+        <message>
+            <source>none named, not an uncomplicated course</source>
+            <translation>aucune nommée, suites non simples</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>person, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Change against before</source>
+            <translation>Évolution par rapport à avant</translation>
+        </message>
+        <message>
+            <source>Patient's satisfaction</source>
+            <translation>Satisfaction du patient</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>Complications</translation>
+        </message>
+        <message>
+            <source>Management</source>
+            <translation>Prise en charge</translation>
+        </message>
+        <message>
+            <source>Next plan</source>
+            <translation>Suite prévue</translation>
+        </message>
+        <message>
+            <source>Recorded by</source>
+            <translation>Enregistré par</translation>
+        </message>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>Fiche de contrôle</translation>
+        </message>
+        <message>
+            <source>Made %1, %2</source>
+            <translation>Établie le %1, %2</translation>
+        </message>
+        <message>
+            <source>Made %1, %2, by %3</source>
+            <translation>Établie le %1, %2, par %3</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Traité le</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>Jour de récupération</translation>
+        </message>
+        <message>
+            <source>Protocol</source>
+            <translation>Protocole</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, version %2</translation>
+        </message>
+        <message>
+            <source>No reminder was due.</source>
+            <translation>Aucun rappel n’était prévu.</translation>
+        </message>
+        <message>
+            <source>Treatment map</source>
+            <translation>Carte du traitement</translation>
+        </message>
+        <message>
+            <source>No.</source>
+            <translation>N°</translation>
+        </message>
+        <message>
+            <source>Side</source>
+            <translation>Côté</translation>
+        </message>
+        <message>
+            <source>Zone</source>
+            <translation>Zone</translation>
+        </message>
+        <message>
+            <source>Ends</source>
+            <translation>Se termine</translation>
+        </message>
+        <message>
+            <source>Thread</source>
+            <translation>Fil</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Lot</translation>
+        </message>
+        <message>
+            <source>Volume</source>
+            <translation>Volume</translation>
+        </message>
+        <message>
+            <source>Local anaesthetic</source>
+            <translation>Anesthésie locale</translation>
+        </message>
+        <message>
+            <source>Recovery</source>
+            <translation>Récupération</translation>
+        </message>
+        <message>
+            <source>Findings and what was done</source>
+            <translation>Constats et actions</translation>
+        </message>
+        <message>
+            <source>No finding.</source>
+            <translation>Aucun constat.</translation>
+        </message>
+        <message>
+            <source>nothing yet</source>
+            <translation>rien encore</translation>
+        </message>
+        <message>
+            <source>Urgency</source>
+            <translation>Degré d’urgence</translation>
+        </message>
+        <message>
+            <source>Finding</source>
+            <translation>Constat</translation>
+        </message>
+        <message>
+            <source>Raised</source>
+            <translation>Apparu</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Fait</translation>
+        </message>
+        <message>
+            <source>Open questions</source>
+            <translation>Questions en suspens</translation>
+        </message>
+        <message>
+            <source>None.</source>
+            <translation>Aucune.</translation>
+        </message>
+        <message>
+            <source>At the follow-up</source>
+            <translation>Au contrôle</translation>
+        </message>
+        <message>
+            <source>At the follow-up, to be filled in</source>
+            <translation>Au contrôle, à remplir</translation>
+        </message>
+        <message>
+            <source>Patient's left</source>
+            <translation>Gauche du patient</translation>
+        </message>
+        <message>
+            <source>Patient's right</source>
+            <translation>Droite du patient</translation>
+        </message>
+        <message>
+            <source>Left: solid lines, round entry points. Right: dashed lines, square entry points. The bar marks the end. Hatched: the zone that moves with speech, and the notch of the jaw (common practice, no source).</source>
+            <translation>Gauche : traits pleins, points d’entrée ronds. Droite : tirets, points d’entrée carrés. La barre marque l’extrémité. Hachuré : la zone qui bouge avec la parole, et l’encoche du bord mandibulaire (pratique courante, sans source).</translation>
+        </message>
+        <message>
+            <source>Nothing was recorded.</source>
+            <translation>Rien n’a été enregistré.</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient's right on the left. Score 0 to 10 by day of recovery. Hollow marks: entered late or amended. Missing days are gaps.</source>
+            <translation>Comme face au patient : la droite du patient est à gauche. Valeur de 0 à 10 par jour de récupération. Marques vides : saisie après coup ou corrigée. Les jours manquants restent vides.</translation>
+        </message>
+        <message>
+            <source>Page %1 of %2</source>
+            <translation>Page %1 sur %2</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”.</source>
+            <translation>
+                <numerusform>Réponse « Fait » : %1 sur %Ln rappel.</numerusform>
+                <numerusform>Réponse « Fait » : %1 sur %Ln rappels.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln note</numerusform>
+                <numerusform>%Ln notes</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>on %Ln day(s)</source>
+            <translation>
+                <numerusform>sur %Ln jour</numerusform>
+                <numerusform>sur %Ln jours</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>SheetPage</name>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>Fiche de contrôle</translation>
+        </message>
+        <message>
+            <source>Save as PDF</source>
+            <translation>Enregistrer en PDF</translation>
+        </message>
+        <message>
+            <source>Page %L1 of the sheet</source>
+            <translation>Page %L1 de la fiche</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepField</name>
+        <message>
+            <source>%1: less</source>
+            <translation>%1 : moins</translation>
+        </message>
+        <message>
+            <source>%1: more</source>
+            <translation>%1 : plus</translation>
+        </message>
+    </context>
+    <context>
+        <name>Times</name>
+        <message>
+            <source>Today %1</source>
+            <translation>aujourd’hui %1</translation>
+        </message>
+        <message>
+            <source>Yesterday %1</source>
+            <translation>hier %1</translation>
+        </message>
+        <message>
+            <source>d MMM</source>
+            <comment>date without a year</comment>
+            <translation>'le' d MMM</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>d MMM yyyy</source>
+            <comment>date with a year</comment>
+            <translation>d MMM yyyy</translation>
+        </message>
+        <message>
+            <source>just now</source>
+            <translation>moins d’une minute</translation>
+        </message>
+        <message>
+            <source>Day %1</source>
+            <translation>Jour %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln min</source>
+            <translation>
+                <numerusform>%Ln min</numerusform>
+                <numerusform>%Ln min</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln h</source>
+            <translation>
+                <numerusform>%Ln h</numerusform>
+                <numerusform>%Ln h</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln day(s)</source>
+            <translation>
+                <numerusform>%Ln jour</numerusform>
+                <numerusform>%Ln jours</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>Treatment</name>
+        <message>
+            <source>%1, %2, %3 G, %4 mm</source>
+            <comment>material, form, gauge, length</comment>
+            <translation>%1, %2, %3 G, %4 mm</translation>
+        </message>
+        <message>
+            <source>Runs near the notch of the jaw: facial artery and marginal nerve.</source>
+            <translation>Passe près de l’encoche du bord mandibulaire : artère faciale et rameau marginal.</translation>
+        </message>
+        <message>
+            <source>Ends past the zone that moves with speech and chewing.</source>
+            <translation>Se termine au-delà de la zone qui bouge avec la parole et la mastication.</translation>
+        </message>
+        <message>
+            <source>The end is drawn inside the moving zone.</source>
+            <translation>L’extrémité est tracée dans la zone mobile.</translation>
+        </message>
+        <message>
+            <source>no lot</source>
+            <translation>pas de lot</translation>
+        </message>
+        <message>
+            <source>lot %1</source>
+            <translation>lot %1</translation>
+        </message>
+        <message>
+            <source>%1 mL</source>
+            <translation>%1 mL</translation>
+        </message>
+        <message>
+            <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
+            <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
+            <translation>Fil %1 : %2, %3. %4. %5, %6, %7. %8</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentAnaesthetic</name>
+        <message>
+            <source>Solution</source>
+            <translation>Solution</translation>
+        </message>
+        <message>
+            <source>Strength</source>
+            <translation>Concentration</translation>
+        </message>
+        <message>
+            <source>Epinephrine</source>
+            <translation>Adrénaline</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4 % bicarbonate</source>
+            <translation>Tamponnée au bicarbonate à 8,4 %</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Non</translation>
+        </message>
+        <message>
+            <source>Outside the tracks: entry points, blocks</source>
+            <translation>Hors trajets : points d’entrée, blocs</translation>
+        </message>
+        <message>
+            <source>Weight, kg</source>
+            <translation>Poids, kg</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentCare</name>
+        <message>
+            <source>Care and consent</source>
+            <translation>Soins et consentement</translation>
+        </message>
+        <message>
+            <source>Small dressings on the entry points</source>
+            <translation>Petits pansements sur les points d’entrée</translation>
+        </message>
+        <message>
+            <source>Cautions explained: what is usual, when to call, what to spare</source>
+            <translation>Précautions expliquées : ce qui est habituel, quand appeler, quoi ménager</translation>
+        </message>
+        <message>
+            <source>Consent to the treatment given</source>
+            <translation>Le consentement au traitement a été donné</translation>
+        </message>
+        <message>
+            <source>This course may teach the clinic's usual range, without a name</source>
+            <translation>Ce suivi peut servir, sans nom, à établir la plage habituelle de la clinique</translation>
+        </message>
+        <message>
+            <source>Note</source>
+            <translation>Remarque</translation>
+        </message>
+        <message>
+            <source>Before it can be recorded</source>
+            <translation>À compléter avant d’enregistrer</translation>
+        </message>
+        <message>
+            <source>Right after the treatment, 0 to 10</source>
+            <translation>Juste après le traitement, 0 à 10</translation>
+        </message>
+        <message>
+            <source>What you see now, on each side of the patient. Leave a dash where you did not look.</source>
+            <translation>Ce que vous voyez maintenant, de chaque côté du patient. Laissez un tiret là où vous n’avez pas regardé.</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Droite</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Gauche</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPage</name>
+        <message>
+            <source>Treatment of %1</source>
+            <translation>Traitement de %1</translation>
+        </message>
+        <message>
+            <source>New treatment</source>
+            <translation>Nouveau traitement</translation>
+        </message>
+        <message>
+            <source>Taken up from the kept draft, %1</source>
+            <translation>Repris du brouillon conservé, %1</translation>
+        </message>
+        <message>
+            <source>Start over</source>
+            <translation>Recommencer</translation>
+        </message>
+        <message>
+            <source>Back</source>
+            <translation>Retour</translation>
+        </message>
+        <message>
+            <source>Next: %1</source>
+            <translation>Suite : %1</translation>
+        </message>
+        <message>
+            <source>Record the treatment</source>
+            <translation>Enregistrer le traitement</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPatient</name>
+        <message>
+            <source>Known patients</source>
+            <translation>Patients connus</translation>
+        </message>
+        <message>
+            <source>Name or phone</source>
+            <translation>Nom ou téléphone</translation>
+        </message>
+        <message>
+            <source>Nobody found. Register the patient beside this.</source>
+            <translation>Aucun résultat. Inscrivez le patient ci-contre.</translation>
+        </message>
+        <message>
+            <source>New patient</source>
+            <translation>Nouveau patient</translation>
+        </message>
+        <message>
+            <source>Name</source>
+            <translation>Nom</translation>
+        </message>
+        <message>
+            <source>Phone number, to call the patient</source>
+            <translation>Numéro pour appeler le patient</translation>
+        </message>
+        <message>
+            <source>Language of the diary</source>
+            <translation>Langue du journal</translation>
+        </message>
+        <message>
+            <source>Register</source>
+            <translation>Inscrire</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentThreads</name>
+        <message>
+            <source>Draw a thread on the chart: press on the entry point and let go at the end. With keys: arrows and Space.</source>
+            <translation>Tracez un fil sur la carte : appuyez au point d’entrée, relâchez à l’extrémité. Au clavier : flèches et Espace.</translation>
+        </message>
+    </context>
+    <context>
+        <name>UndoBar</name>
+        <message>
+            <source>Undo</source>
+            <translation>Annuler</translation>
+        </message>
+    </context>
+    <context>
+        <name>UnlockPage</name>
+        <message>
+            <source>Passphrase</source>
+            <translation>Phrase secrète</translation>
+        </message>
+        <message>
+            <source>Passphrase once more</source>
+            <translation>Phrase secrète encore une fois</translation>
+        </message>
+        <message>
+            <source>Unlock</source>
+            <translation>Déverrouiller</translation>
+        </message>
+        <message>
+            <source>Set up</source>
+            <translation>Configurer</translation>
+        </message>
+        <message>
+            <source>Language</source>
+            <translation>Langue</translation>
+        </message>
+        <message>
+            <source>Look around with invented patients</source>
+            <translation>Découvrir avec des patients fictifs</translation>
+        </message>
+        <message>
+            <source>A clinic of its own that is gone when you lock it. The clinic's own vault stays shut.</source>
+            <translation>Une clinique à part, qui disparaît au verrouillage. Le coffre de la clinique reste fermé.</translation>
+        </message>
+        <message>
+            <source>Recovery code from the paper</source>
+            <translation>Code de secours du papier</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>Une nouvelle phrase secrète</translation>
+        </message>
+        <message>
+            <source>Set this passphrase and unlock</source>
+            <translation>Définir cette phrase secrète et déverrouiller</translation>
+        </message>
+        <message>
+            <source>I know the passphrase</source>
+            <translation>Je connais la phrase secrète</translation>
+        </message>
+        <message>
+            <source>I lost the passphrase</source>
+            <translation>J’ai perdu la phrase secrète</translation>
+        </message>
+    </context>
+    <context>
+        <name>Words</name>
+        <message>
+            <source>Emergency</source>
+            <translation>Urgence</translation>
+        </message>
+        <message>
+            <source>Call now</source>
+            <translation>Appeler maintenant</translation>
+        </message>
+        <message>
+            <source>Next working day</source>
+            <translation>Prochain jour ouvré</translation>
+        </message>
+        <message>
+            <source>At the follow-up</source>
+            <translation>Au contrôle</translation>
+        </message>
+        <message>
+            <source>The phone said to call the emergency number. Make sure that help is on its way.</source>
+            <translation>Le téléphone a dit d’appeler les urgences. Assurez-vous que les secours sont en route.</translation>
+        </message>
+        <message>
+            <source>The phone said to call the clinic today. Call the patient if no call came.</source>
+            <translation>Le téléphone a dit d’appeler la clinique aujourd’hui. Si aucun appel n’est venu, appelez le patient.</translation>
+        </message>
+        <message>
+            <source>The patient expects an answer on the next working day.</source>
+            <translation>Le patient attend une réponse le prochain jour ouvré.</translation>
+        </message>
+        <message>
+            <source>Bring it up at the follow-up.</source>
+            <translation>À aborder au contrôle.</translation>
+        </message>
+        <message>
+            <source>Hard to breathe or to swallow</source>
+            <translation>Difficulté à respirer ou à avaler</translation>
+        </message>
+        <message>
+            <source>Neck or jaw swelling that grows fast</source>
+            <translation>Gonflement du cou ou de la mâchoire qui augmente vite</translation>
+        </message>
+        <message>
+            <source>Throat or tongue swells, wheeze, faint or hives</source>
+            <translation>Gorge ou langue qui enfle, respiration sifflante, malaise ou urticaire</translation>
+        </message>
+        <message>
+            <source>Metal taste, ringing ears, confusion or twitching</source>
+            <translation>Goût de métal, oreilles qui sifflent, confusion ou secousses</translation>
+        </message>
+        <message>
+            <source>Severely ill: hard shivering, confused or mottled skin</source>
+            <translation>État grave : grands frissons, confusion ou peau marbrée</translation>
+        </message>
+        <message>
+            <source>Face droops with a weak arm or slurred speech</source>
+            <translation>Visage affaissé avec bras faible ou parole troublée</translation>
+        </message>
+        <message>
+            <source>Sudden loss of sight or double vision</source>
+            <translation>Perte soudaine de la vue ou vision double</translation>
+        </message>
+        <message>
+            <source>One side swells fast</source>
+            <translation>Un côté enfle vite</translation>
+        </message>
+        <message>
+            <source>Skin white, grey or net-like, cold or blistering</source>
+            <translation>Peau blanche, grise ou en filet, froide ou avec cloques</translation>
+        </message>
+        <message>
+            <source>Colour change near an entry point</source>
+            <translation>Changement de couleur près d’un point d’entrée</translation>
+        </message>
+        <message>
+            <source>Warmer than the other side</source>
+            <translation>Plus chaud que l’autre côté</translation>
+        </message>
+        <message>
+            <source>Firm, shiny or tight</source>
+            <translation>Dur, luisant ou tendu</translation>
+        </message>
+        <message>
+            <source>More tender than yesterday</source>
+            <translation>Plus sensible qu’hier</translation>
+        </message>
+        <message>
+            <source>The edge has moved</source>
+            <translation>Le bord s’est étendu</translation>
+        </message>
+        <message>
+            <source>Thick or milky fluid</source>
+            <translation>Liquide épais ou laiteux</translation>
+        </message>
+        <message>
+            <source>Thread end through the skin</source>
+            <translation>Bout de fil à travers la peau</translation>
+        </message>
+        <message>
+            <source>Weakness of the face</source>
+            <translation>Faiblesse faciale</translation>
+        </message>
+        <message>
+            <source>Cheek swells on eating, or clear fluid</source>
+            <translation>Joue qui enfle en mangeant, ou liquide clair</translation>
+        </message>
+        <message>
+            <source>Still bleeding after 15 minutes of pressure</source>
+            <translation>Saigne encore après 15 minutes d’appui</translation>
+        </message>
+        <message>
+            <source>A lump that beats</source>
+            <translation>Bosse qui bat</translation>
+        </message>
+        <message>
+            <source>Thread seen or felt, skin calm</source>
+            <translation>Fil visible ou palpable, peau calme</translation>
+        </message>
+        <message>
+            <source>Chills</source>
+            <translation>Frissons</translation>
+        </message>
+        <message>
+            <source>Brow</source>
+            <translation>Sourcil</translation>
+        </message>
+        <message>
+            <source>Temple</source>
+            <translation>Tempe</translation>
+        </message>
+        <message>
+            <source>Midface</source>
+            <translation>Tiers moyen</translation>
+        </message>
+        <message>
+            <source>Cheek</source>
+            <translation>Joue</translation>
+        </message>
+        <message>
+            <source>Nasolabial fold</source>
+            <translation>Sillon nasogénien</translation>
+        </message>
+        <message>
+            <source>Marionette fold</source>
+            <translation>Pli d’amertume</translation>
+        </message>
+        <message>
+            <source>Jawline</source>
+            <translation>Ligne mandibulaire</translation>
+        </message>
+        <message>
+            <source>Under the chin</source>
+            <translation>Sous le menton</translation>
+        </message>
+        <message>
+            <source>Neck</source>
+            <translation>Cou</translation>
+        </message>
+        <message>
+            <source>PDO</source>
+            <translation>PDO</translation>
+        </message>
+        <message>
+            <source>PLLA</source>
+            <translation>PLLA</translation>
+        </message>
+        <message>
+            <source>PCL</source>
+            <translation>PCL</translation>
+        </message>
+        <message>
+            <source>PLCL</source>
+            <translation>PLCL</translation>
+        </message>
+        <message>
+            <source>Other material</source>
+            <translation>Autre matériau</translation>
+        </message>
+        <message>
+            <source>Smooth</source>
+            <translation>Lisse</translation>
+        </message>
+        <message>
+            <source>Twisted</source>
+            <translation>Torsadé</translation>
+        </message>
+        <message>
+            <source>Barbed, one way</source>
+            <translation>Cranté, un sens</translation>
+        </message>
+        <message>
+            <source>Barbed, two ways</source>
+            <translation>Cranté, deux sens</translation>
+        </message>
+        <message>
+            <source>Moulded</source>
+            <translation>Moulé</translation>
+        </message>
+        <message>
+            <source>Cones</source>
+            <translation>À cônes</translation>
+        </message>
+        <message>
+            <source>Past the moving zone</source>
+            <translation>Au-delà de la zone mobile</translation>
+        </message>
+        <message>
+            <source>Short of the moving zone</source>
+            <translation>En deçà de la zone mobile</translation>
+        </message>
+        <message>
+            <source>Left</source>
+            <translation>Gauche</translation>
+        </message>
+        <message>
+            <source>Right</source>
+            <translation>Droite</translation>
+        </message>
+        <message>
+            <source>Both</source>
+            <translation>Les deux</translation>
+        </message>
+        <message>
+            <source>Front</source>
+            <translation>De face</translation>
+        </message>
+        <message>
+            <source>From the patient's left</source>
+            <translation>Côté gauche du patient</translation>
+        </message>
+        <message>
+            <source>From the patient's right</source>
+            <translation>Côté droit du patient</translation>
+        </message>
+        <message>
+            <source>Lidocaine with epinephrine</source>
+            <translation>Lidocaïne avec adrénaline</translation>
+        </message>
+        <message>
+            <source>Lidocaine, plain</source>
+            <translation>Lidocaïne sans adrénaline</translation>
+        </message>
+        <message>
+            <source>Seen</source>
+            <translation>Vu</translation>
+        </message>
+        <message>
+            <source>Taken</source>
+            <translation>Pris en charge</translation>
+        </message>
+        <message>
+            <source>Called</source>
+            <translation>Appelé</translation>
+        </message>
+        <message>
+            <source>Visit brought forward</source>
+            <translation>Visite avancée</translation>
+        </message>
+        <message>
+            <source>Closed</source>
+            <translation>Clos</translation>
+        </message>
+        <message>
+            <source>Reopened</source>
+            <translation>Rouvert</translation>
+        </message>
+        <message>
+            <source>Reassured: usual course, explained</source>
+            <translation>Rassuré : évolution habituelle, expliquée</translation>
+        </message>
+        <message>
+            <source>Advised: told what to do at home</source>
+            <translation>Conseillé : conduite à tenir à domicile</translation>
+        </message>
+        <message>
+            <source>Treated in the clinic</source>
+            <translation>Traité à la clinique</translation>
+        </message>
+        <message>
+            <source>Sent to urgent care</source>
+            <translation>Envoyé aux urgences</translation>
+        </message>
+        <message>
+            <source>Not reached</source>
+            <translation>Non joint</translation>
+        </message>
+        <message>
+            <source>Very much better</source>
+            <translation>Très nettement mieux</translation>
+        </message>
+        <message>
+            <source>Much better</source>
+            <translation>Nettement mieux</translation>
+        </message>
+        <message>
+            <source>Better</source>
+            <translation>Mieux</translation>
+        </message>
+        <message>
+            <source>Unchanged</source>
+            <translation>Inchangé</translation>
+        </message>
+        <message>
+            <source>Worse</source>
+            <translation>Moins bien</translation>
+        </message>
+        <message>
+            <source>Haematoma</source>
+            <translation>Hématome</translation>
+        </message>
+        <message>
+            <source>Infection</source>
+            <translation>Infection</translation>
+        </message>
+        <message>
+            <source>Thread end out</source>
+            <translation>Extrusion de fil</translation>
+        </message>
+        <message>
+            <source>Lasting puckering</source>
+            <translation>Creux persistant</translation>
+        </message>
+        <message>
+            <source>Visible thread</source>
+            <translation>Fil visible</translation>
+        </message>
+        <message>
+            <source>Nerve weakness</source>
+            <translation>Parésie nerveuse</translation>
+        </message>
+        <message>
+            <source>Lasting numbness</source>
+            <translation>Engourdissement persistant</translation>
+        </message>
+        <message>
+            <source>Salivary leak</source>
+            <translation>Fuite salivaire</translation>
+        </message>
+        <message>
+            <source>Skin injury</source>
+            <translation>Lésion cutanée</translation>
+        </message>
+        <message>
+            <source>Asymmetry</source>
+            <translation>Asymétrie</translation>
+        </message>
+        <message>
+            <source>Other, see note</source>
+            <translation>Autre, voir remarque</translation>
+        </message>
+        <message>
+            <source>That passphrase does not open this vault.</source>
+            <translation>Cette phrase secrète n’ouvre pas ce coffre.</translation>
+        </message>
+        <message>
+            <source>Too many tries. Wait a moment, then try again.</source>
+            <translation>Trop d’essais. Attendez un moment, puis réessayez.</translation>
+        </message>
+        <message>
+            <source>The vault on this computer is damaged. Nothing was changed. Restore it from a backup.</source>
+            <translation>Le coffre de cet ordinateur est endommagé. Rien n’a été modifié. Restaurez-le depuis une sauvegarde.</translation>
+        </message>
+        <message>
+            <source>The disk is full. Nothing was saved. Free some space and try again.</source>
+            <translation>Le disque est plein. Rien n’a été enregistré. Libérez de la place et réessayez.</translation>
+        </message>
+        <message>
+            <source>The disk reported an error. Nothing was saved.</source>
+            <translation>Le disque a signalé une erreur. Rien n’a été enregistré.</translation>
+        </message>
+        <message>
+            <source>The hub cannot be reached. What you record is kept here and sent later.</source>
+            <translation>Le hub est injoignable. Ce que vous enregistrez est gardé ici et envoyé plus tard.</translation>
+        </message>
+        <message>
+            <source>Something arrived that is not genuine. It was kept apart and not used.</source>
+            <translation>Quelque chose de non authentique est arrivé. Cela a été mis à part et n’a pas été utilisé.</translation>
+        </message>
+        <message>
+            <source>Its time is over. Start again.</source>
+            <translation>Le délai est passé. Recommencez.</translation>
+        </message>
+        <message>
+            <source>There is one already.</source>
+            <translation>Il en existe déjà un.</translation>
+        </message>
+        <message>
+            <source>It is not there.</source>
+            <translation>Introuvable.</translation>
+        </message>
+        <message>
+            <source>The vault is locked. Unlock it first.</source>
+            <translation>Le coffre est verrouillé. Déverrouillez-le d’abord.</translation>
+        </message>
+        <message>
+            <source>It was refused.</source>
+            <translation>Refusé.</translation>
+        </message>
+        <message>
+            <source>Something is missing or out of range: %1</source>
+            <translation>Quelque chose manque ou est hors limites : %1</translation>
+        </message>
+        <message>
+            <source>This needs a newer version of the program.</source>
+            <translation>Il faut pour cela une version plus récente du programme.</translation>
+        </message>
+        <message>
+            <source>That is too long.</source>
+            <translation>C’est trop long.</translation>
+        </message>
+        <message>
+            <source>That is not possible now.</source>
+            <translation>Impossible pour l’instant.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln invented course(s)</source>
+            <translation>
+                <numerusform>%Ln suivi inventé</numerusform>
+                <numerusform>%Ln suivis inventés</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln uncomplicated course(s)</source>
+            <translation>
+                <numerusform>%Ln suivi sans complication</numerusform>
+                <numerusform>%Ln suivis sans complication</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::app::DeskProgram</name>
+        <message>
+            <source>Who is at the desk?</source>
+            <translation>Qui est au poste ?</translation>
+        </message>
+        <message>
+            <source>Queue</source>
+            <translation>File d’attente</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Suivis</translation>
+        </message>
+        <message>
+            <source>Treatment</source>
+            <translation>Traitement</translation>
+        </message>
+        <message>
+            <source>Link a phone</source>
+            <translation>Relier un téléphone</translation>
+        </message>
+        <message>
+            <source>Course</source>
+            <translation>Suivi</translation>
+        </message>
+        <message>
+            <source>Follow-up</source>
+            <translation>Contrôle</translation>
+        </message>
+        <message>
+            <source>Follow-up sheet</source>
+            <translation>Fiche de contrôle</translation>
+        </message>
+        <message>
+            <source>Protocols</source>
+            <translation>Protocoles</translation>
+        </message>
+        <message>
+            <source>Clinic</source>
+            <translation>Clinique</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Réglages</translation>
+        </message>
+        <message>
+            <source>Practice</source>
+            <translation>Bilan d’activité</translation>
+        </message>
+        <message>
+            <source>Change the protocol</source>
+            <translation>Modifier le protocole</translation>
+        </message>
+        <message>
+            <source>Hand-over</source>
+            <translation>Relève</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Ajouter un poste</translation>
+        </message>
+        <message>
+            <source>Desks</source>
+            <translation>Postes</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Rejoindre les autres postes de la clinique</translation>
+        </message>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sauvegarde et clés</translation>
+        </message>
+        <message>
+            <source>About Ebbline</source>
+            <translation>À propos d’Ebbline</translation>
+        </message>
+        <message>
+            <source>Who did what</source>
+            <translation>Qui a fait quoi</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicEditor</name>
+        <message>
+            <source>The clinic's name.</source>
+            <translation>Le nom de la clinique.</translation>
+        </message>
+        <message>
+            <source>The clinic's phone number.</source>
+            <translation>Le numéro de téléphone de la clinique.</translation>
+        </message>
+        <message>
+            <source>The emergency number, digits only, for example 112.</source>
+            <translation>Le numéro d’urgence, chiffres seulement, par exemple 112.</translation>
+        </message>
+        <message>
+            <source>At least one person who works at the desk.</source>
+            <translation>Au moins une personne qui travaille à ce poste.</translation>
+        </message>
+        <message>
+            <source>The fingerprint of the hub's key: 64 digits 0 to 9 and A to F.</source>
+            <translation>L’empreinte de la clé du hub : 64 caractères, 0 à 9 et A à F.</translation>
+        </message>
+        <message>
+            <source>No number is recorded yet.</source>
+            <translation>Aucun numéro enregistré pour l’instant.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>clinic, phone</comment>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>On call: %1</source>
+            <translation>Astreinte : %1</translation>
+        </message>
+        <message>
+            <source>Emergency: %1</source>
+            <translation>Urgences : %1</translation>
+        </message>
+        <message>
+            <source>Saved, %1</source>
+            <translation>Enregistré, %1</translation>
+        </message>
+        <message>
+            <source>The clinic's key is copied.</source>
+            <translation>La clé de la clinique est copiée.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseBoard</name>
+        <message>
+            <source>Treated %1 · %2 · %3, version %4</source>
+            <comment>date, threads, protocol, its version</comment>
+            <translation>Traité le %1 · %2 · %3, version %4</translation>
+        </message>
+        <message>
+            <source>Last entry %1</source>
+            <translation>Dernière note %1</translation>
+        </message>
+        <message>
+            <source>No entry yet</source>
+            <translation>Pas encore de note</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Phone linked</source>
+            <translation>Téléphone relié</translation>
+        </message>
+        <message>
+            <source>No phone linked</source>
+            <translation>Aucun téléphone relié</translation>
+        </message>
+        <message>
+            <source>No reminder due yet</source>
+            <translation>Pas encore de rappel à faire</translation>
+        </message>
+        <message>
+            <source>Too long: shorten it before sending.</source>
+            <translation>Trop long : raccourcissez avant d’envoyer.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln thread(s)</source>
+            <translation>
+                <numerusform>%Ln fil</numerusform>
+                <numerusform>%Ln fils</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln reminder(s) answered “done”</source>
+            <translation>
+                <numerusform>Réponse « Fait » : %1 sur %Ln rappel</numerusform>
+                <numerusform>Réponse « Fait » : %1 sur %Ln rappels</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>%Ln nouvelle note, pas encore ouverte</numerusform>
+                <numerusform>%Ln nouvelles notes, pas encore ouvertes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>No phone is linked: a message cannot be sent.</source>
+            <translation>Aucun téléphone relié : impossible d’envoyer un message.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
+            <translation>Enregistré sous %1. Le fichier n’est pas chiffré : conservez-le comme le dossier du patient.</translation>
+        </message>
+        <message>
+            <source>Save the course</source>
+            <translation>Enregistrer le suivi</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CourseList</name>
+        <message>
+            <source>Treatments that are recorded show up here.</source>
+            <translation>Les traitements enregistrés apparaissent ici.</translation>
+        </message>
+        <message>
+            <source>No patient and no lot number matches.</source>
+            <translation>Aucun patient ni numéro de lot ne correspond.</translation>
+        </message>
+        <message>
+            <source>Treated %1</source>
+            <translation>Traité %1</translation>
+        </message>
+        <message>
+            <source>last entry %1 ago</source>
+            <translation>dernière note il y a %1</translation>
+        </message>
+        <message>
+            <source>no entry yet</source>
+            <translation>pas encore de note</translation>
+        </message>
+        <message>
+            <source>Closed</source>
+            <translation>Clos</translation>
+        </message>
+        <message>
+            <source>Phone linked, %1</source>
+            <translation>Téléphone relié, %1</translation>
+        </message>
+        <message>
+            <source>No phone linked</source>
+            <translation>Aucun téléphone relié</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln note non ouverte</numerusform>
+                <numerusform>%Ln notes non ouvertes</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) not read</source>
+            <translation>
+                <numerusform>%Ln message non lu</numerusform>
+                <numerusform>%Ln messages non lus</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln suivi</numerusform>
+                <numerusform>%Ln suivis</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CurveBoard</name>
+        <message>
+            <source>L %1  R %2</source>
+            <comment>last scores, left and right</comment>
+            <translation>G %1  D %2</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>Gauche : %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>Droite : %1.</translation>
+        </message>
+        <message>
+            <source>%1 to %2</source>
+            <comment>usual range</comment>
+            <translation>%1 à %2</translation>
+        </message>
+        <message>
+            <source>entered late</source>
+            <translation>saisie après coup</translation>
+        </message>
+        <message>
+            <source>amended</source>
+            <translation>corrigée</translation>
+        </message>
+        <message>
+            <source>%1, %2: left %3, right %4, usual %5. %6</source>
+            <comment>day, time, scores, usual range, note</comment>
+            <translation>%1, %2 : gauche %3, droite %4, habituel %5. %6</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::FollowUpEditor</name>
+        <message>
+            <source>Recorded by %1, %2</source>
+            <translation>Enregistré par %1, %2</translation>
+        </message>
+        <message>
+            <source>1, not at all</source>
+            <translation>1, pas du tout</translation>
+        </message>
+        <message>
+            <source>2, a little</source>
+            <translation>2, un peu</translation>
+        </message>
+        <message>
+            <source>3, fairly</source>
+            <translation>3, assez</translation>
+        </message>
+        <message>
+            <source>4, mostly</source>
+            <translation>4, en grande partie</translation>
+        </message>
+        <message>
+            <source>5, fully</source>
+            <translation>5, tout à fait</translation>
+        </message>
+        <message>
+            <source>Choose how the result compares with before.</source>
+            <translation>Choisissez l’évolution par rapport à avant.</translation>
+        </message>
+        <message>
+            <source>Ask the patient how satisfied they are.</source>
+            <translation>Demandez au patient son degré de satisfaction.</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Indiquez qui est au poste.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HubWatch</name>
+        <message>
+            <source>Not heard from the hub yet</source>
+            <translation>Encore aucune nouvelle du hub</translation>
+        </message>
+        <message>
+            <source>Last heard from the hub: %1</source>
+            <translation>Dernières nouvelles du hub : %1</translation>
+        </message>
+        <message>
+            <source>A phone sent two different histories. Do not rely on its entries; call the patient.</source>
+            <translation>Un téléphone a envoyé deux historiques différents. Ne vous fiez pas à ses notes ; appelez le patient.</translation>
+        </message>
+        <message>
+            <source>A message from a phone is missing. The queue may be incomplete.</source>
+            <translation>Il manque un message d’un téléphone. La file d’attente est peut-être incomplète.</translation>
+        </message>
+        <message>
+            <source>The queue may be out of date: nothing was heard for over a day.</source>
+            <translation>La file d’attente n’est peut-être pas à jour : aucune nouvelle depuis plus d’un jour.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s) could not be verified and were set apart.</source>
+            <translation>
+                <numerusform>%Ln message n’a pas pu être vérifié et a été mis à part.</numerusform>
+                <numerusform>%Ln messages n’ont pas pu être vérifiés et ont été mis à part.</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PairingBoard</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, version %2</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>À écrire année-mois-jour, par exemple 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>First enter the numbers to call on the Clinic page: the phone shows them with every warning.</source>
+            <translation>Saisissez d’abord les numéros à appeler sur la page Clinique : le téléphone les affiche avec chaque alerte.</translation>
+        </message>
+        <message>
+            <source>Choose a protocol and a day for the follow-up.</source>
+            <translation>Choisissez un protocole et un jour pour le contrôle.</translation>
+        </message>
+        <message>
+            <source>Link a phone</source>
+            <translation>Relier un téléphone</translation>
+        </message>
+        <message>
+            <source>Making a code</source>
+            <translation>Création du code</translation>
+        </message>
+        <message>
+            <source>Let the patient scan this code</source>
+            <translation>Faites scanner ce code par le patient</translation>
+        </message>
+        <message>
+            <source>Compare the numbers</source>
+            <translation>Comparez les numéros</translation>
+        </message>
+        <message>
+            <source>Linking</source>
+            <translation>Liaison en cours</translation>
+        </message>
+        <message>
+            <source>The phone is linked</source>
+            <translation>Le téléphone est relié</translation>
+        </message>
+        <message>
+            <source>Stop: this code was used twice</source>
+            <translation>Stop : ce code a servi deux fois</translation>
+        </message>
+        <message>
+            <source>The code has run out</source>
+            <translation>Le code a expiré</translation>
+        </message>
+        <message>
+            <source>No code could be made</source>
+            <translation>Aucun code n’a pu être créé</translation>
+        </message>
+        <message>
+            <source>The hub takes the offer. This takes a moment.</source>
+            <translation>Le hub reçoit l’offre. Cela prend un instant.</translation>
+        </message>
+        <message>
+            <source>If the camera does not work, the code below can be typed instead. It works once.</source>
+            <translation>Si l’appareil photo ne marche pas, le code ci-dessous peut être tapé. Il sert une seule fois.</translation>
+        </message>
+        <message>
+            <source>Read the six digits on the patient's phone. Only if they are the same is it the right phone.</source>
+            <translation>Lisez les six chiffres sur le téléphone du patient. Ce n’est le bon téléphone que s’ils sont identiques.</translation>
+        </message>
+        <message>
+            <source>The course, its care plan and the numbers to call go to the phone.</source>
+            <translation>Le suivi, son plan de soins et les numéros à appeler vont au téléphone.</translation>
+        </message>
+        <message>
+            <source>The course, its care plan and the numbers to call are on their way. The page of the course shows when the first entry arrives.</source>
+            <translation>Le suivi, son plan de soins et les numéros à appeler sont en route. La page du suivi indique l’arrivée de la première note.</translation>
+        </message>
+        <message>
+            <source>Somebody else may have read the code. Nothing was linked. Make a new code out of other people's sight.</source>
+            <translation>Quelqu’un d’autre a peut-être lu le code. Rien n’a été relié. Créez un nouveau code à l’abri des regards.</translation>
+        </message>
+        <message>
+            <source>A code is valid for ten minutes. Nothing was linked. Make a new one.</source>
+            <translation>Un code vaut dix minutes. Rien n’a été relié. Créez-en un nouveau.</translation>
+        </message>
+        <message>
+            <source>Try again.</source>
+            <translation>Réessayez.</translation>
+        </message>
+        <message>
+            <source>Valid for %1:%2</source>
+            <comment>minutes:seconds</comment>
+            <translation>Valable encore %1:%2</translation>
+        </message>
+        <message>
+            <source>First name the hub on the Clinic page.</source>
+            <translation>Indiquez d’abord le hub sur la page Clinique.</translation>
+        </message>
+        <message>
+            <source>The patient opens the diary, which asks for a code. Do this together, in the same room.</source>
+            <translation>Le patient ouvre le journal, qui demande un code. Faites-le ensemble, dans la même pièce.</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can do this.</source>
+            <translation>Seul un poste qui a la clé racine de la clinique peut le faire.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Ajouter un poste</translation>
+        </message>
+        <message>
+            <source>Type this at the other desk</source>
+            <translation>Tapez ceci sur l’autre poste</translation>
+        </message>
+        <message>
+            <source>The desk is added</source>
+            <translation>Le poste est ajouté</translation>
+        </message>
+        <message>
+            <source>Start this program on the other computer, set up its vault, and choose there to join the clinic's other desks. Do this together, in the same room.</source>
+            <translation>Démarrez ce programme sur l’autre ordinateur, configurez son coffre et choisissez-y de rejoindre les autres postes de la clinique. Faites-le ensemble, dans la même pièce.</translation>
+        </message>
+        <message>
+            <source>The code works once. The new desk also asks for the hub's address.</source>
+            <translation>Le code sert une seule fois. Le nouveau poste demande aussi l’adresse du hub.</translation>
+        </message>
+        <message>
+            <source>Read the six digits on the new desk. Only if they are the same is it the right one.</source>
+            <translation>Lisez les six chiffres sur le nouveau poste. Ce n’est le bon que s’ils sont identiques.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys go to the new desk.</source>
+            <translation>Les clés de la clinique vont au nouveau poste.</translation>
+        </message>
+        <message>
+            <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
+            <translation>Il a les clés de la clinique. Ce que patients et postes ont écrit y arrive dès que ce poste, puis le nouveau, ont interrogé le hub.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolBoard</name>
+        <message>
+            <source>%1, version %2</source>
+            <translation>%1, version %2</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
+            <translation>Seuils calibrés sur %1, pour au plus %2 fausses alertes sur 100 suivis sans complication.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueBoard</name>
+        <message>
+            <source>Nobody has taken it</source>
+            <translation>Personne ne s’en occupe</translation>
+        </message>
+        <message>
+            <source>Last entry %1 ago</source>
+            <translation>Dernière note il y a %1</translation>
+        </message>
+        <message>
+            <source>No entry yet</source>
+            <translation>Pas encore de note</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3. %4. %5 Since %6. %7.</source>
+            <comment>urgency, name, day, title, reason, since, taken</comment>
+            <translation>%1 : %2, %3. %4. %5 Depuis %6. %7.</translation>
+        </message>
+        <message>
+            <source>Not heard from: silence is not good news</source>
+            <translation>Sans nouvelles : le silence n’est pas une bonne nouvelle</translation>
+        </message>
+        <message>
+            <source>Everyone %1</source>
+            <translation>Tous %1</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>urgency, count</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Not heard from</source>
+            <translation>Sans nouvelles</translation>
+        </message>
+        <message>
+            <source>Nobody waits</source>
+            <translation>Personne n’attend</translation>
+        </message>
+        <message>
+            <source>No match</source>
+            <translation>Aucun résultat</translation>
+        </message>
+        <message>
+            <source>Nobody waits for an answer</source>
+            <translation>Personne n’attend de réponse</translation>
+        </message>
+        <message>
+            <source>Clear the search to see the others.</source>
+            <translation>Videz la recherche pour voir les autres.</translation>
+        </message>
+        <message>
+            <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
+            <translation>Les suivis apparaissent ici quand un signe d’alerte, une règle ou un silence demande votre attention.</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, finding</comment>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>Closed: %1</source>
+            <translation>Clos : %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>et %Ln autre</numerusform>
+                <numerusform>et %Ln autres</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not opened</source>
+            <comment>entries</comment>
+            <translation>
+                <numerusform>%Ln note non ouverte</numerusform>
+                <numerusform>%Ln notes non ouvertes</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln emergency(ies)</source>
+            <translation>
+                <numerusform>%Ln urgence</numerusform>
+                <numerusform>%Ln urgences</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln to call now</source>
+            <translation>
+                <numerusform>%Ln à appeler maintenant</numerusform>
+                <numerusform>%Ln à appeler maintenant</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the next working day</source>
+            <translation>
+                <numerusform>%Ln pour le prochain jour ouvré</numerusform>
+                <numerusform>%Ln pour le prochain jour ouvré</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln for the follow-up</source>
+            <translation>
+                <numerusform>%Ln pour le contrôle</numerusform>
+                <numerusform>%Ln pour le contrôle</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln not heard from</source>
+            <translation>
+                <numerusform>%Ln sans nouvelles</numerusform>
+                <numerusform>%Ln sans nouvelles</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln hidden by the search</source>
+            <translation>
+                <numerusform>%Ln masqué par la recherche</numerusform>
+                <numerusform>%Ln masqués par la recherche</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Taken by %1, %2</source>
+            <comment>person, when</comment>
+            <translation>Pris en charge par %1, %2</translation>
+        </message>
+        <message>
+            <source>Untouched for %1</source>
+            <translation>Sans action depuis %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln row(s) wait longer than agreed, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln attend depuis plus longtemps que convenu, et personne ne s’en occupe.</numerusform>
+                <numerusform>%Ln attendent depuis plus longtemps que convenu, et personne ne s’en occupe.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>On call: %1</source>
+            <translation>Astreinte : %1</translation>
+        </message>
+        <message>
+            <source>All</source>
+            <translation>Tous</translation>
+        </message>
+        <message>
+            <source>Nobody on it</source>
+            <translation>Non pris en charge</translation>
+        </message>
+        <message>
+            <source>Mine</source>
+            <translation>Les miens</translation>
+        </message>
+        <message>
+            <source>Not opened</source>
+            <translation>Non ouverts</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SheetBoard</name>
+        <message>
+            <source>Save the sheet</source>
+            <translation>Enregistrer la fiche</translation>
+        </message>
+        <message>
+            <source>PDF files (*.pdf)</source>
+            <translation>Fichiers PDF (*.pdf)</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
+            <translation>Enregistré sous %1. Le fichier n’est pas chiffré : conservez-le comme le dossier du patient.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::StepValue</name>
+        <message>
+            <source>%1 to %2</source>
+            <translation>%1 à %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TreatmentEditor</name>
+        <message>
+            <source>Patient</source>
+            <translation>Patient</translation>
+        </message>
+        <message>
+            <source>Threads</source>
+            <translation>Fils</translation>
+        </message>
+        <message>
+            <source>Anaesthetic</source>
+            <translation>Anesthésique</translation>
+        </message>
+        <message>
+            <source>Care and consent</source>
+            <translation>Soins et consentement</translation>
+        </message>
+        <message>
+            <source>Draft kept on this computer, %1</source>
+            <translation>Brouillon conservé sur cet ordinateur, %1</translation>
+        </message>
+        <message>
+            <source>Choose or register the patient.</source>
+            <translation>Choisissez ou inscrivez le patient.</translation>
+        </message>
+        <message>
+            <source>Draw at least one thread.</source>
+            <translation>Tracez au moins un fil.</translation>
+        </message>
+        <message>
+            <source>Note that consent was given.</source>
+            <translation>Notez que le consentement a été donné.</translation>
+        </message>
+        <message>
+            <source>Note that the cautions were explained.</source>
+            <translation>Notez que les précautions ont été expliquées.</translation>
+        </message>
+        <message>
+            <source>The weight is not a number of kilograms.</source>
+            <translation>Le poids n’est pas un nombre de kilogrammes.</translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>À écrire année-mois-jour, par exemple 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>This thread was past its expiry on the day of the treatment.</source>
+            <translation>Ce fil était périmé le jour du traitement.</translation>
+        </message>
+        <message>
+            <source>Planned: %1. Now: %2.</source>
+            <comment>threads, threads</comment>
+            <translation>Prévu : %1. Maintenant : %2.</translation>
+        </message>
+        <message>
+            <source>Otherwise than planned: %1.</source>
+            <comment>numbers of threads</comment>
+            <translation>Différent du plan : %1.</translation>
+        </message>
+        <message>
+            <source>As planned.</source>
+            <translation>Conforme au plan.</translation>
+        </message>
+        <message>
+            <source>The code names no lot and no expiry: type them below.</source>
+            <translation>Le code n’indique ni lot ni péremption : tapez-les ci-dessous.</translation>
+        </message>
+        <message>
+            <source>This is no code of a pack that can be read. Nothing was taken from it: scan it again, or type lot and expiry below.</source>
+            <translation>Ce n’est pas un code d’emballage lisible. Rien n’en a été repris : scannez-le à nouveau, ou tapez le lot et la péremption ci-dessous.</translation>
+        </message>
+        <message>
+            <source>Draw or choose a thread first.</source>
+            <translation>Tracez ou choisissez d’abord un fil.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UnlockBoard</name>
+        <message>
+            <source>Unlock the desk</source>
+            <translation>Déverrouiller le poste</translation>
+        </message>
+        <message>
+            <source>Set up the desk</source>
+            <translation>Configurer le poste</translation>
+        </message>
+        <message>
+            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
+            <translation>Tout ce qui concerne les patients est chiffré sur cet ordinateur tant que vous ne le déverrouillez pas.</translation>
+        </message>
+        <message>
+            <source>The two are not the same.</source>
+            <translation>Les deux ne sont pas pareilles.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <translation>
+                <numerusform>Choisissez une phrase secrète d’au moins %Ln caractère. Elle chiffre tout ce qui concerne les patients sur cet ordinateur. Personne ne peut la retrouver pour vous : notez-la et gardez-la en lieu sûr.</numerusform>
+                <numerusform>Choisissez une phrase secrète d’au moins %Ln caractères. Elle chiffre tout ce qui concerne les patients sur cet ordinateur. Personne ne peut la retrouver pour vous : notez-la et gardez-la en lieu sûr.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>Trop courte : au moins %Ln caractère.</numerusform>
+                <numerusform>Trop courte : au moins %Ln caractères.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Open it with the recovery code</source>
+            <translation>Ouvrir avec le code de secours</translation>
+        </message>
+        <message>
+            <source>Type the code from the paper, and choose a new passphrase. The one that was lost opens nothing afterwards.</source>
+            <translation>Tapez le code du papier et choisissez une nouvelle phrase secrète. Celle qui a été perdue n’ouvrira plus rien.</translation>
+        </message>
+        <message>
+            <source>This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.</source>
+            <translation>Ce n’est pas un code de secours. Il a 36 lettres et chiffres en neuf groupes. Vérifiez chacun.</translation>
+        </message>
+        <message>
+            <source>This code does not open this vault. A newer one may have taken its place.</source>
+            <translation>Ce code n’ouvre pas ce coffre. Un plus récent l’a peut-être remplacé.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::face::FaceChart</name>
+        <message>
+            <source>Entry point set. Cursor %1 across, %2 down: Space sets the end.</source>
+            <translation>Point d’entrée posé. Curseur %1 en largeur, %2 vers le bas : Espace pose l’extrémité.</translation>
+        </message>
+        <message>
+            <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
+            <translation>Curseur %1 en largeur, %2 vers le bas : Espace pose le point d’entrée.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Practice</name>
+        <message>
+            <source>Per cent of courses</source>
+            <translation>Pourcentage des suivis</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Jours depuis le traitement</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Proportion parmi les suivis à issue connue. IC à 95 % : Wilson. Les suivis sans contrôle sont exclus et comptés à part.</translation>
+        </message>
+        <message>
+            <source>Group</source>
+            <translation>Groupe</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Avec complication</translation>
+        </message>
+        <message>
+            <source>Outcome known</source>
+            <translation>Issue connue</translation>
+        </message>
+        <message>
+            <source>Not known</source>
+            <translation>Inconnue</translation>
+        </message>
+        <message>
+            <source>Share, 95 % limits</source>
+            <translation>Proportion, IC à 95 %</translation>
+        </message>
+        <message>
+            <source>Treatments with a known outcome, one after the other</source>
+            <translation>Traitements à issue connue, dans l’ordre</translation>
+        </message>
+        <message>
+            <source>Running sum, no unit</source>
+            <translation>Somme cumulée, sans unité</translation>
+        </message>
+        <message>
+            <source>Look here from %1 on</source>
+            <translation>À examiner dès %1</translation>
+        </message>
+        <message>
+            <source>strokes: complicated courses</source>
+            <translation>traits : suivis avec complication</translation>
+        </message>
+        <message>
+            <source>Have complications become more frequent?</source>
+            <translation>Les complications sont-elles devenues plus fréquentes ?</translation>
+        </message>
+        <message>
+            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM ajusté au risque (Steiner et coll., Biostatistics 2000) : surveille une cote %1 fois plus élevée qu’avec un risque de %2 ; recommence après un signal.</translation>
+        </message>
+        <message>
+            <source>Number</source>
+            <translation>Numéro</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patient</translation>
+        </message>
+        <message>
+            <source>Running sum</source>
+            <translation>Somme cumulée</translation>
+        </message>
+        <message>
+            <source>No course has a known outcome yet. Record follow-ups, and the line begins.</source>
+            <translation>Aucun suivi n’a encore d’issue connue. Enregistrez des contrôles, et la courbe commence.</translation>
+        </message>
+        <message>
+            <source>yes, and a signal</source>
+            <translation>oui, et un signal</translation>
+        </message>
+        <message numerus="yes">
+            <source>No signal in %Ln treatment(s).</source>
+            <translation>
+                <numerusform>Aucun signal sur %Ln traitement.</numerusform>
+                <numerusform>Aucun signal sur %Ln traitements.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln signal(s): look at the courses before each.</source>
+            <translation>
+                <numerusform>%Ln signal : examinez les suivis qui le précèdent.</numerusform>
+                <numerusform>%Ln signaux : examinez les suivis qui précèdent chacun.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Now at %1 of %2.</source>
+            <comment>sum, limit</comment>
+            <translation>Actuellement à %1 sur %2.</translation>
+        </message>
+        <message>
+            <source>%1 more complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>%1 avec complication de plus qu’attendu.</translation>
+        </message>
+        <message>
+            <source>%1 fewer complicated than expected.</source>
+            <comment>courses, a decimal number</comment>
+            <translation>%1 avec complication de moins qu’attendu.</translation>
+        </message>
+        <message>
+            <source>By chance alone such a line signals in %1 of 100 practices; if the odds really doubled, in %2.</source>
+            <translation>Par le seul hasard, une telle courbe donne un signal dans %1 cliniques sur 100 ; si la cote doublait vraiment, dans %2.</translation>
+        </message>
+        <message>
+            <source>How often chance alone would signal is still being worked out.</source>
+            <translation>La fréquence des signaux dus au seul hasard est encore en cours de calcul.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not settled: %Ln course(s) have no known outcome, some from before the last one shown.</source>
+            <translation>
+                <numerusform>Non définitif : %Ln suivi sans issue connue, antérieur au dernier affiché.</numerusform>
+                <numerusform>Non définitif : %Ln suivis sans issue connue, certains antérieurs au dernier affiché.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The risk is an assumption, the same for every patient: a signal asks for a look, it blames nobody.</source>
+            <translation>Le risque est une hypothèse, la même pour tous les patients : un signal invite à regarder, il n’accuse personne.</translation>
+        </message>
+        <message>
+            <source>What alerts cost, and which were worth it</source>
+            <translation>Ce que coûtent les signalements, et lesquels ont été utiles</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur %Ln semaine, la dernière.</numerusform>
+                <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur les %Ln dernières semaines.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Closed as</source>
+            <translation>Clos comme</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>Signalements</translation>
+        </message>
+        <message>
+            <source>Not closed before the follow-up</source>
+            <translation>Non clos avant le contrôle</translation>
+        </message>
+        <message>
+            <source>Still open</source>
+            <translation>Encore ouverts</translation>
+        </message>
+        <message>
+            <source>Apart: not heard from</source>
+            <translation>À part : sans nouvelles</translation>
+        </message>
+        <message>
+            <source>No course with a linked phone yet.</source>
+            <translation>Encore aucun suivi avec téléphone relié.</translation>
+        </message>
+        <message numerus="yes">
+            <source>No alert in %Ln course(s).</source>
+            <translation>
+                <numerusform>Aucun signalement sur %Ln suivi.</numerusform>
+                <numerusform>Aucun signalement sur %Ln suivis.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 raised an alert, %2 alert(s) in all, about %3 a week lately.</source>
+            <comment>courses, number, number</comment>
+            <translation>Avec signalement : %1. Signalements en tout : %2, récemment environ %3 par semaine.</translation>
+        </message>
+        <message>
+            <source>Worth it, of those closed: %1.</source>
+            <translation>Utiles, parmi les clos : %1.</translation>
+        </message>
+        <message>
+            <source>An alert that led to reassurance is counted as not worth it here. The patient may see that otherwise.</source>
+            <translation>Un signalement conclu par une réassurance compte ici comme non utile. Le patient peut en juger autrement.</translation>
+        </message>
+        <message>
+            <source>Worth it</source>
+            <translation>Utiles</translation>
+        </message>
+        <message>
+            <source>Per cent of closed alerts</source>
+            <translation>Pourcentage des signalements clos</translation>
+        </message>
+        <message>
+            <source>What patients did of what they were asked</source>
+            <translation>Ce que les patients ont fait des consignes</translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Notes : jours où le plan de soins demandait une note et où quelque chose a été noté. Rappels : réponse « Fait ». IC à 95 % : Wilson ; les rappels d’un même patient se ressemblent, l’intervalle est donc trop étroit.</translation>
+        </message>
+        <message>
+            <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
+            <translation>Un rappel sans réponse n’est pas un rappel manqué : le patient l’a peut-être fait sans le dire.</translation>
+        </message>
+        <message>
+            <source>Asked for</source>
+            <translation>Consigne</translation>
+        </message>
+        <message>
+            <source>Asked</source>
+            <translation>Demandé</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Fait</translation>
+        </message>
+        <message>
+            <source>Not done</source>
+            <translation>Pas fait</translation>
+        </message>
+        <message>
+            <source>Days with an entry</source>
+            <translation>Jours avec une note</translation>
+        </message>
+        <message>
+            <source>Per cent of times asked</source>
+            <translation>Pourcentage des demandes</translation>
+        </message>
+        <message>
+            <source>%1 wrote on %2 of %3 days asked.</source>
+            <comment>courses, days, days</comment>
+            <translation>%1 : note écrite %2 jours sur %3 demandés.</translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln known outcome(s), %1 are needed</source>
+            <translation>
+                <numerusform>Données insuffisantes : %Ln issue connue, il en faut %1</numerusform>
+                <numerusform>Données insuffisantes : %Ln issues connues, il en faut %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln course(s) had it, %1 are needed</source>
+            <translation>
+                <numerusform>Données insuffisantes : %Ln suivi concerné, il en faut %1</numerusform>
+                <numerusform>Données insuffisantes : %Ln suivis concernés, il en faut %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: followed for %Ln day(s), %1 are needed</source>
+            <translation>
+                <numerusform>Données insuffisantes : %Ln jour de suivi, il en faut %1</numerusform>
+                <numerusform>Données insuffisantes : %Ln jours de suivi, il en faut %1</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Not enough to say: %Ln group(s), %1 are needed</source>
+            <translation>
+                <numerusform>Données insuffisantes : %Ln groupe, il en faut %1</numerusform>
+                <numerusform>Données insuffisantes : %Ln groupes, il en faut %1</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing varied</source>
+            <translation>Données insuffisantes : aucune variation</translation>
+        </message>
+        <message>
+            <source>Not enough to say: nothing happened in either group</source>
+            <translation>Données insuffisantes : aucun événement, ni dans l’un ni dans l’autre groupe</translation>
+        </message>
+        <message>
+            <source>%1 (%2 to %3)</source>
+            <comment>share, its limits</comment>
+            <translation>%1 (%2 à %3)</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 of %Ln course(s)</source>
+            <translation>
+                <numerusform>%1 sur %Ln suivi</numerusform>
+                <numerusform>%1 sur %Ln suivis</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Where threads end</source>
+            <translation>Où se terminent les fils</translation>
+        </message>
+        <message>
+            <source>Gauge</source>
+            <translation>Calibre</translation>
+        </message>
+        <message>
+            <source>Epinephrine at the entry point</source>
+            <translation>Adrénaline au point d’entrée</translation>
+        </message>
+        <message>
+            <source>Face or neck</source>
+            <translation>Visage ou cou</translation>
+        </message>
+        <message>
+            <source>Not told</source>
+            <translation>Non indiqué</translation>
+        </message>
+        <message>
+            <source>Mixed</source>
+            <translation>Mixte</translation>
+        </message>
+        <message>
+            <source>%1 G</source>
+            <comment>gauge of needle or cannula</comment>
+            <translation>%1 G</translation>
+        </message>
+        <message>
+            <source>With epinephrine</source>
+            <translation>Avec adrénaline</translation>
+        </message>
+        <message>
+            <source>Without epinephrine</source>
+            <translation>Sans adrénaline</translation>
+        </message>
+        <message>
+            <source>Face</source>
+            <translation>Visage</translation>
+        </message>
+        <message>
+            <source>Deep folds ask for threads past the moving zone, and deep folds recover otherwise.</source>
+            <translation>Les plis profonds demandent des fils au-delà de la zone mobile, et les plis profonds récupèrent autrement.</translation>
+        </message>
+        <message>
+            <source>Stronger threads need a lower gauge: what differs may be the thread.</source>
+            <translation>Les fils plus forts demandent une aiguille plus grosse (G plus bas) : la différence peut tenir au fil.</translation>
+        </message>
+        <message>
+            <source>Epinephrine hides early bruising, and is left out for patients who bleed or have a weak heart.</source>
+            <translation>L’adrénaline masque les bleus précoces et n’est pas donnée aux patients qui saignent facilement ou ont une fragilité cardiaque.</translation>
+        </message>
+        <message>
+            <source>Face and neck swell and settle otherwise by nature: this shows what to tell patients, not which is better.</source>
+            <translation>Visage et cou enflent et récupèrent différemment par nature : cela montre ce qu’il faut dire aux patients, pas ce qui est mieux.</translation>
+        </message>
+        <message>
+            <source>Threads were chosen for the face: heavy faces get other threads than light ones.</source>
+            <translation>Les fils ont été choisis selon le visage : un visage lourd reçoit d’autres fils qu’un visage léger.</translation>
+        </message>
+        <message>
+            <source>%1 days (%2 to %3)</source>
+            <comment>mean, its limits</comment>
+            <translation>%1 jours (%2 à %3)</translation>
+        </message>
+        <message>
+            <source>not reached</source>
+            <translation>non atteint</translation>
+        </message>
+        <message>
+            <source>Courses that still have it, per cent</source>
+            <translation>Suivis où le symptôme persiste, pour cent</translation>
+        </message>
+        <message>
+            <source>Complicated courses</source>
+            <translation>Suivis avec complication</translation>
+        </message>
+        <message>
+            <source>All courses</source>
+            <translation>Tous les suivis</translation>
+        </message>
+        <message>
+            <source>%1 were complicated: %2.</source>
+            <comment>courses, share</comment>
+            <translation>Avec complication : %1, soit %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) without a follow-up are not counted: they may be worse or better.</source>
+            <translation>
+                <numerusform>%Ln suivi sans contrôle n’est pas compté : il peut être pire ou meilleur.</numerusform>
+                <numerusform>%Ln suivis sans contrôle ne sont pas comptés : ils peuvent être pires ou meilleurs.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>By kind</source>
+            <translation>Par type</translation>
+        </message>
+        <message>
+            <source>Most often: %1.</source>
+            <translation>Le plus souvent : %1.</translation>
+        </message>
+        <message>
+            <source>A course with two kinds counts in both.</source>
+            <translation>Un suivi avec deux types compte dans les deux.</translation>
+        </message>
+        <message>
+            <source>No complication is on record yet. That is no proof that there is none: the limits above say how many there may be.</source>
+            <translation>Aucune complication enregistrée pour l’instant. Cela ne prouve pas qu’il n’y en a pas : l’intervalle ci-dessus dit combien il peut y en avoir.</translation>
+        </message>
+        <message>
+            <source>By zone</source>
+            <translation>Par zone</translation>
+        </message>
+        <message>
+            <source>A course counts in every zone that it has.</source>
+            <translation>Un suivi compte dans chacune de ses zones.</translation>
+        </message>
+        <message>
+            <source>Shares of zones do not add up: neighbouring zones share their patients.</source>
+            <translation>Les proportions par zone ne s’additionnent pas : les zones voisines partagent leurs patients.</translation>
+        </message>
+        <message>
+            <source>How long symptoms last</source>
+            <translation>Durée des symptômes</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
+            <translation>Disparu : valeur de 1 ou moins deux jours de suite, qui se maintient ; le côté le plus atteint compte. Courbes : Kaplan-Meier, médiane avec IC à 95 % de Brookmeyer et Crowley. Moyenne des jours jusqu’au jour 20, IC selon la loi normale.</translation>
+        </message>
+        <message>
+            <source>Who feels well may stop writing: then this looks slower than it is.</source>
+            <translation>Qui va bien cesse peut-être d’écrire : la disparition paraît alors plus lente qu’elle ne l’est.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>Symptôme</translation>
+        </message>
+        <message>
+            <source>Courses with it</source>
+            <translation>Suivis concernés</translation>
+        </message>
+        <message>
+            <source>Gone</source>
+            <translation>Disparu</translation>
+        </message>
+        <message>
+            <source>Median day, 95 % limits</source>
+            <translation>Jour médian, IC à 95 %</translation>
+        </message>
+        <message>
+            <source>Days with it up to day 20</source>
+            <translation>Jours avec, jusqu’au jour 20</translation>
+        </message>
+        <message>
+            <source>%1 %2</source>
+            <comment>symptom, days</comment>
+            <translation>%1 %2</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in which it went.</source>
+            <translation>Données insuffisantes : aucun symptôme n’a assez de suivis où il a disparu.</translation>
+        </message>
+        <message>
+            <source>Half were rid of it by day: %1.</source>
+            <translation>Disparu chez la moitié au jour : %1.</translation>
+        </message>
+        <message>
+            <source>Complications side by side</source>
+            <translation>Complications côte à côte</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Proportions : Wilson, 95 %. Différence : Newcombe. Test : Fisher, bilatéral. Puissance : exacte pour ce test.</translation>
+        </message>
+        <message>
+            <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
+            <comment>group, group, difference, its limits</comment>
+            <translation>%1 moins %2 : %3 points sur 100 (%4 à %5).</translation>
+        </message>
+        <message>
+            <source>So many courses would find a doubling of %1 in %2 of 100 cases.</source>
+            <comment>share, number</comment>
+            <translation>Ce nombre de suivis détecterait un doublement de %1 dans %2 cas sur 100.</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100 cases: %1 or more beside it.</source>
+            <translation>Détecté dans 80 cas sur 100 : %1 ou plus face à ce taux.</translation>
+        </message>
+        <message>
+            <source>No difference at all would be found in 80 of 100 cases.</source>
+            <translation>Aucune différence, si grande soit-elle, ne serait détectée dans 80 cas sur 100.</translation>
+        </message>
+        <message>
+            <source>Probability by chance alone: below %1.</source>
+            <translation>Probabilité par le seul hasard : inférieure à %1.</translation>
+        </message>
+        <message>
+            <source>Probability by chance alone: %1.</source>
+            <translation>Probabilité par le seul hasard : %1.</translation>
+        </message>
+        <message>
+            <source>No test: all ended alike.</source>
+            <translation>Pas de test : toutes les issues sont identiques.</translation>
+        </message>
+        <message>
+            <source>Days with each symptom, difference</source>
+            <translation>Jours avec chaque symptôme, différence</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
+            <translation>Différence des moyennes de jours jusqu’au jour 20 (moyennes restreintes), IC à 95 % selon la loi normale ; test du log-rank.</translation>
+        </message>
+        <message>
+            <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
+            <translation>Sept symptômes, sept tests : il est fréquent que l’une des probabilités soit inférieure à 0,05 même si rien ne diffère.</translation>
+        </message>
+        <message>
+            <source>Difference, days</source>
+            <translation>Différence, jours</translation>
+        </message>
+        <message>
+            <source>By chance</source>
+            <translation>Par hasard</translation>
+        </message>
+        <message>
+            <source>Found in 80 of 100</source>
+            <translation>Détecté dans 80 sur 100</translation>
+        </message>
+        <message>
+            <source>%1 days</source>
+            <translation>%1 jours</translation>
+        </message>
+        <message>
+            <source>Days: to the left %1 is shorter, to the right %2</source>
+            <comment>group, group</comment>
+            <translation>Jours : à gauche, plus court pour %1 ; à droite, pour %2</translation>
+        </message>
+        <message>
+            <source>Days with the symptom up to day 20, %1 less %2.</source>
+            <comment>group, group</comment>
+            <translation>Jours avec le symptôme jusqu’au jour 20, %1 moins %2.</translation>
+        </message>
+        <message>
+            <source>Not enough to say: for no symptom are there enough courses in both groups.</source>
+            <translation>Données insuffisantes : aucun symptôme n’a assez de suivis dans les deux groupes.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s)</source>
+            <translation>
+                <numerusform>%Ln suivi</numerusform>
+                <numerusform>%Ln suivis</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Traité le</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>Threads</source>
+            <translation>Fils</translation>
+        </message>
+        <message>
+            <source>Past the moving zone</source>
+            <translation>Au-delà de la zone mobile</translation>
+        </message>
+        <message>
+            <source>Short of the moving zone</source>
+            <translation>En deçà de la zone mobile</translation>
+        </message>
+        <message>
+            <source>Neck</source>
+            <translation>Cou</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PracticeBoard</name>
+        <message>
+            <source>Not enough to say: a comparison needs two groups, and all courses belong to one.</source>
+            <translation>Données insuffisantes : une comparaison demande deux groupes, et tous les suivis sont dans un seul.</translation>
+        </message>
+        <message>
+            <source>Time to settle</source>
+            <translation>Durée</translation>
+        </message>
+        <message>
+            <source>Techniques</source>
+            <translation>Techniques</translation>
+        </message>
+        <message>
+            <source>Over time</source>
+            <translation>Au fil du temps</translation>
+        </message>
+        <message>
+            <source>Adherence</source>
+            <translation>Observance</translation>
+        </message>
+        <message>
+            <source>Lots</source>
+            <translation>Lots</translation>
+        </message>
+        <message>
+            <source>Usual range</source>
+            <translation>Plage habituelle</translation>
+        </message>
+        <message>
+            <source>Reading the courses</source>
+            <translation>Lecture des suivis</translation>
+        </message>
+        <message numerus="yes">
+            <source>%1 · %Ln with a known outcome</source>
+            <translation>
+                <numerusform>%1 · dont %Ln à issue connue</numerusform>
+                <numerusform>%1 · dont %Ln à issue connue</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>group, courses</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>Comparison, not proof: nobody drew by lot who got what.</source>
+            <translation>Comparaison, non preuve : les traitements n’ont pas été tirés au sort.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted.</source>
+            <translation>Enregistré sous %1. Le fichier n’est pas chiffré.</translation>
+        </message>
+        <message>
+            <source>Save the figure</source>
+            <translation>Enregistrer la figure</translation>
+        </message>
+        <message>
+            <source>Complications</source>
+            <translation>Complications</translation>
+        </message>
+        <message>
+            <source>Alerts</source>
+            <translation>Signalements</translation>
+        </message>
+    </context>
+    <context>
+        <name>PracticePage</name>
+        <message>
+            <source>Practice</source>
+            <translation>Bilan d’activité</translation>
+        </message>
+        <message>
+            <source>Working the figures out. The desk stays free meanwhile.</source>
+            <translation>Calcul des chiffres en cours. Le poste reste utilisable.</translation>
+        </message>
+    </context>
+    <context>
+        <name>FigureCard</name>
+        <message>
+            <source>How: %1</source>
+            <translation>Méthode : %1</translation>
+        </message>
+        <message>
+            <source>Show the picture</source>
+            <translation>Afficher l’image</translation>
+        </message>
+        <message>
+            <source>Save as CSV</source>
+            <translation>Enregistrer en CSV</translation>
+        </message>
+        <message>
+            <source>Save as PNG</source>
+            <translation>Enregistrer en PNG</translation>
+        </message>
+        <message>
+            <source>Save as SVG</source>
+            <translation>Enregistrer en SVG</translation>
+        </message>
+        <message>
+            <source>Show as a table</source>
+            <translation>Afficher en tableau</translation>
+        </message>
+    </context>
+    <context>
+        <name>ComparisonChoice</name>
+        <message>
+            <source>Compare by</source>
+            <translation>Comparer selon</translation>
+        </message>
+        <message>
+            <source>First</source>
+            <translation>Premier</translation>
+        </message>
+        <message>
+            <source>Second</source>
+            <translation>Second</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::LotBoard</name>
+        <message>
+            <source>%1 complicated, %2 not known yet</source>
+            <translation>%1 avec complication, %2 encore inconnus</translation>
+        </message>
+        <message>
+            <source>Lot %1 went to %2.</source>
+            <comment>lot, courses</comment>
+            <translation>Lot %1 : utilisé dans %2.</translation>
+        </message>
+        <message>
+            <source>Outcome not known</source>
+            <translation>Issue inconnue</translation>
+        </message>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>Sans complication</translation>
+        </message>
+        <message>
+            <source>Call list for lot %1</source>
+            <translation>Liste d’appel du lot %1</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <comment>clinic, when</comment>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>Téléphone</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>Lot tel qu’écrit</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>Issue</translation>
+        </message>
+        <message>
+            <source>Called by, when</source>
+            <translation>Appelé par, quand</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Enregistré sous %1. Le fichier n’est pas chiffré : conservez-le comme les dossiers des patients.</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>Enregistrer la liste d’appel</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Avec complication</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patient</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Traité le</translation>
+        </message>
+    </context>
+    <context>
+        <name>LotPanel</name>
+        <message>
+            <source>Choose a lot to see everybody who received it. It is found however it was written. A lot is no cause: who received it may be fine.</source>
+            <translation>Choisissez un lot pour voir toutes les personnes qui l’ont reçu. Il est trouvé quelle que soit la façon dont il a été écrit. Un lot n’est pas une cause : qui l’a reçu peut aller bien.</translation>
+        </message>
+        <message>
+            <source>No treatment on record has such a lot.</source>
+            <translation>Aucun traitement enregistré n’a ce lot.</translation>
+        </message>
+        <message>
+            <source>Lot</source>
+            <translation>Lot</translation>
+        </message>
+        <message>
+            <source>%1 · %2</source>
+            <translation>%1 · %2</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patient</translation>
+        </message>
+        <message>
+            <source>Phone</source>
+            <translation>Téléphone</translation>
+        </message>
+        <message>
+            <source>Treated</source>
+            <translation>Traité le</translation>
+        </message>
+        <message>
+            <source>Lot as written</source>
+            <translation>Lot tel qu’écrit</translation>
+        </message>
+        <message>
+            <source>Outcome</source>
+            <translation>Issue</translation>
+        </message>
+        <message>
+            <source>Save the call list</source>
+            <translation>Enregistrer la liste d’appel</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::BandBoard</name>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach a new version.</source>
+            <translation>
+                <numerusform>%Ln suivi peut servir à établir une nouvelle version.</numerusform>
+                <numerusform>%Ln suivis peuvent servir à établir une nouvelle version.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s) may teach. %1 are needed to check a version.</source>
+            <translation>
+                <numerusform>%Ln suivi utilisable. Il en faut %1 pour vérifier une version.</numerusform>
+                <numerusform>%Ln suivis utilisables. Il en faut %1 pour vérifier une version.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Learned from %Ln course(s) by %1, %2</source>
+            <translation>
+                <numerusform>Établie sur %Ln suivi par %1, %2</numerusform>
+                <numerusform>Établie sur %Ln suivis par %1, %2</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The range every clinic begins with: an assumption, no courses behind it</source>
+            <translation>La plage par laquelle toute clinique commence : une hypothèse, sans suivis</translation>
+        </message>
+        <message>
+            <source>%1 went back to %2, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>Retour à %2 par %1, %3 : %4</translation>
+        </message>
+        <message>
+            <source>%1 put %2 into use, %3: %4</source>
+            <comment>person, version, when, reason</comment>
+            <translation>Mise en vigueur de %2 par %1, %3 : %4</translation>
+        </message>
+        <message>
+            <source>On courses it had not seen</source>
+            <translation>Sur des suivis non vus</translation>
+        </message>
+        <message>
+            <source>Above the 90th</source>
+            <translation>Au-dessus du 90e</translation>
+        </message>
+        <message>
+            <source>Above the 97th</source>
+            <translation>Au-dessus du 97e</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: a version carries the name of who learned it.</source>
+            <translation>Indiquez d’abord qui est au poste : une version porte le nom de la personne qui l’a établie.</translation>
+        </message>
+        <message>
+            <source>Learned %1. Nothing has changed for any patient: look at its check, then use it or leave it.</source>
+            <translation>%1 est établie. Rien n’a changé pour aucun patient : regardez sa vérification, puis utilisez-la ou laissez-la.</translation>
+        </message>
+        <message>
+            <source>Nothing has changed since the last version was learned.</source>
+            <translation>Rien n’a changé depuis l’établissement de la dernière version.</translation>
+        </message>
+        <message>
+            <source>Go back to %1</source>
+            <translation>Revenir à %1</translation>
+        </message>
+        <message>
+            <source>Use %1</source>
+            <translation>Utiliser %1</translation>
+        </message>
+        <message>
+            <source>%1 is in use. Courses that run keep the range they began with.</source>
+            <translation>%1 est en vigueur. Les suivis en cours gardent leur plage de départ.</translation>
+        </message>
+        <message>
+            <source>Symptom</source>
+            <translation>Symptôme</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Suivis</translation>
+        </message>
+    </context>
+    <context>
+        <name>Bands</name>
+        <message numerus="yes">
+            <source>%Ln course(s): the patient has not agreed that her course teaches</source>
+            <translation>
+                <numerusform>%Ln suivi : sans accord du patient pour établir la plage</numerusform>
+                <numerusform>%Ln suivis : sans accord du patient pour établir la plage</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): no follow-up yet, nobody knows how it ended</source>
+            <translation>
+                <numerusform>%Ln suivi : pas encore de contrôle, issue inconnue</numerusform>
+                <numerusform>%Ln suivis : pas encore de contrôle, issue inconnue</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): complicated</source>
+            <translation>
+                <numerusform>%Ln suivi : avec complication</numerusform>
+                <numerusform>%Ln suivis : avec complication</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): treated because of a finding</source>
+            <translation>
+                <numerusform>%Ln suivi : traité à cause d’un constat</numerusform>
+                <numerusform>%Ln suivis : traités à cause d’un constat</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln course(s): too few days with an entry</source>
+            <translation>
+                <numerusform>%Ln suivi : trop peu de jours avec une note</numerusform>
+                <numerusform>%Ln suivis : trop peu de jours avec une note</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>not enough to say: nearly the assumption</source>
+            <translation>données insuffisantes : presque l’hypothèse</translation>
+        </message>
+        <message>
+            <source>holds</source>
+            <translation>tient</translation>
+        </message>
+        <message>
+            <source>too narrow: false alerts</source>
+            <translation>trop étroite : fausses alertes</translation>
+        </message>
+        <message>
+            <source>too wide: it would look late</source>
+            <translation>trop large : réagirait trop tard</translation>
+        </message>
+        <message>
+            <source>%1, promised %2</source>
+            <comment>share seen, share promised</comment>
+            <translation>%1, annoncé %2</translation>
+        </message>
+        <message>
+            <source>It held on courses that it had not seen: %1 of readings lay above its 90th centile (%2 to %3).</source>
+            <translation>Elle a tenu sur des suivis qu’elle n’avait pas vus : %1 des valeurs étaient au-dessus de son 90e centile (%2 à %3).</translation>
+        </message>
+        <message numerus="yes">
+            <source>Cannot be used: %Ln course(s) behind it, %1 are needed.</source>
+            <translation>
+                <numerusform>Inutilisable : fondée sur %Ln suivi, il en faut %1.</numerusform>
+                <numerusform>Inutilisable : fondée sur %Ln suivis, il en faut %1.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
+            <translation>Inutilisable : elle n’a pas tenu sur des suivis qu’elle n’avait pas vus. Le tableau dit où.</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandCard</name>
+        <message>
+            <source>%1, in use</source>
+            <translation>%1, en vigueur</translation>
+        </message>
+        <message>
+            <source>Go back to it</source>
+            <translation>Y revenir</translation>
+        </message>
+        <message>
+            <source>Use it</source>
+            <translation>Utiliser</translation>
+        </message>
+        <message>
+            <source>Hide the check</source>
+            <translation>Masquer la vérification</translation>
+        </message>
+        <message>
+            <source>Show the check</source>
+            <translation>Afficher la vérification</translation>
+        </message>
+    </context>
+    <context>
+        <name>BandPanel</name>
+        <message>
+            <source>In use</source>
+            <translation>En vigueur</translation>
+        </message>
+        <message>
+            <source>Learn a new one</source>
+            <translation>Établir une nouvelle plage</translation>
+        </message>
+        <message>
+            <source>Learning, and checking on courses left out. This takes a while; the desk stays free.</source>
+            <translation>Calcul, puis vérification sur des suivis laissés de côté. Cela prend un moment ; le poste reste utilisable.</translation>
+        </message>
+        <message>
+            <source>Learn a version</source>
+            <translation>Établir une version</translation>
+        </message>
+        <message>
+            <source>Nothing comes into use by it.</source>
+            <translation>Cela ne met rien en vigueur.</translation>
+        </message>
+        <message>
+            <source>Versions</source>
+            <translation>Versions</translation>
+        </message>
+        <message>
+            <source>Every protocol is signed anew with it. Courses that run keep theirs. The reason is kept with your name.</source>
+            <translation>Chaque protocole est signé à nouveau avec elle. Les suivis en cours gardent le leur. Le motif est conservé avec votre nom.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ReasonPanel</name>
+        <message>
+            <source>Reason</source>
+            <translation>Motif</translation>
+        </message>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Laisser tel quel</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolEditPage</name>
+        <message>
+            <source>Change the protocol</source>
+            <translation>Modifier le protocole</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Redo</source>
+            <translation>Rétablir</translation>
+        </message>
+        <message>
+            <source>As in use</source>
+            <translation>Comme en vigueur</translation>
+        </message>
+        <message>
+            <source>Drops every change; can be undone.</source>
+            <translation>Abandonne toutes les modifications ; peut être annulé.</translation>
+        </message>
+        <message>
+            <source>Undo the signature</source>
+            <translation>Annuler la signature</translation>
+        </message>
+        <message>
+            <source>Signs what was in use before anew.</source>
+            <translation>Signe à nouveau ce qui était en vigueur avant.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanFields</name>
+        <message>
+            <source>From day</source>
+            <translation>Du jour</translation>
+        </message>
+        <message>
+            <source>To day</source>
+            <translation>Au jour</translation>
+        </message>
+        <message>
+            <source>Every how many days</source>
+            <translation>Tous les combien de jours</translation>
+        </message>
+        <message>
+            <source>Reminds at (empty: a rule to keep, nothing rings)</source>
+            <translation>Rappel à (vide : consigne à respecter, rien ne sonne)</translation>
+        </message>
+        <message>
+            <source>The clinic's own words, added for the patient</source>
+            <translation>Texte propre à la clinique, ajouté pour le patient</translation>
+        </message>
+        <message>
+            <source>Rings in quiet hours too</source>
+            <translation>Sonne aussi aux heures de silence</translation>
+        </message>
+        <message>
+            <source>Take it out of the plan</source>
+            <translation>Retirer du plan</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanLine</name>
+        <message>
+            <source>%1 (changed)</source>
+            <translation>%1 (modifié)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolEditor</name>
+        <message>
+            <source>was %1</source>
+            <translation>avant : %1</translation>
+        </message>
+        <message>
+            <source>%1, version %2 in the making</source>
+            <translation>%1, version %2 en préparation</translation>
+        </message>
+        <message>
+            <source>Care plan</source>
+            <translation>Plan de soins</translation>
+        </message>
+        <message>
+            <source>Rules</source>
+            <translation>Règles</translation>
+        </message>
+        <message>
+            <source>Rehearse and sign</source>
+            <translation>Essai et signature</translation>
+        </message>
+        <message>
+            <source>Write times of day with a space between, for example 08:00 20:00.</source>
+            <translation>Écrivez les heures séparées par une espace, par exemple 08:00 20:00.</translation>
+        </message>
+        <message>
+            <source>What the patient sees on day %1</source>
+            <translation>Ce que voit le patient au jour %1</translation>
+        </message>
+        <message>
+            <source>An instruction of the clinic's own needs its words.</source>
+            <translation>Une consigne propre à la clinique a besoin d’un texte.</translation>
+        </message>
+        <message>
+            <source>Too much: at most 40 instructions, 8 times a day and 400 characters of text.</source>
+            <translation>C’est trop : au plus 40 consignes, 8 heures par jour et 400 caractères de texte.</translation>
+        </message>
+        <message>
+            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
+            <comment>number, number, number</comment>
+            <translation>Sur %1 suivis fictifs sans complication, il en signale %2 ; celui en vigueur en signale %3.</translation>
+        </message>
+        <message>
+            <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
+            <comment>number, number</comment>
+            <translation>Avec autant de patients que récemment : environ %1 signalements par semaine, actuellement %2.</translation>
+        </message>
+        <message>
+            <source>No past course to rehearse on: only invented courses speak.</source>
+            <translation>Aucun suivi passé pour l’essai : il ne repose que sur des suivis fictifs.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln past course(s) would have been flagged otherwise.</source>
+            <translation>
+                <numerusform>%Ln suivi passé aurait été signalé autrement.</numerusform>
+                <numerusform>%Ln suivis passés auraient été signalés autrement.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>The protocol has been changed since: rehearse it again.</source>
+            <translation>Le protocole a été modifié depuis : refaites l’essai.</translation>
+        </message>
+        <message>
+            <source>Courses</source>
+            <translation>Suivis</translation>
+        </message>
+        <message>
+            <source>Flagged, in use</source>
+            <translation>Signalés (en vigueur)</translation>
+        </message>
+        <message>
+            <source>Flagged, changed</source>
+            <translation>Signalés (modifié)</translation>
+        </message>
+        <message>
+            <source>Within a day, in use</source>
+            <translation>Sous 24 h (en vigueur)</translation>
+        </message>
+        <message>
+            <source>Within a day, changed</source>
+            <translation>Sous 24 h (modifié)</translation>
+        </message>
+        <message>
+            <source>Invented: %1</source>
+            <translation>Fictif : %1</translation>
+        </message>
+        <message>
+            <source>Past: %1</source>
+            <translation>Passé : %1</translation>
+        </message>
+        <message>
+            <source>New: %1, %2</source>
+            <comment>instruction, when</comment>
+            <translation>Nouveau : %1, %2</translation>
+        </message>
+        <message>
+            <source>%1: %2, %3 (was %4, %5)</source>
+            <comment>instruction, when, how, when, how</comment>
+            <translation>%1 : %2, %3 (avant : %4, %5)</translation>
+        </message>
+        <message>
+            <source>Taken out: %1</source>
+            <translation>Retiré : %1</translation>
+        </message>
+        <message>
+            <source>Follow-up on day %1 (was %2)</source>
+            <translation>Contrôle au jour %1 (avant : %2)</translation>
+        </message>
+        <message>
+            <source>%1, %2: %3 (was %4)</source>
+            <comment>rule, what, number, number</comment>
+            <translation>%1, %2 : %3 (avant : %4)</translation>
+        </message>
+        <message>
+            <source>Nothing is changed yet.</source>
+            <translation>Rien n’est encore modifié.</translation>
+        </message>
+        <message>
+            <source>Rehearse it first: nothing goes live unseen.</source>
+            <translation>Faites d’abord l’essai : rien n’entre en vigueur sans avoir été vu.</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Indiquez qui est au poste.</translation>
+        </message>
+        <message>
+            <source>Version %1 is signed. It goes to phones that are linked from now on; courses that run keep theirs.</source>
+            <translation>La version %1 est signée. Elle va aux téléphones reliés à partir de maintenant ; les suivis en cours gardent la leur.</translation>
+        </message>
+        <message>
+            <source>What was in use before is in use again, as version %1.</source>
+            <translation>Ce qui était en vigueur avant l’est de nouveau, comme version %1.</translation>
+        </message>
+        <message>
+            <source>Version %1, signed %2</source>
+            <translation>Version %1, signée %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolPlan</name>
+        <message>
+            <source>Follow-up</source>
+            <translation>Contrôle</translation>
+        </message>
+        <message>
+            <source>day</source>
+            <translation>jour</translation>
+        </message>
+        <message>
+            <source>Add an instruction</source>
+            <translation>Ajouter une consigne</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Jour</translation>
+        </message>
+        <message>
+            <source>All day</source>
+            <translation>Toute la journée</translation>
+        </message>
+        <message>
+            <source>Nothing is asked on this day.</source>
+            <translation>Rien n’est demandé ce jour-là.</translation>
+        </message>
+        <message>
+            <source>The diary says the same in the patient's language; the clinic's own words stand as they are written.</source>
+            <translation>Le journal dit la même chose dans la langue du patient ; le texte propre à la clinique reste tel qu’il est écrit.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolRules</name>
+        <message>
+            <source>Warning signs, fever and severe pain are not here: no protocol can delay or soften them. The thresholds of the statistics are calibrated together with the usual range.</source>
+            <translation>Les signes d’alerte, la fièvre et la douleur intense ne sont pas ici : aucun protocole ne peut les retarder ni les atténuer. Les seuils statistiques sont calibrés avec la plage habituelle.</translation>
+        </message>
+        <message>
+            <source>%1 (%2)</source>
+            <translation>%1 (%2)</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolSigning</name>
+        <message>
+            <source>What is changed</source>
+            <translation>Ce qui est modifié</translation>
+        </message>
+        <message>
+            <source>Nothing yet.</source>
+            <translation>Rien encore.</translation>
+        </message>
+        <message>
+            <source>Rehearsal</source>
+            <translation>Essai</translation>
+        </message>
+        <message>
+            <source>Runs the rules over past courses and over invented ones whose truth is known. Nothing changes for anybody by it.</source>
+            <translation>Applique les règles à des suivis passés et à des suivis fictifs dont l’issue réelle est connue. Cela ne change rien pour personne.</translation>
+        </message>
+        <message>
+            <source>Rehearsing. The desk stays free meanwhile.</source>
+            <translation>Essai en cours. Le poste reste utilisable.</translation>
+        </message>
+        <message>
+            <source>Past courses, one by one</source>
+            <translation>Suivis passés, un par un</translation>
+        </message>
+        <message>
+            <source>Rehearse again</source>
+            <translation>Refaire l’essai</translation>
+        </message>
+        <message>
+            <source>Rehearse</source>
+            <translation>Lancer l’essai</translation>
+        </message>
+        <message>
+            <source>Sign it</source>
+            <translation>Signer</translation>
+        </message>
+        <message>
+            <source>It goes to phones that are linked from now on.</source>
+            <translation>Il va aux téléphones reliés à partir de maintenant.</translation>
+        </message>
+        <message>
+            <source>Signed before</source>
+            <translation>Signés auparavant</translation>
+        </message>
+        <message>
+            <source>Take it up again</source>
+            <translation>Reprendre</translation>
+        </message>
+    </context>
+    <context>
+        <name>Rehearsals</name>
+        <message>
+            <source>Uncomplicated</source>
+            <translation>Sans complication</translation>
+        </message>
+        <message>
+            <source>Infection</source>
+            <translation>Infection</translation>
+        </message>
+        <message>
+            <source>Haematoma</source>
+            <translation>Hématome</translation>
+        </message>
+        <message>
+            <source>Slow recovery</source>
+            <translation>Récupération lente</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>Creux qui persiste</translation>
+        </message>
+        <message>
+            <source>Falls silent</source>
+            <translation>Cesse d’écrire</translation>
+        </message>
+        <message>
+            <source>Complicated</source>
+            <translation>Avec complication</translation>
+        </message>
+        <message>
+            <source>%1 of %2 (%3 to %4 in 100)</source>
+            <comment>flagged, courses, limits</comment>
+            <translation>%1 sur %2 (%3 à %4 sur 100)</translation>
+        </message>
+        <message>
+            <source>not flagged</source>
+            <translation>non signalé</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>day, finding</comment>
+            <translation>%1 : %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>RuleFields</name>
+        <message>
+            <source>Above the usual range</source>
+            <translation>Au-dessus de la plage habituelle</translation>
+        </message>
+        <message>
+            <source>Rising again</source>
+            <translation>Nouvelle hausse</translation>
+        </message>
+        <message>
+            <source>One side much worse</source>
+            <translation>Un côté nettement plus atteint</translation>
+        </message>
+        <message>
+            <source>One side fills in the first days</source>
+            <translation>Un côté se remplit les premiers jours</translation>
+        </message>
+        <message>
+            <source>Slow to settle</source>
+            <translation>Disparition lente</translation>
+        </message>
+        <message>
+            <source>Puckering that stays</source>
+            <translation>Creux qui persiste</translation>
+        </message>
+        <message>
+            <source>Nothing heard</source>
+            <translation>Aucune nouvelle</translation>
+        </message>
+        <message>
+            <source>only from this score on</source>
+            <translation>seulement à partir de cette valeur</translation>
+        </message>
+        <message>
+            <source>only so far above the lowest so far</source>
+            <translation>seulement à cet écart au-dessus du minimum atteint</translation>
+        </message>
+        <message>
+            <source>from this day on</source>
+            <translation>à partir de ce jour</translation>
+        </message>
+        <message>
+            <source>up to this day</source>
+            <translation>jusqu’à ce jour</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides</source>
+            <translation>seulement à cet écart entre les côtés</translation>
+        </message>
+        <message>
+            <source>only with so much between the sides, symptoms added up</source>
+            <translation>seulement à cet écart entre les côtés, symptômes additionnés</translation>
+        </message>
+        <message>
+            <source>only after a peak of this score</source>
+            <translation>seulement après un maximum de cette valeur</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: from this day on</source>
+            <translation>inchangé depuis une semaine : à partir de ce jour</translation>
+        </message>
+        <message>
+            <source>unchanged for a week: only from this score on</source>
+            <translation>inchangé depuis une semaine : seulement à partir de cette valeur</translation>
+        </message>
+        <message>
+            <source>without an entry</source>
+            <translation>sans note</translation>
+        </message>
+        <message>
+            <source>without an entry, after a high one</source>
+            <translation>sans note, après une note élevée</translation>
+        </message>
+        <message>
+            <source>days</source>
+            <translation>jours</translation>
+        </message>
+        <message>
+            <source>points</source>
+            <translation>points</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallPanel</name>
+        <message>
+            <source>What to ask</source>
+            <translation>Questions à poser</translation>
+        </message>
+        <message>
+            <source>%L1. %2</source>
+            <translation>%L1. %2</translation>
+        </message>
+        <message>
+            <source>Note, or message to the patient</source>
+            <translation>Remarque, ou message au patient</translation>
+        </message>
+        <message>
+            <source>Spoke with her</source>
+            <translation>Patient joint</translation>
+        </message>
+        <message>
+            <source>Not reached</source>
+            <translation>Non joint</translation>
+        </message>
+        <message>
+            <source>Visit brought forward</source>
+            <translation>Visite avancée</translation>
+        </message>
+        <message>
+            <source>Send as a message</source>
+            <translation>Envoyer comme message</translation>
+        </message>
+        <message>
+            <source>Not now</source>
+            <translation>Pas maintenant</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::CallBoard</name>
+        <message>
+            <source>Call %1</source>
+            <comment>name</comment>
+            <translation>Appeler %1</translation>
+        </message>
+        <message>
+            <source>No number on record</source>
+            <translation>Aucun numéro enregistré</translation>
+        </message>
+        <message>
+            <source>%1 took it, %2. Ask before you call twice.</source>
+            <translation>Pris en charge par %1, %2. Demandez avant d’appeler une seconde fois.</translation>
+        </message>
+        <message>
+            <source>Her diary is in %1.</source>
+            <translation>Le journal est en %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallScript</name>
+        <message>
+            <source>Can you breathe, swallow your saliva and speak a whole sentence? If not: emergency number, now, and stay on the line.</source>
+            <translation>Pouvez-vous respirer, avaler votre salive et dire une phrase entière ? Sinon : numéro d’urgence, tout de suite, et restez en ligne.</translation>
+        </message>
+        <message>
+            <source>Is the swelling growing from hour to hour, or is the neck hard?</source>
+            <translation>Le gonflement augmente-t-il d’heure en heure, ou le cou est-il dur ?</translation>
+        </message>
+        <message>
+            <source>Is somebody with you?</source>
+            <translation>Y a-t-il quelqu’un avec vous ?</translation>
+        </message>
+        <message>
+            <source>Do you see as before with each eye? If not: emergency number, now.</source>
+            <translation>Voyez-vous comme avant avec chaque œil ? Sinon : numéro d’urgence, tout de suite.</translation>
+        </message>
+        <message>
+            <source>Smile, close both eyes, lift your brows: is one side weaker? Since when?</source>
+            <translation>Souriez, fermez les deux yeux, levez les sourcils : un côté est-il plus faible ? Depuis quand ?</translation>
+        </message>
+        <message>
+            <source>Is one side growing? Compared with this morning: much more, a little, the same?</source>
+            <translation>Un côté grossit-il ? Par rapport à ce matin : beaucoup plus, un peu, pareil ?</translation>
+        </message>
+        <message>
+            <source>Does it feel hard and tense, or soft?</source>
+            <translation>Est-ce dur et tendu, ou souple ?</translation>
+        </message>
+        <message>
+            <source>Do you take anything that thins the blood, or aspirin or ibuprofen?</source>
+            <translation>Prenez-vous un médicament qui fluidifie le sang, de l’aspirine ou de l’ibuprofène ?</translation>
+        </message>
+        <message>
+            <source>What is your temperature now? Did you have chills?</source>
+            <translation>Quelle est votre température maintenant ? Avez-vous eu des frissons ?</translation>
+        </message>
+        <message>
+            <source>Is an entry point red, warm, or is anything coming out of it?</source>
+            <translation>Un point d’entrée est-il rouge, chaud, ou en sort-il quelque chose ?</translation>
+        </message>
+        <message>
+            <source>Is the red or the pain spreading?</source>
+            <translation>La rougeur ou la douleur s’étend-elle ?</translation>
+        </message>
+        <message>
+            <source>Pain from 0 to 10 now, and at its worst since yesterday?</source>
+            <translation>Douleur de 0 à 10 maintenant, et au pire depuis hier ?</translation>
+        </message>
+        <message>
+            <source>What have you taken against it, and did it help?</source>
+            <translation>Qu’avez-vous pris contre la douleur, et cela a-t-il aidé ?</translation>
+        </message>
+        <message>
+            <source>Is the skin there pale, blue, or does it feel cold?</source>
+            <translation>La peau y est-elle pâle, bleue, ou froide au toucher ?</translation>
+        </message>
+        <message>
+            <source>Can you see or feel an end of a thread? Do not pull or cut it.</source>
+            <translation>Voyez-vous ou sentez-vous un bout de fil ? Ne tirez pas dessus et ne le coupez pas.</translation>
+        </message>
+        <message>
+            <source>Is the skin over it open, red or wet?</source>
+            <translation>La peau au-dessus est-elle ouverte, rouge ou humide ?</translation>
+        </message>
+        <message>
+            <source>Please send a photo from the diary, from the front and from that side.</source>
+            <translation>Envoyez, s’il vous plaît, une photo depuis le journal, de face et de ce côté.</translation>
+        </message>
+        <message>
+            <source>Compared with yesterday: better, the same, worse?</source>
+            <translation>Par rapport à hier : mieux, pareil, pire ?</translation>
+        </message>
+        <message>
+            <source>Anything new: fever, one side worse, something coming out?</source>
+            <translation>Du nouveau : fièvre, un côté qui s’aggrave, quelque chose qui sort ?</translation>
+        </message>
+        <message>
+            <source>How are you? The diary has heard nothing for some days.</source>
+            <translation>Comment allez-vous ? Le journal n’a rien reçu depuis quelques jours.</translation>
+        </message>
+        <message>
+            <source>Does the diary work, and is the phone online?</source>
+            <translation>Le journal fonctionne-t-il, et le téléphone est-il connecté ?</translation>
+        </message>
+        <message>
+            <source>Fever, one side worse, anything coming out of an entry point?</source>
+            <translation>Fièvre, un côté qui s’aggrave, quelque chose qui sort d’un point d’entrée ?</translation>
+        </message>
+        <message>
+            <source>Last: what are you most worried about?</source>
+            <translation>Pour finir : qu’est-ce qui vous inquiète le plus ?</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::HandOverBoard</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>Relève</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>clinic, person, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>A word from who leaves</source>
+            <translation>Un mot de la personne qui part</translation>
+        </message>
+        <message>
+            <source>Who waits</source>
+            <translation>Qui attend</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>Degré d’urgence</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patient</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>Quoi et pourquoi</translation>
+        </message>
+        <message>
+            <source>Since</source>
+            <translation>Depuis</translation>
+        </message>
+        <message>
+            <source>Who is on it</source>
+            <translation>Qui s’en occupe</translation>
+        </message>
+        <message>
+            <source>What was done in the last day</source>
+            <translation>Ce qui a été fait ces dernières 24 heures</translation>
+        </message>
+        <message>
+            <source>nobody</source>
+            <translation>personne</translation>
+        </message>
+        <message>
+            <source>Nobody waits for an answer.</source>
+            <translation>Personne n’attend de réponse.</translation>
+        </message>
+        <message>
+            <source>Nothing was noted.</source>
+            <translation>Rien n’a été noté.</translation>
+        </message>
+        <message>
+            <source>%1 (%2, %3)</source>
+            <comment>note, person, when</comment>
+            <translation>%1 (%2, %3)</translation>
+        </message>
+        <message>
+            <source>Say who is at the desk.</source>
+            <translation>Indiquez qui est au poste.</translation>
+        </message>
+        <message>
+            <source>Too long: shorten it.</source>
+            <translation>Trop long : raccourcissez.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Enregistré sous %1. Le fichier n’est pas chiffré : conservez-le comme les dossiers des patients.</translation>
+        </message>
+        <message>
+            <source>Save the hand-over</source>
+            <translation>Enregistrer la relève</translation>
+        </message>
+        <message>
+            <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
+            <translation>Copié en texte. Toute personne utilisant cet ordinateur peut le coller : collez-le vite, puis copiez autre chose.</translation>
+        </message>
+    </context>
+    <context>
+        <name>HandOverPage</name>
+        <message>
+            <source>Hand-over</source>
+            <translation>Relève</translation>
+        </message>
+        <message>
+            <source>Made from the queue of this moment.</source>
+            <translation>Établie d’après la file d’attente à cet instant.</translation>
+        </message>
+        <message>
+            <source>Copy as text</source>
+            <translation>Copier en texte</translation>
+        </message>
+        <message>
+            <source>Save or print</source>
+            <translation>Enregistrer ou imprimer</translation>
+        </message>
+        <message>
+            <source>Take it down</source>
+            <translation>Retirer</translation>
+        </message>
+        <message>
+            <source>A word for whoever takes over; it stays pinned over the queue until somebody takes it down</source>
+            <translation>Un mot pour la relève ; il reste épinglé au-dessus de la file jusqu’à ce que quelqu’un le retire</translation>
+        </message>
+        <message>
+            <source>Pin it</source>
+            <translation>Épingler</translation>
+        </message>
+    </context>
+    <context>
+        <name>CourseLook</name>
+        <message>
+            <source>You have not looked at this course before.</source>
+            <translation>Vous n’avez pas encore consulté ce suivi.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(ies)</source>
+            <translation>
+                <numerusform>%Ln note</numerusform>
+                <numerusform>%Ln notes</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln finding(s)</source>
+            <translation>
+                <numerusform>%Ln constat</numerusform>
+                <numerusform>%Ln constats</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln message(s)</source>
+            <translation>
+                <numerusform>%Ln message</numerusform>
+                <numerusform>%Ln messages</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Nothing new since you last looked, %1.</source>
+            <translation>Rien de nouveau depuis votre dernier passage, %1.</translation>
+        </message>
+        <message>
+            <source>New since you last looked, %1: %2.</source>
+            <comment>when, list</comment>
+            <translation>Nouveau depuis votre dernier passage, %1 : %2.</translation>
+        </message>
+        <message>
+            <source>%1 %2 to %3</source>
+            <comment>stream, low, high</comment>
+            <translation>%1 %2 à %3</translation>
+        </message>
+        <message>
+            <source>Too few entries for a forecast to the follow-up.</source>
+            <translation>Trop peu de notes pour une prévision jusqu’au contrôle.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1: every score 1 or below.</source>
+            <translation>Attendu au contrôle, jour %1 : toutes les valeurs à 1 ou moins.</translation>
+        </message>
+        <message>
+            <source>Expected at the follow-up, day %1, in 8 of 10 such courses: %2; everything else 1 or below.</source>
+            <comment>day, list</comment>
+            <translation>Attendu au contrôle, jour %1, dans 8 suivis semblables sur 10 : %2 ; tout le reste à 1 ou moins.</translation>
+        </message>
+        <message>
+            <source>Course</source>
+            <translation>Suivi</translation>
+        </message>
+        <message>
+            <source>%1 · %2 · %3</source>
+            <comment>patient, clinic, when</comment>
+            <translation>%1 · %2 · %3</translation>
+        </message>
+        <message>
+            <source>Treated %1, %2 now</source>
+            <translation>Traité le %1 ; actuellement : %2</translation>
+        </message>
+        <message>
+            <source>Findings</source>
+            <translation>Constats</translation>
+        </message>
+        <message>
+            <source>How urgent</source>
+            <translation>Degré d’urgence</translation>
+        </message>
+        <message>
+            <source>What and why</source>
+            <translation>Quoi et pourquoi</translation>
+        </message>
+        <message>
+            <source>Raised</source>
+            <translation>Apparu</translation>
+        </message>
+        <message>
+            <source>What was done</source>
+            <translation>Ce qui a été fait</translation>
+        </message>
+        <message>
+            <source>Entries</source>
+            <translation>Notes</translation>
+        </message>
+        <message>
+            <source>Day</source>
+            <translation>Jour</translation>
+        </message>
+        <message>
+            <source>Scores</source>
+            <translation>Valeurs</translation>
+        </message>
+        <message>
+            <source>Signs and words</source>
+            <translation>Signes et texte</translation>
+        </message>
+        <message>
+            <source>Marks</source>
+            <translation>Mentions</translation>
+        </message>
+        <message>
+            <source>Messages</source>
+            <translation>Messages</translation>
+        </message>
+        <message>
+            <source>None.</source>
+            <translation>Néant.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PlanBeside</name>
+        <message>
+            <source>The plan</source>
+            <translation>Le plan</translation>
+        </message>
+        <message>
+            <source>Make this the plan</source>
+            <translation>En faire le plan</translation>
+        </message>
+        <message>
+            <source>Keep this as the plan</source>
+            <translation>Garder comme plan</translation>
+        </message>
+        <message>
+            <source>It stays as it is while you change what is done.</source>
+            <translation>Il reste tel quel pendant que vous modifiez ce qui est fait.</translation>
+        </message>
+        <message>
+            <source>Drop the plan</source>
+            <translation>Abandonner le plan</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::DesksBoard</name>
+        <message>
+            <source>This desk, %1</source>
+            <translation>Ce poste, %1</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>Poste %1</translation>
+        </message>
+        <message>
+            <source>Holds the clinic's root key: may add and shut out desks, and link phones</source>
+            <translation>A la clé racine de la clinique : peut ajouter et exclure des postes, et relier des téléphones</translation>
+        </message>
+        <message>
+            <source>Reads and writes; links no phones and adds no desks</source>
+            <translation>Lit et écrit ; ne relie pas de téléphones et n’ajoute pas de postes</translation>
+        </message>
+        <message>
+            <source>Nothing from it has arrived here yet</source>
+            <translation>Rien de ce poste n’est encore arrivé ici</translation>
+        </message>
+        <message>
+            <source>Last wrote: %1</source>
+            <translation>Dernière écriture : %1</translation>
+        </message>
+        <message>
+            <source>Shut out desk %1?</source>
+            <translation>Exclure le poste %1 ?</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key?</source>
+            <translation>Passer à une nouvelle clé ?</translation>
+        </message>
+        <message>
+            <source>For a desk that is lost, stolen or given away. From the next time phones and desks ask the hub on, nobody takes anything from it, and what is written from then on it cannot read. What it holds already stays on it, behind its passphrase. This cannot be undone: a desk that is found again must be set up anew.</source>
+            <translation>Pour un poste perdu, volé ou cédé. À partir de la prochaine interrogation du hub par les téléphones et les postes, personne n’accepte plus rien de lui, et il ne peut pas lire ce qui est écrit ensuite. Ce qu’il contient déjà y reste, derrière sa phrase secrète. C’est irréversible : un poste retrouvé doit être configuré à nouveau.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
+            <translation>À partir de la prochaine interrogation du hub par leur téléphone, les patients scellent ce qu’ils écrivent pour une nouvelle clé. Ce qui a été écrit avant reste lisible ici. Utile si quelqu’un a vu une phrase secrète, et une fois par an.</translation>
+        </message>
+        <message>
+            <source>Shut it out</source>
+            <translation>Exclure</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>Passer à une nouvelle clé</translation>
+        </message>
+        <message>
+            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>Exclu. Demandez maintenant à l’exploitant du hub de lui retirer l’accès, avec ce numéro : %1. S’il avait la clé racine de la clinique, quiconque l’ouvre peut encore signer au nom de la clinique : configurez alors une nouvelle clinique.</translation>
+        </message>
+        <message>
+            <source>A fresh key holds from the next time each phone asks the hub.</source>
+            <translation>Une nouvelle clé vaut dès la prochaine interrogation du hub par chaque téléphone.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ApplyBoard</name>
+        <message>
+            <source>This desk has a clinic of its own already. Only a new, empty one can join.</source>
+            <translation>Ce poste a déjà sa propre clinique. Seul un poste neuf et vide peut en rejoindre d’autres.</translation>
+        </message>
+        <message>
+            <source>Type the hub's address as well: it stands under the code.</source>
+            <translation>Tapez aussi l’adresse du hub : elle est sous le code.</translation>
+        </message>
+        <message>
+            <source>That is not such a code: compare it letter by letter with the other screen.</source>
+            <translation>Ce n’est pas un code de ce type : comparez-le lettre par lettre avec l’autre écran.</translation>
+        </message>
+        <message>
+            <source>This computer has no way to a hub.</source>
+            <translation>Cet ordinateur n’a pas d’accès à un hub.</translation>
+        </message>
+        <message>
+            <source>Somebody else has used this code. Ask for a new one, out of other people's sight.</source>
+            <translation>Quelqu’un d’autre a utilisé ce code. Demandez-en un nouveau, à l’abri des regards.</translation>
+        </message>
+        <message>
+            <source>The hub does not answer. It is asked again by itself.</source>
+            <translation>Le hub ne répond pas. Il sera interrogé de nouveau automatiquement.</translation>
+        </message>
+        <message>
+            <source>This desk belongs to the clinic</source>
+            <translation>Ce poste fait partie de la clinique</translation>
+        </message>
+        <message>
+            <source>Compare the numbers</source>
+            <translation>Comparez les numéros</translation>
+        </message>
+        <message>
+            <source>Join the clinic's other desks</source>
+            <translation>Rejoindre les autres postes de la clinique</translation>
+        </message>
+        <message>
+            <source>Asking the hub</source>
+            <translation>Interrogation du hub</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here, and what patients and colleagues wrote has begun to arrive. Say who is at this desk.</source>
+            <translation>Les clés de la clinique sont là, et ce que patients et collègues ont écrit commence à arriver. Indiquez qui est à ce poste.</translation>
+        </message>
+        <message>
+            <source>The clinic's keys are here. What patients and colleagues wrote arrives once the other desk, and then this one, have asked the hub.</source>
+            <translation>Les clés de la clinique sont là. Ce que patients et collègues ont écrit arrive dès que l’autre poste, puis celui-ci, ont interrogé le hub.</translation>
+        </message>
+        <message>
+            <source>Read these six digits aloud. Only if the other desk shows the same ones may somebody confirm there.</source>
+            <translation>Lisez ces six chiffres à voix haute. On ne peut confirmer sur l’autre poste que s’il affiche les mêmes.</translation>
+        </message>
+        <message>
+            <source>At a desk that holds the clinic's root key, open Clinic, Desks, and add a desk. It shows a code and the hub's address.</source>
+            <translation>Sur un poste qui a la clé racine de la clinique, ouvrez Clinique, Postes, et ajoutez un poste. Il affiche un code et l’adresse du hub.</translation>
+        </message>
+        <message>
+            <source>Leave both programs open.</source>
+            <translation>Laissez les deux programmes ouverts.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::KeepBoard</name>
+        <message>
+            <source>There is a recovery code. It is not stored here, only on your paper.</source>
+            <translation>Il y a un code de secours. Il n’est pas gardé ici, seulement sur votre papier.</translation>
+        </message>
+        <message>
+            <source>There is no recovery code yet: whoever loses the passphrase loses this vault.</source>
+            <translation>Il n’y a pas encore de code de secours : qui perd la phrase secrète perd ce coffre.</translation>
+        </message>
+        <message>
+            <source>The passphrase is being changed.</source>
+            <translation>Changement de la phrase secrète en cours.</translation>
+        </message>
+        <message>
+            <source>The two new ones are not the same.</source>
+            <translation>Les deux nouvelles ne sont pas pareilles.</translation>
+        </message>
+        <message>
+            <source>From now on only the new passphrase opens this desk.</source>
+            <translation>Désormais, seule la nouvelle phrase secrète ouvre ce poste.</translation>
+        </message>
+        <message>
+            <source>A recovery code is being made.</source>
+            <translation>Création d’un code de secours en cours.</translation>
+        </message>
+        <message>
+            <source>Keep the paper where only the clinic finds it, not beside this computer.</source>
+            <translation>Gardez le papier là où seule la clinique le trouve, pas à côté de cet ordinateur.</translation>
+        </message>
+        <message>
+            <source>Where to put the backup</source>
+            <translation>Où mettre la sauvegarde</translation>
+        </message>
+        <message>
+            <source>The backup is being made, opened and compared. This may take a minute.</source>
+            <translation>La sauvegarde est créée, ouverte et comparée. Cela peut prendre une minute.</translation>
+        </message>
+        <message>
+            <source>A backup is in %1 (%2). It was opened again and compared: everything is in it. It stays encrypted: today's passphrase opens it, also after a change.</source>
+            <translation>Une sauvegarde est dans %1 (%2). Elle a été rouverte et comparée : tout y est. Elle reste chiffrée : la phrase secrète d’aujourd’hui l’ouvre, même après un changement.</translation>
+        </message>
+        <message>
+            <source>There is a file of that name. A backup is never written over another: choose a new name.</source>
+            <translation>Un fichier de ce nom existe. Une sauvegarde n’en écrase jamais une autre : choisissez un nouveau nom.</translation>
+        </message>
+        <message>
+            <source>Everything is being read and compared.</source>
+            <translation>Tout est lu et comparé.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The new one is too short: at least %Ln character(s).</source>
+            <translation>
+                <numerusform>La nouvelle est trop courte : au moins %Ln caractère.</numerusform>
+                <numerusform>La nouvelle est trop courte : au moins %Ln caractères.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Whole: %Ln thing(s) written, each in its place, and what is shown follows from them.</source>
+            <translation>
+                <numerusform>Intact : %Ln écriture, à sa place, et ce qui est affiché en découle.</numerusform>
+                <numerusform>Intact : %Ln écritures, chacune à sa place, et ce qui est affiché en découle.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln fault(s) were found. Make no more entries here, keep this computer as it is, and restore the last backup. The first: %1</source>
+            <translation>
+                <numerusform>%Ln anomalie trouvée. N’enregistrez plus rien ici, laissez cet ordinateur tel quel et restaurez la dernière sauvegarde. La voici : %1</numerusform>
+                <numerusform>%Ln anomalies trouvées. N’enregistrez plus rien ici, laissez cet ordinateur tel quel et restaurez la dernière sauvegarde. La première : %1</numerusform>
+            </translation>
+        </message>
+    </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Laisser tel quel</translation>
+        </message>
+    </context>
+    <context>
+        <name>DesksPage</name>
+        <message>
+            <source>Desks</source>
+            <translation>Postes</translation>
+        </message>
+        <message>
+            <source>Computers that share this clinic. Each has its own passphrase.</source>
+            <translation>Ordinateurs qui partagent cette clinique. Chacun a sa propre phrase secrète.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Retour à la clinique</translation>
+        </message>
+        <message>
+            <source>Number by which the hub knows it</source>
+            <translation>Numéro sous lequel le hub le connaît</translation>
+        </message>
+        <message>
+            <source>Shut out: lost or given away</source>
+            <translation>Exclure : perdu ou cédé</translation>
+        </message>
+        <message>
+            <source>Only a desk that holds the clinic's root key can add or shut out desks.</source>
+            <translation>Seul un poste qui a la clé racine de la clinique peut ajouter ou exclure des postes.</translation>
+        </message>
+        <message>
+            <source>Add a desk</source>
+            <translation>Ajouter un poste</translation>
+        </message>
+        <message>
+            <source>Begin a fresh key</source>
+            <translation>Passer à une nouvelle clé</translation>
+        </message>
+    </context>
+    <context>
+        <name>ApplyPage</name>
+        <message>
+            <source>The code on the other screen</source>
+            <translation>Le code sur l’autre écran</translation>
+        </message>
+        <message>
+            <source>The hub's address under it</source>
+            <translation>L’adresse du hub en dessous</translation>
+        </message>
+        <message>
+            <source>Six digits: %1</source>
+            <translation>Six chiffres : %1</translation>
+        </message>
+        <message>
+            <source>Join</source>
+            <translation>Rejoindre</translation>
+        </message>
+        <message>
+            <source>Say who is here</source>
+            <translation>Indiquer qui est là</translation>
+        </message>
+        <message>
+            <source>Ask the hub now</source>
+            <translation>Interroger le hub</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Retour à la clinique</translation>
+        </message>
+        <message>
+            <source>Stop</source>
+            <translation>Arrêter</translation>
+        </message>
+    </context>
+    <context>
+        <name>KeepPage</name>
+        <message>
+            <source>Backup and keys</source>
+            <translation>Sauvegarde et clés</translation>
+        </message>
+        <message>
+            <source>A computer can be stolen, fail, or burn. What is not in a backup elsewhere is lost then.</source>
+            <translation>Un ordinateur peut être volé, tomber en panne ou brûler. Ce qui n’est pas dans une sauvegarde ailleurs est alors perdu.</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Retour à la clinique</translation>
+        </message>
+        <message>
+            <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
+            <translation>Notez-le sur papier. Il n’est montré que maintenant. Les anciens codes ne marchent plus.</translation>
+        </message>
+        <message>
+            <source>It is written down</source>
+            <translation>C’est noté</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk, for each of these</source>
+            <translation>Phrase secrète de ce poste, pour chacune de ces actions</translation>
+        </message>
+        <message>
+            <source>Backup</source>
+            <translation>Sauvegarde</translation>
+        </message>
+        <message>
+            <source>One encrypted file. Put it on another medium, in another place, at least once a week; try it out twice a year.</source>
+            <translation>Un fichier chiffré. Mettez-le sur un autre support, dans un autre lieu, au moins une fois par semaine ; testez-le deux fois par an.</translation>
+        </message>
+        <message>
+            <source>Make a backup</source>
+            <translation>Créer une sauvegarde</translation>
+        </message>
+        <message>
+            <source>Check</source>
+            <translation>Vérification</translation>
+        </message>
+        <message>
+            <source>Reads everything, and whether each thing is where it was written.</source>
+            <translation>Lit tout et vérifie que chaque élément est là où il a été écrit.</translation>
+        </message>
+        <message>
+            <source>Check this vault</source>
+            <translation>Vérifier ce coffre</translation>
+        </message>
+        <message>
+            <source>Recovery code</source>
+            <translation>Code de secours</translation>
+        </message>
+        <message>
+            <source>Make a new code</source>
+            <translation>Créer un nouveau code</translation>
+        </message>
+        <message>
+            <source>A new passphrase</source>
+            <translation>Une nouvelle phrase secrète</translation>
+        </message>
+        <message>
+            <source>Change the passphrase</source>
+            <translation>Changer la phrase secrète</translation>
+        </message>
+        <message>
+            <source>The new one</source>
+            <translation>La nouvelle</translation>
+        </message>
+        <message>
+            <source>The new one once more</source>
+            <translation>La nouvelle encore une fois</translation>
+        </message>
+    </context>
+    <context>
+        <name>NoticesPage</name>
+        <message>
+            <source>About Ebbline</source>
+            <translation>À propos d’Ebbline</translation>
+        </message>
+        <message>
+            <source>Version %1</source>
+            <translation>Version %1</translation>
+        </message>
+        <message>
+            <source>Back to the settings</source>
+            <translation>Retour aux réglages</translation>
+        </message>
+        <message>
+            <source>Ebbline is free software under the GPL 3. It is not a certified medical device, and replaces no examination and no emergency service.</source>
+            <translation>Ebbline est un logiciel libre sous GPL 3. Ce n’est pas un dispositif médical certifié ; il ne remplace ni un examen ni un service d’urgence.</translation>
+        </message>
+        <message>
+            <source>The desk is made with the work of others. Here is what it uses and who made that. The texts of the licences are in English.</source>
+            <translation>Ce programme est fait avec le travail d’autres personnes. Vous voyez ici ce qu’il utilise et qui l’a fait. Les textes des licences sont en anglais.</translation>
+        </message>
+        <message>
+            <source>The parts</source>
+            <translation>Les éléments</translation>
+        </message>
+        <message>
+            <source>The licences</source>
+            <translation>Les licences</translation>
+        </message>
+        <message>
+            <source>Shows the text</source>
+            <translation>Affiche le texte</translation>
+        </message>
+    </context>
+    <context>
+        <name>LicencePage</name>
+        <message>
+            <source>Back to all parts</source>
+            <translation>Retour à tous les éléments</translation>
+        </message>
+    </context>
+    <context>
+        <name>Traces</name>
+        <message>
+            <source>Patient registered</source>
+            <translation>Patient inscrit</translation>
+        </message>
+        <message>
+            <source>Treatment recorded</source>
+            <translation>Traitement enregistré</translation>
+        </message>
+        <message>
+            <source>Care plan sent to the phone</source>
+            <translation>Plan de soins envoyé au téléphone</translation>
+        </message>
+        <message>
+            <source>Finding: %1</source>
+            <translation>Constat : %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln entry(s) opened</source>
+            <translation>
+                <numerusform>%Ln note ouverte</numerusform>
+                <numerusform>%Ln notes ouvertes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Message written</source>
+            <translation>Message écrit</translation>
+        </message>
+        <message>
+            <source>Message read</source>
+            <translation>Message lu</translation>
+        </message>
+        <message>
+            <source>Follow-up recorded</source>
+            <translation>Contrôle enregistré</translation>
+        </message>
+        <message>
+            <source>Protocol signed</source>
+            <translation>Protocole signé</translation>
+        </message>
+        <message>
+            <source>Clinic's particulars changed</source>
+            <translation>Coordonnées de la clinique modifiées</translation>
+        </message>
+        <message>
+            <source>Phone linked</source>
+            <translation>Téléphone relié</translation>
+        </message>
+        <message>
+            <source>Usual range learned</source>
+            <translation>Plage habituelle établie</translation>
+        </message>
+        <message>
+            <source>Usual range put into use</source>
+            <translation>Plage habituelle mise en vigueur</translation>
+        </message>
+        <message>
+            <source>Desk %1</source>
+            <translation>Poste %1</translation>
+        </message>
+        <message>
+            <source>Eyes marked in a photograph</source>
+            <translation>Yeux marqués sur une photo</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::TraceBoard</name>
+        <message numerus="yes">
+            <source>%Ln line(s)</source>
+            <translation>
+                <numerusform>%Ln ligne</numerusform>
+                <numerusform>%Ln lignes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1; only the newest %2 are searched here</source>
+            <translation>%1 ; la recherche ne porte ici que sur les %2 plus récentes</translation>
+        </message>
+        <message>
+            <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
+            <translation>Enregistré sous %1. Le fichier n’est pas chiffré : conservez-le comme les dossiers des patients.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>Impossible d’écrire le fichier à cet endroit. Choisissez un autre dossier.</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>Enregistrer la liste</translation>
+        </message>
+    </context>
+    <context>
+        <name>TracesPage</name>
+        <message>
+            <source>Who did what</source>
+            <translation>Qui a fait quoi</translation>
+        </message>
+        <message>
+            <source>Save the list</source>
+            <translation>Enregistrer la liste</translation>
+        </message>
+        <message>
+            <source>Back to the clinic</source>
+            <translation>Retour à la clinique</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas ; ni les clés, ni les sauvegardes, ni les postes ajoutés ou exclus. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+        </message>
+        <message>
+            <source>Search: a name, an act, a day</source>
+            <translation>Rechercher : un nom, un acte, un jour</translation>
+        </message>
+        <message>
+            <source>No line says that.</source>
+            <translation>Aucune ligne ne contient cela.</translation>
+        </message>
+        <message>
+            <source>Nothing has been done here yet.</source>
+            <translation>Rien n’a encore été fait ici.</translation>
+        </message>
+        <message>
+            <source>When</source>
+            <translation>Quand</translation>
+        </message>
+        <message>
+            <source>Who</source>
+            <translation>Qui</translation>
+        </message>
+        <message>
+            <source>What</source>
+            <translation>Quoi</translation>
+        </message>
+        <message>
+            <source>Patient</source>
+            <translation>Patient</translation>
+        </message>
+    </context>
+</TS>
