@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
+#include <QEvent>
 #include <QMetaEnum>
 #include <QQuickWindow>
 
@@ -19,6 +20,9 @@ void settle()
     timer.start();
     while (timer.elapsed() < 120)
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    // No loop runs that would do it: what was to be deleted would stay in the picture.
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
 }
 
 template <typename Program>
