@@ -47,6 +47,7 @@ ColumnLayout {
         Layout.fillWidth: true
         Accessible.role: Accessible.List
         Accessible.name: qsTr("Photographs: %1").arg(root.photos.summary)
+        Accessible.description: root.photos.spokenAt(strip.currentIndex)
         Accessible.focusable: true
         ScrollBar.horizontal: ScrollBar {
             policy: strip.contentWidth > strip.width ? ScrollBar.AlwaysOn : ScrollBar.AlwaysOff

@@ -39,6 +39,12 @@ bool PhotoBoard::compare(const QString& photo)
     return photo.isEmpty() ? m_comparable : m_comparison.open(photoFromKey(photo));
 }
 
+QString PhotoBoard::spokenAt(int row) const
+{
+    const auto& rows = m_rows.rows();
+    return row >= 0 && row < rows.size() ? rows[row].value.value<PhotoRow>().spoken : QString();
+}
+
 void PhotoBoard::refresh()
 {
     QList<RowList::Row> rows;

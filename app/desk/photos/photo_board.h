@@ -30,6 +30,8 @@ public:
     /// \returns false if this course has none of that key that can be shown.
     bool compare(const QString& photo);
     void refresh();
+    /// One row as a sentence; empty outside of the list.
+    Q_INVOKABLE QString spokenAt(int row) const;
 
     QString courseKey() const { return keyOf(m_course); }
     RowList* rows() { return &m_rows; }
