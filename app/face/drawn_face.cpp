@@ -85,22 +85,12 @@ QPainterPath outlineOf(ChartView view)
     return outline;
 }
 
-QPointF leftCheekOf(ChartView view)
-{
-    switch (view) {
-    case ChartView::leftOblique:
-        return {238, 275};
-    case ChartView::rightOblique:
-        return {272, 285};
-    case ChartView::front:
-        break;
-    }
-    return {268, 278};
-}
-
 void paintMarks(QPainter& painter, ChartView view, double marked)
 {
-    const auto cheek = leftCheekOf(view);
+    if (view == ChartView::rightOblique) {
+        return;  // the left cheek is turned away
+    }
+    const QPointF cheek = view == ChartView::front ? QPointF(268, 278) : QPointF(238, 275);
     painter.setPen(Qt::NoPen);
     for (const auto& [shift, radius, colour] : {std::tuple(QPointF(0, 0), 52.0, QColor(0xC0, 0x6A, 0x5A)), std::tuple(QPointF(8, 26), 26.0, QColor(0x6A, 0x4A, 0x86))}) {
         QRadialGradient stain(cheek + shift, radius);
