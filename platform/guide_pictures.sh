@@ -33,6 +33,7 @@ take desk treatment_anaesthetic desk-anaesthetic
 take desk pairing_compare desk-linked
 take desk queue desk-queue
 take desk course desk-course
+take desk photos desk-photos
 take desk sheet desk-sheet
 take desk queue_call desk-call
 take desk handOver desk-handover

@@ -426,6 +426,10 @@
             <source>follow-up</source>
             <translation>مراجعة</translation>
         </message>
+        <message>
+            <source>photos</source>
+            <translation>صور</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -864,6 +868,14 @@
         <message>
             <source>Single keys (T, C, X, F, N, H, /) are on</source>
             <translation>المفاتيح المفردة (T, C, X, F, N, H, /) مفعّلة</translation>
+        </message>
+        <message>
+            <source>On photographs</source>
+            <translation>عند الصور</translation>
+        </message>
+        <message>
+            <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
+            <translation>+ و- لتكبير الاثنتين وتصغيرهما، و0 لعرض الصورة كاملة، والأسهم لتحريك الظاهر؛ وعند تحديد العينين تحرّك الأسهم المؤشر (مع Shift بخطوات صغيرة)، ومفتاح المسافة يحدّد، وBackspace للتراجع، وEscape للإنهاء</translation>
         </message>
     </context>
     <context>
@@ -1863,6 +1875,45 @@
                 <numerusform>في %Ln يوم</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>%1: could not be opened</source>
+            <translation>%1: تعذّر فتحها</translation>
+        </message>
+        <message>
+            <source>The only photograph of this view.</source>
+            <translation>الصورة الوحيدة لهذا المنظر.</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes, not stretched and not mirrored.</source>
+            <translation>محاذاة على العينين، دون تمديد ودون عكس.</translation>
+        </message>
+        <message>
+            <source>As they were taken, perhaps not on one scale.</source>
+            <translation>كما التُقطتا، وربما ليستا بمقياس واحد.</translation>
+        </message>
+        <message>
+            <source>Photographs, %1: %2, and %3. %4</source>
+            <comment>view, first, last, how</comment>
+            <translation>الصور، %1: %2، و%3. %4</translation>
+        </message>
+        <message>
+            <source>Photograph, %1: %2. %3</source>
+            <comment>view, when, how</comment>
+            <translation>صورة، %1: %2. %3</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>الصور</translation>
+        </message>
+        <message>
+            <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
+            <translation>الأولى والأخيرة لكل منظر، والأولى على اليسار. قد يختلف الضوء والمسافة وتعبير الوجه: قارن بحذر.</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1877,6 +1928,14 @@
         <message>
             <source>Page %L1 of the sheet</source>
             <translation>صفحة %L1 من الورقة</translation>
+        </message>
+        <message>
+            <source>With photographs: the first and the last of each view</source>
+            <translation>مع الصور: الأولى والأخيرة لكل منظر</translation>
+        </message>
+        <message>
+            <source>The photographs are being opened.</source>
+            <translation>يجري فتح الصور.</translation>
         </message>
     </context>
     <context>
@@ -2721,6 +2780,10 @@
         <message>
             <source>Who did what</source>
             <translation>من فعل ماذا</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>الصور</translation>
         </message>
     </context>
     <context>
@@ -6026,6 +6089,254 @@
         <message>
             <source>Patient</source>
             <translation>المريضة</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PhotoComparison</name>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>view, how many photographs</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>There is no photograph of this view here.</source>
+            <translation>لا توجد هنا صورة لهذا المنظر.</translation>
+        </message>
+        <message>
+            <source>There is only one photograph of this view.</source>
+            <translation>توجد صورة واحدة فقط لهذا المنظر.</translation>
+        </message>
+        <message>
+            <source>Earlier: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>الأقدم: %1، %2</translation>
+        </message>
+        <message>
+            <source>Later: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>الأحدث: %1، %2</translation>
+        </message>
+        <message>
+            <source>Eyes marked %1</source>
+            <translation>حُدّدت العينان %1</translation>
+        </message>
+        <message>
+            <source>Eyes marked by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>حدّد العينين %1، %2</translation>
+        </message>
+        <message>
+            <source>%1. %2. %3</source>
+            <comment>which one and when, view, where the sides are</comment>
+            <translation>%1. %2. %3</translation>
+        </message>
+        <message>
+            <source>Being opened</source>
+            <translation>قيد الفتح</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes: the later one is turned, sized and moved, not stretched and not mirrored.</source>
+            <translation>محاذاة على العينين: الصورة الأحدث مُدارة ومُعدّلة الحجم ومُزاحة، دون تمديد ودون عكس.</translation>
+        </message>
+        <message>
+            <source>While you mark, both are shown as they were taken.</source>
+            <translation>أثناء التحديد تُعرض الصورتان كما التُقطتا.</translation>
+        </message>
+        <message>
+            <source>Shown as they were taken, perhaps not on one scale. Mark the eyes in both to align them.</source>
+            <translation>معروضتان كما التُقطتا، وربما ليستا بمقياس واحد. حدّد العينين في كلتيهما لمحاذاتهما.</translation>
+        </message>
+        <message>
+            <source>The two marks are too close together to turn a picture by. Mark the middle of each pupil.</source>
+            <translation>العلامتان متقاربتان جدًا ولا تكفيان لإدارة الصورة. حدّد منتصف كل حدقة.</translation>
+        </message>
+        <message>
+            <source>Both eyes are marked. Keep them, or mark again: the nearer mark moves.</source>
+            <translation>حُدّدت العينان. احفظ العلامتين أو حدّد من جديد: تتحرك العلامة الأقرب.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient's right pupil: the one on the left of the picture.</source>
+            <translation>حدّد منتصف حدقة المريض اليمنى: التي على يسار الصورة.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient's right pupil.</source>
+            <translation>حدّد منتصف حدقة المريض اليمنى.</translation>
+        </message>
+        <message>
+            <source>Now the patient's left pupil: the one on the right of the picture.</source>
+            <translation>والآن حدقة المريض اليسرى: التي على يمين الصورة.</translation>
+        </message>
+        <message>
+            <source>Now the patient's left pupil.</source>
+            <translation>والآن حدقة المريض اليسرى.</translation>
+        </message>
+        <message>
+            <source>The patient's left eye is marked to the left of the right one. If the picture is upright, the two are swapped.</source>
+            <translation>عين المريض اليسرى محدّدة إلى يسار اليمنى. إن كانت الصورة قائمة فالعلامتان مبدّلتان.</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 المؤشر %2 ٪ من اليسار، %3 ٪ من الأعلى. مفتاح المسافة يحدّد.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoHalf</name>
+        <message>
+            <source>The one before</source>
+            <translation>السابقة</translation>
+        </message>
+        <message>
+            <source>The one after</source>
+            <translation>التالية</translation>
+        </message>
+        <message>
+            <source>Mark the eyes anew</source>
+            <translation>تحديد العينين من جديد</translation>
+        </message>
+        <message>
+            <source>Mark the eyes</source>
+            <translation>تحديد العينين</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoMarking</name>
+        <message>
+            <source>Click or tap, or move the cursor with the arrows (with Shift in small steps) and press Space. Square: right eye. Circle: left eye.</source>
+            <translation>انقر أو المس، أو حرّك المؤشر بالأسهم (مع Shift بخطوات صغيرة) واضغط مفتاح المسافة. المربع: العين اليمنى. الدائرة: العين اليسرى.</translation>
+        </message>
+        <message>
+            <source>Keep the marks</source>
+            <translation>حفظ العلامتين</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>تراجع</translation>
+        </message>
+        <message>
+            <source>Leave without keeping</source>
+            <translation>خروج دون حفظ</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoPanel</name>
+        <message>
+            <source>Photographs</source>
+            <translation>الصور</translation>
+        </message>
+        <message>
+            <source>The patient's photographs show up here once the phone has sent them. Taking them is the patient's choice.</source>
+            <translation>تظهر هنا صور المريض بعد أن يرسلها الهاتف. والتقاطها اختيار المريض.</translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <translation>الصور: %1</translation>
+        </message>
+        <message>
+            <source>Side by side</source>
+            <translation>جنبًا إلى جنب</translation>
+        </message>
+        <message>
+            <source>Two photographs of one view beside each other</source>
+            <translation>صورتان لمنظر واحد متجاورتان</translation>
+        </message>
+    </context>
+    <context>
+        <name>Photos</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <comment>day, view, time</comment>
+            <translation>%1، %2، %3</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient's right on the left.</source>
+            <translation>كما عند مواجهة المريض: يمين المريض على اليسار.</translation>
+        </message>
+        <message>
+            <source>The patient's left side is towards the camera.</source>
+            <translation>يسار المريض نحو الكاميرا.</translation>
+        </message>
+        <message>
+            <source>The patient's right side is towards the camera.</source>
+            <translation>يمين المريض نحو الكاميرا.</translation>
+        </message>
+        <message>
+            <source>Beside an entry that has not arrived yet</source>
+            <translation>بجانب مُدخل لم يصل بعد</translation>
+        </message>
+        <message>
+            <source>Beside the entry of %1</source>
+            <translation>بجانب مُدخل %1</translation>
+        </message>
+        <message>
+            <source>Could not be opened</source>
+            <translation>تعذّر فتحها</translation>
+        </message>
+        <message>
+            <source>Still arriving: %1 of %2 parts</source>
+            <translation>ما زالت تصل: %1 من %2 أجزاء</translation>
+        </message>
+        <message>
+            <source>Taken back by the patient, %1</source>
+            <translation>سحبها المريض، %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln photograph(s)</source>
+            <translation>
+                <numerusform>لا صور</numerusform>
+                <numerusform>صورة واحدة</numerusform>
+                <numerusform>صورتان</numerusform>
+                <numerusform>%Ln صور</numerusform>
+                <numerusform>%Ln صورة</numerusform>
+                <numerusform>%Ln صورة</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln still arriving</source>
+            <translation>
+                <numerusform>لا شيء في الطريق</numerusform>
+                <numerusform>واحدة ما زالت تصل</numerusform>
+                <numerusform>اثنتان ما زالتا تصلان</numerusform>
+                <numerusform>%Ln ما زالت تصل</numerusform>
+                <numerusform>%Ln ما زالت تصل</numerusform>
+                <numerusform>%Ln ما زالت تصل</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <comment>views</comment>
+            <translation>الصور: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotosPage</name>
+        <message>
+            <source>Photographs side by side</source>
+            <translation>صور جنبًا إلى جنب</translation>
+        </message>
+        <message>
+            <source>Back to the course</source>
+            <translation>العودة إلى المسار</translation>
+        </message>
+        <message>
+            <source>Closer</source>
+            <translation>أقرب</translation>
+        </message>
+        <message>
+            <source>Farther</source>
+            <translation>أبعد</translation>
+        </message>
+        <message>
+            <source>Whole picture</source>
+            <translation>الصورة كاملة</translation>
+        </message>
+        <message>
+            <source>Zoom of both: %1</source>
+            <translation>تكبير الاثنتين: %1</translation>
+        </message>
+        <message>
+            <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
+            <translation>يختلف الضوء والمسافة وتعبير الوجه من صورة إلى أخرى. ما يبدو تغيّرًا قد يكون من ذلك: قارن بحذر، وانظر إلى المريض قبل أن تقرر.</translation>
         </message>
     </context>
 </TS>

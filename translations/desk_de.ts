@@ -414,6 +414,10 @@
             <source>follow-up</source>
             <translation>Nachschau</translation>
         </message>
+        <message>
+            <source>photos</source>
+            <translation>Fotos</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -844,6 +848,14 @@
         <message>
             <source>Single keys (T, C, X, F, N, H, /) are on</source>
             <translation>Einzeltasten (T, C, X, F, N, H, /) sind an</translation>
+        </message>
+        <message>
+            <source>On photographs</source>
+            <translation>Bei Fotos</translation>
+        </message>
+        <message>
+            <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
+            <translation>+ und - vergrößern und verkleinern beide, 0 zeigt das Ganze, Pfeiltasten verschieben den Ausschnitt; beim Markieren der Augen bewegen Pfeiltasten den Zeiger (mit der Umschalttaste in kleinen Schritten), die Leertaste markiert, die Rücktaste macht rückgängig, Escape beendet</translation>
         </message>
     </context>
     <context>
@@ -1775,6 +1787,45 @@
                 <numerusform>an %Ln Tagen</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: could not be opened</source>
+            <translation>%1: ließ sich nicht öffnen</translation>
+        </message>
+        <message>
+            <source>The only photograph of this view.</source>
+            <translation>Das einzige Foto dieser Ansicht.</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes, not stretched and not mirrored.</source>
+            <translation>An den Augen ausgerichtet, nicht verzerrt und nicht gespiegelt.</translation>
+        </message>
+        <message>
+            <source>As they were taken, perhaps not on one scale.</source>
+            <translation>So, wie sie aufgenommen wurden, vielleicht nicht im gleichen Maßstab.</translation>
+        </message>
+        <message>
+            <source>Photographs, %1: %2, and %3. %4</source>
+            <comment>view, first, last, how</comment>
+            <translation>Fotos, %1: %2, und %3. %4</translation>
+        </message>
+        <message>
+            <source>Photograph, %1: %2. %3</source>
+            <comment>view, when, how</comment>
+            <translation>Foto, %1: %2. %3</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
+            <translation>Das erste und das letzte jeder Ansicht, das erste links. Licht, Abstand und Mimik können verschieden sein: vorsichtig vergleichen.</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1789,6 +1840,14 @@
         <message>
             <source>Page %L1 of the sheet</source>
             <translation>Seite %L1 des Bogens</translation>
+        </message>
+        <message>
+            <source>With photographs: the first and the last of each view</source>
+            <translation>Mit Fotos: das erste und das letzte jeder Ansicht</translation>
+        </message>
+        <message>
+            <source>The photographs are being opened.</source>
+            <translation>Die Fotos werden geöffnet.</translation>
         </message>
     </context>
     <context>
@@ -2613,6 +2672,10 @@
         <message>
             <source>Who did what</source>
             <translation>Wer was getan hat</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
         </message>
     </context>
     <context>
@@ -5722,6 +5785,246 @@
         <message>
             <source>Patient</source>
             <translation>Patientin</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PhotoComparison</name>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>view, how many photographs</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>There is no photograph of this view here.</source>
+            <translation>Von dieser Ansicht ist kein Foto da.</translation>
+        </message>
+        <message>
+            <source>There is only one photograph of this view.</source>
+            <translation>Von dieser Ansicht gibt es nur ein Foto.</translation>
+        </message>
+        <message>
+            <source>Earlier: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Früher: %1, %2</translation>
+        </message>
+        <message>
+            <source>Later: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Später: %1, %2</translation>
+        </message>
+        <message>
+            <source>Eyes marked %1</source>
+            <translation>Augen markiert %1</translation>
+        </message>
+        <message>
+            <source>Eyes marked by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Augen markiert von %1, %2</translation>
+        </message>
+        <message>
+            <source>%1. %2. %3</source>
+            <comment>which one and when, view, where the sides are</comment>
+            <translation>%1. %2. %3</translation>
+        </message>
+        <message>
+            <source>Being opened</source>
+            <translation>Wird geöffnet</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes: the later one is turned, sized and moved, not stretched and not mirrored.</source>
+            <translation>An den Augen ausgerichtet: Das spätere Foto ist gedreht, in der Größe angepasst und verschoben, nicht verzerrt und nicht gespiegelt.</translation>
+        </message>
+        <message>
+            <source>While you mark, both are shown as they were taken.</source>
+            <translation>Während Sie markieren, stehen beide so da, wie sie aufgenommen wurden.</translation>
+        </message>
+        <message>
+            <source>Shown as they were taken, perhaps not on one scale. Mark the eyes in both to align them.</source>
+            <translation>So gezeigt, wie sie aufgenommen wurden, vielleicht nicht im gleichen Maßstab. Markieren Sie in beiden die Augen, um sie auszurichten.</translation>
+        </message>
+        <message>
+            <source>The two marks are too close together to turn a picture by. Mark the middle of each pupil.</source>
+            <translation>Die beiden Marken liegen zu nah beieinander, um ein Bild danach zu drehen. Markieren Sie die Mitte jeder Pupille.</translation>
+        </message>
+        <message>
+            <source>Both eyes are marked. Keep them, or mark again: the nearer mark moves.</source>
+            <translation>Beide Augen sind markiert. Behalten Sie die Marken, oder markieren Sie noch einmal: Die nähere Marke wandert.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient's right pupil: the one on the left of the picture.</source>
+            <translation>Markieren Sie die Mitte der rechten Pupille der Patientin: die links im Bild.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient's right pupil.</source>
+            <translation>Markieren Sie die Mitte der rechten Pupille der Patientin.</translation>
+        </message>
+        <message>
+            <source>Now the patient's left pupil: the one on the right of the picture.</source>
+            <translation>Nun die linke Pupille der Patientin: die rechts im Bild.</translation>
+        </message>
+        <message>
+            <source>Now the patient's left pupil.</source>
+            <translation>Nun die linke Pupille der Patientin.</translation>
+        </message>
+        <message>
+            <source>The patient's left eye is marked to the left of the right one. If the picture is upright, the two are swapped.</source>
+            <translation>Das linke Auge der Patientin ist links vom rechten markiert. Steht das Bild aufrecht, sind die beiden vertauscht.</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Zeiger %2 % von links, %3 % von oben. Die Leertaste markiert.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoHalf</name>
+        <message>
+            <source>The one before</source>
+            <translation>Das davor</translation>
+        </message>
+        <message>
+            <source>The one after</source>
+            <translation>Das danach</translation>
+        </message>
+        <message>
+            <source>Mark the eyes anew</source>
+            <translation>Augen neu markieren</translation>
+        </message>
+        <message>
+            <source>Mark the eyes</source>
+            <translation>Augen markieren</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoMarking</name>
+        <message>
+            <source>Click or tap, or move the cursor with the arrows (with Shift in small steps) and press Space. Square: right eye. Circle: left eye.</source>
+            <translation>Klicken oder tippen Sie, oder bewegen Sie den Zeiger mit den Pfeiltasten (mit der Umschalttaste in kleinen Schritten) und drücken Sie die Leertaste. Quadrat: rechtes Auge. Kreis: linkes Auge.</translation>
+        </message>
+        <message>
+            <source>Keep the marks</source>
+            <translation>Marken behalten</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Rückgängig</translation>
+        </message>
+        <message>
+            <source>Leave without keeping</source>
+            <translation>Verlassen ohne zu behalten</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoPanel</name>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The patient's photographs show up here once the phone has sent them. Taking them is the patient's choice.</source>
+            <translation>Die Fotos der Patientin erscheinen hier, sobald das Telefon sie geschickt hat. Ob sie welche macht, ist ihre Sache.</translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <translation>Fotos: %1</translation>
+        </message>
+        <message>
+            <source>Side by side</source>
+            <translation>Nebeneinander</translation>
+        </message>
+        <message>
+            <source>Two photographs of one view beside each other</source>
+            <translation>Zwei Fotos einer Ansicht nebeneinander</translation>
+        </message>
+    </context>
+    <context>
+        <name>Photos</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <comment>day, view, time</comment>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient's right on the left.</source>
+            <translation>Wie im Gegenüber: rechte Patientenseite links.</translation>
+        </message>
+        <message>
+            <source>The patient's left side is towards the camera.</source>
+            <translation>Die linke Patientenseite ist der Kamera zugewandt.</translation>
+        </message>
+        <message>
+            <source>The patient's right side is towards the camera.</source>
+            <translation>Die rechte Patientenseite ist der Kamera zugewandt.</translation>
+        </message>
+        <message>
+            <source>Beside an entry that has not arrived yet</source>
+            <translation>Zu einem Eintrag, der noch nicht da ist</translation>
+        </message>
+        <message>
+            <source>Beside the entry of %1</source>
+            <translation>Zum Eintrag von %1</translation>
+        </message>
+        <message>
+            <source>Could not be opened</source>
+            <translation>Ließ sich nicht öffnen</translation>
+        </message>
+        <message>
+            <source>Still arriving: %1 of %2 parts</source>
+            <translation>Noch unterwegs: %1 von %2 Teilen</translation>
+        </message>
+        <message>
+            <source>Taken back by the patient, %1</source>
+            <translation>Von der Patientin zurückgenommen, %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln photograph(s)</source>
+            <translation>
+                <numerusform>%Ln Foto</numerusform>
+                <numerusform>%Ln Fotos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln still arriving</source>
+            <translation>
+                <numerusform>%Ln noch unterwegs</numerusform>
+                <numerusform>%Ln noch unterwegs</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <comment>views</comment>
+            <translation>Fotos: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotosPage</name>
+        <message>
+            <source>Photographs side by side</source>
+            <translation>Fotos nebeneinander</translation>
+        </message>
+        <message>
+            <source>Back to the course</source>
+            <translation>Zurück zum Verlauf</translation>
+        </message>
+        <message>
+            <source>Closer</source>
+            <translation>Näher</translation>
+        </message>
+        <message>
+            <source>Farther</source>
+            <translation>Weiter weg</translation>
+        </message>
+        <message>
+            <source>Whole picture</source>
+            <translation>Ganzes Bild</translation>
+        </message>
+        <message>
+            <source>Zoom of both: %1</source>
+            <translation>Zoom beider: %1</translation>
+        </message>
+        <message>
+            <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
+            <translation>Licht, Abstand und Mimik sind von Foto zu Foto verschieden. Was wie eine Veränderung aussieht, kann daran liegen: Vergleichen Sie vorsichtig, und sehen Sie die Patientin an, bevor Sie entscheiden.</translation>
         </message>
     </context>
 </TS>

@@ -604,4 +604,21 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>Photos</name>
+        <message numerus="yes">
+            <source>%Ln photograph(s)</source>
+            <translation>
+                <numerusform>%Ln photograph</numerusform>
+                <numerusform>%Ln photographs</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln still arriving</source>
+            <translation>
+                <numerusform>%Ln still arriving</numerusform>
+                <numerusform>%Ln still arriving</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

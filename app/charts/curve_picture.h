@@ -36,6 +36,7 @@ struct Event {
     double day = 0;
     QString label;       ///< short: "called"
     bool urgent = false;  ///< stands out by a filled mark
+    bool quiet = false;   ///< its label gives way to those of the others
     bool operator==(const Event&) const = default;
 };
 

@@ -27,23 +27,26 @@ QList<EventPlace> placeEvents(const QList<Event>& events, double left, double wi
                               const QFont& font)
 {
     const QFontMetricsF metrics(font);
-    std::array<double, eventRows> taken;
-    taken.fill(left - 1e6);
+    std::array<QList<QRectF>, eventRows> taken;
     QList<EventPlace> places;
     QList<int> order;
     for (int i = 0; i < events.size(); ++i) {
         order.append(i);
     }
-    std::stable_sort(order.begin(), order.end(), [&](int a, int b) { return events[a].day < events[b].day; });
+    std::stable_sort(order.begin(), order.end(), [&](int a, int b) {
+        return std::pair(events[a].quiet, events[a].day) < std::pair(events[b].quiet, events[b].day);
+    });
     for (const int i : order) {
         const double day = std::clamp(events[i].day, double(firstDay), axisEnd);
         EventPlace place{left + width * acrossOf(day), {}, i};
         const double text = metrics.horizontalAdvance(events[i].label);
         const double start = std::min(place.tick + 3, left + width - text);
         for (int row = 0; row < eventRows; ++row) {
-            if (taken[static_cast<std::size_t>(row)] + gap <= start) {
-                place.box = QRectF(start, tickLength + row * rowHeight, text, rowHeight);
-                taken[static_cast<std::size_t>(row)] = start + text;
+            const QRectF box(start, tickLength + row * rowHeight, text, rowHeight);
+            auto& others = taken[static_cast<std::size_t>(row)];
+            if (std::none_of(others.begin(), others.end(), [&](const QRectF& other) { return other.adjusted(-gap, 0, gap, 0).intersects(box); })) {
+                place.box = box;
+                others.append(box);
                 break;
             }
         }

@@ -1,7 +1,8 @@
 #pragma once
 /// \file
 /// The line under the time axis: what happened when, as labelled ticks. Labels that would run
-/// into one another go to the next row; what does not fit any more is counted, not dropped.
+/// into one another go to the next row; what does not fit any more keeps its tick. Quiet events find their
+/// place last.
 
 #include "app/charts/chart_style.h"
 #include "app/charts/curve_picture.h"

@@ -81,6 +81,11 @@ PageFrame {
                 room: root.wide ? root.bodyWidth * 0.62 - Theme.gapLarge : root.bodyWidth
                 Layout.fillWidth: true
             }
+            PhotoPanel {
+                photos: root.program.photos
+                onOpened: photo => root.program.openPhotos(root.course.key, photo)
+                Layout.fillWidth: true
+            }
             EntryPanel {
                 entries: root.course.entries
                 Layout.fillWidth: true

@@ -72,6 +72,12 @@ Item {
         }
         Words {
             visible: text.length > 0
+            text: root.row.photos
+            Layout.fillWidth: true
+            Accessible.ignored: true
+        }
+        Words {
+            visible: text.length > 0
             text: root.row.marks
             small: true
             soft: true

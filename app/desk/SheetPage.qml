@@ -24,10 +24,25 @@ PageFrame {
         ActButton {
             text: qsTr("Save as PDF")
             primary: true
+            enabled: !root.sheet.working
             onClicked: root.sheet.saveAs()
         }
     ]
 
+    TickBox {
+        visible: root.sheet.photoChoice
+        text: qsTr("With photographs: the first and the last of each view")
+        checked: root.sheet.photos
+        onToggled: root.sheet.photos = checked
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.sheet.working
+        text: qsTr("The photographs are being opened.")
+        soft: true
+        Accessible.role: Accessible.AlertMessage
+        Layout.fillWidth: true
+    }
     Item {
         implicitHeight: 0
         Accessible.role: Accessible.StaticText

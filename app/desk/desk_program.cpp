@@ -16,7 +16,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)), m_settings(m_setup.folder.parent_path() / (m_setup.folder.filename().string() + ".ini")),
       m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_unlocking(m_workplace, m_setup.cost),
       m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
-      m_pairing(m_workplace, m_hub), m_course(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
+      m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace),
       m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace),
       m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost), m_traces(m_workplace)
@@ -83,55 +83,6 @@ QUrl DeskProgram::pageSource() const
     return QUrl(QStringLiteral("qrc:/qt/qml/Ebbline/Desk/%1Page.qml").arg(name));
 }
 
-QString DeskProgram::pageTitle() const
-{
-    switch (m_page) {
-    case Page::unlock:
-        return m_unlocking.title();
-    case Page::person:
-        return tr("Who is at the desk?");
-    case Page::queue:
-        return tr("Queue");
-    case Page::handOver:
-        return tr("Hand-over");
-    case Page::courses:
-        return tr("Courses");
-    case Page::treatment:
-        return tr("Treatment");
-    case Page::pairing:
-        return m_pairing.isForDesk() ? tr("Add a desk") : tr("Link a phone");
-    case Page::course:
-        return tr("Course");
-    case Page::followUp:
-        return tr("Follow-up");
-    case Page::sheet:
-        return tr("Follow-up sheet");
-    case Page::protocols:
-        return tr("Protocols");
-    case Page::protocolEdit:
-        return tr("Change the protocol");
-    case Page::practice:
-        return tr("Practice");
-    case Page::clinic:
-        return tr("Clinic");
-    case Page::desks:
-        return tr("Desks");
-    case Page::apply:
-        return tr("Join the clinic's other desks");
-    case Page::keep:
-        return tr("Backup and keys");
-    case Page::traces:
-        return tr("Who did what");
-    case Page::settings:
-        return tr("Settings");
-    case Page::notices:
-        return tr("About Ebbline");
-    case Page::licence:
-        return m_notices.chosen();
-    }
-    return {};
-}
-
 bool DeskProgram::isRightToLeft() const
 {
     return QLocale(m_settings.language()).textDirection() == Qt::RightToLeft;
@@ -161,6 +112,9 @@ void DeskProgram::turnTo(Page page)
     }
     if (m_page == Page::pairing && page != Page::pairing) {
         m_pairing.leave();
+    }
+    if (m_page == Page::photos && page != Page::photos) {
+        m_photos.comparison()->leaveMarking();
     }
     if (m_page == Page::keep && page != Page::keep) {
         m_keep.open();  // a recovery code does not stay on a page that was left
@@ -218,7 +172,18 @@ void DeskProgram::openPairing(const QString& course)
 void DeskProgram::openCourse(const QString& course)
 {
     if (m_course.show(deskapp::courseFromKey(course))) {
+        m_photos.show(deskapp::courseFromKey(course));
         turnTo(Page::course);
+    }
+}
+
+void DeskProgram::openPhotos(const QString& course, const QString& photo)
+{
+    if (m_workplace.isOpen() && m_workplace.desk().summary(deskapp::courseFromKey(course))) {
+        m_photos.show(deskapp::courseFromKey(course));
+        if (m_photos.compare(photo)) {
+            turnTo(Page::photos);
+        }
     }
 }
 
@@ -358,6 +323,7 @@ void DeskProgram::applyLanguage()
     m_queue.refresh();
     m_courses.refresh();
     m_course.refresh();
+    m_photos.refresh();
     m_treatment.refresh();
     m_protocols.refresh();
     m_call.leave();

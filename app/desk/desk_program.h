@@ -19,6 +19,7 @@
 /// | treatment | openTreatment(); treatment()->setStep(0..3) |
 /// | pairing | openPairing(course) |
 /// | course | openCourse(course) |
+/// | photos | openPhotos(course), openPhotos(course, photo) |
 /// | followUp | openFollowUp(course) |
 /// | sheet | openSheet(course) |
 /// | protocols | openProtocols() |
@@ -52,6 +53,7 @@
 #include "app/desk/model/settings_board.h"
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/unlock_board.h"
+#include "app/desk/photos/photo_board.h"
 #include "app/desk/practice/band_board.h"
 #include "app/desk/practice/lot_board.h"
 #include "app/desk/practice/practice_board.h"
@@ -102,6 +104,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::TreatmentEditor* treatment READ treatment CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::PairingBoard* pairing READ pairing CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CourseBoard* course READ course CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::PhotoBoard* photos READ photos CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::FollowUpEditor* followUp READ followUp CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::SheetBoard* sheet READ sheet CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ProtocolBoard* protocols READ protocols CONSTANT FINAL)
@@ -119,7 +122,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::notices::NoticeBoard* notices READ notices CONSTANT FINAL)
 
 public:
-    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, traces, settings, notices, licence };
+    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, photos, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, traces, settings, notices, licence };
     Q_ENUM(Page)
 
     explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
@@ -152,6 +155,7 @@ public:
     deskapp::TreatmentEditor* treatment() { return &m_treatment; }
     deskapp::PairingBoard* pairing() { return &m_pairing; }
     deskapp::CourseBoard* course() { return &m_course; }
+    deskapp::PhotoBoard* photos() { return &m_photos; }
     deskapp::FollowUpEditor* followUp() { return &m_followUp; }
     deskapp::SheetBoard* sheet() { return &m_sheet; }
     deskapp::ProtocolBoard* protocols() { return &m_protocols; }
@@ -174,6 +178,8 @@ public:
     Q_INVOKABLE void openTreatment();
     Q_INVOKABLE void openPairing(const QString& course);
     Q_INVOKABLE void openCourse(const QString& course);
+    /// Two photographs beside each other; with a photograph's key, that one. Nothing if the course has none to show.
+    Q_INVOKABLE void openPhotos(const QString& course, const QString& photo = {});
     Q_INVOKABLE void openFollowUp(const QString& course);
     Q_INVOKABLE void openSheet(const QString& course);
     Q_INVOKABLE void openProtocols();
@@ -219,6 +225,7 @@ private:
     deskapp::TreatmentEditor m_treatment;
     deskapp::PairingBoard m_pairing;
     deskapp::CourseBoard m_course;
+    deskapp::PhotoBoard m_photos;
     deskapp::FollowUpEditor m_followUp;
     deskapp::SheetBoard m_sheet;
     deskapp::ProtocolBoard m_protocols;

@@ -63,6 +63,11 @@ void Album::desk(app::DeskProgram& program, const QString& name)
     if (!program.window())
         program.show(deskSize);
     settle();
+    // Photographs come into sight as they are opened.
+    if (program.photos()->pictures()->isWorking() || program.sheet()->isWorking()) {
+        waitFor([&] { return !program.photos()->pictures()->isWorking() && !program.sheet()->isWorking(); });
+        settle();
+    }
     if (program.grab(m_folder + QStringLiteral("/desk-") + name + QStringLiteral(".png"))) {
         m_deskPages << program.pageName();
         ++m_pictures;
@@ -165,9 +170,12 @@ void Album::everyDeskPage(Stage& stage, const QString& suffix)
         desk(program, QStringLiteral("course-") + QString::fromStdString(phone->patient->kind) + suffix);
     }
     const QString first = deskapp::keyOf(stage.phones().front()->course);
+    program.openPhotos(first);
+    desk(program, QStringLiteral("photos") + suffix);
     program.openFollowUp(first);
     desk(program, QStringLiteral("follow-up") + suffix);
     program.openSheet(deskapp::keyOf(stage.phones()[1]->course));
+    program.sheet()->setPhotos(true);
     desk(program, QStringLiteral("sheet") + suffix);
     program.sheet()->write(m_folder + QStringLiteral("/follow-up-sheet") + suffix + QStringLiteral(".pdf"));
     program.openHandOver();

@@ -115,6 +115,9 @@ Patient ordinary()
                     .treatedOnDay = 0, .treatedAtMinute = 10 * 60, .treatment = sixThreads("TH-4417", recovery::Ending::shortOfMovingZone),
                     .tellings = usualCourse(0, 21), .onsetMinutes = {}};
     at(patient.tellings, 1, true).note = "Slept on my back. Chewing feels odd.";
+    for (const int day : {0, 7, 14, 21})
+        at(patient.tellings, day, true).photos = {photos::Pose::front, photos::Pose::leftOblique};
+    at(patient.tellings, 3, true).photos = {photos::Pose::front};
     patient.offlineFromDay = 3;
     patient.offlineToDay = 4;
     return patient;
@@ -134,6 +137,8 @@ Patient haematoma()
     raise(night, Symptom::pain, Side::left, 6);
     raise(night, Symptom::bruising, Side::left, 5);
     night.note = "My left cheek is much fuller than an hour ago.";
+    night.photos = {photos::Pose::front};
+    at(patient.tellings, 7, true).photos = {photos::Pose::front};
     constexpr std::array<int, 8> falling{7, 6, 5, 5, 4, 3, 3, 2};
     for (int day = 1; day <= 8; ++day) {
         for (Telling& telling : patient.tellings) {

@@ -4,6 +4,7 @@
 /// wrote down and when, what was really going on, and what the clinic did. The story plays it
 /// through the real programs; nothing in it knows what will be found.
 
+#include "core/photos/manifest.h"
 #include "core/recovery/treatment.h"
 
 #include <optional>
@@ -20,6 +21,7 @@ struct Telling {
     std::set<recovery::Sign> signs;
     std::optional<double> celsius;
     std::string note;
+    std::vector<photos::Pose> photos = {};  ///< taken beside it
 };
 
 struct Patient {

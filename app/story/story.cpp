@@ -1,6 +1,7 @@
 #include "app/story/story.h"
 
 #include "app/story/album.h"
+#include "app/story/snapshots.h"
 #include "app/story/stage.h"
 #include "app/story/summary.h"
 
@@ -112,6 +113,9 @@ private:
         if (!saved)
             return fail(saved.error());
         m_summary.count("entries");
+        entry.id = saved->entry;
+        if (const Done taken = m_snapshots.take(phone, telling, entry); !taken)
+            return taken;
         phone.program->home().touch();
         m_album.afterEntry(m_stage, phone, telling, saved->findings);
         for (const triage::Finding& finding : saved->findings)
@@ -195,6 +199,11 @@ private:
         for (auto& phone : m_stage.phones())
             note(m_stage.syncPhone(*phone));
         note(m_stage.syncDesk());
+        m_summary.count("photographs taken", static_cast<int>(m_snapshots.taken()));
+        m_summary.count("photographs at the desk", static_cast<int>(m_snapshots.atTheDesk(m_stage)));
+        if (!m_stage.phones().empty())
+            if (const Done marked = m_snapshots.markEyes(m_stage, m_stage.phones().front()->course); !marked)
+                return marked;
         m_album.atTheEnd(m_stage);
         m_summary.count("pictures", static_cast<int>(m_album.pictures()));
         if (const QStringList missing = m_album.missing(); !missing.isEmpty())
@@ -236,6 +245,7 @@ private:
     Stage m_stage;
     Summary m_summary;
     Album m_album;
+    Snapshots m_snapshots;
 };
 
 }  // namespace

@@ -1,9 +1,13 @@
 #include "tests/screens/demo_clinic.h"
 
+#include "app/desk/photos/photo_lay.h"
+#include "app/face/drawn_face.h"
 #include "core/crypto/crypto.h"
 #include "core/desk/invented_past.h"
 #include "core/mailbox/embedded_store.h"
 #include "core/patient/diary.h"
+#include "core/photos/sealed_photo.h"
+#include "tests/core/photos/sample_jpeg.h"
 
 #include <stdexcept>
 
@@ -187,11 +191,59 @@ recovery::CourseId DemoClinic::treat(desk::Desk& desk, const std::string& name, 
     return treatment.course;
 }
 
+DemoClinic::Sent DemoClinic::photograph(const recovery::Entry& entry, const Told& told, const Shot& shot)
+{
+    face::DrawnFace face;
+    face.view = static_cast<recovery::ChartView>(shot.pose);
+    face.marked = 1.0 - told.day / 8.0;
+    face.turned = told.day * 5 % 13 - 6;
+    face.size = 0.8 + told.day % 4 * 0.06;
+    face.shift = {told.day * 11.0 - 30, 12.0 - told.day * 4};
+    face.pixels = {360, 480};
+    const auto drawn = face::drawnFace(face);
+    const auto raw = face::jpegOf(drawn.picture);
+    bytes::Bytes jpeg(raw.begin(), raw.end());
+    if (shot.came == Came::undecodable) {
+        jpeg = test::sampleJpeg();  // a JPEG by its form, with nothing in it to decode
+    } else if (shot.came == Came::inPart) {
+        jpeg = test::sampleJpegOf(200'000);  // four chunks
+    }
+    auto sealed = photos::seal(jpeg);
+    need(sealed ? Done{} : Done(fail(sealed.error())));
+    m_eyes[sealed->manifest.photo] = {deskapp::spotOf(drawn.leftEye, drawn.picture.size()), deskapp::spotOf(drawn.rightEye, drawn.picture.size())};
+    return {{entry.course, sealed->manifest, shot.pose, entry.id, entry.at}, std::move(sealed->chunks), shot.came};
+}
+
+void DemoClinic::receive(desk::Desk& desk, const Sent& sent)
+{
+    const auto& photo = sent.taken.manifest.photo;
+    if (sent.came == Came::refused) {
+        need(desk.vault().notePhoto(photo, {false, true, m_clock.now()}));
+    } else if (sent.came != Came::takenBack) {
+        const std::size_t chunks = sent.chunks.size() - (sent.came == Came::inPart ? 1 : 0);
+        for (std::uint32_t number = 0; number < chunks; ++number) {
+            need(desk.vault().putPhotoChunk(sent.taken, number, sent.chunks[number]));
+        }
+    }
+}
+
 void DemoClinic::tell(desk::Desk& desk, const std::string& name, int daysAgo, const std::vector<Told>& told)
 {
     const auto device = envelope::deviceIdOf(m_phones.at(name));
     std::vector<journal::Operation> operations;
     std::uint64_t number = 0;
+    std::vector<Sent> sent;
+    const auto say = [&](const recovery::Entry& entry, const records::Body& body) {
+        journal::Operation operation;
+        operation.id = {device, ++number};
+        operation.stamp = clock::HybridTime{static_cast<std::uint64_t>(entry.recordedAt.at.time_since_epoch().count()) << 16};
+        operation.entered = entry.recordedAt;
+        operation.kind = static_cast<std::uint16_t>(records::kindOf(body));
+        operation.audience = journal::Audience::patientAndClinic;
+        operation.course = entry.course;
+        operation.body = records::encode(body);
+        operations.push_back(operation);
+    };
     for (const auto& telling : told) {
         recovery::Entry entry;
         entry.id = recovery::EntryId{crypto::randomArray<16>()};
@@ -208,17 +260,19 @@ void DemoClinic::tell(desk::Desk& desk, const std::string& name, int daysAgo, co
         }
         entry.note = telling.note;
         need(recovery::check(entry));
-        journal::Operation operation;
-        operation.id = {device, ++number};
-        operation.stamp = clock::HybridTime{static_cast<std::uint64_t>(entry.recordedAt.at.time_since_epoch().count()) << 16};
-        operation.entered = entry.recordedAt;
-        operation.kind = static_cast<std::uint16_t>(records::Kind::entryRecorded);
-        operation.audience = journal::Audience::patientAndClinic;
-        operation.course = entry.course;
-        operation.body = records::encode(records::EntryRecorded{entry});
-        operations.push_back(operation);
+        say(entry, records::EntryRecorded{entry});
+        for (const auto& shot : telling.shots) {
+            sent.push_back(photograph(entry, telling, shot));
+            say(entry, sent.back().taken);
+            if (shot.came == Came::takenBack) {
+                say(entry, records::PhotoRemoved{entry.course, sent.back().taken.manifest.photo, entry.at});
+            }
+        }
     }
     need(desk.vault().accept(m_mailboxes.at(name), device, {1, {}}, operations));
+    for (const auto& one : sent) {
+        receive(desk, one);
+    }
 }
 
 void DemoClinic::fill(desk::Desk& desk, int past)
@@ -260,11 +314,17 @@ void DemoClinic::fill(desk::Desk& desk, int past)
     rising.push_back({6, 11 * 60, worse, {Sign::warmer, Sign::moreTender, Sign::colourChange}, 38.4, "Left side hurts more since last night."});
     rising.erase(rising.begin() + 2);  // a missing day is a gap
     rising[2].lateByHours = 14;
+    rising[0].shots = {{photos::Pose::front}, {photos::Pose::leftOblique}, {photos::Pose::rightOblique}};
+    rising[2].shots = {{photos::Pose::front}, {photos::Pose::front, Came::takenBack}};
+    rising[3].shots = {{photos::Pose::leftOblique, Came::refused}};
+    rising[4].shots = {{photos::Pose::front}, {photos::Pose::leftOblique}};
+    rising.back().shots = {{photos::Pose::front}, {photos::Pose::rightOblique, Came::inPart}};
     tell(desk, "Tomas Reyl", 6, rising);
     need(desk.writeMessage(m_courses["Tomas Reyl"], "Please take your temperature this evening and write it down."));
 
     treat(desk, "Ines Varga", 8, true);
     auto lump = ordinary(8);
+    lump[1].shots = {{photos::Pose::front}};
     lump.back().signs = {Sign::threadLump};
     tell(desk, "Ines Varga", 8, lump);
 
@@ -276,7 +336,9 @@ void DemoClinic::fill(desk::Desk& desk, int past)
     tell(desk, "Mirela Sand", 21, pucker);
 
     treat(desk, "Jonas Weir", 9, true);
-    tell(desk, "Jonas Weir", 9, ordinary(4));
+    auto quiet = ordinary(4);
+    quiet[2].shots = {{photos::Pose::front, Came::undecodable}, {photos::Pose::front}};
+    tell(desk, "Jonas Weir", 9, quiet);
 
     treat(desk, "Aiko Brandvold", 4, true);
     tell(desk, "Aiko Brandvold", 4, ordinary(4));

@@ -34,8 +34,16 @@ public:
     /// The same with a code that was seen earlier.
     void bringPhone(app::DeskProgram& program, const QString& code);
     recovery::CourseId course(const std::string& patient) const { return m_courses.at(patient); }
+    /// Where the eyes are in a photograph: known, since the faces are drawn.
+    const photos::Eyes& eyesIn(const photos::PhotoId& photo) const { return m_eyes.at(photo); }
 
 private:
+    /// How a photograph got here, or did not.
+    enum class Came { whole, inPart, refused, takenBack, undecodable };
+    struct Shot {
+        photos::Pose pose = photos::Pose::front;
+        Came came = Came::whole;
+    };
     struct Told {
         int day;
         int minuteOfDay;
@@ -44,10 +52,19 @@ private:
         std::optional<double> celsius = {};
         std::string note = {};
         int lateByHours = 0;
+        std::vector<Shot> shots = {};
+    };
+    /// A photograph on its way: what stands in the journal, and the chunks that came.
+    struct Sent {
+        records::PhotoTaken taken;
+        std::vector<bytes::Bytes> chunks;
+        Came came;
     };
 
     clock::Moment moment(int daysAgo, int minuteOfDay) const;
     recovery::CourseId treat(desk::Desk& desk, const std::string& name, int daysAgo, bool linked);
+    Sent photograph(const recovery::Entry& entry, const Told& told, const Shot& shot);
+    void receive(desk::Desk& desk, const Sent& sent);
     void tell(desk::Desk& desk, const std::string& name, int daysAgo, const std::vector<Told>& told);
     void fill(desk::Desk& desk, int past);
 
@@ -58,6 +75,7 @@ private:
     std::unique_ptr<mailbox::Service> m_service;
     int m_phonesBrought = 0;
     std::map<std::string, recovery::CourseId> m_courses;
+    std::map<photos::PhotoId, photos::Eyes> m_eyes;
     std::map<std::string, envelope::MailboxId> m_mailboxes;
     std::map<std::string, crypto::SigningPublicKey> m_phones;
 };

@@ -22,7 +22,7 @@ inline constexpr int pastCourses = 56;
 inline void await(app::DeskProgram& program)
 {
     while (program.practice()->isWorking() || program.bands()->isLearning() || program.protocolEditor()->isRehearsing()
-           || program.keep()->isBusy()) {
+           || program.keep()->isBusy() || program.photos()->pictures()->isWorking() || program.sheet()->isWorking()) {
         QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
     }
 }
@@ -90,6 +90,34 @@ inline QList<DeskPage> deskPages()
              program.openCourse(deskapp::keyOf(clinic.course("Mirela Sand")));
              program.course()->curves()->setSymptom(static_cast<int>(recovery::Symptom::puckering));
          }},
+        {QStringLiteral("photos_unmarked"), [tomas](auto& program, auto& clinic) {
+             program.openCourse(tomas(clinic));
+             program.openPhotos(tomas(clinic));
+             await(program);
+         }},
+        {QStringLiteral("photos_marking"), [](auto& program, auto& clinic) {
+             auto& comparison = *program.photos()->comparison();
+             comparison.startMarking(deskapp::PhotoComparison::Later);
+             comparison.putAtCursor();
+             comparison.moveCursor({0.3, 0.1});
+             comparison.putAtCursor();
+             Q_UNUSED(clinic)
+         }},
+        {QStringLiteral("photos"), [tomas](auto& program, auto& clinic) {
+             auto& desk = program.workplace().desk();
+             for (const auto& photo : desk.photos(clinic.course("Tomas Reyl"))) {
+                 if (photo.isHere()) {
+                     program.workplace().settle(desk.markEyes(clinic.course("Tomas Reyl"), photo.photo, clinic.eyesIn(photo.photo)));
+                 }
+             }
+             program.openPhotos(tomas(clinic));
+             await(program);
+         }},
+        {QStringLiteral("photos_only_one"), [](auto& program, auto& clinic) {
+             program.openCourse(deskapp::keyOf(clinic.course("Ines Varga")));
+             program.openPhotos(deskapp::keyOf(clinic.course("Ines Varga")));
+             await(program);
+         }},
         {QStringLiteral("treatment_patient"), [written](auto& program, auto&) {
              written(program);
              program.treatment()->setStep(0);
@@ -121,6 +149,10 @@ inline QList<DeskPage> deskPages()
              program.followUp()->tick(QStringLiteral("lasting puckering"), true);
          }},
         {QStringLiteral("sheet"), [tomas](auto& program, auto& clinic) { program.openSheet(tomas(clinic)); }},
+        {QStringLiteral("sheet_photos"), [](auto& program, auto&) {
+             program.sheet()->setPhotos(true);
+             await(program);
+         }},
         {QStringLiteral("practice_complications"), practice(deskapp::PracticeBoard::Complications)},
         {QStringLiteral("practice_settling"), practice(deskapp::PracticeBoard::Settling)},
         {QStringLiteral("practice_comparison"), practice(deskapp::PracticeBoard::Comparison)},

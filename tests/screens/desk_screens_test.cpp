@@ -176,6 +176,45 @@ TEST_CASE("the queue is worked with keys alone, and single keys can be turned of
     CHECK(program->course()->key() == second);
 }
 
+TEST_CASE("photographs are found, compared and marked with keys alone", "[desk][screens][keys][photos]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    REQUIRE(program->show(QSize(1280, 800)));
+    auto& window = *program->window();
+    window.requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&window));
+    program->openCourse(deskapp::keyOf(clinic.course("Tomas Reyl")));
+    screens::settle(window);
+
+    REQUIRE(screens::tabUntil(window, QStringLiteral("Photographs: 10")).toStdString() == "");
+    QTest::keyClick(&window, Qt::Key_Return);
+    screens::await(*program);
+    screens::settle(window);
+    REQUIRE(program->page() == app::DeskProgram::Page::photos);
+
+    auto& comparison = *program->photos()->comparison();
+    REQUIRE(screens::tabUntil(window, QStringLiteral("Mark the eyes")).toStdString() == "");
+    QTest::keyClick(&window, Qt::Key_Return);
+    CHECK(comparison.marking() == deskapp::PhotoComparison::Earlier);
+    QTest::keyClick(&window, Qt::Key_Plus);
+    CHECK(comparison.zoomText() == QLatin1String("125%"));
+    QTest::keyClick(&window, Qt::Key_Left);
+    QTest::keyClick(&window, Qt::Key_Space);
+    for (int i = 0; i < 10; ++i) {
+        QTest::keyClick(&window, Qt::Key_Right);
+    }
+    QTest::keyClick(&window, Qt::Key_Space);
+    CHECK(comparison.canKeep());
+    QTest::keyClick(&window, Qt::Key_Backspace);
+    CHECK_FALSE(comparison.canKeep());
+    QTest::keyClick(&window, Qt::Key_Space);
+    REQUIRE(screens::tabUntil(window, QStringLiteral("Keep the marks")).toStdString() == "");
+    QTest::keyClick(&window, Qt::Key_Return);
+    CHECK(comparison.marking() == -1);
+    CHECK(comparison.earlier().marked);
+}
+
 TEST_CASE("the language changes while the program runs, and the pages turn with it", "[desk][screens]")
 {
     screens::DemoClinic clinic;

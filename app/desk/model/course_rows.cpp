@@ -5,6 +5,7 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "app/desk/model/workplace.h"
+#include "app/desk/photos/photo_rows.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -124,6 +125,7 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
         row.scores = scoresText(entry.scores);
         row.signs = signsText(entry);
         row.note = QString::fromStdString(entry.note);
+        row.photos = photosOfEntry(course, entry.id);
         QStringList marks;
         if (entry.isLate()) {
             marks << Course::tr("entered late, %1").arg(whenText(entry.recordedAt, now));
@@ -139,7 +141,7 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
         row.opened = row.isOpened ? Course::tr("Opened by %1, %2").arg(QString::fromStdString(opening->second.by),
                                                                       whenText(opening->second.at, now))
                                   : Course::tr("Not opened yet");
-        row.spoken = QStringList{row.day, row.when, row.scores, row.signs, row.note, row.marks, row.opened}
+        row.spoken = QStringList{row.day, row.when, row.scores, row.signs, row.note, row.photos, row.marks, row.opened}
                          .filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(". "));
         rows.append({keyOf(entry.id), {}, QVariant::fromValue(row)});
     }

@@ -54,6 +54,7 @@ struct EntryRow {
     Q_PROPERTY(QString scores MEMBER scores)
     Q_PROPERTY(QString signs MEMBER signs)      ///< answered yes, and a temperature
     Q_PROPERTY(QString note MEMBER note)        ///< the patient's own words
+    Q_PROPERTY(QString photos MEMBER photos)    ///< which views were taken beside it
     Q_PROPERTY(QString marks MEMBER marks)      ///< "entered late", "amended, was: …"
     Q_PROPERTY(QString opened MEMBER opened)    ///< by whom and when, or that nobody has
     Q_PROPERTY(bool isOpened MEMBER isOpened)
@@ -65,6 +66,7 @@ public:
     QString scores;
     QString signs;
     QString note;
+    QString photos;
     QString marks;
     QString opened;
     bool isOpened = false;

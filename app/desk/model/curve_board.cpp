@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace ebbline::deskapp {
 
@@ -87,6 +88,13 @@ QList<charts::Event> eventsOf(const journal::CourseState& course)
     }
     if (course.followUp) {
         add(course.followUp->at, Curves::tr("follow-up"));
+    }
+    std::set<int> photographed;
+    for (const auto& [photo, taken] : course.photos) {
+        const int day = std::max(0, clock::dayOfRecovery(treated, taken.value.at));
+        if (!course.photosRemoved.contains(photo) && photographed.insert(day).second) {
+            events.append({daysBetween(treated, taken.value.at), Curves::tr("photos"), false, true});
+        }
     }
     std::stable_sort(events.begin(), events.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
     // The same word twice on one day says nothing more.

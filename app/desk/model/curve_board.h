@@ -109,7 +109,7 @@ private:
 };
 
 /// What happened in a course, for the line under the axis: warnings, reminders done, acts, calls,
-/// messages. Day 0 is the treatment.
+/// days with photographs. Day 0 is the treatment.
 QList<charts::Event> eventsOf(const journal::CourseState& course);
 
 /// Both sides of a symptom.

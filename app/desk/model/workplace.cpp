@@ -1,6 +1,7 @@
 #include "app/desk/model/workplace.h"
 
 #include "app/desk/model/words.h"
+#include "app/desk/photos/invented_photos.h"
 #include "core/desk/invented_past.h"
 
 #include <QByteArray>
@@ -116,6 +117,9 @@ Done Workplace::openDemo()
     }
     if (const auto today = desk::addInventedToday(*made, m_zone, now()); !today) {
         return today;
+    }
+    if (const auto photos = addInventedPhotos(*made); !photos) {
+        return photos;
     }
     m_demo = std::move(folder);
     m_desk.emplace(std::move(*made));

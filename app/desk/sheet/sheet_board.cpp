@@ -10,8 +10,18 @@
 
 namespace ebbline::deskapp {
 
-SheetBoard::SheetBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+SheetBoard::SheetBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace), m_pictures(workplace)
 {
+    connect(&m_pictures, &PhotoPictures::arrived, this, [this] {
+        if (m_working) {
+            takePictures();
+        }
+    });
+    connect(&m_pictures, &PhotoPictures::gone, this, [this] {
+        if (m_working) {
+            open(m_course);
+        }
+    });
     connect(&workplace, &Workplace::openChanged, this, [this] {
         if (!m_workplace.isOpen()) {
             m_course = {};
@@ -19,6 +29,7 @@ SheetBoard::SheetBoard(Workplace& workplace, QObject* parent) : QObject(parent),
             m_layout.reset();
             m_name.clear();
             m_text.clear();
+            m_photoChoice = m_photos = m_working = false;
             Q_EMIT changed();
         }
     });
@@ -30,13 +41,56 @@ bool SheetBoard::open(const recovery::CourseId& course)
     if (!content) {
         return false;
     }
+    if (course != m_course) {
+        m_photos = false;
+    }
     m_course = course;
+    m_pictures.show(course);
     m_content = std::move(*content);
+    auto photos = sheetPhotosOf(m_workplace, course);
+    m_photoChoice = !photos.isEmpty();
+    m_photos = m_photos && m_photoChoice;
+    m_working = m_photos;
+    if (m_photos) {
+        m_content->photos = std::move(photos);
+    }
     m_name = m_content->patient;
     m_outcome.clear();
-    lay();
+    if (m_working) {
+        takePictures();
+    } else {
+        lay();
+    }
     Q_EMIT outcomeChanged();
     return true;
+}
+
+void SheetBoard::setPhotos(bool photos)
+{
+    if (photos != m_photos && m_content) {
+        m_photos = photos;
+        open(m_course);
+    }
+}
+
+void SheetBoard::takePictures()
+{
+    bool missing = false;
+    const auto take = [&](SheetPhoto& photo) {
+        if (photo.marked.picture.isNull() && !photo.unreadable) {
+            photo.marked.picture = m_pictures.picture(photo.photo, PhotoPictures::Size::paper);
+            photo.unreadable = m_pictures.unreadable().contains(photo.photo);
+            missing = missing || (photo.marked.picture.isNull() && !photo.unreadable);
+        }
+    };
+    for (auto& pair : m_content->photos) {
+        take(pair.first);
+        if (pair.last) {
+            take(*pair.last);
+        }
+    }
+    m_working = missing;
+    lay();
 }
 
 void SheetBoard::retranslate()
@@ -89,7 +143,7 @@ void SheetBoard::paint(QPainter& painter, int page, double width) const
 
 void SheetBoard::saveAs()
 {
-    if (!m_content) {
+    if (!m_content || m_working) {
         return;
     }
     // Not modal to this call: the page stays alive, and locking the desk still works.
@@ -106,7 +160,7 @@ void SheetBoard::saveAs()
 
 bool SheetBoard::write(const QString& path)
 {
-    if (!m_content || path.isEmpty()) {
+    if (!m_content || m_working || path.isEmpty()) {
         return false;
     }
     const auto written = writeSheetPdf(*m_content, path, m_letter ? QPageSize::Letter : QPageSize::A4,

@@ -154,6 +154,9 @@ QString SheetContent::asText() const
         lines << curve.left.sentence << curve.right.sentence;
     }
     lines << bandLegend;
+    for (const auto& pair : photos) {
+        lines << pair.asText();
+    }
     for (const auto& finding : findings) {
         lines << finding.spoken;
     }

@@ -6,6 +6,7 @@
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/workplace.h"
+#include "app/desk/sheet/sheet_photos.h"
 
 namespace ebbline::deskapp {
 
@@ -34,6 +35,7 @@ struct SheetContent {
     QList<SheetCurves> curves;    ///< symptoms that have at least one score
     QList<charts::Event> events;
     QString bandLegend;
+    QList<SheetPhotoPair> photos;  ///< empty unless they were asked for
     QList<FindingRow> findings;
     QString adherence;
     QString entries;              ///< how many, on how many days

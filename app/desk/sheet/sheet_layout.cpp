@@ -107,6 +107,7 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
     heading(Sheet::tr("Recovery"), m_content.curves.isEmpty() ? 60 : firstCurve);
     paragraph(m_content.entries + QStringLiteral(" · ") + m_content.adherence, m_body);
     curves();
+    photos();
     heading(Sheet::tr("Findings and what was done"));
     if (m_content.findings.isEmpty()) {
         paragraph(Sheet::tr("No finding."), m_body);
@@ -308,6 +309,24 @@ void SheetLayout::curves()
         });
     }
     paragraph(m_content.bandLegend, m_small);
+}
+
+void SheetLayout::photos()
+{
+    if (m_content.photos.isEmpty()) {
+        return;
+    }
+    constexpr double words = 70;
+    heading(Sheet::tr("Photographs"), sheetPhotoHeight + words);
+    paragraph(Sheet::tr("The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care."),
+              m_small, sheetPhotoHeight);
+    for (int i = 0; i < m_content.photos.size(); ++i) {
+        const auto& pair = m_content.photos[i];
+        paragraph(pair.view + QStringLiteral(" · ") + pair.how(), m_bold, sheetPhotoHeight);
+        place(sheetPhotoHeight + gap, [this, i](QPainter& painter, const QRectF& area) {
+            paintSheetPhotos(painter, area.adjusted(0, 0, 0, -gap), m_content.photos[i], m_small);
+        });
+    }
 }
 
 void SheetLayout::paint(QPainter& painter, int page) const

@@ -2,7 +2,7 @@
 /// \file
 /// Lays a follow-up sheet out on pages and paints them: on paper and on the screen the same.
 /// Units are CSS pixels, 96 to the inch. Black on white, with line styles and words instead of
-/// colours, so that a copier loses nothing.
+/// colours, so that a copier loses nothing; photographs, if any, keep their colours.
 
 #include "app/desk/sheet/sheet_content.h"
 
@@ -44,6 +44,7 @@ private:
     void fields(const QList<SheetField>& fields, int columns);
     void map();
     void curves();
+    void photos();
     double textHeight(const QString& text, const QFont& font, double width) const;
     QRectF mirroredIn(const QRectF& area, double left, double width) const;
 

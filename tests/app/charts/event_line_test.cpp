@@ -42,3 +42,34 @@ TEST_CASE("an event after the last day stands at the end of the axis", "[charts]
     REQUIRE(places.size() == 1);
     CHECK(places[0].tick == 210);
 }
+
+TEST_CASE("a quiet event finds its place last: its label never takes that of another", "[charts][events]")
+{
+    QFont font(QStringLiteral("Noto Sans"));
+    font.setPixelSize(12);
+    QList<Event> loud;
+    QList<Event> all;
+    for (int day = 0; day < 12; ++day) {
+        all.append({day + 0.1, QStringLiteral("photos"), false, true});
+        if (day % 2 == 0) {
+            loud.append({day + 0.5, QStringLiteral("called"), true});
+            all.append(loud.last());
+        }
+    }
+
+    const auto alone = placeEvents(loud, 30, 400, 16, font);
+    const auto together = placeEvents(all, 30, 400, 16, font);
+
+    REQUIRE(together.size() == all.size());
+    int same = 0;
+    int quietLabels = 0;
+    for (const auto& place : together) {
+        quietLabels += all[place.event].quiet && !place.box.isEmpty() ? 1 : 0;
+        for (const auto& other : alone) {
+            same += !all[place.event].quiet && all[place.event].day == loud[other.event].day && place.box == other.box ? 1 : 0;
+        }
+    }
+    CHECK(same == loud.size());
+    CHECK(quietLabels > 0);
+    CHECK(quietLabels < 12);
+}

@@ -38,6 +38,8 @@ def check_steps(steps):
     want(steps.get("notes to silent patients", 0) > 0, "a note to the silent patient")
     want(steps.get("envelopes refused", 0) == 0, "no envelope refused")
     want(steps.get("reminders answered", 0) > 0, "reminders answered")
+    taken = steps.get("photographs taken", 0)
+    want(taken >= 10 and steps.get("photographs at the desk") == taken, f"each of ten photographs and more at the desk, whole; {taken} were taken")
 
 
 def check_findings(summary):

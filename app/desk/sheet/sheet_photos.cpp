@@ -1,0 +1,90 @@
+#include "app/desk/sheet/sheet_photos.h"
+
+#include "app/desk/model/times.h"
+#include "app/desk/photos/photo_rows.h"
+
+#include <QCoreApplication>
+#include <QFontMetricsF>
+#include <QPainter>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+class Sheet {
+    Q_DECLARE_TR_FUNCTIONS(Sheet)
+};
+
+constexpr double gap = 16;
+constexpr double captionHeight = 18;
+
+SheetPhoto photoOf(const desk::CoursePhoto& photo)
+{
+    return {photo.photo, Sheet::tr("%1, %2", "day, time").arg(dayText(photo.day), stampText(photo.at)), {{}, photo.eyes}, false};
+}
+
+void paintOne(QPainter& painter, const QRectF& column, const SheetPhoto& photo, const QFont& font, const std::optional<QTransform>& laid, const QSizeF& reference)
+{
+    const QRectF box(column.left(), column.top(), column.width(), column.height() - captionHeight);
+    if (!photo.marked.picture.isNull()) {
+        // What is laid over another keeps to the place that the other one has.
+        const auto whole = fitted(laid ? reference : QSizeF(photo.marked.picture.size()), box);
+        const auto window = whole.mapRect(QRectF(QPointF(), laid ? reference : QSizeF(photo.marked.picture.size())));
+        paintLaid(painter, window, photo.marked.picture, laid ? *laid * whole : whole);
+        painter.setPen(QPen(QColor(0x88, 0x88, 0x88), 0.6));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawRect(window);
+    }
+    painter.setPen(Qt::black);
+    painter.setFont(font);
+    painter.drawText(QRectF(column.left(), box.bottom() + 2, column.width(), captionHeight), Qt::AlignHCenter | Qt::AlignTop,
+                     photo.unreadable ? Sheet::tr("%1: could not be opened").arg(photo.when) : photo.when);
+}
+
+}  // namespace
+
+QString SheetPhotoPair::how() const
+{
+    if (!last) {
+        return Sheet::tr("The only photograph of this view.");
+    }
+    return isAligned() ? Sheet::tr("Aligned by the eyes, not stretched and not mirrored.") : Sheet::tr("As they were taken, perhaps not on one scale.");
+}
+
+QString SheetPhotoPair::asText() const
+{
+    return last ? Sheet::tr("Photographs, %1: %2, and %3. %4", "view, first, last, how").arg(view, first.when, last->when, how())
+                : Sheet::tr("Photograph, %1: %2. %3", "view, when, how").arg(view, first.when, how());
+}
+
+QList<SheetPhotoPair> sheetPhotosOf(Workplace& workplace, const recovery::CourseId& course)
+{
+    QList<SheetPhotoPair> pairs;
+    const auto all = workplace.desk().photos(course);
+    for (const auto pose : {photos::Pose::front, photos::Pose::leftOblique, photos::Pose::rightOblique}) {
+        const desk::CoursePhoto* first = nullptr;
+        const desk::CoursePhoto* last = nullptr;
+        for (const auto& photo : all) {
+            if (photo.pose == pose && photo.isHere() && !photo.refused) {
+                first = first == nullptr ? &photo : first;
+                last = &photo;
+            }
+        }
+        if (first != nullptr) {
+            pairs.append({poseName(pose), photoOf(*first), first == last ? std::nullopt : std::optional(photoOf(*last))});
+        }
+    }
+    return pairs;
+}
+
+void paintSheetPhotos(QPainter& painter, const QRectF& area, const SheetPhotoPair& pair, const QFont& font)
+{
+    const double half = (area.width() - gap) / 2;
+    paintOne(painter, {area.left(), area.top(), half, area.height()}, pair.first, font, std::nullopt, {});
+    if (pair.last) {
+        const auto laid = laidOver(pair.last->marked, pair.first.marked);
+        paintOne(painter, {area.left() + half + gap, area.top(), half, area.height()}, *pair.last, font, laid, pair.first.marked.picture.size());
+    }
+}
+
+}  // namespace ebbline::deskapp
