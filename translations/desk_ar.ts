@@ -402,34 +402,6 @@
             <source>settled on day %1</source>
             <translation>هدأ في اليوم %1</translation>
         </message>
-        <message>
-            <source>warned</source>
-            <translation>تحذير</translation>
-        </message>
-        <message>
-            <source>dressings off</source>
-            <translation>نزع الضمادات</translation>
-        </message>
-        <message>
-            <source>called</source>
-            <translation>اتصال</translation>
-        </message>
-        <message>
-            <source>visit forward</source>
-            <translation>تقديم الموعد</translation>
-        </message>
-        <message>
-            <source>closed</source>
-            <translation>أُغلق</translation>
-        </message>
-        <message>
-            <source>follow-up</source>
-            <translation>مراجعة</translation>
-        </message>
-        <message>
-            <source>photos</source>
-            <translation>صور</translation>
-        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -6337,6 +6309,73 @@
         <message>
             <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
             <translation>يختلف الضوء والمسافة وتعبير الوجه من صورة إلى أخرى. ما يبدو تغيّرًا قد يكون من ذلك: قارن بحذر، وانظر إلى المريض قبل أن تقرر.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Events</name>
+        <message>
+            <source>warned</source>
+            <translation>تحذير</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>نزع الضمادات</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>اتصال</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>تقديم الموعد</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>أُغلق</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>مراجعة</translation>
+        </message>
+        <message>
+            <source>photos</source>
+            <translation>صور</translation>
+        </message>
+        <message>
+            <source>reopened</source>
+            <translation>أعيد فتحه</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>اطُّلع عليه</translation>
+        </message>
+        <message>
+            <source>taken on</source>
+            <translation>تولاه أحد</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>فُتح</translation>
+        </message>
+        <message>
+            <source>entry without scores</source>
+            <translation>تدوين بلا درجات</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <comment>day, what happened</comment>
+            <translation>%1: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln reminder(s) done</source>
+            <translation>
+                <numerusform>%Ln تذكير منجز</numerusform>
+                <numerusform>تذكير واحد منجز</numerusform>
+                <numerusform>تذكيران منجزان</numerusform>
+                <numerusform>%Ln تذكيرات منجزة</numerusform>
+                <numerusform>%Ln تذكيرًا منجزًا</numerusform>
+                <numerusform>%Ln تذكير منجز</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

@@ -390,34 +390,6 @@
             <source>settled on day %1</source>
             <translation>abgeklungen an Tag %1</translation>
         </message>
-        <message>
-            <source>warned</source>
-            <translation>gewarnt</translation>
-        </message>
-        <message>
-            <source>dressings off</source>
-            <translation>Pflaster ab</translation>
-        </message>
-        <message>
-            <source>called</source>
-            <translation>angerufen</translation>
-        </message>
-        <message>
-            <source>visit forward</source>
-            <translation>Termin vorgezogen</translation>
-        </message>
-        <message>
-            <source>closed</source>
-            <translation>abgeschlossen</translation>
-        </message>
-        <message>
-            <source>follow-up</source>
-            <translation>Nachschau</translation>
-        </message>
-        <message>
-            <source>photos</source>
-            <translation>Fotos</translation>
-        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -6025,6 +5997,69 @@
         <message>
             <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
             <translation>Licht, Abstand und Mimik sind von Foto zu Foto verschieden. Was wie eine Veränderung aussieht, kann daran liegen: Vergleichen Sie vorsichtig, und sehen Sie die Patientin an, bevor Sie entscheiden.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Events</name>
+        <message>
+            <source>warned</source>
+            <translation>gewarnt</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>Pflaster ab</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>angerufen</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>Termin vorgezogen</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>abgeschlossen</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>Nachschau</translation>
+        </message>
+        <message>
+            <source>photos</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>reopened</source>
+            <translation>wieder geöffnet</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>gesehen</translation>
+        </message>
+        <message>
+            <source>taken on</source>
+            <translation>übernommen</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>geöffnet</translation>
+        </message>
+        <message>
+            <source>entry without scores</source>
+            <translation>Eintrag ohne Werte</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <comment>day, what happened</comment>
+            <translation>%1: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln reminder(s) done</source>
+            <translation>
+                <numerusform>%Ln Erinnerung erledigt</numerusform>
+                <numerusform>%Ln Erinnerungen erledigt</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

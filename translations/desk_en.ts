@@ -621,4 +621,14 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>Events</name>
+        <message numerus="yes">
+            <source>%Ln reminder(s) done</source>
+            <translation>
+                <numerusform>%Ln reminder done</numerusform>
+                <numerusform>%Ln reminders done</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -390,30 +390,6 @@
             <source>settled on day %1</source>
             <translation>remitido el día %1</translation>
         </message>
-        <message>
-            <source>warned</source>
-            <translation>aviso</translation>
-        </message>
-        <message>
-            <source>dressings off</source>
-            <translation>apósitos fuera</translation>
-        </message>
-        <message>
-            <source>called</source>
-            <translation>llamada</translation>
-        </message>
-        <message>
-            <source>visit forward</source>
-            <translation>visita adelantada</translation>
-        </message>
-        <message>
-            <source>closed</source>
-            <translation>cerrado</translation>
-        </message>
-        <message>
-            <source>follow-up</source>
-            <translation>control</translation>
-        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -5722,6 +5698,65 @@
         <message>
             <source>Patient</source>
             <translation>Paciente</translation>
+        </message>
+    </context>
+    <context>
+        <name>Events</name>
+        <message>
+            <source>warned</source>
+            <translation>aviso</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>apósitos fuera</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>llamada</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>visita adelantada</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>cerrado</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>control</translation>
+        </message>
+        <message>
+            <source>reopened</source>
+            <translation>reabierto</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>visto</translation>
+        </message>
+        <message>
+            <source>taken on</source>
+            <translation>asumido</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>abierta</translation>
+        </message>
+        <message>
+            <source>entry without scores</source>
+            <translation>anotación sin valores</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <comment>day, what happened</comment>
+            <translation>%1: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln reminder(s) done</source>
+            <translation>
+                <numerusform>%Ln recordatorio hecho</numerusform>
+                <numerusform>%Ln recordatorios hechos</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

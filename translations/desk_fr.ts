@@ -390,30 +390,6 @@
             <source>settled on day %1</source>
             <translation>résolu au jour %1</translation>
         </message>
-        <message>
-            <source>warned</source>
-            <translation>alerte</translation>
-        </message>
-        <message>
-            <source>dressings off</source>
-            <translation>pansements retirés</translation>
-        </message>
-        <message>
-            <source>called</source>
-            <translation>appelé</translation>
-        </message>
-        <message>
-            <source>visit forward</source>
-            <translation>visite avancée</translation>
-        </message>
-        <message>
-            <source>closed</source>
-            <translation>clos</translation>
-        </message>
-        <message>
-            <source>follow-up</source>
-            <translation>contrôle</translation>
-        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -5722,6 +5698,65 @@
         <message>
             <source>Patient</source>
             <translation>Patient</translation>
+        </message>
+    </context>
+    <context>
+        <name>Events</name>
+        <message>
+            <source>warned</source>
+            <translation>alerte</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>pansements retirés</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>appelé</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>visite avancée</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>clos</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>contrôle</translation>
+        </message>
+        <message>
+            <source>reopened</source>
+            <translation>rouvert</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>vu</translation>
+        </message>
+        <message>
+            <source>taken on</source>
+            <translation>pris en charge</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>ouverte</translation>
+        </message>
+        <message>
+            <source>entry without scores</source>
+            <translation>note sans scores</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <comment>day, what happened</comment>
+            <translation>%1 : %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln reminder(s) done</source>
+            <translation>
+                <numerusform>%Ln rappel fait</numerusform>
+                <numerusform>%Ln rappels faits</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

@@ -390,30 +390,6 @@
             <source>settled on day %1</source>
             <translation>passou no dia %1</translation>
         </message>
-        <message>
-            <source>warned</source>
-            <translation>aviso</translation>
-        </message>
-        <message>
-            <source>dressings off</source>
-            <translation>curativos fora</translation>
-        </message>
-        <message>
-            <source>called</source>
-            <translation>ligação feita</translation>
-        </message>
-        <message>
-            <source>visit forward</source>
-            <translation>consulta antecipada</translation>
-        </message>
-        <message>
-            <source>closed</source>
-            <translation>fechado</translation>
-        </message>
-        <message>
-            <source>follow-up</source>
-            <translation>retorno</translation>
-        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -5722,6 +5698,65 @@
         <message>
             <source>Patient</source>
             <translation>Paciente</translation>
+        </message>
+    </context>
+    <context>
+        <name>Events</name>
+        <message>
+            <source>warned</source>
+            <translation>aviso</translation>
+        </message>
+        <message>
+            <source>dressings off</source>
+            <translation>curativos fora</translation>
+        </message>
+        <message>
+            <source>called</source>
+            <translation>ligação feita</translation>
+        </message>
+        <message>
+            <source>visit forward</source>
+            <translation>consulta antecipada</translation>
+        </message>
+        <message>
+            <source>closed</source>
+            <translation>fechado</translation>
+        </message>
+        <message>
+            <source>follow-up</source>
+            <translation>retorno</translation>
+        </message>
+        <message>
+            <source>reopened</source>
+            <translation>reaberto</translation>
+        </message>
+        <message>
+            <source>seen</source>
+            <translation>visto</translation>
+        </message>
+        <message>
+            <source>taken on</source>
+            <translation>assumido</translation>
+        </message>
+        <message>
+            <source>opened</source>
+            <translation>aberta</translation>
+        </message>
+        <message>
+            <source>entry without scores</source>
+            <translation>registro sem notas</translation>
+        </message>
+        <message>
+            <source>%1: %2.</source>
+            <comment>day, what happened</comment>
+            <translation>%1: %2.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln reminder(s) done</source>
+            <translation>
+                <numerusform>%Ln lembrete feito</numerusform>
+                <numerusform>%Ln lembretes feitos</numerusform>
+            </translation>
         </message>
     </context>
 </TS>

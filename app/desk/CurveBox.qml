@@ -10,6 +10,7 @@ Item {
 
     required property curvePicture picture
     required property var events
+    property string eventsSpoken  // of the one box that says them; the other repeats the same line
 
     implicitHeight: heading.height + chart.height + strip.implicitHeight + 2 * Theme.gapSmall
 
@@ -60,6 +61,8 @@ Item {
         line: Theme.line
         font.family: Theme.family
         font.pixelSize: Theme.textSmall
-        Accessible.ignored: true
+        Accessible.ignored: root.eventsSpoken.length === 0
+        Accessible.role: Accessible.StaticText
+        Accessible.name: root.eventsSpoken
     }
 }

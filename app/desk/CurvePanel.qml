@@ -59,6 +59,7 @@ ColumnLayout {
                 CurveBox {
                     picture: root.curves.rightCurve
                     events: root.curves.events
+                    eventsSpoken: root.curves.eventsSentence
                     Layout.fillWidth: true
                 }
                 CurveBox {

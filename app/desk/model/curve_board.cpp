@@ -10,7 +10,6 @@
 
 #include <algorithm>
 #include <map>
-#include <set>
 
 namespace ebbline::deskapp {
 
@@ -19,12 +18,6 @@ namespace {
 class Curves {
     Q_DECLARE_TR_FUNCTIONS(Curves)
 };
-
-double daysBetween(const clock::Moment& treated, const clock::Moment& at)
-{
-    const auto day = clock::dayOfRecovery(treated, at);
-    return day + at.minuteOfDay() / (24.0 * 60.0);
-}
 
 QString lastOf(const curves::Curve& curve)
 {
@@ -52,57 +45,6 @@ QString figuresOf(const curves::Curve& curve)
 CurvePair curvesOf(desk::Desk& desk, const recovery::CourseId& course, recovery::Symptom symptom)
 {
     return {desk.curve(course, {symptom, recovery::Side::left}), desk.curve(course, {symptom, recovery::Side::right})};
-}
-
-QList<charts::Event> eventsOf(const journal::CourseState& course)
-{
-    QList<charts::Event> events;
-    if (!course.treatment) {
-        return events;
-    }
-    const auto& treated = course.treatment->treatment.at;
-    const auto add = [&](const clock::Moment& at, const QString& label, bool urgent = false) {
-        events.append({daysBetween(treated, at), label, urgent});
-    };
-    for (const auto& warning : course.warnings) {
-        if (!warning.confirmed) {
-            add(warning.at, Curves::tr("warned"), warning.urgency <= recovery::Urgency::callNow);
-        }
-    }
-    for (const auto& [key, reminder] : course.reminders) {
-        if (reminder.answer != records::ReminderAnswer::done) {
-            continue;
-        }
-        if (key.starts_with("dressings-off/")) {
-            add(reminder.at, Curves::tr("dressings off"));
-        }
-    }
-    for (const auto& act : course.acts) {
-        if (act.act == records::Act::called) {
-            add(act.at, Curves::tr("called"), true);
-        } else if (act.act == records::Act::visitBroughtForward) {
-            add(act.at, Curves::tr("visit forward"), true);
-        } else if (act.act == records::Act::closed) {
-            add(act.at, Curves::tr("closed"));
-        }
-    }
-    if (course.followUp) {
-        add(course.followUp->at, Curves::tr("follow-up"));
-    }
-    std::set<int> photographed;
-    for (const auto& [photo, taken] : course.photos) {
-        const int day = std::max(0, clock::dayOfRecovery(treated, taken.value.at));
-        if (!course.photosRemoved.contains(photo) && photographed.insert(day).second) {
-            events.append({daysBetween(treated, taken.value.at), Curves::tr("photos"), false, true});
-        }
-    }
-    std::stable_sort(events.begin(), events.end(), [](const auto& a, const auto& b) { return a.day < b.day; });
-    // The same word twice on one day says nothing more.
-    const auto same = [](const charts::Event& a, const charts::Event& b) {
-        return a.label == b.label && static_cast<int>(a.day) == static_cast<int>(b.day);
-    };
-    events.erase(std::unique(events.begin(), events.end(), same), events.end());
-    return events;
 }
 
 CurveBoard::CurveBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace) {}
@@ -182,12 +124,12 @@ void CurveBoard::refresh()
     m_events = found == courses.end() ? QList<charts::Event>() : eventsOf(found->second);
     if (found != courses.end() && found->second.treatment) {
         const auto pair = curvesOf(m_workplace.desk(), m_course, m_symptom);
-        refreshTable(pair.left, pair.right);
+        refreshTable(found->second.treatment->treatment.at, pair.left, pair.right);
     }
     Q_EMIT changed();
 }
 
-void CurveBoard::refreshTable(const curves::Curve& left, const curves::Curve& right)
+void CurveBoard::refreshTable(const clock::Moment& treated, const curves::Curve& left, const curves::Curve& right)
 {
     std::map<clock::Instant, CurveTableRow> rows;
     const auto fill = [&](const curves::Curve& curve, QString CurveTableRow::* cell) {
@@ -217,14 +159,19 @@ void CurveBoard::refreshTable(const curves::Curve& left, const curves::Curve& ri
     fill(right, &CurveTableRow::right);
     for (const auto& event : m_events) {
         const auto day = dayText(static_cast<int>(event.day));
-        const auto last = std::find_if(rows.rbegin(), rows.rend(), [&](const auto& row) { return row.second.day == day; });
-        if (last != rows.rend()) {
-            last->second.note += (last->second.note.isEmpty() ? QString() : QStringLiteral(", ")) + event.label;
+        auto last = std::find_if(rows.rbegin(), rows.rend(), [&](const auto& row) { return row.second.day == day; });
+        if (last == rows.rend()) {
+            // Something happened on a day without this score: the day has a line all the same.
+            const auto at = treated.at + std::chrono::duration_cast<std::chrono::milliseconds>(
+                                             std::chrono::duration<double, std::ratio<86400>>(event.day - recoveryDays(treated, treated)));
+            rows[at].day = day;
+            last = std::find_if(rows.rbegin(), rows.rend(), [&](const auto& row) { return row.second.day == day; });
         }
+        last->second.note += (last->second.note.isEmpty() ? QString() : QStringLiteral(", ")) + event.label;
     }
     QList<RowList::Row> list;
     for (auto& [at, row] : rows) {
-        for (auto* cell : {&row.left, &row.right}) {
+        for (auto* cell : {&row.when, &row.left, &row.right, &row.usual}) {
             if (cell->isEmpty()) {
                 *cell = QStringLiteral("–");
             }

@@ -4,6 +4,7 @@
 /// events of the course under them, and the same thing as a table.
 
 #include "app/charts/curve_picture.h"
+#include "app/desk/model/course_events.h"
 #include "app/desk/model/row_list.h"
 #include "app/desk/model/workplace.h"
 
@@ -67,6 +68,7 @@ class CurveBoard : public QObject {
     Q_PROPERTY(ebbline::charts::CurvePicture leftCurve READ leftCurve NOTIFY changed FINAL)
     Q_PROPERTY(ebbline::charts::CurvePicture rightCurve READ rightCurve NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::charts::Event> events READ events NOTIFY changed FINAL)
+    Q_PROPERTY(QString eventsSentence READ eventsText NOTIFY changed FINAL)  ///< the events, day by day
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed FINAL)
     Q_PROPERTY(QString legend READ legend NOTIFY changed FINAL)
     Q_PROPERTY(QString figures READ figures NOTIFY changed FINAL)  ///< peak, half-life, resolved
@@ -87,6 +89,7 @@ public:
     charts::CurvePicture rightCurve() const { return m_right; }
     QList<charts::Event> events() const { return m_events; }
     QString sentence() const;
+    QString eventsText() const { return eventsSentence(m_events); }
     QString legend() const { return m_left.legend; }
     QString figures() const { return m_figures; }
 
@@ -94,7 +97,7 @@ Q_SIGNALS:
     void changed();
 
 private:
-    void refreshTable(const curves::Curve& left, const curves::Curve& right);
+    void refreshTable(const clock::Moment& treated, const curves::Curve& left, const curves::Curve& right);
 
     Workplace& m_workplace;
     recovery::CourseId m_course;
@@ -107,10 +110,6 @@ private:
     QList<charts::Event> m_events;
     QString m_figures;
 };
-
-/// What happened in a course, for the line under the axis: warnings, reminders done, acts, calls,
-/// days with photographs. Day 0 is the treatment.
-QList<charts::Event> eventsOf(const journal::CourseState& course);
 
 /// Both sides of a symptom.
 struct CurvePair {

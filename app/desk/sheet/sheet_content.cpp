@@ -1,6 +1,7 @@
 #include "app/desk/sheet/sheet_content.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/course_events.h"
 #include "app/desk/model/curve_board.h"
 #include "app/desk/model/dose_words.h"
 #include "app/desk/model/follow_up_editor.h"
