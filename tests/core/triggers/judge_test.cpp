@@ -96,6 +96,31 @@ TEST_CASE("puckering is left alone on day 14, raised at the review on day 21, an
     }));
 }
 
+TEST_CASE("a score without a side is not judged more gently than one with", "[triggers]")
+{
+    // Of a fold that keeps most of its beginning, the beginning may be the practitioner's score.
+    const auto folds = [](Side side) {
+        CourseInput course{treated, {}, {}};
+        course.baseline.insert_or_assign(Stream{Symptom::puckering, side}, points(3));
+        for (const int day : {8, 9, 10})
+            course.observations.push_back({onDay(day), {{Stream{Symptom::puckering, side}, points(3)}}});
+        return course;
+    };
+    for (const auto& [one, none] :
+         {std::pair{folds(Side::left), folds(Side::none)},
+          std::pair{series(Symptom::pain, Side::left, {5, 4, 3, 2, 2, 5}), series(Symptom::pain, Side::none, {5, 4, 3, 2, 2, 5})},
+          std::pair{series(Symptom::swelling, Side::left, std::vector<int>(14, 9)),
+                    series(Symptom::swelling, Side::none, std::vector<int>(14, 9))}}) {
+        const auto withSide = judged(one, 14);
+        const auto without = judged(none, 14);
+        CHECK_FALSE(withSide.empty());
+        for (const Finding& finding : withSide)
+            CHECK(std::any_of(without.begin(), without.end(), [&](const Finding& other) {
+                return other.trigger == finding.trigger && other.urgency <= finding.urgency && other.day <= finding.day;
+            }));
+    }
+}
+
 TEST_CASE("one side that fills in the first hours is called about now", "[triggers]")
 {
     CourseInput course{treated, {}, {}};
