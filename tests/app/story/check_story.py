@@ -61,7 +61,8 @@ def check_hub(hub):
 
 def check_files(folder, pictures):
     shown = sorted(folder.glob("*.png"))
-    want(len(shown) <= pictures and len(shown) >= 100, f"a hundred pictures and more, not {len(shown)}")
+    want(len(shown) == pictures, f"a file for each of {pictures} pictures, not {len(shown)}")
+    want(pictures >= 100, f"a hundred pictures and more, not {pictures}")
     for picture in shown:
         want(picture.read_bytes()[:8] == b"\x89PNG\r\n\x1a\n" and picture.stat().st_size > 4000, f"a picture in {picture.name}")
     for language in ("en", "de", "ar"):

@@ -115,7 +115,7 @@ TEST_CASE("tracks that sum to exactly the maximum are not over it, however the s
     REQUIRE(doseOf(tracks(1.0, 0.3, 90))->givenMg > 270.0);
     CHECK_FALSE(doseOf(tracks(1.0, 0.3, 90))->overMaximum);
     CHECK_FALSE(doseOf(tracks(1.5, 0.3, 60))->overMaximum);
-    // The smallest step of a track, 0.01 mL of 1 %, is seen.
+    // A hundredth of a millilitre more is seen.
     auto over = tracks(1.0, 0.3, 90);
     over.placements.front().anaestheticMl = 0.31;
     CHECK(doseOf(over)->overMaximum);
