@@ -29,7 +29,7 @@ rm -f "$demo/hub.ready"
     >"$demo/hub.log" 2>&1 &
 hub_pid=$!
 for _ in $(seq 100); do
-    [ -s "$demo/hub.ready" ] && break
+    if [ -s "$demo/hub.ready" ] || ! kill -0 "$hub_pid" 2>/dev/null; then break; fi
     sleep 0.1
 done
 [ -s "$demo/hub.ready" ] || fail "the hub did not start; see $demo/hub.log"
