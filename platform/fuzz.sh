@@ -6,7 +6,9 @@
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
 seconds=${1:-20}
+# To the fuzzer 0 seconds mean without end.
 case $seconds in '' | *[!0-9]*) fail "usage: fuzz.sh [seconds]" ;; esac
+[ "$seconds" -gt 0 ] || fail "usage: fuzz.sh [seconds], at least 1"
 
 command -v clang++-19 >/dev/null || fail "clang++-19 is missing: run platform/debian/install.sh --tests"
 step "Building the fuzz targets" build fuzz

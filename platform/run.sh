@@ -27,7 +27,11 @@ for argument in "$@"; do
 done
 
 cd "$ebbline_root"
-[ "$install" = no ] || step "Installing what is missing" bash platform/debian/install.sh
+if [ "$install" = yes ]; then
+    step "Installing what is missing" bash platform/debian/install.sh
+else
+    note_missing
+fi
 # The packages that only tests need are not asked for here.
 configure_with=(-DEBBLINE_TESTS=OFF)
 step "Building the programs" build dev ebbline ebbline-hub ebbline-desk ebbline-diary
@@ -42,23 +46,4 @@ fi
 
 demo=build/demo
 step "Seeding the demo clinic" build/dev/bin/ebbline demo --out "$demo"
-port=$(cat "$demo/hub.port")
-hub_pid=
-stop_hub() { [ -z "$hub_pid" ] || kill "$hub_pid" 2>/dev/null || true; }
-trap stop_hub EXIT
-build/dev/bin/ebbline-hub serve --store "$demo/work/hub" --listen "127.0.0.1:$port" --port-file "$demo/hub.ready" \
-    >"$demo/hub.log" 2>&1 &
-hub_pid=$!
-for _ in $(seq 100); do
-    [ -s "$demo/hub.ready" ] && break
-    sleep 0.1
-done
-[ -s "$demo/hub.ready" ] || fail "the hub did not start; see $demo/hub.log"
-say "the hub listens on 127.0.0.1:$port"
-
-say "opening desk and diary, already unlocked; to unlock them again, the passphrase is in $demo/passphrase.txt"
-build/dev/bin/ebbline-diary --vault "$demo/work/phone-plain" --passphrase-file "$demo/passphrase.txt" &
-diary_pid=$!
-build/dev/bin/ebbline-desk --vault "$demo/work/desk" --passphrase-file "$demo/passphrase.txt" || true
-say "the desk was closed; close the diary to end"
-wait "$diary_pid" || true
+bash platform/open_demo.sh "$demo" build/dev/bin

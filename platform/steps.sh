@@ -39,6 +39,13 @@ jobs_at_once() {
     [ "$cores" -le "$memory" ] && echo "$cores" || echo "$memory"
 }
 
+# note_missing [--tests]: with --no-install, names the packages that are missing before anything starts; what they
+# are missing for may still work, and if the build does not, the sentence is said again where it is read.
+missing_packages=
+note_missing() {
+    missing_packages=$(bash "$ebbline_root/platform/debian/install.sh" --check "$@") || say "${missing_packages#ebbline: }" >&2
+}
+
 # build PRESET [targets...]; what stands in configure_with goes to CMake as well.
 configure_with=()
 build() {
@@ -46,7 +53,10 @@ build() {
     shift
     cd "$ebbline_root" || return 1
     say "configuring $preset ..."
-    quietly "build/logs/configure-$preset.log" cmake --preset "$preset" "${configure_with[@]}" || return 1
+    if ! quietly "build/logs/configure-$preset.log" cmake --preset "$preset" "${configure_with[@]}"; then
+        [ -z "$missing_packages" ] || say "the likely cause: ${missing_packages#ebbline: }" >&2
+        return 1
+    fi
     say "building $preset with $(jobs_at_once) jobs ..."
     local targets=()
     [ $# -eq 0 ] || targets=(--target "$@")

@@ -36,7 +36,11 @@ for argument in "$@"; do
 done
 
 cd "$ebbline_root"
-[ "$install" = no ] || step "Installing what is missing" bash platform/debian/install.sh --tests
+if [ "$install" = yes ]; then
+    step "Installing what is missing" bash platform/debian/install.sh --tests
+else
+    note_missing --tests
+fi
 ensure_runtime_dir
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 

@@ -14,8 +14,8 @@ passed=${XDG_CACHE_HOME:-$HOME/.cache}/ebbline-tidy
 mkdir -p "$passed"
 check() {
     local file=$1 key
-    # What the result depends on: the checks, the file, and everything of ours that it may include.
-    key=$(cat .clang-tidy "$file" "$2" | sha256sum | cut -d' ' -f1)
+    # What the result depends on: the checks, the file, how it is compiled, and everything of ours that it may include.
+    key=$({ cat .clang-tidy "$file" "$2/headers"; grep -F -x -A 1 -e "$file" "$2/commands"; } | sha256sum | cut -d' ' -f1)
     [ -e "$passed/$key" ] && return 0
     clang-tidy-19 -p build/tsan --quiet "$file" 2>/dev/null || return 1
     : >"$passed/$key"
@@ -23,12 +23,19 @@ check() {
 export -f check
 export passed
 
-headers=build/logs/tidy-headers
-mkdir -p build/logs
-find core platform -name '*.h' | sort | xargs cat >"$headers"
+inputs=build/logs/tidy
+mkdir -p $inputs
+{ clang-tidy-19 --version; find core platform app -name '*.h' | sort | xargs cat; } >$inputs/headers
+# Two lines a file: its name, and the command that compiles it.
+python3 - "$ebbline_root" $database/compile_commands.json >$inputs/commands <<'PYTHON'
+import json, os, sys
+for entry in json.load(open(sys.argv[2])):
+    file = os.path.relpath(os.path.join(entry["directory"], entry["file"]), sys.argv[1])
+    print(file, entry.get("command") or " ".join(entry["arguments"]), sep="\n")
+PYTHON
 files=$(find core platform/server platform/postgres app/hub app/tool -name '*.cpp' | sort \
     | while read -r file; do grep -q "\"file\": \"$ebbline_root/$file\"" $database/compile_commands.json && echo "$file"; done)
 count=$(printf '%s\n' "$files" | grep -c . || true)
 [ "$count" -ge 20 ] || fail "only $count files found to check"
-printf '%s\n' "$files" | xargs -P "$(nproc)" -I{} bash -c 'check {} '"$headers"
+printf '%s\n' "$files" | xargs -P "$(nproc)" -I{} bash -c 'check {} '"$inputs"
 say "$count files pass clang-tidy"

@@ -1,6 +1,7 @@
 // The clinic's program.
 #include "app/desk/desk_program.h"
 
+#include "app/desk/model/words.h"
 #include "app/fonts/fonts.h"
 #include "core/crypto/crypto.h"
 #include "platform/courier/qt_courier.h"
@@ -61,12 +62,16 @@ int main(int argc, char* argv[])
     const QCommandLineOption hub(QStringLiteral("hub"),
                                  QStringLiteral("Hub on this very machine, without TLS. Others are named on the Clinic page."),
                                  QStringLiteral("host:port"));
-    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en, de or ar."), QStringLiteral("code"));
+    const auto languages = deskapp::SettingsBoard::languages().join(QStringLiteral(", "));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("One of %1.").arg(languages), QStringLiteral("code"));
     parser.addOptions({vault, passphrase, hub, language});
     parser.process(application);
 
     if (parser.isSet(hub) && !deskapp::isThisMachine(parser.value(hub))) {
         return complain(QStringLiteral("--hub names another machine; name it on the Clinic page, with its fingerprint"));
+    }
+    if (parser.isSet(language) && !deskapp::SettingsBoard::languages().contains(parser.value(language))) {
+        return complain(QStringLiteral("there is no language '%1'; --language takes one of %2").arg(parser.value(language), languages));
     }
     if (!crypto::initialise()) {
         return complain(QStringLiteral("the cryptographic library cannot start"));
@@ -106,7 +111,7 @@ int main(int argc, char* argv[])
                                                               : program.workplace().create(raw, cost);
         words->fill('\0');
         if (!opened) {
-            return complain(QStringLiteral("the vault cannot be opened"));
+            return complain(QStringLiteral("the vault cannot be opened. %1").arg(deskapp::errorText(opened.error())));
         }
     }
     if (parser.isSet(hub) && program.workplace().isOpen()) {

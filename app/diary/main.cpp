@@ -31,10 +31,16 @@ int main(int argc, char** argv)
     const QCommandLineOption passphrase(QStringLiteral("passphrase-file"),
                                         QStringLiteral("Opens the diary with the first line of this file (demonstrations)."),
                                         QStringLiteral("file"));
-    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("en, de, es, fr, pt_BR, ar, tr or zh_CN."), QStringLiteral("code"));
+    const QString languages = diaryapp::DiarySettings::languageCodes().join(QStringLiteral(", "));
+    const QCommandLineOption language(QStringLiteral("language"), QStringLiteral("One of %1.").arg(languages), QStringLiteral("code"));
     options.addOptions({vault, passphrase, language});
     options.process(application);
 
+    if (options.isSet(language) && !diaryapp::DiarySettings::languageCodes().contains(options.value(language))) {
+        std::fprintf(stderr, "ebbline-diary: there is no language '%s'; --language takes one of %s\n",
+                     qPrintable(options.value(language)), qPrintable(languages));
+        return 2;
+    }
     if (!crypto::initialise()) {
         std::fprintf(stderr, "ebbline-diary: the cryptographic library cannot start\n");
         return 1;

@@ -200,9 +200,12 @@ int main(int argc, char** argv)
         command->add_option("--key-file", place.keyFile, "The folder's key, 32 bytes; default: hub.key in it");
     }
     serving->add_option("--listen", listen, "Address and port; port 0 takes a free one")->capture_default_str();
-    auto* certificate = serving->add_option("--certificate", settings.certificate, "PEM chain; without it plain HTTP, for one machine only")
+    auto* certificate = serving->add_option("--certificate", settings.certificate, "PEM chain; without it plain HTTP, and only on an address of this machine")
                             ->check(CLI::ExistingFile);
     serving->add_option("--key", settings.key, "PEM key of the certificate")->check(CLI::ExistingFile)->needs(certificate);
+    serving->add_flag("--behind-tls-proxy", settings.behindTlsProxy,
+                      "Plain HTTP on any address, because a proxy with TLS stands before it and nothing else reaches it")
+        ->excludes(certificate);
     serving->add_option("--metrics", metrics, "Address and port for GET /metrics, for monitoring only; default: none");
     serving->add_option("--port-file", portFile, "Write the port here once it listens");
     serving->add_option("--network-threads", settings.networkThreads)->check(CLI::Range(1, 64))->capture_default_str();

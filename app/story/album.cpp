@@ -54,7 +54,7 @@ void Album::phone(app::DiaryProgram& program, const QString& name)
     settle();
     if (program.grab(m_folder + QStringLiteral("/phone-") + name + QStringLiteral(".png"))) {
         m_phonePages << program.pageName();
-        ++m_pictures;
+        m_pictures << QStringLiteral("phone-") + name;
     }
 }
 
@@ -70,7 +70,7 @@ void Album::desk(app::DeskProgram& program, const QString& name)
     }
     if (program.grab(m_folder + QStringLiteral("/desk-") + name + QStringLiteral(".png"))) {
         m_deskPages << program.pageName();
-        ++m_pictures;
+        m_pictures << QStringLiteral("desk-") + name;
     }
 }
 

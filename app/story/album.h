@@ -18,7 +18,7 @@ public:
     void atTheQueue(Stage& stage);
     void atTheEnd(Stage& stage);
 
-    std::size_t pictures() const { return m_pictures; }
+    std::size_t pictures() const { return static_cast<std::size_t>(m_pictures.size()); }
     /// Pages of either program that no picture shows; empty if there are to be no pictures.
     QStringList missing() const;
 
@@ -32,7 +32,7 @@ private:
     QString m_folder;
     QSet<QString> m_phonePages;
     QSet<QString> m_deskPages;
-    std::size_t m_pictures = 0;
+    QSet<QString> m_pictures;  ///< by name: one that is taken again replaces the old one
     bool m_on;
     bool m_firstEvening = false;
     bool m_warning = false;

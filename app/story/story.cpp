@@ -3,6 +3,7 @@
 #include "app/story/album.h"
 #include "app/story/snapshots.h"
 #include "app/story/stage.h"
+#include "app/story/story_folder.h"
 #include "app/story/summary.h"
 
 #include <QDir>
@@ -252,7 +253,8 @@ private:
 
 Done playStory(const StorySetup& setup)
 {
-    QDir(setup.out).removeRecursively();
+    if (const Done emptied = emptyForStory(setup.out); !emptied)
+        return emptied;
     if (!QDir().mkpath(setup.out + QStringLiteral("/work")))
         return fail(Reason::storageFailed, "story: the folder cannot be made");
     Scenario scenario = inventedScenario();

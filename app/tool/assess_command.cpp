@@ -2,6 +2,7 @@
 
 #include "app/tool/assess_tables.h"
 #include "app/tool/course_tables.h"
+#include "app/tool/file_guard.h"
 #include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
 
@@ -27,6 +28,10 @@ int assess(const Options& options)
         std::cerr << "ebbline assess: " << what << "\n";
         return badInput;
     };
+    if (const Done kept = keepsInputs({{"--scores", options.scores}, {"--signs", options.signs}, {"--protocol", options.protocol}},
+                                      {{"--out", options.out}});
+        !kept)
+        return complain(kept.error().detail);
     const auto scores = rowsOf<exchange::ScoreRow>(options.scores, exchange::readScores, std::cerr);
     if (!scores)
         return badInput;

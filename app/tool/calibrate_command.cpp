@@ -1,6 +1,7 @@
 // ebbline calibrate: band and thresholds from courses whose truth is known.
 
 #include "app/tool/course_tables.h"
+#include "app/tool/file_guard.h"
 #include "app/tool/progress_bar.h"
 #include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
@@ -68,6 +69,10 @@ int calibrate(const Options& options)
         std::cerr << "ebbline calibrate: " << what << "\n";
         return badInput;
     };
+    if (const Done kept = keepsInputs({{"--scores", options.scores}, {"--truth", options.truth}, {"--start", options.start}},
+                                      {{"--out-protocol", options.out}});
+        !kept)
+        return complain(kept.error().detail);
     const auto scores = rowsOf<exchange::ScoreRow>(options.scores, exchange::readScores, std::cerr);
     const auto truth = scores ? rowsOf<exchange::TruthRow>(options.truth, exchange::readTruth, std::cerr) : std::nullopt;
     if (!truth)

@@ -1,6 +1,7 @@
 // ebbline export, read-bundle: a course as a FHIR bundle, and back into open tables.
 
 #include "app/tool/course_tables.h"
+#include "app/tool/file_guard.h"
 #include "app/tool/secret_input.h"
 #include "app/tool/subcommand.h"
 #include "app/tool/vault_words.h"
@@ -35,6 +36,12 @@ int refuse(const char* command, const Error& error)
     return error.reason == Reason::storageFailed ? failed : badInput;
 }
 
+int refuseFiles(const char* command, const Error& error)
+{
+    std::cerr << "ebbline " << command << ": " << error.detail << '\n';
+    return badInput;
+}
+
 Result<vault::Vault> unlocked(const Options& options, const clock::Clock& clock)
 {
     if (const Done ready = crypto::initialise(); !ready)
@@ -64,6 +71,9 @@ int list(const journal::State& state)
 
 int exportCourse(const Options& options)
 {
+    if (!options.course.empty())
+        if (const Done kept = keepsInputs({{"the folder of the vault", options.folder}}, {{"--out", options.out}}); !kept)
+            return refuseFiles("export", kept.error());
     const clock::SystemClock clock;
     const auto vault = unlocked(options, clock);
     if (!vault)
@@ -96,6 +106,11 @@ int exportCourse(const Options& options)
 
 int readBundle(const Options& options)
 {
+    std::vector<NamedFile> tables{{"--out-scores", options.scores}};
+    if (!options.signs.empty())
+        tables.push_back({"--out-signs", options.signs});
+    if (const Done kept = keepsInputs({{"the bundle", options.bundle}}, tables); !kept)
+        return refuseFiles("read-bundle", kept.error());
     const auto text = readFile(options.bundle);
     if (!text)
         return refuse("read-bundle", text.error());

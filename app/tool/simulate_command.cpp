@@ -1,6 +1,7 @@
 // ebbline simulate: invented courses whose truth is known, as open tables.
 
 #include "app/tool/course_tables.h"
+#include "app/tool/file_guard.h"
 #include "app/tool/progress_bar.h"
 #include "app/tool/subcommand.h"
 
@@ -97,6 +98,13 @@ int simulate(const Options& options)
     auto wanted = wantedKinds(options.kinds);
     if (!wanted) {
         std::cerr << "ebbline simulate: " << wanted.error().detail << "\n";
+        return badInput;
+    }
+    std::vector<NamedFile> tables{{"--out-scores", options.scores}, {"--out-truth", options.truth}};
+    if (!options.signs.empty())
+        tables.push_back({"--out-signs", options.signs});
+    if (const Done kept = keepsInputs({}, tables); !kept) {
+        std::cerr << "ebbline simulate: " << kept.error().detail << "\n";
         return badInput;
     }
     apportion(*wanted, options.courses);

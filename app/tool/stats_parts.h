@@ -1,7 +1,8 @@
 #pragma once
 /// \file
 /// What the methods of `ebbline stats` share: each adds itself with its options, its example and its
-/// `--json`; each ends in an answer, in "not enough to say", or in a complaint with exit 2.
+/// `--json`; each ends in an answer, in "not enough to say", or in a complaint with exit 2. Inside of app/tool
+/// only.
 
 #include "app/tool/number_table.h"
 #include "app/tool/subcommand.h"

@@ -5,6 +5,7 @@
 #include "app/fonts/fonts.h"
 #include "app/story/demo.h"
 #include "app/story/story.h"
+#include "app/story/story_folder.h"
 #include "core/crypto/crypto.h"
 
 #include <QApplication>
@@ -17,8 +18,13 @@ namespace ebbline::tool {
 
 namespace {
 
-int inApplication(const std::function<Done(const QString& hubProgram)>& work)
+/// `out` is looked at before anything starts.
+int inApplication(const std::string& out, const std::function<Done(const QString& hubProgram)>& work)
 {
+    if (const Done may = story::mayEmpty(QString::fromStdString(out)); !may) {
+        std::cerr << "ebbline: " << may.error().detail << '\n';
+        return badInput;
+    }
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM"))
         qputenv("QT_QPA_PLATFORM", "offscreen");
     if (qEnvironmentVariableIsEmpty("QT_QUICK_BACKEND"))
@@ -51,11 +57,11 @@ void addStory(CLI::App& app, std::function<int()>& run)
     auto story = std::make_shared<Options>();
     auto* playing = app.add_subcommand("story", "Play the invented clinic through the real programs and a real hub");
     playing->footer("Example: ebbline story --out build/story");
-    playing->add_option("--out", story->out, "Folder for screens, sheet and summary.json; emptied first")->required();
+    playing->add_option("--out", story->out, "Folder for screens, sheet and summary.json: a new one, an empty one, or one of an earlier story, which is emptied")->required();
     playing->add_flag("--no-screens", story->noScreens, "Only the summary");
     playing->callback([story, &run] {
         run = [story] {
-            return inApplication([&](const QString& hub) {
+            return inApplication(story->out, [&](const QString& hub) {
                 return story::playStory({QString::fromStdString(story->out), hub, !story->noScreens});
             });
         };
@@ -64,11 +70,11 @@ void addStory(CLI::App& app, std::function<int()>& run)
     auto demo = std::make_shared<Options>();
     auto* seeding = app.add_subcommand("demo", "Make a demo clinic of the last eight days, for the programs to open");
     seeding->footer("Example: ebbline demo --out build/demo");
-    seeding->add_option("--out", demo->out, "Folder, emptied first; gets work/desk, work/phone-*, hub.port and passphrase.txt")
+    seeding->add_option("--out", demo->out, "Folder, new, empty or of an earlier story, which is emptied; gets work/desk, work/phone-*, hub.port, passphrase.txt")
         ->required();
     seeding->callback([demo, &run] {
         run = [demo] {
-            return inApplication([&](const QString& hubProgram) {
+            return inApplication(demo->out, [&](const QString& hubProgram) {
                 return story::seedDemo(QString::fromStdString(demo->out), hubProgram);
             });
         };

@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// One subcommand of the tool: a file of its own, listed in main.cpp.
+/// One subcommand of the tool: a file of its own, listed in main.cpp; inside of app/tool only.
 
 #include <CLI/CLI.hpp>
 

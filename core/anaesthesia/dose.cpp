@@ -8,6 +8,8 @@ namespace {
 
 constexpr double mgPerMlPerPercent = 10;  // 1 % is 1 g in 100 mL
 constexpr double trackNoteMl = 0.5;       // common practice, no source
+/// Of the maximum. A sum of many tracks is off by some 1e-15 of itself; a billionth of 500 mg is no dose.
+constexpr double roundingOfSums = 1e-9;
 
 bool within(double value, double low, double high)
 {
@@ -76,7 +78,7 @@ Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits)
         dose.maximumMg = *maximum;
         dose.maximumMl = *maximum / *strength;
         dose.capped = *maximum >= cap;
-        dose.overMaximum = dose.givenMg > *maximum;
+        dose.overMaximum = dose.givenMg > *maximum * (1 + roundingOfSums);
     }
     return dose;
 }

@@ -27,7 +27,7 @@ struct Dose {
     std::optional<double> maximumMg;  ///< empty without a weight
     std::optional<double> maximumMl;  ///< of this solution
     bool capped = false;       ///< the maximum is the cap, not mg/kg
-    bool overMaximum = false;
+    bool overMaximum = false;  ///< by more than the rounding of a sum, a billionth of the maximum
     std::vector<int> tracksOverHalfMl;  ///< placements, counted from 1, with more than 0.5 mL
                                         ///< (common practice, no source)
 };

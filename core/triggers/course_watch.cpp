@@ -85,9 +85,10 @@ void CourseWatch::startSides()
     for (std::size_t row = 0; row < baseline.size(); ++row)
         if (baseline[row][0] && baseline[row][1])
             m_sides[row].start(*baseline[row][0], *baseline[row][1]);
-    for (std::size_t side = 0; side < 2; ++side)
-        if (const auto& folds = baseline[rowOf(Symptom::puckering)][side])
-            watch(Symptom::puckering, side).emplace(Symptom::puckering, m_protocol.band).start(*folds);
+    // A fold of the treatment itself, also where the sides were not told apart.
+    for (const auto& [stream, score] : m_course.baseline)
+        if (stream.symptom == Symptom::puckering)
+            m_streams[rowOf(stream.symptom)][columnOf(stream.side)].emplace(stream.symptom, m_protocol.band).start(score.points());
     m_bleeding.feed(0, differencesOf(baseline), {});
     m_inflaming.feed(0, differencesOf(baseline), {});
     m_lastScores = baseline;

@@ -147,9 +147,10 @@ private:
             add(named(Sign::faceWeakness), Urgency::callNow, {named(Sign::faceWeakness)});
     }
 
+    /// A score without a side weighs as much as one with: a table may not tell the sides apart.
     void pain()
     {
-        for (const Side side : recovery::bothSides) {
+        for (const Side side : {Side::left, Side::right, Side::none}) {
             const auto score = points(m_entry, Symptom::pain, side);
             if (score && *score >= severePain)
                 add("severe-pain", Urgency::callNow, {"pain " + std::to_string(*score)}, side);
@@ -157,7 +158,8 @@ private:
     }
 
     /// Fullness and pain of one side in the first two days: a haematoma until somebody has looked
-    /// (teaching on facelift haematoma: Thorne, textbook chapter; Niamtu, Dermatol Surg 2005).
+    /// (teaching on facelift haematoma: Thorne, textbook chapter; Niamtu, Dermatol Surg 2005). Pain
+    /// without a side may be the full side's, and counts as that; swelling without a side compares nothing.
     void oneSidedSwelling()
     {
         if (m_entry.at.at - m_circumstances.treated.at > sideWindow)
@@ -166,7 +168,8 @@ private:
             const Side other = recovery::mirrored(side);
             const auto here = points(m_entry, Symptom::swelling, side);
             const auto there = points(m_entry, Symptom::swelling, other);
-            const auto painHere = points(m_entry, Symptom::pain, side);
+            // Nothing is less than any score.
+            const auto painHere = std::max(points(m_entry, Symptom::pain, side), points(m_entry, Symptom::pain, Side::none));
             const auto painThere = points(m_entry, Symptom::pain, other);
             if (!here || !there || !painHere)
                 continue;

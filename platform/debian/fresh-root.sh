@@ -8,6 +8,7 @@
 # objects between runs; without it everything is compiled anew, which is what to measure.
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/../steps.sh"
+. "$(dirname "${BASH_SOURCE[0]}")/sources.sh"
 
 case ${1:-} in
     12) suite=bookworm ;;
@@ -24,12 +25,8 @@ folder=${3:-/var/tmp/ebbline-root-$1-$$}
 command -v debootstrap >/dev/null || step "Installing debootstrap" env DEBIAN_FRONTEND=noninteractive apt-get install -y -q debootstrap
 
 # The mirror this machine uses itself.
-sources=()
-for file in /etc/apt/sources.list /etc/apt/sources.list.d/*.list /etc/apt/sources.list.d/*.sources; do
-    [ ! -r "$file" ] || sources+=("$file")
-done
-mirror=$(awk '/^deb / { for (i = 2; i <= NF; i++) if ($i ~ /^https?:.*\/debian\/?$/) { print $i; exit } }
-              tolower($1) == "uris:" && $2 ~ /\/debian\/?$/ { print $2; exit }' "${sources[@]}")
+mapfile -t lists < <(apt_files)
+mirror=$(mirror_of "$(. /etc/os-release && echo "${VERSION_CODENAME:-}")" "${lists[@]}")
 [ -n "$mirror" ] || fail "no Debian mirror is set in /etc/apt"
 
 clean() {

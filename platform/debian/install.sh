@@ -5,20 +5,28 @@
 # missing neither root nor the network is needed. On Debian 12 the backports suite is added,
 # from the mirror the machine already uses, because SQLCipher 4 and Catch2 3 come from there.
 #
-# usage: install.sh [--tests]   --tests adds what only the tests use
+# usage: install.sh [--tests] [--check]   --tests adds what only the tests use; --check installs nothing, names what is
+#                                         missing in one sentence, and ends with exit code 3 if anything is
 set -euo pipefail
+. "$(dirname "${BASH_SOURCE[0]}")/sources.sh"
 
 say() { printf 'ebbline: %s\n' "$*"; }
 fail() { printf 'ebbline: %s\n' "$*" >&2; exit 1; }
 
-with_tests=no
+with_tests=no check=no
 for argument in "$@"; do
     case $argument in
         --tests) with_tests=yes ;;
-        *) fail "install.sh does not know '$argument'; it takes --tests only" ;;
+        --check) check=yes ;;
+        *) fail "install.sh does not know '$argument'; it takes --tests and --check" ;;
     esac
 done
 
+# Elsewhere packages have other names, and nothing can be said about them.
+# shellcheck disable=SC1091
+if [ "$check" = yes ] && ! (. /etc/os-release && [[ ${ID:-}:${VERSION_ID:-} =~ ^debian:1[23]$ ]]) 2>/dev/null; then
+    exit 0
+fi
 [ -r /etc/os-release ] || fail "this is not Debian: /etc/os-release is missing. Install the packages by hand (see DEVELOPERS.md)."
 # shellcheck disable=SC1091
 . /etc/os-release
@@ -34,13 +42,13 @@ packages=(
     qml6-module-qtqml qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-window
     qml6-module-qtquick-controls qml6-module-qtquick-templates qml6-module-qtquick-layouts
     qml6-module-qtquick-shapes qml6-module-qtcharts qml6-module-qtmultimedia qml6-module-qtqml-models
-    qml6-module-qtquick-dialogs qml6-module-qt-labs-folderlistmodel
+    qml6-module-qtquick-dialogs qml6-module-qt-labs-folderlistmodel qt6-wayland
     fonts-noto-core fonts-noto-cjk fonttools
     python3 libsqlcipher-dev libsodium-dev libssl-dev libcereal-dev libcli11-dev nlohmann-json3-dev
     libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev libpq-dev tzdata
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils dbus file binutils appstream desktop-file-utils nodejs postgresql)
+    packages+=(catch2 librapidcheck-dev poppler-utils dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
 fi
 case $VERSION_ID in
     12) packages+=(libboost1.81-dev libzxingcore-dev)
@@ -68,8 +76,14 @@ for package in "${packages[@]}"; do
     installed "$package" || missing+=("$package")
 done
 if [ ${#missing[@]} -eq 0 ]; then
-    say "all ${#packages[@]} packages are installed"
+    [ "$check" = yes ] || say "all ${#packages[@]} packages are installed"
     exit 0
+fi
+if [ "$check" = yes ]; then
+    tests=""
+    [ "$with_tests" = no ] || tests=" --tests"
+    say "missing packages (${#missing[@]} of ${#packages[@]}): ${missing[*]}. Install them with: bash platform/debian/install.sh$tests"
+    exit 3
 fi
 
 as_root=()
@@ -78,30 +92,10 @@ if [ "$(id -u)" -ne 0 ]; then
     as_root=(sudo)
 fi
 
-# The address of the mirror this machine already uses for its own suite.
-mirror() {
-    local files=() file
-    for file in /etc/apt/sources.list /etc/apt/sources.list.d/*.list /etc/apt/sources.list.d/*.sources; do
-        [ -r "$file" ] && files+=("$file")
-    done
-    [ ${#files[@]} -gt 0 ] || return 1
-    awk -v suite="$VERSION_CODENAME" '
-        FNR == 1 { uri = "" }
-        /^[[:space:]]*#/ { next }
-        /^deb[[:space:]]/ {
-            line = $0; sub(/^deb[[:space:]]+/, "", line); sub(/^\[[^]]*\][[:space:]]*/, "", line)
-            split(line, field, /[[:space:]]+/)
-            if (field[2] == suite) { print field[1]; exit }
-        }
-        /^$/ { uri = "" }
-        tolower($1) == "uris:" { uri = $2 }
-        tolower($1) == "suites:" && uri != "" {
-            for (i = 2; i <= NF; i++) if ($i == suite) { print uri; exit }
-        }' "${files[@]}"
-}
-
-if [ "$VERSION_ID" = 12 ] && ! grep -rqs "bookworm-backports" /etc/apt/sources.list /etc/apt/sources.list.d; then
-    address=$(mirror) && [ -n "$address" ] || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
+mapfile -t lists < <(apt_files)
+if [ "$VERSION_ID" = 12 ] && ! suite_is_listed bookworm-backports "${lists[@]}"; then
+    address=$(mirror_of "$VERSION_CODENAME" "${lists[@]}")
+    [ -n "$address" ] || fail "no mirror for bookworm is set in /etc/apt: add one, then run this again."
     say "adding the backports suite from the mirror in use"
     signed=""
     [ -r /usr/share/keyrings/debian-archive-keyring.gpg ] && signed=$'\nSigned-By: /usr/share/keyrings/debian-archive-keyring.gpg'

@@ -27,6 +27,14 @@ struct HttpServer::Inside {
 
 namespace {
 
+/// Whether only programs on this machine reach it.
+bool isThisMachine(const asio::ip::address& address)
+{
+    if (address.is_v6() && address.to_v6().is_v4_mapped())
+        return asio::ip::make_address_v4(asio::ip::v4_mapped, address.to_v6()).is_loopback();
+    return address.is_loopback();
+}
+
 asio::awaitable<void> accepting(tcp::acceptor& acceptor, std::shared_ptr<Shared> shared)
 {
     while (acceptor.is_open()) {
@@ -78,6 +86,10 @@ Result<std::unique_ptr<HttpServer>> HttpServer::start(mailbox::Service& service,
     const auto address = asio::ip::make_address(settings.address, problem);
     if (problem)
         return fail(Reason::malformed, "listen: not an address: " + settings.address);
+    if (settings.certificate.empty() && !settings.behindTlsProxy && !isThisMachine(address))
+        return fail(Reason::refused, "listen: without a certificate everything would go over the network in plain HTTP at "
+                                         + settings.address + ". Give --certificate and --key, or listen on 127.0.0.1, or say "
+                                           "--behind-tls-proxy if a proxy with TLS stands before this hub");
     const tcp::endpoint endpoint(address, settings.port);
     (void)inside->acceptor.open(endpoint.protocol(), problem);
     if (!problem)

@@ -19,8 +19,10 @@ namespace ebbline::server {
 struct ServerSettings {
     std::string address = "127.0.0.1";
     std::uint16_t port = 0;               ///< 0: any free one
-    std::filesystem::path certificate;    ///< PEM chain; empty: plain HTTP, for one machine only
+    std::filesystem::path certificate;    ///< PEM chain; empty: plain HTTP
     std::filesystem::path key;            ///< PEM
+    /// Something else speaks TLS to the outside. Without it and without a certificate only this machine is served.
+    bool behindTlsProxy = false;
     int networkThreads = 1;
     int storageThreads = 16;  ///< they wait for the disk together: see mailbox::Batches
     std::size_t connectionsPerAddress = 100;
@@ -43,7 +45,8 @@ struct ServerFigures {
 
 class HttpServer {
 public:
-    /// Listens at once. \returns Reason::unreachable if the address cannot be had,
+    /// Listens at once. \returns Reason::refused for plain HTTP on an address that other machines reach, unless a proxy
+    /// with TLS stands before it; Reason::unreachable if the address cannot be had,
     /// Reason::malformed if certificate or key cannot be read.
     static Result<std::unique_ptr<HttpServer>> start(mailbox::Service& service, const clock::Clock& clock,
                                                      const ServerSettings& settings);

@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// Long polls: who waits for which mailbox. A waiter is a timer that is cut short; one that is woken
-/// while it looks remembers it, and looks again instead of waiting.
+/// while it looks remembers it, and looks again instead of waiting. Inside of platform/server only.
 
 #include "core/envelope/envelope.h"
 

@@ -1,9 +1,23 @@
-# cmake -DNM=<nm> -DHUB=<ebbline-hub> -DCONTROL=<a program that does read patients' words> -P check_hub_symbols.cmake
+# cmake -DROOT=<source> -DNM=<nm> -DHUB=<ebbline-hub> -DCONTROL=<a program that does read patients' words> -P check_hub_symbols.cmake
 #
 # Fails if the hub's program holds any symbol of a module that reads what a patient wrote. The
 # same search must find such symbols in the control program, or it proves nothing.
 cmake_minimum_required(VERSION 3.25)
-set(readers "ebbline::(recovery|records|journal|vault|warnings|triggers|bands|curves|aftercare|anaesthesia|triage|patient|desk|pairing|sync)::")
+set(reading recovery records journal vault warnings triggers bands curves aftercare anaesthesia triage patient desk pairing sync photos
+    exchange learning rehearsal)
+# What the hub may hold: none of these knows a patient's words.
+set(open bytes clock crypto envelope mailbox result statistics store)
+# A module that is new has to be put on one side, and a name that is misspelt is found.
+file(GLOB modules RELATIVE ${ROOT}/core ${ROOT}/core/*/CMakeLists.txt)
+list(TRANSFORM modules REPLACE "/CMakeLists.txt$" "")
+set(named ${reading} ${open})
+list(SORT modules)
+list(SORT named)
+if(NOT modules STREQUAL named)
+    message(FATAL_ERROR "modules of core: ${modules}\nnamed here:      ${named}")
+endif()
+list(JOIN reading "|" readers)
+set(readers "ebbline::(${readers})::")
 foreach(program IN ITEMS HUB CONTROL)
     execute_process(COMMAND ${NM} --demangle ${${program}} OUTPUT_VARIABLE symbols RESULT_VARIABLE failed)
     if(failed)

@@ -5,7 +5,9 @@
 #   a list<string> that is given a QStringList; value types of ours that live in a namespace;
 #   what JavaScript can do with a list
 # In: QMLLINT, ROOT, QML (folder of the built modules), QT_QML (folder of Qt's modules)
-file(GLOB pages ${ROOT}/app/controls/*.qml ${ROOT}/app/notices/*.qml ${ROOT}/app/diary/*.qml ${ROOT}/app/desk/*.qml)
+file(GLOB_RECURSE pages ${ROOT}/app/*.qml)
+# A singleton is one by its module's list of files, so it is read where that list is.
+list(TRANSFORM pages REPLACE "^${ROOT}/app/theme/" "${QML}/Ebbline/Theme/")
 list(LENGTH pages count)
 if(count LESS 60)
     message(FATAL_ERROR "only ${count} pages found")

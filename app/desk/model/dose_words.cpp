@@ -18,6 +18,14 @@ QString number(double value, int decimals)
     return QLocale().toString(value, 'f', decimals);
 }
 
+/// A sum of many tracks is off by some 1e-15 of itself: what is whole but for that is whole.
+constexpr double rounding = 1e-9;
+
+double wholeBelow(double value)
+{
+    return std::floor(value * (1 + rounding));
+}
+
 }  // namespace
 
 DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
@@ -43,10 +51,10 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
     } else {
         words.part = dose->givenMg / *dose->maximumMg;
         // Rounded down: a limit is never shown larger than it is.
-        words.maximum = Dose::tr("At most %1 mg").arg(number(std::floor(*dose->maximumMg), 0));
+        words.maximum = Dose::tr("At most %1 mg").arg(number(wholeBelow(*dose->maximumMg), 0));
         if (dose->maximumMl) {
             words.maximum += QStringLiteral(", ")
-                             + Dose::tr("%1 mL of this solution").arg(number(std::floor(*dose->maximumMl * 10) / 10, 1));
+                             + Dose::tr("%1 mL of this solution").arg(number(wholeBelow(*dose->maximumMl * 10) / 10, 1));
         }
         if (dose->capped) {
             words.maximum += QStringLiteral(" ") + Dose::tr("(the label's cap)");
@@ -54,7 +62,7 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
         words.share = Dose::tr("%1 of the maximum").arg(QLocale().toString(qRound(words.part * 100)) + QLocale().percent());
         if (dose->overMaximum) {
             words.warning = Dose::tr("Over the maximum by %1 mg. Give no more.")
-                                .arg(number(std::ceil(dose->givenMg - *dose->maximumMg), 0));
+                                .arg(number(std::ceil(dose->givenMg - *dose->maximumMg - rounding * dose->givenMg), 0));
         }
     }
     if (!dose->tracksOverHalfMl.empty()) {

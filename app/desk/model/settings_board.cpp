@@ -30,7 +30,7 @@ void SettingsBoard::keep(const QString& name, const QVariant& value)
     QSettings(m_file, QSettings::IniFormat).setValue(name, value);
 }
 
-QStringList SettingsBoard::languages() const
+QStringList SettingsBoard::languages()
 {
     return {QStringLiteral("en"), QStringLiteral("de"),    QStringLiteral("es"),
             QStringLiteral("fr"), QStringLiteral("pt_BR"), QStringLiteral("ar")};

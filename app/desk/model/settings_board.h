@@ -33,7 +33,7 @@ public:
 
     QString language() const { return m_language; }
     void setLanguage(const QString& language);
-    QStringList languages() const;
+    static QStringList languages();
     QStringList languageNames() const;
     int textPercent() const { return m_textPercent; }
     void setTextPercent(int percent);

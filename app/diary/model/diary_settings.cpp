@@ -17,6 +17,11 @@ DiarySettings::DiarySettings(const QString& file, QObject* parent)
 {
 }
 
+QStringList DiarySettings::languageCodes()
+{
+    return codes;
+}
+
 QString DiarySettings::languageCode() const
 {
     const QString kept = m_settings.value("language").toString();

@@ -30,6 +30,8 @@ public:
 
     int language() const;
     void setLanguage(int index);
+    /// What `setLanguageCode` takes, in the order in which they are offered.
+    static QStringList languageCodes();
     QString languageCode() const;
     void setLanguageCode(const QString& code);
     QStringList languageNames() const;

@@ -59,6 +59,19 @@ TEST_CASE("going over the maximum says so and by how much", "[desk][dose]")
     CHECK(words.part > 1);
 }
 
+TEST_CASE("what many tracks sum to is neither over nor more over because the sum rounds", "[desk][dose]")
+{
+    const auto tracks = [](double ml, std::size_t count) {
+        auto treatment = given(0, 60);
+        treatment.placements.resize(count);
+        for (recovery::Placement& placement : treatment.placements)
+            placement.anaestheticMl = ml;
+        return doseWords(treatment);
+    };
+    CHECK(tracks(0.1, 420).warning.isEmpty());  // 420 mg of 420
+    CHECK(tracks(0.6, 75).warning.contains(QLatin1String("30 mg")));  // 450 mg of 420
+}
+
 TEST_CASE("a shown maximum is never larger than the limit", "[desk][dose]")
 {
     // 61.3 kg * 7 mg/kg = 429.1 mg: 429 is shown, not 430.

@@ -63,7 +63,8 @@ def check_hub(hub):
 
 def check_files(folder, pictures):
     shown = sorted(folder.glob("*.png"))
-    want(len(shown) <= pictures and len(shown) >= 100, f"a hundred pictures and more, not {len(shown)}")
+    want(len(shown) == pictures, f"a file for each of {pictures} pictures, not {len(shown)}")
+    want(pictures >= 100, f"a hundred pictures and more, not {pictures}")
     for picture in shown:
         want(picture.read_bytes()[:8] == b"\x89PNG\r\n\x1a\n" and picture.stat().st_size > 4000, f"a picture in {picture.name}")
     for language in ("en", "de", "ar"):
@@ -71,8 +72,22 @@ def check_files(folder, pictures):
         want(sheet.exists() and sheet.read_bytes().startswith(b"%PDF-"), f"a sheet in {sheet.name}")
 
 
+def check_folders(ebbline, beside):
+    """A folder that is not a story's own is left as it is, and so is the current one."""
+    shutil.rmtree(beside, ignore_errors=True)
+    beside.mkdir(parents=True)
+    letter = beside / "letter.txt"
+    letter.write_text("kept")
+    for command in ("story", "demo"):
+        for out, said in ((beside, "is not empty"), (".", "is not empty"), ("", "names no folder")):
+            refused = subprocess.run([ebbline, command, "--out", str(out)], cwd=beside, capture_output=True, text=True)
+            want(refused.returncode == 2 and said in refused.stderr, f"{command} --out '{out}' refused: {refused.stderr}")
+    want([each.name for each in beside.iterdir()] == ["letter.txt"], "the folder left as it was")
+
+
 def main():
     ebbline, folder = sys.argv[1], Path(sys.argv[2])
+    check_folders(ebbline, folder.with_name("not-a-story"))
     shutil.rmtree(folder, ignore_errors=True)
     folder.mkdir(parents=True)
     played = subprocess.run([ebbline, "story", "--out", str(folder)], capture_output=True, text=True)

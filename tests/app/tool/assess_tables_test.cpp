@@ -83,6 +83,17 @@ TEST_CASE("a table of what a phone holds raises what the phone raised", "[tool][
     CHECK(onTable == onPhone);
 }
 
+TEST_CASE("severe pain asks for a call whether or not the table tells its side", "[tool][assess]")
+{
+    const Side side = GENERATE(Side::left, Side::right, Side::none);
+    const auto done = assessed({score("c", "2027-03-02T20:00:00+01:00", Symptom::pain, side, 9),
+                                score("c", "2027-03-03T20:00:00+01:00", Symptom::pain, side, 9)}, later());
+    const auto severe = std::count_if(done.findings.begin(), done.findings.end(), [&](const exchange::FindingRow& row) {
+        return row.trigger == "severe-pain" && row.urgency == recovery::Urgency::callNow && row.side == side;
+    });
+    CHECK(severe == 2);
+}
+
 TEST_CASE("what the practitioner scored right after the treatment is no entry and warns of nothing", "[tool][assess]")
 {
     const auto done = assessed({score("c", treatedAt, Symptom::pain, Side::left, 8),

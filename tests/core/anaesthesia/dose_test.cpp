@@ -102,6 +102,45 @@ TEST_CASE("more than the maximum is said, exactly the maximum is not", "[anaesth
     CHECK(doseOf(treatmentWith(Drug::lidocaine, 1.0, 60, 27.1))->overMaximum);
 }
 
+TEST_CASE("tracks that sum to exactly the maximum are not over it, however the sum rounds", "[anaesthesia]")
+{
+    // 90 tracks of 0.3 mL of 1 % are 270 mg, the maximum for 60 kg plain; added one by one they are a little more.
+    const auto tracks = [](double percent, double ml, int count) {
+        auto treatment = treatmentWith(Drug::lidocaine, percent, 60, 0);
+        treatment.placements.resize(static_cast<std::size_t>(count));
+        for (recovery::Placement& placement : treatment.placements)
+            placement.anaestheticMl = ml;
+        return treatment;
+    };
+    REQUIRE(doseOf(tracks(1.0, 0.3, 90))->givenMg > 270.0);
+    CHECK_FALSE(doseOf(tracks(1.0, 0.3, 90))->overMaximum);
+    CHECK_FALSE(doseOf(tracks(1.5, 0.3, 60))->overMaximum);
+    // A hundredth of a millilitre more is seen.
+    auto over = tracks(1.0, 0.3, 90);
+    over.placements.front().anaestheticMl = 0.31;
+    CHECK(doseOf(over)->overMaximum);
+}
+
+TEST_CASE("1.5 % and 1:100,000 are counted as what they are", "[anaesthesia]")
+{
+    // 1.5 % is 15 mg/mL; 1:100,000 is 1 g in 100,000 mL, 10 micrograms/mL.
+    auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.5, 60, 12);
+    treatment.anaesthetic.epinephrineOneIn = 100'000;
+
+    const auto dose = doseOf(treatment);
+
+    REQUIRE(dose);
+    CHECK_THAT(dose->concentrationMgPerMl, WithinRel(15.0, 1e-12));
+    CHECK_THAT(dose->givenMg, WithinRel(180.0, 1e-12));
+    CHECK_THAT(dose->epinephrineUg, WithinRel(120.0, 1e-12));
+    CHECK_THAT(dose->maximumMl.value(), WithinRel(28.0, 1e-12));  // 420 mg
+    CHECK_FALSE(dose->overMaximum);
+    treatment.anaesthetic.extraMl = 28;
+    CHECK_FALSE(doseOf(treatment)->overMaximum);
+    treatment.anaesthetic.extraMl = 28.1;
+    CHECK(doseOf(treatment)->overMaximum);
+}
+
 TEST_CASE("a clinic lowers the limit but never raises it", "[anaesthesia]")
 {
     Limits lower;

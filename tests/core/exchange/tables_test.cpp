@@ -5,6 +5,9 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <fstream>
+#include <iterator>
+
 using namespace ebbline;
 using namespace ebbline::exchange;
 using recovery::Side;
@@ -34,6 +37,21 @@ std::string firstProblem(const Read<Row>& read)
 }
 
 }  // namespace
+
+TEST_CASE("the page on tables lists the word of every sign", "[exchange][tables][docs]")
+{
+    std::ifstream file(EBBLINE_TABLES_PAGE);
+    const std::string page{std::istreambuf_iterator<char>(file), {}};
+    const auto listed = page.substr(std::min(page.size(), page.find("## Words of signs")));
+    std::size_t rows = 0;
+    for (std::size_t at = listed.find("\n| `"); at != std::string::npos; at = listed.find("\n| `", at + 1))
+        ++rows;
+    CHECK(rows == recovery::allSigns.size());
+    for (const recovery::Sign sign : recovery::allSigns) {
+        CAPTURE(recovery::word(sign));
+        CHECK(listed.find("\n| `" + std::string(recovery::word(sign)) + "` | ") != std::string::npos);
+    }
+}
 
 TEST_CASE("a row of scores is read with its two moments as they were written", "[exchange][tables]")
 {

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
 
 using namespace ebbline;
 using namespace ebbline::triggers;
@@ -94,6 +95,28 @@ TEST_CASE("puckering is left alone on day 14, raised at the review on day 21, an
         return finding.trigger == Trigger::persistentPuckering && finding.urgency == Urgency::nextWorkingDay
                && finding.day == 29;
     }));
+}
+
+TEST_CASE("a score without a side is not judged more gently than one with", "[triggers]")
+{
+    // Of a fold that keeps most of its beginning, the beginning may be the practitioner's score.
+    const auto folds = [](Side side) {
+        CourseInput course{treated, {}, {}};
+        course.baseline.insert_or_assign(Stream{Symptom::puckering, side}, points(3));
+        for (const int day : {8, 9, 10})
+            course.observations.push_back({onDay(day), {{Stream{Symptom::puckering, side}, points(3)}}});
+        return course;
+    };
+    const auto pain = [](Side side) { return series(Symptom::pain, side, {5, 4, 3, 2, 2, 5}); };
+    const auto swelling = [](Side side) { return series(Symptom::swelling, side, std::vector<int>(14, 9)); };
+    for (const std::function<CourseInput(Side)>& course : {std::function<CourseInput(Side)>(folds), {pain}, {swelling}}) {
+        const auto without = judged(course(Side::none), 14);
+        for (const Finding& with : judged(course(Side::left), 14))
+            CHECK(std::any_of(without.begin(), without.end(), [&](const Finding& other) {
+                return other.trigger == with.trigger && other.urgency <= with.urgency && other.day <= with.day;
+            }));
+        CHECK_FALSE(without.empty());
+    }
 }
 
 TEST_CASE("one side that fills in the first hours is called about now", "[triggers]")

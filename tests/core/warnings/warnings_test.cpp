@@ -153,6 +153,51 @@ TEST_CASE("pain of seven or more asks for a call", "[warnings]")
     CHECK(mostUrgent(judged(entry)) == Urgency::callNow);
 }
 
+TEST_CASE("pain without a side is as severe as pain with one", "[warnings]")
+{
+    Entry entry = entryAfter(std::chrono::hours(60));
+    entry.scores.insert_or_assign({Symptom::pain, Side::none}, *Score::of(6));
+    CHECK(judged(entry).empty());
+    entry.scores.insert_or_assign({Symptom::pain, Side::none}, *Score::of(7));
+
+    REQUIRE(judged(entry).size() == 1);
+    CHECK(judged(entry).front().rule == "severe-pain");
+    CHECK(judged(entry).front().side == Side::none);
+    CHECK(judged(entry).front().urgency == Urgency::callNow);
+}
+
+TEST_CASE("pain without a side may be that of the full side", "[warnings]")
+{
+    Entry entry = entryAfter(std::chrono::hours(9));
+    entry.scores.insert_or_assign({Symptom::swelling, Side::left}, *Score::of(2));
+    entry.scores.insert_or_assign({Symptom::swelling, Side::right}, *Score::of(6));
+    entry.scores.insert_or_assign({Symptom::pain, Side::none}, *Score::of(4));
+
+    REQUIRE(judged(entry).size() == 1);
+    CHECK(judged(entry).front().rule == "one-sided-swelling");
+    CHECK(judged(entry).front().side == Side::right);
+    // Two points more than the other side are needed, whatever says so.
+    entry.scores.insert_or_assign({Symptom::pain, Side::left}, *Score::of(3));
+    CHECK(judged(entry).empty());
+}
+
+TEST_CASE("a score that loses its side never makes anything less urgent", "[warnings][property]")
+{
+    CHECK(rc::check("sides lost", [] {
+        Entry entry = entryAfter(std::chrono::hours(*rc::gen::inRange(0, 100)));
+        const Side side = *rc::gen::elementOf(recovery::bothSides);
+        const Score pain = *Score::of(*rc::gen::inRange(0, 11));
+        for (const Side swollen : recovery::bothSides)
+            entry.scores.insert_or_assign({Symptom::swelling, swollen}, *Score::of(*rc::gen::inRange(0, 11)));
+        Entry sideless = entry;
+        entry.scores.insert_or_assign({Symptom::pain, side}, pain);
+        sideless.scores.insert_or_assign({Symptom::pain, Side::none}, pain);
+        const auto with = mostUrgent(judged(entry));
+        const auto without = mostUrgent(judged(sideless));
+        RC_ASSERT(!with || (without && *without <= *with));
+    }));
+}
+
 TEST_CASE("an entry without signs, fever or pain raises nothing", "[warnings]")
 {
     Entry entry = entryAfter(std::chrono::hours(60));

@@ -66,6 +66,17 @@ struct Member {
     }
 };
 
+/// Why a hub with these settings does not start; empty if it does.
+std::optional<Reason> refusal(const ServerSettings& settings)
+{
+    test::Folder folder;
+    const clock::SystemClock clock;
+    const auto store = std::move(*mailbox::openEmbeddedStore(folder.path()));
+    mailbox::Service service{*store, RunningHub::generous()};
+    const auto started = HttpServer::start(service, clock, settings);
+    return started ? std::nullopt : std::optional(started.error().reason);
+}
+
 struct Mailboxed {
     RunningHub hub;
     Member desk, phone;
@@ -97,6 +108,19 @@ struct Mailboxed {
 };
 
 }  // namespace
+
+TEST_CASE("without a certificate only this machine is served, unless a proxy with TLS is said to stand before", "[hub][server]")
+{
+    for (const char* address : {"127.0.0.1", "127.0.0.53", "::1", "::ffff:127.0.0.1"}) {
+        CAPTURE(address);
+        CHECK(refusal({.address = address}) != Reason::refused);
+    }
+    for (const char* address : {"0.0.0.0", "::", "192.0.2.7", "::ffff:192.0.2.7"}) {
+        CAPTURE(address);
+        CHECK(refusal({.address = address}) == Reason::refused);
+        CHECK(refusal({.address = address, .behindTlsProxy = true}) != Reason::refused);
+    }
+}
 
 TEST_CASE("a good request is answered and the connection stays", "[server]")
 {

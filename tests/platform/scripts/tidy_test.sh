@@ -1,0 +1,62 @@
+#!/usr/bin/env bash
+# A file is checked again when anything changed that its result depends on, and not otherwise.
+# usage: tidy_test.sh SOURCE_FOLDER SCRATCH_FOLDER
+set -euo pipefail
+root=$1 scratch=$2/tidy
+faults=0
+rm -rf "$scratch"
+mkdir -p "$scratch/bin" "$scratch/tree/"{platform/server,platform/postgres,core/clock,app/hub,app/tool,build/tsan}
+cp "$root/platform/steps.sh" "$root/platform/tidy.sh" "$scratch/tree/platform/"
+cd "$scratch/tree"
+echo 'Checks: "-*"' >.clang-tidy
+echo '// shared' >core/clock/instant.h
+echo '// of the tool' >app/tool/words.h
+
+# database FLAGS_OF_THE_FIRST: how twenty files are compiled.
+database() {
+    local i flags=$1
+    {
+        for i in $(seq 20); do
+            echo "int file$i;" >"app/tool/file$i.cpp"
+            printf '%s\n{"directory": "%s", "file": "%s", "command": "c++ %s -c file%s.cpp"}\n' \
+                "$([ "$i" = 1 ] && echo '[' || echo ',')" "$PWD/build/tsan" "$PWD/app/tool/file$i.cpp" "$flags" "$i"
+            flags=-O1
+        done
+        echo ']'
+    } >build/tsan/compile_commands.json
+}
+database -O1
+
+# Notes what it is asked to check.
+cat >"$scratch/bin/clang-tidy-19" <<'TEXT'
+#!/usr/bin/env bash
+case $1 in --version) echo "version 19" ;; *) echo "${@: -1}" >>"$CHECKED" ;; esac
+TEXT
+chmod +x "$scratch/bin/clang-tidy-19"
+
+# checks COUNT WHAT: how many files are checked after it.
+checks() {
+    local count
+    : >"$scratch/checked"
+    CHECKED=$scratch/checked XDG_CACHE_HOME=$scratch/cache PATH=$scratch/bin:$PATH bash platform/tidy.sh >"$scratch/said" 2>&1 || {
+        cat "$scratch/said" >&2
+        exit 1
+    }
+    count=$(wc -l <"$scratch/checked")
+    [ "$count" = "$1" ] || { echo "$2: $count files were checked, wanted $1" >&2; faults=$((faults + 1)); }
+}
+
+checks 20 "a first run"
+checks 0 "nothing changed"
+echo '// more' >>app/tool/words.h
+checks 20 "a header of app changed"
+echo '// more' >>core/clock/instant.h
+checks 20 "a header of core changed"
+database -O2
+checks 1 "one file is compiled with other flags"
+echo 'int more;' >>app/tool/file7.cpp
+checks 1 "one file changed"
+echo 'Checks: "*"' >.clang-tidy
+checks 20 "the checks changed"
+[ "$faults" -eq 0 ] || exit 1
+echo "what changed is checked again"
