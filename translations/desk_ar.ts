@@ -284,6 +284,10 @@
             <source>Not read yet</source>
             <translation>لم تُقرأ بعد</translation>
         </message>
+        <message>
+            <source>Correction not opened yet; %1 opened an earlier version, %2</source>
+            <translation>لم يُفتح التصحيح بعد؛ فتح %1 نسخة سابقة، %2</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -2617,6 +2621,10 @@
             <source>That is not possible now.</source>
             <translation>هذا غير ممكن الآن.</translation>
         </message>
+        <message>
+            <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
+            <translation>من دون TLS قد يقرأ آخرون: بروتوكول HTTP وحده لمحور على هذا الحاسوب نفسه. لم يُرسل شيء.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -2807,14 +2815,14 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
             <translation>
-                <numerusform>لا مدخلات جديدة</numerusform>
-                <numerusform>مدخلة جديدة واحدة لم تُفتح بعد</numerusform>
-                <numerusform>مدخلتان جديدتان لم تُفتحا بعد</numerusform>
-                <numerusform>%Ln مدخلات جديدة لم تُفتح بعد</numerusform>
-                <numerusform>%Ln مدخلة جديدة لم تُفتح بعد</numerusform>
-                <numerusform>%Ln مدخلة جديدة لم تُفتح بعد</numerusform>
+                <numerusform>لا مدخلات جديدة أو مصححة</numerusform>
+                <numerusform>مدخلة واحدة جديدة أو مصححة لم تُفتح بعد</numerusform>
+                <numerusform>مدخلتان جديدتان أو مصححتان لم تُفتحا بعد</numerusform>
+                <numerusform>%Ln مدخلات جديدة أو مصححة لم تُفتح بعد</numerusform>
+                <numerusform>%Ln مدخلة جديدة أو مصححة لم تُفتح بعد</numerusform>
+                <numerusform>%Ln مدخلة جديدة أو مصححة لم تُفتح بعد</numerusform>
             </translation>
         </message>
         <message>

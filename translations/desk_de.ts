@@ -272,6 +272,10 @@
             <source>Not read yet</source>
             <translation>Noch nicht gelesen</translation>
         </message>
+        <message>
+            <source>Correction not opened yet; %1 opened an earlier version, %2</source>
+            <translation>Korrektur noch nicht geöffnet; %1 hat eine frühere Fassung geöffnet, %2</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -2517,6 +2521,10 @@
             <source>That is not possible now.</source>
             <translation>Das geht jetzt nicht.</translation>
         </message>
+        <message>
+            <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
+            <translation>Ohne TLS könnten andere mitlesen: HTTP allein ist für einen Hub auf diesem Rechner. Nichts wurde gesendet.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -2699,10 +2707,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
             <translation>
-                <numerusform>%Ln neuer Eintrag, noch nicht geöffnet</numerusform>
-                <numerusform>%Ln neue Einträge, noch nicht geöffnet</numerusform>
+                <numerusform>%Ln neuer oder korrigierter Eintrag, noch nicht geöffnet</numerusform>
+                <numerusform>%Ln neue oder korrigierte Einträge, noch nicht geöffnet</numerusform>
             </translation>
         </message>
         <message>

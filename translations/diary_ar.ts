@@ -1738,6 +1738,11 @@
         <source>Seen by you, %1</source>
         <translation>رأيته، %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. فتح %2 ما كتبته من قبل، %3. لم يفتح أحد تصحيحك بعد.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -2062,6 +2067,10 @@
         <source>%1, %2</source>
         <translation>%1، %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>تصحيحك على حاسوب العيادة منذ %1. لم يفتحه أحد بعد. فتح %2 ما كتبته من قبل، %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

@@ -1738,6 +1738,11 @@
         <source>Seen by you, %1</source>
         <translation>Von Ihnen gesehen, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3. Ihre Korrektur hat noch niemand geöffnet.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -2046,6 +2051,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>Ihre Korrektur liegt seit %1 auf dem Rechner der Praxis. Noch hat sie niemand geöffnet. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

@@ -1738,6 +1738,11 @@
         <source>Seen by you, %1</source>
         <translation>Vu par vous, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 a ouvert ce que vous aviez écrit avant, %3. Personne n&apos;a encore ouvert votre correction.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -2046,6 +2051,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>Votre correction est sur l&apos;ordinateur de la clinique depuis %1. Personne ne l&apos;a encore ouverte. %2 a ouvert ce que vous aviez écrit avant, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

@@ -1738,6 +1738,11 @@
         <source>Seen by you, %1</source>
         <translation>Siz gördünüz, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 daha önce yazdığınızı açtı, %3. Düzeltmenizi henüz kimse açmadı.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -2042,6 +2047,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>Düzeltmeniz kliniğin bilgisayarında, %1. Henüz kimse açmadı. %2 daha önce yazdığınızı açtı, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

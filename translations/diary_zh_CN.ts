@@ -1738,6 +1738,11 @@
         <source>Seen by you, %1</source>
         <translation>您已看，%1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1。%2 打开过您之前写的内容，%3。您的更正还没有人打开。</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -2042,6 +2047,10 @@
         <source>%1, %2</source>
         <translation>%1，%2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>您的更正 %1 起在诊所的电脑上。还没有人打开。%2 打开过您之前写的内容，%3。</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

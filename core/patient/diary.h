@@ -16,8 +16,9 @@ namespace ebbline::patient {
 struct EntryState {
     enum class Place : std::uint8_t { savedHere, withClinic, opened } place = Place::savedHere;
     std::optional<clock::Instant> since;   ///< of withClinic: from the desk's signed acknowledgement
-    std::string openedBy;
+    std::string openedBy;                  ///< the newest version, which is the one that is shown
     std::optional<clock::Moment> openedAt;
+    std::optional<journal::Opening> openedBefore;  ///< an earlier version, where nobody opened the newest: say both
 };
 
 struct EntryView {
