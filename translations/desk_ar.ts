@@ -284,6 +284,10 @@
             <source>Not read yet</source>
             <translation>لم تُقرأ بعد</translation>
         </message>
+        <message>
+            <source>Correction not opened yet; %1 opened an earlier version, %2</source>
+            <translation>لم يُفتح التصحيح بعد؛ فتح %1 نسخة سابقة، %2</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -2670,6 +2674,10 @@
                 <numerusform>%Ln مسار بلا مضاعفات</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
+            <translation>من دون TLS قد يقرأ آخرون: بروتوكول HTTP وحده لمحور على هذا الحاسوب نفسه. لم يُرسل شيء.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -2863,17 +2871,6 @@
                 <numerusform>%1 من %Ln تذكير أُجيب عنها «تم»</numerusform>
             </translation>
         </message>
-        <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
-            <translation>
-                <numerusform>لا مدخلات جديدة</numerusform>
-                <numerusform>مدخلة جديدة واحدة لم تُفتح بعد</numerusform>
-                <numerusform>مدخلتان جديدتان لم تُفتحا بعد</numerusform>
-                <numerusform>%Ln مدخلات جديدة لم تُفتح بعد</numerusform>
-                <numerusform>%Ln مدخلة جديدة لم تُفتح بعد</numerusform>
-                <numerusform>%Ln مدخلة جديدة لم تُفتح بعد</numerusform>
-            </translation>
-        </message>
         <message>
             <source>No phone is linked: a message cannot be sent.</source>
             <translation>لا هاتف مربوط: لا يمكن إرسال رسالة.</translation>
@@ -2885,6 +2882,17 @@
         <message>
             <source>Save the course</source>
             <translation>حفظ المسار</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>لا مدخلات جديدة أو مصححة</numerusform>
+                <numerusform>مدخلة واحدة جديدة أو مصححة لم تُفتح بعد</numerusform>
+                <numerusform>مدخلتان جديدتان أو مصححتان لم تُفتحا بعد</numerusform>
+                <numerusform>%Ln مدخلات جديدة أو مصححة لم تُفتح بعد</numerusform>
+                <numerusform>%Ln مدخلة جديدة أو مصححة لم تُفتح بعد</numerusform>
+                <numerusform>%Ln مدخلة جديدة أو مصححة لم تُفتح بعد</numerusform>
+            </translation>
         </message>
     </context>
     <context>

@@ -272,6 +272,10 @@
             <source>Not read yet</source>
             <translation>Noch nicht gelesen</translation>
         </message>
+        <message>
+            <source>Correction not opened yet; %1 opened an earlier version, %2</source>
+            <translation>Korrektur noch nicht geöffnet; %1 hat eine frühere Fassung geöffnet, %2</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -2562,6 +2566,10 @@
                 <numerusform>%Ln unkomplizierten Verläufen</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
+            <translation>Ohne TLS könnten andere mitlesen: HTTP allein ist für einen Hub auf diesem Rechner. Nichts wurde gesendet.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -2747,13 +2755,6 @@
                 <numerusform>%1 von %Ln Erinnerungen mit „erledigt“ beantwortet</numerusform>
             </translation>
         </message>
-        <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
-            <translation>
-                <numerusform>%Ln neuer Eintrag, noch nicht geöffnet</numerusform>
-                <numerusform>%Ln neue Einträge, noch nicht geöffnet</numerusform>
-            </translation>
-        </message>
         <message>
             <source>No phone is linked: a message cannot be sent.</source>
             <translation>Kein Telefon verbunden: Es kann keine Nachricht gesendet werden.</translation>
@@ -2765,6 +2766,13 @@
         <message>
             <source>Save the course</source>
             <translation>Verlauf speichern</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>%Ln neuer oder korrigierter Eintrag, noch nicht geöffnet</numerusform>
+                <numerusform>%Ln neue oder korrigierte Einträge, noch nicht geöffnet</numerusform>
+            </translation>
         </message>
     </context>
     <context>

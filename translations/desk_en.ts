@@ -217,10 +217,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
             <translation>
-                <numerusform>%Ln new entry, not opened yet</numerusform>
-                <numerusform>%Ln new entries, not opened yet</numerusform>
+                <numerusform>%Ln new or corrected entry, not opened yet</numerusform>
+                <numerusform>%Ln new or corrected entries, not opened yet</numerusform>
             </translation>
         </message>
     </context>

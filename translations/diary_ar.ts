@@ -759,6 +759,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>لم ينجح ذلك. حاول مرة أخرى أو اتصل بعيادتك.</translation>
     </message>
+        <message>
+            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+            <translation>الطريق إلى هذه العيادة غير مشفّر: قد يقرأ آخرون. لم يُرسل شيء. أخبر عيادتك.</translation>
+        </message>
 </context>
 <context>
     <name>DueCard</name>
@@ -861,11 +865,6 @@
         <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>افعل هذا في عيادتك. تعرض العيادة رمزًا على شاشتها.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="63"/>
-        <source>This device has no camera. Choose a picture of the code, or type it.</source>
-        <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة للرمز أو اكتبه.</translation>
     </message>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="69"/>
@@ -1738,6 +1737,11 @@
         <source>Seen by you, %1</source>
         <translation>رأيته، %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. فتح %2 ما كتبته من قبل، %3. لم يفتح أحد تصحيحك بعد.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -1761,6 +1765,26 @@
         <source>This device can not reach a clinic.</source>
         <translation>لا يستطيع هذا الجهاز الوصول إلى عيادة.</translation>
     </message>
+        <message>
+            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+            <translation>هذا ليس رمز عيادة. استخدم الرمز الذي تعرضه عيادتك على شاشتها.</translation>
+        </message>
+        <message>
+            <source>This picture does not open. Choose another, or type the code.</source>
+            <translation>لا يمكن فتح هذه الصورة. اختر غيرها أو اكتب الرمز.</translation>
+        </message>
+        <message>
+            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+            <translation>لا يُسمح لليوميات باستخدام الكاميرا. اختر صورة للرمز أو اكتبه. يمكنك السماح بالكاميرا في إعدادات الهاتف.</translation>
+        </message>
+        <message>
+            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+            <translation>الكاميرا لا تعمل الآن. قد تكون قيد الاستخدام. اختر صورة للرمز أو اكتبه.</translation>
+        </message>
+        <message>
+            <source>This device has no camera. Choose a picture of the code, or type it.</source>
+            <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة للرمز أو اكتبه.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::KeysBoard</name>
@@ -2062,6 +2086,10 @@
         <source>%1, %2</source>
         <translation>%1، %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>تصحيحك على حاسوب العيادة منذ %1. لم يفتحه أحد بعد. فتح %2 ما كتبته من قبل، %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

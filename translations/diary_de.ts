@@ -759,6 +759,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Das hat nicht geklappt. Versuchen Sie es noch einmal oder rufen Sie die Praxis an.</translation>
     </message>
+        <message>
+            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+            <translation>Der Weg zu dieser Praxis ist nicht verschlüsselt: Andere könnten mitlesen. Nichts wurde gesendet. Sagen Sie es der Praxis.</translation>
+        </message>
 </context>
 <context>
     <name>DueCard</name>
@@ -861,11 +865,6 @@
         <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>Machen Sie das in Ihrer Praxis. Die Praxis zeigt einen Code auf ihrem Bildschirm.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="63"/>
-        <source>This device has no camera. Choose a picture of the code, or type it.</source>
-        <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
     </message>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="69"/>
@@ -1738,6 +1737,11 @@
         <source>Seen by you, %1</source>
         <translation>Von Ihnen gesehen, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3. Ihre Korrektur hat noch niemand geöffnet.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -1761,6 +1765,26 @@
         <source>This device can not reach a clinic.</source>
         <translation>Dieses Gerät kann keine Praxis erreichen.</translation>
     </message>
+        <message>
+            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+            <translation>Das ist kein Code einer Praxis. Nehmen Sie den Code, den Ihre Praxis auf ihrem Bildschirm zeigt.</translation>
+        </message>
+        <message>
+            <source>This picture does not open. Choose another, or type the code.</source>
+            <translation>Dieses Bild lässt sich nicht öffnen. Nehmen Sie ein anderes oder tippen Sie den Code ein.</translation>
+        </message>
+        <message>
+            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+            <translation>Das Tagebuch darf die Kamera nicht benutzen. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein. In den Einstellungen des Telefons können Sie die Kamera erlauben.</translation>
+        </message>
+        <message>
+            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+            <translation>Die Kamera geht gerade nicht. Vielleicht wird sie schon benutzt. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
+        </message>
+        <message>
+            <source>This device has no camera. Choose a picture of the code, or type it.</source>
+            <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::KeysBoard</name>
@@ -2046,6 +2070,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>Ihre Korrektur liegt seit %1 auf dem Rechner der Praxis. Noch hat sie niemand geöffnet. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

@@ -759,6 +759,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>No ha funcionado. Pruebe otra vez o llame a su clínica.</translation>
     </message>
+        <message>
+            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+            <translation>El camino a esta clínica no está cifrado: otros podrían leer. No se envió nada. Avise a su clínica.</translation>
+        </message>
 </context>
 <context>
     <name>DueCard</name>
@@ -861,11 +865,6 @@
         <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>Hágalo en su clínica. La clínica muestra un código en su pantalla.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="63"/>
-        <source>This device has no camera. Choose a picture of the code, or type it.</source>
-        <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
     </message>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="69"/>
@@ -1738,6 +1737,11 @@
         <source>Seen by you, %1</source>
         <translation>Visto por usted, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 abrió lo que usted había escrito antes, %3. Nadie ha abierto aún su corrección.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -1761,6 +1765,26 @@
         <source>This device can not reach a clinic.</source>
         <translation>Este aparato no puede llegar a ninguna clínica.</translation>
     </message>
+        <message>
+            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+            <translation>Este no es un código de una clínica. Use el código que su clínica muestra en su pantalla.</translation>
+        </message>
+        <message>
+            <source>This picture does not open. Choose another, or type the code.</source>
+            <translation>No se puede abrir esta imagen. Elija otra o escriba el código.</translation>
+        </message>
+        <message>
+            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+            <translation>El diario no tiene permiso para usar la cámara. Elija una imagen del código o escríbalo. Puede permitir la cámara en los ajustes del teléfono.</translation>
+        </message>
+        <message>
+            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+            <translation>La cámara no funciona ahora. Puede que esté en uso. Elija una imagen del código o escríbalo.</translation>
+        </message>
+        <message>
+            <source>This device has no camera. Choose a picture of the code, or type it.</source>
+            <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::KeysBoard</name>
@@ -2046,6 +2070,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>Su corrección está en el ordenador de la clínica desde %1. Nadie la ha abierto aún. %2 abrió lo que usted había escrito antes, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

@@ -759,6 +759,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Cela n'a pas marché. Réessayez, ou appelez votre clinique.</translation>
     </message>
+        <message>
+            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+            <translation>Le chemin vers cette clinique n&apos;est pas chiffré : d&apos;autres pourraient lire. Rien n&apos;a été envoyé. Prévenez votre clinique.</translation>
+        </message>
 </context>
 <context>
     <name>DueCard</name>
@@ -861,11 +865,6 @@
         <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>Faites ceci à votre clinique. Elle affiche un code sur son écran.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="63"/>
-        <source>This device has no camera. Choose a picture of the code, or type it.</source>
-        <translation>Cet appareil n'a pas de caméra. Choisissez une image du code, ou tapez-le.</translation>
     </message>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="69"/>
@@ -1738,6 +1737,11 @@
         <source>Seen by you, %1</source>
         <translation>Vu par vous, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 a ouvert ce que vous aviez écrit avant, %3. Personne n&apos;a encore ouvert votre correction.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -1761,6 +1765,26 @@
         <source>This device can not reach a clinic.</source>
         <translation>Cet appareil ne peut joindre aucune clinique.</translation>
     </message>
+        <message>
+            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+            <translation>Ceci n&apos;est pas le code d&apos;une clinique. Utilisez le code que votre clinique montre sur son écran.</translation>
+        </message>
+        <message>
+            <source>This picture does not open. Choose another, or type the code.</source>
+            <translation>Cette image ne peut pas être ouverte. Choisissez-en une autre, ou tapez le code.</translation>
+        </message>
+        <message>
+            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+            <translation>Le journal n&apos;a pas le droit d&apos;utiliser la caméra. Choisissez une image du code, ou tapez-le. Vous pouvez permettre la caméra dans les réglages du téléphone.</translation>
+        </message>
+        <message>
+            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+            <translation>La caméra ne marche pas en ce moment. Elle est peut-être déjà utilisée. Choisissez une image du code, ou tapez-le.</translation>
+        </message>
+        <message>
+            <source>This device has no camera. Choose a picture of the code, or type it.</source>
+            <translation>Cet appareil n&apos;a pas de caméra. Choisissez une image du code, ou tapez-le.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::KeysBoard</name>
@@ -2046,6 +2070,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>Votre correction est sur l&apos;ordinateur de la clinique depuis %1. Personne ne l&apos;a encore ouverte. %2 a ouvert ce que vous aviez écrit avant, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

@@ -759,6 +759,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Não deu certo. Tente de novo ou ligue para a sua clínica.</translation>
     </message>
+        <message>
+            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+            <translation>O caminho até esta clínica não é cifrado: outros poderiam ler. Nada foi enviado. Avise a sua clínica.</translation>
+        </message>
 </context>
 <context>
     <name>DueCard</name>
@@ -861,11 +865,6 @@
         <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>Faça isto na sua clínica. A clínica mostra um código na tela.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="63"/>
-        <source>This device has no camera. Choose a picture of the code, or type it.</source>
-        <translation>Este aparelho não tem câmera. Escolha uma imagem do código ou digite-o.</translation>
     </message>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="69"/>
@@ -1738,6 +1737,11 @@
         <source>Seen by you, %1</source>
         <translation>Visto por você, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 abriu o que você tinha escrito antes, %3. Ninguém abriu ainda a sua correção.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -1761,6 +1765,26 @@
         <source>This device can not reach a clinic.</source>
         <translation>Este aparelho não alcança nenhuma clínica.</translation>
     </message>
+        <message>
+            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+            <translation>Este não é um código de uma clínica. Use o código que a sua clínica mostra na tela dela.</translation>
+        </message>
+        <message>
+            <source>This picture does not open. Choose another, or type the code.</source>
+            <translation>Não é possível abrir esta imagem. Escolha outra ou digite o código.</translation>
+        </message>
+        <message>
+            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+            <translation>O diário não tem permissão para usar a câmera. Escolha uma imagem do código ou digite-o. Você pode permitir a câmera nos ajustes do telefone.</translation>
+        </message>
+        <message>
+            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+            <translation>A câmera não funciona agora. Talvez esteja em uso. Escolha uma imagem do código ou digite-o.</translation>
+        </message>
+        <message>
+            <source>This device has no camera. Choose a picture of the code, or type it.</source>
+            <translation>Este aparelho não tem câmera. Escolha uma imagem do código ou digite-o.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::KeysBoard</name>
@@ -2046,6 +2070,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>A sua correção está no computador da clínica desde %1. Ninguém abriu ainda. %2 abriu o que você tinha escrito antes, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

@@ -759,6 +759,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Olmadı. Yine deneyin ya da kliniğinizi arayın.</translation>
     </message>
+        <message>
+            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+            <translation>Bu kliniğe giden yol şifreli değil: başkaları okuyabilir. Hiçbir şey gönderilmedi. Kliniğinize söyleyin.</translation>
+        </message>
 </context>
 <context>
     <name>DueCard</name>
@@ -861,11 +865,6 @@
         <location filename="../app/diary/JoinPage.qml" line="49"/>
         <source>Do this at your clinic. Your clinic shows a code on its screen.</source>
         <translation>Bunu kliniğinizde yapın. Kliniğiniz ekranında bir kod gösterir.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="63"/>
-        <source>This device has no camera. Choose a picture of the code, or type it.</source>
-        <translation>Bu cihazda kamera yok. Kodun bir resmini seçin ya da kodu yazın.</translation>
     </message>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="69"/>
@@ -1738,6 +1737,11 @@
         <source>Seen by you, %1</source>
         <translation>Siz gördünüz, %1</translation>
     </message>
+        <message>
+            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+            <comment>state, person, time</comment>
+            <translation>%1. %2 daha önce yazdığınızı açtı, %3. Düzeltmenizi henüz kimse açmadı.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::JoinBoard</name>
@@ -1761,6 +1765,26 @@
         <source>This device can not reach a clinic.</source>
         <translation>Bu cihaz bir kliniğe ulaşamıyor.</translation>
     </message>
+        <message>
+            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+            <translation>Bu bir kliniğin kodu değil. Kliniğinizin ekranında gösterdiği kodu kullanın.</translation>
+        </message>
+        <message>
+            <source>This picture does not open. Choose another, or type the code.</source>
+            <translation>Bu resim açılamıyor. Başkasını seçin ya da kodu yazın.</translation>
+        </message>
+        <message>
+            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+            <translation>Günlüğün kamerayı kullanma izni yok. Kodun bir resmini seçin ya da kodu yazın. Kameraya telefonun ayarlarından izin verebilirsiniz.</translation>
+        </message>
+        <message>
+            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+            <translation>Kamera şu anda çalışmıyor. Kullanımda olabilir. Kodun bir resmini seçin ya da kodu yazın.</translation>
+        </message>
+        <message>
+            <source>This device has no camera. Choose a picture of the code, or type it.</source>
+            <translation>Bu cihazda kamera yok. Kodun bir resmini seçin ya da kodu yazın.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::KeysBoard</name>
@@ -2042,6 +2066,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
+        <message>
+            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+            <translation>Düzeltmeniz kliniğin bilgisayarında, %1. Henüz kimse açmadı. %2 daha önce yazdığınızı açtı, %3.</translation>
+        </message>
 </context>
 <context>
     <name>ebbline::diaryapp::WarningBoard</name>

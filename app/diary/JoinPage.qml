@@ -51,7 +51,7 @@ PageBody {
     }
     Loader {
         // Only while it is looked through: a camera that is not needed is not touched.
-        active: root.asking && root.board.cameraThere
+        active: root.asking && root.board.cameraShown
         visible: active
         sourceComponent: CameraBox {
             board: root.board
@@ -59,8 +59,8 @@ PageBody {
         Layout.fillWidth: true
     }
     Words {
-        visible: root.asking && !root.board.cameraThere
-        text: qsTr("This device has no camera. Choose a picture of the code, or type it.")
+        visible: root.asking && !root.board.cameraShown
+        text: root.board.cameraSays
         soft: true
         Layout.fillWidth: true
     }

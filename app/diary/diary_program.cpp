@@ -293,9 +293,7 @@ void DiaryProgram::afterSave()
         if (!m_entry.findings().empty())
             text += QLatin1Char(' ') + diaryapp::adviceFor(m_entry.findings().front()).title + tr(": ")
                     + diaryapp::adviceFor(m_entry.findings().front()).doNow.section(QLatin1Char('\n'), 0, 0);
-        const auto history = m_home.diary().history();
-        say(text, history.empty() ? std::nullopt : std::optional(history.front().history.current().id),
-            !m_entry.findings().empty());
+        say(text, m_entry.savedEntry(), !m_entry.findings().empty());
     }
     syncNow();
 }

@@ -24,7 +24,7 @@ struct CourseSummary {
     bool linked = false;
     bool closed = false;
     std::optional<clock::Moment> lastEntry;
-    std::size_t unopened = 0;   ///< entries nobody opened yet
+    std::size_t unopened = 0;   ///< entries whose newest version nobody opened yet
     std::size_t unread = 0;     ///< messages from the patient
 };
 
@@ -179,7 +179,7 @@ public:
 
     Done act(const recovery::CourseId& course, const std::string& finding, records::Act act,
              records::Outcome outcome = records::Outcome::none, const std::string& note = {});
-    /// Marks all entries of a course as opened by the person at the desk; tells the phone.
+    /// Marks every entry of a course, in the version that this desk holds, as opened by the person at the desk; tells the phone.
     Done openEntries(const recovery::CourseId& course);
     Done writeMessage(const recovery::CourseId& course, const std::string& text);
     Done recordFollowUp(const records::FollowUpRecorded& followUp);

@@ -42,8 +42,8 @@ CourseSummary Desk::Inside::summaryOf(const recovery::CourseId& id, const journa
         const clock::Moment& at = history.current().at;
         if (!summary.lastEntry || at.at > summary.lastEntry->at)
             summary.lastEntry = at;
-        summary.unopened += course.openings.contains(entry) ? 0 : 1;
     }
+    summary.unopened = course.unopened().size();
     for (const records::MessageWritten& message : course.messages)
         summary.unread += message.by.empty() && !course.reads.contains(message.message) ? 1 : 0;
     return summary;
@@ -131,13 +131,9 @@ Done Desk::openEntries(const recovery::CourseId& id)
         return fail(Reason::notFound, "course: unknown");
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "opening: nobody is named at the desk");
-    std::vector<recovery::EntryId> entries;
-    for (const auto& [entry, history] : found->entries)
-        if (!found->openings.contains(entry))
-            entries.push_back(entry);
     std::vector<records::Body> bodies;
-    if (!entries.empty())
-        bodies.push_back(records::EntriesOpened{id, entries, m_inside->person, m_inside->now()});
+    if (auto versions = found->unopened(); !versions.empty())
+        bodies.push_back(records::VersionsOpened{id, std::move(versions), m_inside->person, m_inside->now()});
     for (const records::MessageWritten& message : found->messages)
         if (message.by.empty() && !found->reads.contains(message.message))
             bodies.push_back(records::MessageRead{id, message.message, m_inside->now()});

@@ -51,6 +51,11 @@ struct Describe {
         trace.by = body.by;
         trace.entries = body.entries.size();
     }
+    void operator()(const records::VersionsOpened& body) const
+    {
+        trace.by = body.by;
+        trace.entries = body.versions.size();
+    }
     void operator()(const records::MessageWritten& body) const { trace.by = body.by; }
     void operator()(const records::FollowUpRecorded& body) const { trace.by = body.by; }
     void operator()(const records::BandLearned& body) const { trace.by = body.learned.by; }

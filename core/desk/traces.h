@@ -16,7 +16,7 @@ struct Trace {
     recovery::CourseId course;   ///< null for what belongs to none
     std::string patient;         ///< her name; empty: about nobody, or not known here
     std::optional<records::Act> act;  ///< of findingActed
-    std::size_t entries = 0;     ///< of entriesOpened
+    std::size_t entries = 0;     ///< of versionsOpened, and of entriesOpened
 };
 
 inline constexpr std::size_t mostTraces = 1000;

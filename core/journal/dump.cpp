@@ -58,6 +58,9 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
     for (const auto& [entry, opening] : course.openings)
         out.line("opening " + bytes::toHex(entry.view()) + " " + bytes::toHex(bytes::viewOf(opening.by)) + " "
                  + clock::toIso8601(opening.at));
+    for (const auto& [version, opening] : course.versionOpenings)
+        out.line("version-opening " + place(version) + " " + bytes::toHex(bytes::viewOf(opening.by)) + " "
+                 + clock::toIso8601(opening.at));
     for (const auto& [key, answer] : course.reminders)
         out.line("reminder", key, answer);
     for (const auto& warning : course.warnings)

@@ -49,8 +49,10 @@ private:
     /// arrived stands by itself under its own id.
     void take(records::EntryRecorded& body)
     {
-        CourseState& course = m_state.courses[body.entry.course];
-        course.entries[body.entry.id].versions.push_back({std::move(body.entry), m_operation->id, m_operation->entered});
+        EntryHistory& history = m_state.courses[body.entry.course].entries[body.entry.id];
+        if (!history.first && !m_operation->supersedes)
+            history.first = m_operation->id;
+        history.versions.push_back({std::move(body.entry), m_operation->id, m_operation->entered});
     }
 
     void take(records::ReminderAnswered& body)
@@ -68,6 +70,13 @@ private:
         CourseState& course = m_state.courses[body.course];
         for (const recovery::EntryId& entry : body.entries)
             course.openings.try_emplace(entry, Opening{body.by, body.at});
+    }
+
+    void take(records::VersionsOpened& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        for (const records::EntryVersion& version : body.versions)
+            course.versionOpenings.try_emplace({version.device, version.number}, Opening{body.by, body.at});
     }
 
     void take(records::MessageWritten& body) { m_state.courses[body.course].messages.push_back(std::move(body)); }

@@ -20,6 +20,7 @@ struct Version {
 
 struct EntryHistory {
     std::vector<Version<recovery::Entry>> versions;  ///< oldest first; never empty
+    std::optional<OperationId> first;  ///< the earliest that corrects none; empty: it has not arrived
     const recovery::Entry& current() const { return versions.back().value; }
     bool amended() const { return versions.size() > 1; }
 };
@@ -27,6 +28,7 @@ struct EntryHistory {
 struct Opening {
     std::string by;
     clock::Moment at;
+    bool operator==(const Opening&) const = default;
 };
 
 struct CourseState {
@@ -36,7 +38,8 @@ struct CourseState {
     clock::Moment openedAt;                             ///< when the clinic wrote that
     std::optional<records::PatientLinked> link;
     std::map<recovery::EntryId, EntryHistory> entries;
-    std::map<recovery::EntryId, Opening> openings;      ///< first opening of each entry
+    std::map<recovery::EntryId, Opening> openings;      ///< first that names an entry and no version: of what was written first
+    std::map<OperationId, Opening> versionOpenings;     ///< first opening of each version
     std::map<std::string, records::ReminderAnswered> reminders;  ///< newest answer by key
     std::vector<records::WarningShown> warnings;        ///< in order
     std::vector<records::FindingActed> acts;            ///< in order
@@ -54,6 +57,16 @@ struct CourseState {
         const auto found = photos.find(id);
         return found == photos.end() || photosRemoved.contains(id) ? nullptr : &found->second.value;
     }
+
+    /// Who opened this version of an entry first; null: nobody, whoever opened another one of it.
+    /// \pre `version` is a place in history.versions
+    const Opening* opening(const EntryHistory& history, std::size_t version) const;
+    /// The same of the newest version: of what is shown.
+    const Opening* opening(const EntryHistory& history) const { return opening(history, history.versions.size() - 1); }
+    /// Who opened the newest of those versions before the newest that anybody opened; null: nobody.
+    const Opening* earlierOpening(const EntryHistory& history) const;
+    /// The newest versions that nobody opened, in the order of their entries' ids.
+    std::vector<records::EntryVersion> unopened() const;
 };
 
 struct State {

@@ -16,8 +16,9 @@ namespace ebbline::patient {
 struct EntryState {
     enum class Place : std::uint8_t { savedHere, withClinic, opened } place = Place::savedHere;
     std::optional<clock::Instant> since;   ///< of withClinic: from the desk's signed acknowledgement
-    std::string openedBy;
+    std::string openedBy;                  ///< the newest version, which is the one that is shown
     std::optional<clock::Moment> openedAt;
+    std::optional<journal::Opening> openedBefore;  ///< an earlier version, where nobody opened the newest: say both
 };
 
 struct EntryView {
@@ -187,9 +188,10 @@ public:
     Joining(const Joining&) = delete;
     Joining& operator=(const Joining&) = delete;
 
-    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported, or
-    /// Reason::refused for the code of a desk, at once; the rest shows in step(). For a typed code the caller names
-    /// the hub, because the code is too short to carry it.
+    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported,
+    /// Reason::unprotected for plain HTTP to another machine, or Reason::refused for the code of a desk, at once; the
+    /// rest shows in step(). For a typed code the caller names the hub as people type addresses ("https://" is meant
+    /// where nothing stands in front), because the code is too short to carry it.
     Done start(std::string_view codeText, const std::string& hubForTypedCode = {}) { return m_enrolling.start(codeText, hubForTypedCode); }
 
     /// The hub named by the code, so that the caller can make a courier to it.

@@ -122,11 +122,14 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
     return Saved{entry.id, std::move(raised)};
 }
 
-EntryState Diary::Inside::stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const
+EntryState Diary::Inside::stateOf(const journal::EntryHistory& history) const
 {
     EntryState state;
     const journal::CourseState* current = course();
     const journal::OperationId& newest = history.versions.back().operation;
+    const journal::Opening* opened = current->opening(history);
+    if (const journal::Opening* before = opened ? nullptr : current->earlierOpening(history))
+        state.openedBefore = *before;
     if (newest.device != vault.device()) {
         // Of the phone that this one replaces: it came from the clinic, which had it when it opened the course here.
         state.since = current->openedAt.at;
@@ -135,15 +138,11 @@ EntryState Diary::Inside::stateOf(const recovery::EntryId& id, const journal::En
     }
     if (!state.since)
         return state;
-    const clock::Instant since = *state.since;
     state.place = EntryState::Place::withClinic;
-    if (const auto opened = current->openings.find(id); opened != current->openings.end()) {
-        // Whoever opened it saw the version that had arrived by then.
-        if (!history.amended() || opened->second.at.at >= since) {
-            state.place = EntryState::Place::opened;
-            state.openedBy = opened->second.by;
-            state.openedAt = opened->second.at;
-        }
+    if (opened) {
+        state.place = EntryState::Place::opened;
+        state.openedBy = opened->by;
+        state.openedAt = opened->at;
     }
     return state;
 }
@@ -153,7 +152,7 @@ EntryView Diary::Inside::viewOf(const recovery::EntryId& id, const std::vector<t
     const journal::CourseState* current = course();
     const journal::EntryHistory& history = current->entries.at(id);
     EntryView view{history, std::max(0, clock::dayOfRecovery(current->opened->treated, history.current().at)),
-                   stateOf(id, history), {}};
+                   stateOf(history), {}};
     for (const triage::Finding& finding : findings)
         if (finding.entry ? *finding.entry == id : finding.raisedAt == history.current().at)
             view.findings.push_back(finding);

@@ -29,7 +29,7 @@ struct Diary::Inside {
     Result<Draft> draftOf(const char* name) const;
     std::vector<triage::Finding> findings() const;
     EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;
-    EntryState stateOf(const recovery::EntryId& id, const journal::EntryHistory& history) const;
+    EntryState stateOf(const journal::EntryHistory& history) const;
     Result<Saved> store(recovery::Entry entry, std::optional<journal::OperationId> supersedes);
     std::vector<ReminderView> reminders() const;
     /// The open table of photographs.

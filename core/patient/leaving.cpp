@@ -68,10 +68,12 @@ std::map<std::string, std::string> Diary::tables() const
         for (std::size_t i = 0; i < kept.size(); ++i) {
             const recovery::Entry& entry = kept[i].value;
             const bool current = i + 1 == kept.size();
+            const journal::Opening* before = current ? nullptr : course->opening(view->history, i);
             const std::string version = std::to_string(i + 1);
             entries.row({shortName(entry.id), version, clock::toIso8601(entry.at), clock::toIso8601(entry.recordedAt),
                          entry.temperature ? decimal(entry.temperature->celsius()) : std::string(), guarded(entry.note),
-                         current ? stateWord(view->state) : "replaced", current ? guarded(view->state.openedBy) : std::string()});
+                         current ? stateWord(view->state) : "replaced",
+                         guarded(current ? view->state.openedBy : before ? before->by : std::string())});
             for (const auto& [stream, score] : entry.scores) {
                 versions.row({shortName(entry.id), version, recovery::word(stream.symptom), recovery::word(stream.side),
                               std::to_string(score.points())});

@@ -41,8 +41,9 @@ enum class Kind : std::uint16_t {
     photoRemoved = 18,
     photosReceived = 19,
     eyesMarked = 20,
+    versionsOpened = 21,
 };
-inline constexpr Kind newestKind = Kind::eyesMarked;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::versionsOpened;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -131,7 +132,8 @@ struct FindingActed {
     bool operator==(const FindingActed&) const = default;
 };
 
-/// To the phone: a named person opened these entries.
+/// To the phone, as it was written before versionsOpened: a named person opened these entries. It names no
+/// version, so it speaks of what was written first and of no correction. Read, and written no more.
 struct EntriesOpened {
     recovery::CourseId course;
     std::vector<recovery::EntryId> entries;
@@ -248,10 +250,27 @@ struct EyesMarked {
     bool operator==(const EyesMarked&) const = default;
 };
 
+/// One version of an entry, named by the operation that recorded it (journal::OperationId).
+struct EntryVersion {
+    envelope::DeviceId device;
+    std::uint64_t number = 0;  ///< from 1
+    bool operator==(const EntryVersion&) const = default;
+};
+
+/// To the phone: a named person opened these versions of entries, and no others.
+struct VersionsOpened {
+    recovery::CourseId course;
+    std::vector<EntryVersion> versions;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const VersionsOpened&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
-                          BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked>;
+                          BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
+                          VersionsOpened>;
 
 Kind kindOf(const Body& body);
 

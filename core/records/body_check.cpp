@@ -151,6 +151,13 @@ struct BodyCheck {
         check.id("course", b.course).text("by", b.by).moment("at", b.at);
         check.within("entries", b.entries.size(), std::size_t{1}, maximumItems);
     }
+    void operator()(const VersionsOpened& b)
+    {
+        check.id("course", b.course).text("by", b.by).moment("at", b.at);
+        check.within("versions", b.versions.size(), std::size_t{1}, maximumItems);
+        for (const EntryVersion& version : b.versions)
+            check.id("device", version.device).that("number", version.number > 0 ? Done{} : fail(Reason::outOfRange, "want 1 or more"));
+    }
     void operator()(const MessageWritten& b)
     {
         check.id("course", b.course).id("message", b.message).text("text", b.text, maximumText).text("by", b.by);

@@ -287,13 +287,6 @@ void serialize(Archive& archive, FindingActed& b)
 }
 
 template <typename Archive>
-void serialize(Archive& archive, EntriesOpened& b)
-{
-    archive(b.course, b.entries, b.by);
-    field(archive, b.at);
-}
-
-template <typename Archive>
 void serialize(Archive& archive, MessageWritten& b)
 {
     archive(b.course, b.message, b.text, b.by);

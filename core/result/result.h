@@ -35,6 +35,7 @@ enum class Reason {
     outOfOrder = 18,     ///< a gap or fork in a chain
     notEnough = 19,      ///< too little data to say
     invalidState = 20,   ///< the call does not fit what happened before
+    unprotected = 21,    ///< the way is not encrypted and leads to another machine
 };
 
 /// A failure. `detail` is for developers and logs: it names the argument and the rule, and

@@ -2,6 +2,7 @@
 
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
+#include "core/pairing/hub_address.h"
 #include "core/sync/hub_client.h"
 
 namespace ebbline::sync {
@@ -19,7 +20,7 @@ struct Enrolling::Inside {
     Step step = Step::idle;
     std::optional<Error> problem;
     std::optional<pairing::TypedCode> typed;
-    std::string hubForTyped;
+    pairing::HubAddress hubForTyped;
     std::optional<pairing::Offer> offer;
     bytes::Bytes sealed;  ///< made once: a repeated attempt must be the same request
     std::optional<bytes::Array<16>> nonce;
@@ -38,6 +39,8 @@ struct Enrolling::Inside {
     {
         if (read.purpose != purpose)
             return fail(Reason::refused, "pairing code: it is for a device of another kind");
+        if (const Done way = pairing::checkWay({read.hub, read.tls}); !way)
+            return way;
         offer = std::move(read);
         step = Step::enrolling;
         return {};
@@ -120,16 +123,19 @@ Done Enrolling::start(std::string_view codeText, const std::string& hubForTypedC
     auto typed = pairing::typedCodeFromText(codeText);
     if (!typed)
         return fail(typed.error());
-    if (hubForTypedCode.empty())
+    pairing::HubAddress address = pairing::hubAddressFromText(hubForTypedCode);
+    if (address.host.empty())
         return fail(Reason::malformed, "hub: a typed code needs its address");
+    if (const Done way = pairing::checkWay(address); !way)
+        return way;
     m_inside->typed = *typed;
-    m_inside->hubForTyped = hubForTypedCode;
+    m_inside->hubForTyped = std::move(address);
     m_inside->step = Step::fetching;
     return {};
 }
 
-std::string Enrolling::hub() const { return m_inside->offer ? m_inside->offer->hub : m_inside->hubForTyped; }
-bool Enrolling::tls() const { return !m_inside->offer || m_inside->offer->tls; }
+std::string Enrolling::hub() const { return m_inside->offer ? m_inside->offer->hub : m_inside->hubForTyped.host; }
+bool Enrolling::tls() const { return m_inside->offer ? m_inside->offer->tls : m_inside->hubForTyped.tls; }
 bytes::Array<32> Enrolling::hubKeyHash() const { return m_inside->offer ? m_inside->offer->hubKeyHash : bytes::Array<32>{}; }
 Enrolling::Step Enrolling::step() const { return m_inside->step; }
 std::string Enrolling::confirmationNumber() const { return m_inside->number; }

@@ -18,8 +18,9 @@ public:
     /// A code of the other purpose is refused. \pre the vault outlives it
     Enrolling(const vault::Vault& vault, const clock::Clock& clock, pairing::Purpose purpose, TakeLink takeLink);
 
-    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported at once, and
-    /// Reason::refused for a code of the other purpose. A typed code is too short to carry the hub: the caller names it.
+    /// Takes a QR text or a typed code. \returns Reason::malformed, Reason::expired, Reason::unsupported at once,
+    /// Reason::refused for a code of the other purpose, and Reason::unprotected for plain HTTP to another machine. A
+    /// typed code is too short to carry the hub: the caller names it, as people type addresses.
     Done start(std::string_view codeText, const std::string& hubForTypedCode = {});
 
     std::string hub() const;

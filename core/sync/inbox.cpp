@@ -352,7 +352,8 @@ bool Inbox::isAllowed(const journal::Operation& operation, const envelope::Devic
     const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown
                           || kind == Kind::messageWritten || kind == Kind::messageRead || kind == Kind::photoTaken
                           || kind == Kind::photoRemoved;
-    const bool clinics = kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::photosReceived;
+    const bool clinics = kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::versionsOpened
+                         || kind == Kind::photosReceived;
     if (m_vault.owner() == vault::Vault::Owner::clinic)
         return operation.id.device == sender && (patients || newer) && operation.course == m_post.course;
     // The history of a phone that this one replaces comes from the clinic, whoever wrote it.

@@ -78,7 +78,7 @@ DemoPatient::DemoPatient() : m_clock(clock::Instant{}), m_zone(*aftercare::Zone:
     m_desk.emplace(need(desk::Desk::create(std::filesystem::path(m_folder.path().toStdString()) / "desk",
                                            bytes::viewOf(passphrase), quickly, m_clock, m_zone)));
     need(m_store->addClinic(m_desk->vault().clinicRoot().publicKey(), "Practice at the Quay"));
-    need(m_desk->setHub("hub.example", false, {}));
+    need(m_desk->setHub("hub.example", true, {}));
     m_desk->setPerson("Dr Mara Lindqvist");
     need(m_desk->describeClinic({{"Practice at the Quay", "+00 555 0100", "+00 555 0199", "112"},
                                  "Europe/Berlin",
@@ -137,6 +137,12 @@ QString DemoPatient::showsCode()
     m_inviting.emplace(*m_desk, m_clock, m_course, triggers::defaultProtocol(), followUp);
     m_inviting->start(*m_deskCourier, [] {});
     return QString::fromStdString(m_inviting->typedCode());
+}
+
+std::string DemoPatient::showsQr()
+{
+    (void)showsCode();
+    return m_inviting->qrText();
 }
 
 void DemoPatient::looks()

@@ -21,7 +21,7 @@ public:
     DemoPatient();
 
     static constexpr auto passphrase = "three calm herons wade";
-    static constexpr auto hub = "http://hub.example";
+    static constexpr auto hub = "hub.example";
 
     clock::ManualClock& clock() { return m_clock; }
     const aftercare::Zone& zone() const { return m_zone; }
@@ -39,6 +39,7 @@ public:
 
     /// What the clinic does. Each throws std::runtime_error if it cannot.
     QString showsCode();                    ///< the typed code of a new offer
+    std::string showsQr();                  ///< the text of the code that is drawn beside it
     void looks();                           ///< asks the hub about the offer
     QString number() const;                 ///< six digits, once a phone has come
     void confirms();                        ///< both read the same number

@@ -31,7 +31,9 @@ std::vector<records::Body> bodiesAbout()
                                          noon.at + std::chrono::hours(1)};
     };
     return {reminder(records::ReminderAnswer::done), records::EntryRecorded{entry}, reminder(records::ReminderAnswer::later),
-            records::EntryRecorded{amended}, records::EntriesOpened{test::sampleCourse, {entry.id}, "Dr. Ada Lund", noon}};
+            records::EntryRecorded{amended},
+            // The second operation of the first device: the correction.
+            records::VersionsOpened{test::sampleCourse, {{test::idOf<envelope::DeviceTag>(1), 2}}, "Dr. Ada Lund", noon}};
 }
 
 journal::Operation operationOf(std::size_t device, std::uint64_t number, clock::HybridTime stamp, const records::Body& body)

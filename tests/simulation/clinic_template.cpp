@@ -82,7 +82,7 @@ ClinicTemplate ClinicTemplate::make(const std::filesystem::path& home, std::size
     auto desk = desk::Desk::create(home / "desk", passphrase, cheap, clock, zone());
     must(desk.has_value(), "the desk is made");
     must((*store)->addClinic(desk->vault().clinicRoot().publicKey(), "clinic").has_value(), "the hub knows the clinic");
-    must(desk->setHub("hub.example", false, {}).has_value(), "the desk knows the hub");
+    must(desk->setHub("hub.example", true, {}).has_value(), "the desk knows the hub");
     desk->setPerson("Dr. Ada Lund");
     must(desk->describeClinic({{"Practice on the Mole", "+00 555 0110", "+00 555 0119", "112"}, "Europe/Berlin", {"Dr. Ada Lund"}})
              .has_value(),

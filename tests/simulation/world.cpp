@@ -215,6 +215,9 @@ void World::takePhotoBack(Device& phone)
 void World::openEntries()
 {
     const Device& about = phone(random() % phones());
+    if (const auto course = desk().desk->course(about.course))
+        for (const auto& [id, history] : course->state->entries)
+            seen.insert(history.versions.back().operation);
     const Done done = desk().desk->openEntries(about.course);
     counters.openings += done ? 1 : 0;
     trace.line(timeline.now(), "desk opens entries of " + about.name);

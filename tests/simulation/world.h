@@ -46,6 +46,7 @@ public:
     Trace& trace;
     Network network;
     WorldCounters counters;
+    std::set<journal::OperationId> seen;  ///< versions of entries that stood on the desk's screen when it opened them
     std::vector<std::unique_ptr<Device>> devices;  ///< the desk first
     /// In place of the honest hub, if set: is given the request and the honest service.
     std::function<mailbox::Response(const mailbox::Request&, const std::string& device)> lying;

@@ -74,6 +74,10 @@ void World::checkClaims(std::vector<std::string>& wrong)
             if (id.device == device.vault().device() && !here.contains(id))
                 wrong.push_back("the desk holds what " + device.name + " never wrote");
         checkPhotos(device, false, wrong);
+        if (const auto held = desk().vault().state().courses.find(device.course); held != desk().vault().state().courses.end())
+            for (const auto& [id, history] : held->second.entries)
+                if (held->second.opening(history) && !seen.contains(history.versions.back().operation))
+                    wrong.push_back("the desk says that a version was opened that nobody saw");
         const auto& courses = desk().vault().state().courses;
         const auto course = courses.find(device.course);
         for (const patient::EntryView& view : device.diary->history()) {
@@ -82,8 +86,13 @@ void World::checkClaims(std::vector<std::string>& wrong)
                                && course->second.entries.at(id).versions.size() >= view.history.versions.size();
             if (view.state.place != patient::EntryState::Place::savedHere && !known)
                 wrong.push_back(device.name + " says that the clinic has an entry that it has not");
-            if (view.state.place == patient::EntryState::Place::opened && (!known || !course->second.openings.contains(id)))
+            const journal::OperationId& newest = view.history.versions.back().operation;
+            if (view.state.place == patient::EntryState::Place::opened && (!known || !seen.contains(newest)))
                 wrong.push_back(device.name + " says that an entry was opened that nobody opened");
+            if (view.state.openedBefore && std::ranges::none_of(view.history.versions, [&](const auto& version) {
+                    return version.operation != newest && seen.contains(version.operation);
+                }))
+                wrong.push_back(device.name + " says that an earlier version was opened that nobody opened");
         }
     }
 }

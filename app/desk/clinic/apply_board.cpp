@@ -9,8 +9,6 @@ namespace {
 using Step = desk::Applying::Step;
 
 constexpr std::chrono::seconds pollInterval{2};
-constexpr auto plainWay = "http://";  ///< for a hub on this very machine only
-constexpr auto sealedWay = "https://";
 
 }  // namespace
 
@@ -48,24 +46,19 @@ void ApplyBoard::start(const QString& code, const QString& hub)
         Q_EMIT changed();
         return;
     }
-    const bool plain = hub.trimmed().startsWith(QLatin1String(plainWay));
-    auto host = hub.trimmed();
-    for (const auto* way : {plainWay, sealedWay}) {
-        if (host.startsWith(QLatin1String(way))) {
-            host = host.mid(QLatin1String(way).size());
-        }
-    }
+    const auto address = hub.trimmed();
     auto applying = std::make_shared<desk::Applying>(m_workplace.desk(), m_workplace.clock());
-    const auto started = host.isEmpty() ? Done(fail(Reason::notEnough, "hub")) : applying->start(code.trimmed().toStdString(), host.toStdString());
+    const auto started = address.isEmpty() ? Done(fail(Reason::notEnough, "hub"))
+                                           : applying->start(code.trimmed().toStdString(), address.toStdString());
     if (!started) {
-        m_problem = host.isEmpty() ? tr("Type the hub's address as well: it stands under the code.")
+        m_problem = address.isEmpty() ? tr("Type the hub's address as well: it stands under the code.")
                     : started.error().reason == Reason::malformed
                         ? tr("That is not such a code: compare it letter by letter with the other screen.")
                         : errorText(started.error());
         Q_EMIT changed();
         return;
     }
-    m_courier = m_maker ? m_maker({host.toStdString(), !plain, applying->hubKeyHash()}) : nullptr;
+    m_courier = m_maker ? m_maker({applying->hub(), applying->tls(), applying->hubKeyHash()}) : nullptr;
     if (!m_courier) {
         m_problem = tr("This computer has no way to a hub.");
         Q_EMIT changed();

@@ -31,6 +31,7 @@ QString whatText(const desk::Trace& trace)
     case records::Kind::findingActed:
         return Traces::tr("Finding: %1").arg(trace.act ? actName(*trace.act) : QString());
     case records::Kind::entriesOpened:
+    case records::Kind::versionsOpened:
         return Traces::tr("%Ln entry(s) opened", nullptr, static_cast<int>(trace.entries));
     case records::Kind::messageWritten:
         return Traces::tr("Message written");

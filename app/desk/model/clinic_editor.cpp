@@ -3,6 +3,7 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "core/bytes/text.h"
+#include "core/pairing/hub_address.h"
 
 #include <QByteArray>
 #include <QClipboard>
@@ -32,8 +33,7 @@ std::optional<bytes::Array<32>> keyHashOf(const QString& text)
 
 bool isThisMachine(const QString& hostAndPort)
 {
-    static const QRegularExpression here(QStringLiteral("^(localhost|127(\\.[0-9]{1,3}){3}|\\[::1\\])(:[0-9]+)?$"));
-    return here.match(hostAndPort.trimmed()).hasMatch();
+    return pairing::isThisMachine(hostAndPort.trimmed().toStdString());
 }
 
 ClinicEditor::ClinicEditor(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)

@@ -98,7 +98,7 @@ void CourseBoard::refresh()
     m_forecast = forecastText(m_workplace, m_course);
     m_news = summary.unopened > 0 || summary.unread > 0;
     m_unopenedText = summary.unopened > 0
-                         ? tr("%Ln new entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
+                         ? tr("%Ln new or corrected entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
     m_findings.setRows(findingRows(view->findings, [&now](const clock::Moment& at) { return whenText(at, now); }));
     m_entries.setRows(entryRows(*view->state, now));

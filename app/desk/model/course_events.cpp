@@ -71,6 +71,9 @@ QList<charts::Event> eventsOf(const journal::CourseState& course)
     for (const auto& [entry, opening] : course.openings) {
         addQuiet(opening.at, Events::tr("opened"));
     }
+    for (const auto& [version, opening] : course.versionOpenings) {
+        addQuiet(opening.at, Events::tr("opened"));
+    }
     for (const auto& [entry, history] : course.entries) {
         if (history.current().scores.empty()) {
             addQuiet(history.current().at, Events::tr("entry without scores"));

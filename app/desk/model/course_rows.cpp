@@ -136,11 +136,14 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
             marks << Course::tr("amended; was: %1").arg(was.isEmpty() ? Course::tr("no scores") : was);
         }
         row.marks = marks.join(QStringLiteral(" · "));
-        const auto opening = course.openings.find(entry.id);
-        row.isOpened = opening != course.openings.end();
-        row.opened = row.isOpened ? Course::tr("Opened by %1, %2").arg(QString::fromStdString(opening->second.by),
-                                                                      whenText(opening->second.at, now))
-                                  : Course::tr("Not opened yet");
+        // Only of the version that stands in this row; what somebody saw before a correction is no opening of it.
+        const auto* opening = course.opening(*history);
+        const auto* before = course.earlierOpening(*history);
+        row.isOpened = opening != nullptr;
+        row.opened = opening ? Course::tr("Opened by %1, %2").arg(QString::fromStdString(opening->by), whenText(opening->at, now))
+                     : before ? Course::tr("Correction not opened yet; %1 opened an earlier version, %2")
+                                    .arg(QString::fromStdString(before->by), whenText(before->at, now))
+                              : Course::tr("Not opened yet");
         row.spoken = QStringList{row.day, row.when, row.scores, row.signs, row.note, row.photos, row.marks, row.opened}
                          .filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(". "));
         rows.append({keyOf(entry.id), {}, QVariant::fromValue(row)});

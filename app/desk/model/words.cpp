@@ -361,6 +361,8 @@ QString errorText(const Error& error)
         return Words::tr("This needs a newer version of the program.");
     case Reason::tooLarge:
         return Words::tr("That is too long.");
+    case Reason::unprotected:
+        return Words::tr("Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.");
     case Reason::invalidState:
         break;
     }

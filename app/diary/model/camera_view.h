@@ -17,16 +17,20 @@ class CameraView : public QObject {
     Q_PROPERTY(ebbline::diaryapp::JoinBoard* board MEMBER m_board FINAL)
 
 public:
-    explicit CameraView(QObject* parent = nullptr) : QObject(parent) { m_session.setCamera(&m_camera); }
+    explicit CameraView(QObject* parent = nullptr);
 
     QVideoSink* sink() const { return m_sink; }
     void setSink(QVideoSink* sink);
+    /// What the person answered when asked for the camera.
+    void allow(bool may);
 
 Q_SIGNALS:
     void sinkChanged();
 
 private:
-    QCamera m_camera;
+    void tell(JoinBoard::Camera camera);
+
+    QCamera m_camera{this};
     QMediaCaptureSession m_session;
     QVideoSink* m_sink = nullptr;
     JoinBoard* m_board = nullptr;

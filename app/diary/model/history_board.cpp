@@ -9,7 +9,7 @@ namespace ebbline::diaryapp {
 
 namespace {
 
-QString stateOf(const patient::EntryState& state, const clock::Moment& now, const aftercare::Zone& zone)
+QString placeOf(const patient::EntryState& state, const clock::Moment& now, const aftercare::Zone& zone)
 {
     switch (state.place) {
     case patient::EntryState::Place::opened:
@@ -19,6 +19,15 @@ QString stateOf(const patient::EntryState& state, const clock::Moment& now, cons
     case patient::EntryState::Place::savedHere: break;
     }
     return HistoryBoard::tr("Saved on this phone");
+}
+
+/// An opening of what a correction took the place of is said, and said not to be one of the correction.
+QString stateOf(const patient::EntryState& state, const clock::Moment& now, const aftercare::Zone& zone)
+{
+    const QString place = placeOf(state, now, zone);
+    return state.openedBefore ? HistoryBoard::tr("%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.", "state, person, time")
+                                    .arg(place, QString::fromStdString(state.openedBefore->by), whenText(state.openedBefore->at, now))
+                              : place;
 }
 
 }  // namespace

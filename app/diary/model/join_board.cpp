@@ -1,14 +1,24 @@
 #include "app/diary/model/join_board.h"
 
 #include "app/diary/model/words.h"
+#include "core/pairing/code.h"
 #include "platform/camera/qr_reader.h"
 
 #include <QCameraDevice>
+#include <QGuiApplication>
 #include <QMediaDevices>
 
 namespace ebbline::diaryapp {
 
 namespace {
+
+constexpr QLatin1String ours("EBP1:");  // docs/formats/pairing.md
+
+/// What opens the file that a person chose: phones name pictures by addresses that are no paths, and Qt opens these as they are.
+QString fileNameOf(const QUrl& file)
+{
+    return file.isLocalFile() ? file.toLocalFile() : file.toString();
+}
 
 /// While joining nothing waits to be sent: without a network the board asks again.
 QString problemText(const Error& error)
@@ -26,11 +36,36 @@ JoinBoard::JoinBoard(Home& home, QObject* parent) : QObject(parent), m_home(home
         if (!m_home.isOpen())
             startOver();
     });
+    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
+        // Back from the settings, or from the program that held the camera.
+        if (state == Qt::ApplicationActive)
+            setCamera(Camera::works);
+    });
 }
 
-bool JoinBoard::isCameraThere() const
+bool JoinBoard::isCameraShown() const
 {
-    return !QMediaDevices::videoInputs().isEmpty();
+    return m_camera == Camera::works && !QMediaDevices::videoInputs().isEmpty();
+}
+
+QString JoinBoard::cameraSays() const
+{
+    switch (m_camera) {
+    case Camera::forbidden:
+        return tr("The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone's settings.");
+    case Camera::broken:
+        return tr("The camera does not work right now. It may be in use. Choose a picture of the code, or type it.");
+    case Camera::works: break;
+    }
+    return isCameraShown() ? QString() : tr("This device has no camera. Choose a picture of the code, or type it.");
+}
+
+void JoinBoard::setCamera(Camera camera)
+{
+    if (camera == m_camera)
+        return;
+    m_camera = camera;
+    Q_EMIT changed();
 }
 
 QString JoinBoard::number() const
@@ -52,10 +87,13 @@ void JoinBoard::useText(const QString& code, const QString& hub)
 
 void JoinBoard::usePicture(const QUrl& file)
 {
-    const QString text = camera::qrTextIn(QImage(file.toLocalFile()));
+    const QImage picture(fileNameOf(file));
+    if (picture.isNull())
+        return say(tr("This picture does not open. Choose another, or type the code."));
+    const QString text = camera::qrTextIn(picture);
     if (text.isEmpty())
         return say(tr("There is no code in this picture. Try another, or type the code."));
-    begin(text.toStdString(), {});
+    useSeen(text);
 }
 
 void JoinBoard::useFrame(const QImage& frame)
@@ -63,27 +101,32 @@ void JoinBoard::useFrame(const QImage& frame)
     if (m_stage != Stage::Code || !m_home.isOpen())
         return;
     const QString text = camera::qrTextIn(frame);
-    if (text.startsWith(QLatin1String("EBP1:")))
-        begin(text.toStdString(), {});
+    if (text.isEmpty() || text == m_tried)
+        return;
+    m_tried = text;
+    useSeen(text);
+}
+
+void JoinBoard::useSeen(const QString& text)
+{
+    if (!text.startsWith(ours))
+        return say(tr("This is not a code of a clinic. Use the code that your clinic shows on its screen."));
+    begin(text.toStdString(), {});
 }
 
 void JoinBoard::begin(const std::string& code, const std::string& hub)
 {
     if (!m_home.isOpen())
         return;
-    if (hub.empty() && !code.starts_with("EBP1:"))
+    if (hub.empty() && pairing::typedCodeFromText(code))
         return say(tr("A typed code also needs the address under it."));
     m_joining = std::make_unique<patient::Joining>(m_home.diary(), m_home.clock());
-    // "http://" in front of an address is for one machine only; a clinic's hub is reached by TLS.
-    const bool plain = hub.starts_with("http://");
-    const std::string host = plain ? hub.substr(7) : hub.starts_with("https://") ? hub.substr(8) : hub;
-    const Done started = m_joining->start(code, host);
+    const Done started = m_joining->start(code, hub);
     if (!started) {
         m_joining.reset();
         return say(errorText(started.error()));
     }
-    const bool tls = code.starts_with("EBP1:") ? m_joining->tls() : !plain;
-    m_courier = m_home.courierTo((tls ? "https://" : "http://") + m_joining->hub(), m_joining->hubKeyHash());
+    m_courier = m_home.courierTo((m_joining->tls() ? "https://" : "http://") + m_joining->hub(), m_joining->hubKeyHash());
     if (!m_courier) {
         m_joining.reset();
         return say(tr("This device can not reach a clinic."));
@@ -120,7 +163,7 @@ void JoinBoard::follow()
     case Step::linked: m_stage = Stage::Arriving; break;
     case Step::failed: {
         const Error problem = m_joining->problem().value_or(Error{Reason::refused, {}});
-        startOver();
+        reset();
         return say(errorText(problem));
     }
     default: break;
@@ -131,6 +174,12 @@ void JoinBoard::follow()
 }
 
 void JoinBoard::startOver()
+{
+    m_tried.clear();
+    reset();
+}
+
+void JoinBoard::reset()
 {
     m_timer.stop();
     m_joining.reset();

@@ -18,22 +18,27 @@ class JoinBoard : public QObject {
     Q_PROPERTY(Stage stage READ stage NOTIFY changed FINAL)
     Q_PROPERTY(QString number READ number NOTIFY changed FINAL)    ///< six digits in two groups
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
-    Q_PROPERTY(bool cameraThere READ isCameraThere CONSTANT FINAL)
+    Q_PROPERTY(bool cameraShown READ isCameraShown NOTIFY changed FINAL)  ///< there is one, it may be used, and it works
+    Q_PROPERTY(QString cameraSays READ cameraSays NOTIFY changed FINAL)   ///< what to do where none is shown
 
 public:
     enum class Stage { Code, Waiting, Compare, Arriving, Joined };  // upper case: QML asks for it
     Q_ENUM(Stage)
+    enum class Camera { works, forbidden, broken };
 
     explicit JoinBoard(Home& home, QObject* parent = nullptr);
 
     Stage stage() const { return m_stage; }
     QString number() const;
     QString problem() const { return m_problem; }
-    bool isCameraThere() const;
+    bool isCameraShown() const;
+    QString cameraSays() const;
+    /// What became of the camera. One that is not allowed or broken is tried again once the program comes back to the front.
+    void setCamera(Camera camera);
 
     Q_INVOKABLE void useText(const QString& code, const QString& hub);
     Q_INVOKABLE void usePicture(const QUrl& file);
-    /// A frame of the camera; most hold no code and change nothing.
+    /// A frame of the camera; most hold no code and change nothing. A code that stays in sight is tried once.
     void useFrame(const QImage& frame);
     Q_INVOKABLE void startOver();
     /// Asks the hub once; the board does so by itself every two seconds.
@@ -44,12 +49,16 @@ Q_SIGNALS:
 
 private:
     void say(const QString& problem);
+    void useSeen(const QString& text);
     void begin(const std::string& code, const std::string& hub);
     void follow();
+    void reset();
 
     Home& m_home;
     Stage m_stage = Stage::Code;
     QString m_problem;
+    QString m_tried;  ///< by the camera: not again before another code was in sight, or the person starts over
+    Camera m_camera = Camera::works;
     std::unique_ptr<patient::Joining> m_joining;
     std::unique_ptr<sync::Courier> m_courier;
     QTimer m_timer;

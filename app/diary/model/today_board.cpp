@@ -64,6 +64,10 @@ QString TodayBoard::sent() const
         return tr("Your last entry was opened by %1, %2.")
             .arg(QString::fromStdString(state.openedBy), whenText(*state.openedAt, m_today.now));
     case patient::EntryState::Place::withClinic:
+        if (state.openedBefore)
+            return tr("Your correction is on the clinic's computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.")
+                .arg(whenText(m_home.zone().moment(*state.since), m_today.now), QString::fromStdString(state.openedBefore->by),
+                     whenText(state.openedBefore->at, m_today.now));
         return tr("Your last entry is on the clinic's computer since %1. Nobody has opened it yet.")
             .arg(whenText(m_home.zone().moment(*state.since), m_today.now));
     case patient::EntryState::Place::savedHere: break;

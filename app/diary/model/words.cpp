@@ -172,6 +172,7 @@ QString errorText(const Error& error)
     case Reason::alreadyExists: return said(QT_TRANSLATE_NOOP("DiaryWords", "This code was used before. Tell your clinic now and ask for a new one."));
     case Reason::malformed: return said(QT_TRANSLATE_NOOP("DiaryWords", "This code can not be read. Check each letter."));
     case Reason::forged: return said(QT_TRANSLATE_NOOP("DiaryWords", "This is not from your clinic. Nothing was joined. Tell your clinic."));
+    case Reason::unprotected: return said(QT_TRANSLATE_NOOP("DiaryWords", "The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic."));
     case Reason::notEnough: return said(QT_TRANSLATE_NOOP("DiaryWords", "Nothing is answered yet."));
     case Reason::outOfRange: return said(QT_TRANSLATE_NOOP("DiaryWords", "A value is out of range. Please check it."));
     default: return said(QT_TRANSLATE_NOOP("DiaryWords", "That did not work. Try again, or call your clinic."));

@@ -170,3 +170,56 @@ TEST_CASE("a message over the limit is held back, not cut", "[desk][course]")
     CHECK(course.messages()->rowCount() == 0);
     CHECK_FALSE(course.messageProblem().isEmpty());
 }
+
+namespace {
+
+/// What the phone sends when she corrects her newest entry.
+void correctNewest(desk::Desk& desk, const recovery::CourseId& course, int pain)
+{
+    const journal::CourseState& state = *desk.course(course)->state;
+    const auto newest = std::ranges::max_element(state.entries, {}, [](const auto& each) { return each.second.current().at.at; });
+    const journal::Version<recovery::Entry>& old = newest->second.versions.back();
+    recovery::Entry entry = old.value;
+    entry.scores.insert_or_assign({recovery::Symptom::pain, recovery::Side::left}, *recovery::Score::of(pain));
+    entry.recordedAt = desk.now();
+    journal::Operation operation;
+    operation.id = {old.operation.device, 100};
+    operation.stamp = clock::HybridTime::of(entry.recordedAt.at, 0);
+    operation.entered = entry.recordedAt;
+    operation.kind = static_cast<std::uint16_t>(records::Kind::entryRecorded);
+    operation.audience = journal::Audience::patientAndClinic;
+    operation.course = course;
+    operation.supersedes = old.operation;
+    operation.body = records::encode(records::EntryRecorded{entry});
+    REQUIRE(desk.vault().accept(state.link->mailbox, old.operation.device, {2, {}}, {operation}));
+}
+
+}  // namespace
+
+TEST_CASE("a correction that arrives is unopened beside the opening of what it replaces, until somebody opens it", "[desk][course][opening]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& desk = program->workplace().desk();
+    const auto course = clinic.course("Tomas Reyl");
+    program->openCourse(deskapp::keyOf(course));
+    REQUIRE(program->course()->unopenedText().isEmpty());
+
+    correctNewest(desk, course, 9);
+    program->workplace().settle({});
+
+    CHECK(program->course()->unopenedText() == QLatin1String("1 new or corrected entry, not opened yet"));
+    const auto newest = [&] { return valuesOf<deskapp::EntryRow>(*program->course()->entries()).first(); };
+    CHECK_FALSE(newest().isOpened);
+    CHECK(newest().opened.startsWith(QLatin1String("Correction not opened yet; Dr Mara Lindqvist opened an earlier version, ")));
+    CHECK(newest().spoken.contains(newest().opened));
+
+    // Whoever opens it now is named; the other entries keep who opened them.
+    program->choosePerson(QStringLiteral("Ilan Osei"));
+    program->course()->openEntries();
+
+    CHECK(program->course()->unopenedText().isEmpty());
+    CHECK(newest().isOpened);
+    CHECK(newest().opened.startsWith(QLatin1String("Opened by Ilan Osei")));
+    CHECK(valuesOf<deskapp::EntryRow>(*program->course()->entries()).last().opened.startsWith(QLatin1String("Opened by Dr Mara Lindqvist")));
+}

@@ -96,8 +96,27 @@ TEST_CASE("a correction is on this phone only, although its first version was op
     program->entry()->answer(1, 4);
     program->entry()->save();
 
-    CHECK(program->history()->entries().first().state == QLatin1String("Saved on this phone"));
+    const auto state = [&] { return program->history()->entries().first().state; };
+    CHECK(state().startsWith(QLatin1String("Saved on this phone. Dr Mara Lindqvist opened what you wrote before, today ")));
+    CHECK(state().endsWith(QLatin1String("Nobody has opened your correction yet.")));
     CHECK(program->history()->entries().first().marks.startsWith(QLatin1String("Corrected today ")));
+    CHECK(program->today()->sent().contains(QLatin1String("not with the clinic yet")));
+
+    // With the clinic and not opened: both are said, and neither is said of the other.
+    patient.setOffline(false);
+    program->syncNow();
+    patient.clock().advance(std::chrono::minutes(20));
+    patient.sends();
+    program->syncNow();
+    CHECK(state().startsWith(QLatin1String("On the clinic's computer since today ")));
+    CHECK(state().endsWith(QLatin1String("Nobody has opened your correction yet.")));
+    CHECK(program->today()->sent().startsWith(QLatin1String("Your correction is on the clinic's computer since today ")));
+    CHECK(program->today()->sent().contains(QLatin1String("Nobody has opened it yet. Dr Mara Lindqvist opened what you wrote before")));
+
+    patient.opens();
+    program->syncNow();
+    CHECK(state().startsWith(QLatin1String("Opened by Dr Mara Lindqvist, today ")));
+    CHECK(program->today()->sent().startsWith(QLatin1String("Your last entry was opened by Dr Mara Lindqvist")));
 }
 
 TEST_CASE("the count of what waits is right without a network", "[diary][states]")

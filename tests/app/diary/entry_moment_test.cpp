@@ -83,6 +83,38 @@ TEST_CASE("only moments between the treatment and now are offered", "[diary][mom
     CHECK(moment.at().at >= treated.at);
 }
 
+TEST_CASE("what was just saved is what is corrected, also when it is about an earlier moment", "[diary][moment]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.goTo(2, 9, 0);
+    DemoPatient::tell(*program, 2);
+    patient.goTo(2, 9, 30);
+    program->openEarlier();
+    program->entry()->moment()->chooseDay(1);
+    program->entry()->answer(1, 5);
+    program->entry()->save();
+    const auto saved = program->entry()->savedEntry();
+    REQUIRE(saved);
+    REQUIRE(program->home().diary().history().front().history.current().id != *saved);
+    REQUIRE(program->isUndoShown());
+
+    program->undoSave();
+
+    CHECK(program->entry()->isAmending());
+    CHECK(program->entry()->sides().first().points == 5);
+    program->entry()->answer(1, 6);
+    program->entry()->save();
+    CHECK(program->entry()->savedEntry() == saved);
+    for (const auto& view : program->home().diary().history())
+        CHECK(view.history.amended() == (view.history.current().id == *saved));
+
+    // An older entry, corrected from the list: the page that follows offers that one again.
+    program->undoSave();
+    CHECK(program->entry()->isAmending());
+    CHECK(program->entry()->sides().first().points == 6);
+}
+
 TEST_CASE("what is asked as last time is what was before the moment that is written about", "[diary][moment]")
 {
     DemoPatient patient;

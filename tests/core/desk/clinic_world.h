@@ -62,7 +62,7 @@ struct ClinicWorld {
     ClinicWorld()
     {
         REQUIRE(store->addClinic(desk.vault().clinicRoot().publicKey(), "Mole"));
-        REQUIRE(desk.setHub("hub.example", false, {}));
+        REQUIRE(desk.setHub("hub.example", true, {}));
         desk.setPerson("Dr. Ada Lund");
         REQUIRE(desk.describeClinic(
             {{"Practice on the Mole", "+00 555 0110", "+00 555 0119", "112"}, "Europe/Berlin", {"Dr. Ada Lund"}}));

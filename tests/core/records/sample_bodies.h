@@ -123,6 +123,7 @@ inline std::vector<records::Body> sampleBodies()
         PhotoRemoved{sampleCourse, idOf<photos::PhotoTag>(6), at},
         PhotosReceived{sampleCourse, {idOf<photos::PhotoTag>(5)}, at},
         EyesMarked{sampleCourse, idOf<photos::PhotoTag>(5), {{6400, 4100}, {3600, 4120}}, "Dr. Ada Lund", at},
+        VersionsOpened{sampleCourse, {{idOf<envelope::DeviceTag>(1), 12}, {idOf<envelope::DeviceTag>(2), 1}}, "Dr. Ada Lund", at},
     };
 }
 

@@ -4,34 +4,15 @@
 
 #include "core/crypto/crypto.h"
 #include "core/pairing/code.h"
-
-#include <catch2/catch_test_macros.hpp>
-#include <qrencode.h>
+#include "tests/platform/camera/drawn_code.h"
 
 #include <QTransform>
 
-#include <memory>
 #include <random>
 
 using namespace ebbline;
 
 namespace {
-
-/// The code as black modules of some pixels on white, with the quiet zone of four modules that
-/// ISO/IEC 18004:2015, 6.3.8 asks for.
-QImage drawn(const std::string& text, int pixels = 4)
-{
-    const std::unique_ptr<QRcode, decltype(&QRcode_free)> code(
-        QRcode_encodeString8bit(text.c_str(), 0, QR_ECLEVEL_M), &QRcode_free);
-    REQUIRE(code);
-    QImage modules(code->width + 8, code->width + 8, QImage::Format_Grayscale8);
-    modules.fill(Qt::white);
-    for (int y = 0; y < code->width; ++y)
-        for (int x = 0; x < code->width; ++x)
-            if (code->data[y * code->width + x] & 1)
-                modules.setPixel(x + 4, y + 4, qRgb(0, 0, 0));
-    return modules.scaled(modules.size() * pixels);
-}
 
 std::string offerText()
 {
@@ -64,7 +45,7 @@ QImage inPoorLight(const QImage& picture, unsigned seed)
 TEST_CASE("the clinic's code is read as it was written", "[camera]")
 {
     const std::string text = offerText();
-    CHECK(camera::qrTextIn(drawn(text)).toStdString() == text);
+    CHECK(camera::qrTextIn(test::drawnCode(text)).toStdString() == text);
 }
 
 TEST_CASE("the phone may be held at any angle", "[camera]")
@@ -73,7 +54,7 @@ TEST_CASE("the phone may be held at any angle", "[camera]")
     for (const int degrees : {7, 45, 90, 180, 200, 315}) {
         QImage turned(900, 900, QImage::Format_Grayscale8);
         turned.fill(Qt::white);
-        const QImage code = drawn(text).transformed(QTransform().rotate(degrees), Qt::SmoothTransformation)
+        const QImage code = test::drawnCode(text).transformed(QTransform().rotate(degrees), Qt::SmoothTransformation)
                                 .convertToFormat(QImage::Format_ARGB32);
         for (int y = 0; y < code.height() && y < 900; ++y)
             for (int x = 0; x < code.width() && x < 900; ++x)
@@ -89,7 +70,7 @@ TEST_CASE("dim, uneven and noisy light does not matter", "[camera]")
     const std::string text = offerText();
     for (unsigned seed = 1; seed <= 5; ++seed) {
         INFO("seed " << seed);
-        CHECK(camera::qrTextIn(inPoorLight(drawn(text, 6), seed)).toStdString() == text);
+        CHECK(camera::qrTextIn(inPoorLight(test::drawnCode(text, 6), seed)).toStdString() == text);
     }
 }
 
@@ -105,13 +86,13 @@ TEST_CASE("a picture without a code gives nothing", "[camera]")
 
 TEST_CASE("half a code gives nothing rather than half a text", "[camera]")
 {
-    const QImage whole = drawn(offerText());
+    const QImage whole = test::drawnCode(offerText());
     CHECK(camera::qrTextIn(whole.copy(0, 0, whole.width(), whole.height() / 2)).isEmpty());
 }
 
 TEST_CASE("any other code is read too, and left to the caller to refuse", "[camera]")
 {
-    const auto text = camera::qrTextIn(drawn("gr\xc3\xbc\xc3\x9f dich"));
+    const auto text = camera::qrTextIn(test::drawnCode("gr\xc3\xbc\xc3\x9f dich"));
     CHECK(text == QStringLiteral("grüß dich"));
     CHECK_FALSE(pairing::fromQrText(text.toStdString(), clock::Instant{}));
 }

@@ -1,0 +1,194 @@
+// Ways to the clinic's code: a picture, the camera, an address; and what is said where one does not lead there.
+#include "tests/screens/demo_patient.h"
+
+#include "app/diary/model/camera_view.h"
+#include "core/pairing/code.h"
+#include "tests/platform/camera/drawn_code.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QGuiApplication>
+
+using namespace ebbline;
+using diaryapp::JoinBoard;
+
+namespace {
+
+const QString foreign = QStringLiteral("This is not a code of a clinic. Use the code that your clinic shows on its screen.");
+
+struct Room {
+    screens::DemoPatient patient;
+    std::unique_ptr<app::DiaryProgram> program = patient.program(QStringLiteral("en"));
+    JoinBoard& board = *program->joining();
+    QTemporaryDir pictures;
+    int said = 0;  ///< how often the page was told of a change
+
+    Room()
+    {
+        program->locking()->create(QString::fromLatin1(screens::DemoPatient::passphrase), QString::fromLatin1(screens::DemoPatient::passphrase));
+        QObject::connect(&board, &JoinBoard::changed, program.get(), [this] { ++said; });
+    }
+    QString saved(const QImage& picture, const QString& name = QStringLiteral("code.png"))
+    {
+        const QString path = pictures.filePath(name);
+        REQUIRE(picture.save(path));
+        return path;
+    }
+    /// Of a clinic that the hub has not heard of.
+    std::string offer(bool tls, const std::string& hub, std::chrono::minutes lasts = pairing::offerLifetime)
+    {
+        pairing::Offer made;
+        made.tls = tls;
+        made.hub = hub;
+        made.id = crypto::randomArray<8>();
+        made.secret = crypto::randomArray<16>();
+        made.clinicRoot = crypto::SigningKey::generate().publicKey();
+        made.clinicEpoch = crypto::BoxKey::generate().publicKey();
+        made.expires = patient.clock().now() + lasts;
+        return pairing::toQrText(made);
+    }
+};
+
+}  // namespace
+
+TEST_CASE("a picture of the clinic's code leads on", "[diary][join][picture]")
+{
+    Room room;
+    const QString path = room.saved(test::drawnCode(room.patient.showsQr()));
+
+    SECTION("by its path")
+    {
+        room.board.usePicture(QUrl::fromLocalFile(path));
+    }
+    SECTION("by an address that is no path, as phones name what a person chose")
+    {
+        QDir::addSearchPath(QStringLiteral("content"), room.pictures.path());  // what a phone's files do for Qt
+        room.board.usePicture(QUrl(QStringLiteral("content://code.png")));
+        QDir::setSearchPaths(QStringLiteral("content"), {});
+    }
+
+    CHECK(room.board.problem().toStdString() == "");
+    CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+}
+
+TEST_CASE("what is wrong with a picture is said, each in its own words", "[diary][join][picture]")
+{
+    Room room;
+    QImage empty(200, 200, QImage::Format_RGB32);
+    empty.fill(Qt::gray);
+
+    room.board.usePicture(QUrl::fromLocalFile(room.saved(empty)));
+    CHECK(room.board.problem() == QLatin1String("There is no code in this picture. Try another, or type the code."));
+    room.board.usePicture(QUrl::fromLocalFile(room.pictures.filePath(QStringLiteral("gone.png"))));
+    CHECK(room.board.problem() == QLatin1String("This picture does not open. Choose another, or type the code."));
+    room.board.usePicture(QUrl(QStringLiteral("content://nobody.example/7")));
+    CHECK(room.board.problem() == QLatin1String("This picture does not open. Choose another, or type the code."));
+    room.board.usePicture(QUrl::fromLocalFile(room.saved(test::drawnCode("https://menu.example/lunch"))));
+    CHECK(room.board.problem() == foreign);
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+}
+
+TEST_CASE("the camera reads the clinic's code, and frames without one change nothing", "[diary][join][camera]")
+{
+    Room room;
+    QImage empty(200, 200, QImage::Format_RGB32);
+    empty.fill(Qt::gray);
+    room.board.useFrame(empty);
+    CHECK(room.said == 0);
+
+    room.board.useFrame(test::drawnCode(room.patient.showsQr()));
+    CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+}
+
+TEST_CASE("a code that fails is tried once while it stays under the camera, so what is said stays", "[diary][join][camera]")
+{
+    Room room;
+    const auto expired = test::drawnCode(room.offer(true, "hub.example", std::chrono::minutes(-1)));
+    room.board.useFrame(expired);
+    REQUIRE(room.board.problem() == QLatin1String("This code is over. Ask your clinic for a new one."));
+
+    const int said = room.said;
+    for (int i = 0; i < 5; ++i)
+        room.board.useFrame(expired);
+    CHECK(room.said == said);
+
+    // A foreign code says so, once; the right one works at once.
+    const auto menu = test::drawnCode("https://menu.example/lunch");
+    room.board.useFrame(menu);
+    CHECK(room.board.problem() == foreign);
+    const int before = room.said;
+    room.board.useFrame(menu);
+    CHECK(room.said == before);
+    room.board.useFrame(test::drawnCode(room.patient.showsQr()));
+    CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+}
+
+TEST_CASE("a code that the hub refused is not begun again while it stays in sight", "[diary][join][camera]")
+{
+    Room room;
+    const auto unknown = test::drawnCode(room.offer(true, "hub.example"));
+    const auto show = [&] {
+        room.board.useFrame(unknown);
+        for (int i = 0; i < 4 && room.board.stage() == JoinBoard::Stage::Waiting; ++i)
+            room.board.poll();
+    };
+    show();
+    REQUIRE(room.board.stage() == JoinBoard::Stage::Code);
+    const QString problem = room.board.problem();
+    REQUIRE_FALSE(problem.isEmpty());
+
+    const int said = room.said;
+    show();
+    CHECK(room.said == said);
+    CHECK(room.board.problem() == problem);
+
+    // Who starts over wants it tried.
+    room.board.startOver();
+    REQUIRE(room.board.problem().isEmpty());
+    show();
+    CHECK(room.board.problem() == problem);
+}
+
+TEST_CASE("plain HTTP to another machine is refused with a reason, however the code came; on this machine it leads on", "[diary][join]")
+{
+    Room room;
+    const auto refused = QLatin1String("The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.");
+
+    room.board.useFrame(test::drawnCode(room.offer(false, "hub.example")));
+    CHECK(room.board.problem() == refused);
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+    room.board.useText(room.patient.showsCode(), QStringLiteral("http://hub.example"));
+    CHECK(room.board.problem() == refused);
+    room.board.useText(room.patient.showsCode(), QStringLiteral("HTTP://192.168.1.4:8080"));
+    CHECK(room.board.problem() == refused);
+    CHECK(room.board.stage() == JoinBoard::Stage::Code);
+
+    room.board.useText(room.patient.showsCode(), QStringLiteral("http://127.0.0.1:8080"));
+    CHECK(room.board.problem().toStdString() == "");
+    CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+}
+
+TEST_CASE("a camera that may not be used, or is in use, gives way to words that say what to do", "[diary][join][camera]")
+{
+    Room room;
+    diaryapp::CameraView view;
+    view.setProperty("board", QVariant::fromValue(&room.board));
+    auto* camera = view.findChild<QCamera*>();
+    REQUIRE(camera);
+
+    view.allow(false);
+    QCoreApplication::processEvents();
+    CHECK_FALSE(room.board.isCameraShown());
+    CHECK(room.board.cameraSays().startsWith(QLatin1String("The diary may not use the camera. Choose a picture of the code, or type it.")));
+
+    // Back from the settings it is tried anew.
+    Q_EMIT qGuiApp->applicationStateChanged(Qt::ApplicationActive);
+    CHECK_FALSE(room.board.cameraSays().startsWith(QLatin1String("The diary may not")));
+
+    Q_EMIT camera->errorOccurred(QCamera::CameraError, QStringLiteral("in use"));
+    QCoreApplication::processEvents();
+    CHECK_FALSE(room.board.isCameraShown());
+    CHECK(room.board.cameraSays() == QLatin1String("The camera does not work right now. It may be in use. Choose a picture of the code, or type it."));
+}
