@@ -6159,6 +6159,11 @@
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 المؤشر %2 ٪ من اليسار، %3 ٪ من الأعلى. مفتاح المسافة يحدّد.</translation>
         </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1، %2</translation>
+        </message>
     </context>
     <context>
         <name>PhotoHalf</name>

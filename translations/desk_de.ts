@@ -5855,6 +5855,11 @@
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 Zeiger %2 % von links, %3 % von oben. Die Leertaste markiert.</translation>
         </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>PhotoHalf</name>

@@ -41,10 +41,16 @@ QList<EventPlace> placeEvents(const QList<Event>& events, double left, double wi
         EventPlace place{left + width * acrossOf(day), {}, i};
         const double text = metrics.horizontalAdvance(events[i].label);
         const double start = std::min(place.tick + 3, left + width - text);
-        for (int row = 0; row < eventRows; ++row) {
+        // What is quiet stays in the first row, and out of the way of ticks that run to a lower one.
+        const int rows = events[i].quiet ? 1 : eventRows;
+        for (int row = 0; row < rows; ++row) {
             const QRectF box(start, tickLength + row * rowHeight, text, rowHeight);
             auto& others = taken[static_cast<std::size_t>(row)];
-            if (std::none_of(others.begin(), others.end(), [&](const QRectF& other) { return other.adjusted(-gap, 0, gap, 0).intersects(box); })) {
+            const bool free = std::none_of(others.begin(), others.end(), [&](const QRectF& other) { return other.adjusted(-gap, 0, gap, 0).intersects(box); });
+            const bool crossed = events[i].quiet && std::any_of(places.begin(), places.end(), [&](const EventPlace& other) {
+                return other.box.top() > box.top() && other.tick > box.left() && other.tick < box.right();
+            });
+            if (free && !crossed) {
                 place.box = box;
                 others.append(box);
                 break;

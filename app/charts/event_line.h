@@ -2,7 +2,7 @@
 /// \file
 /// The line under the time axis: what happened when, as labelled ticks. Labels that would run
 /// into one another go to the next row; what does not fit any more keeps its tick. Quiet events find their
-/// place last.
+/// place last, and in the first row alone.
 
 #include "app/charts/chart_style.h"
 #include "app/charts/curve_picture.h"

@@ -17,9 +17,9 @@ ColumnLayout {
     spacing: Theme.gapHair
 
     Words {
-        visible: root.side.there
-        text: root.side.title
+        text: root.side.there ? root.side.title : " "  // keeps both frames at one height
         strong: true
+        Accessible.ignored: !root.side.there
         Layout.fillWidth: true
     }
     Card {

@@ -11,7 +11,7 @@ PageFrame {
     required property DeskProgram program
     readonly property PhotoBoard photos: root.program.photos
     readonly property PhotoComparison comparison: root.photos.comparison
-    readonly property real frameHeight: Math.max(18 * Theme.bodySize, Math.min(root.height * 0.62, root.bodyWidth * 0.62))
+    readonly property real frameHeight: Math.max(18 * Theme.bodySize, Math.min(root.height * 0.49, root.bodyWidth * 0.62))
 
     title: root.photos.who
     subtitle: qsTr("Photographs side by side")
@@ -26,6 +26,18 @@ PageFrame {
         options: root.comparison.views
         current: root.comparison.view
         onChosen: index => root.comparison.view = index
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: text.length > 0
+        text: root.comparison.how
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.comparison.marking < 0
+        text: qsTr("Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.")
+        soft: true
+        small: true
         Layout.fillWidth: true
     }
     PhotoMarking {
@@ -86,17 +98,7 @@ PageFrame {
     }
     Words {
         visible: text.length > 0
-        text: root.comparison.how
-        Layout.fillWidth: true
-    }
-    Words {
-        visible: text.length > 0
         text: root.comparison.sides
-        soft: true
-        Layout.fillWidth: true
-    }
-    Words {
-        text: qsTr("Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.")
         soft: true
         Layout.fillWidth: true
     }

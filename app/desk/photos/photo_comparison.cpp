@@ -155,8 +155,9 @@ PhotoSide PhotoComparison::sideOf(int half) const
     }
     const auto now = m_workplace.now();
     side.there = true;
-    side.title = half == Earlier ? tr("Earlier: %1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now))
-                                 : tr("Later: %1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now));
+    side.title = photoOf(Later) == nullptr ? tr("%1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now))
+                 : half == Earlier ? tr("Earlier: %1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now))
+                                   : tr("Later: %1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now));
     side.marked = photo->eyes.has_value();
     QStringList notes;
     const auto& courses = m_workplace.state().courses;

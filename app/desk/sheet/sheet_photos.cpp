@@ -23,17 +23,25 @@ SheetPhoto photoOf(const desk::CoursePhoto& photo)
     return {photo.photo, Sheet::tr("%1, %2", "day, time").arg(dayText(photo.day), stampText(photo.at)), {{}, photo.eyes}, false};
 }
 
-void paintOne(QPainter& painter, const QRectF& column, const SheetPhoto& photo, const QFont& font, const std::optional<QTransform>& laid, const QSizeF& reference)
+/// The later picture as it lies over the earlier one, cut to it: what is outside does not go into a file either.
+QImage laidPicture(const QImage& later, const QTransform& laid, const QSize& earlier)
+{
+    QImage composed(earlier, QImage::Format_RGB32);
+    composed.fill(Qt::white);
+    QPainter painter(&composed);
+    paintLaid(painter, QRectF(QPointF(), earlier), later, laid);
+    return composed;
+}
+
+void paintOne(QPainter& painter, const QRectF& column, const SheetPhoto& photo, const QImage& picture, const QFont& font)
 {
     const QRectF box(column.left(), column.top(), column.width(), column.height() - captionHeight);
-    if (!photo.marked.picture.isNull()) {
-        // What is laid over another keeps to the place that the other one has.
-        const auto whole = fitted(laid ? reference : QSizeF(photo.marked.picture.size()), box);
-        const auto window = whole.mapRect(QRectF(QPointF(), laid ? reference : QSizeF(photo.marked.picture.size())));
-        paintLaid(painter, window, photo.marked.picture, laid ? *laid * whole : whole);
+    if (!picture.isNull()) {
+        const auto whole = fitted(picture.size(), box);
+        paintLaid(painter, box, picture, whole);
         painter.setPen(QPen(QColor(0x88, 0x88, 0x88), 0.6));
         painter.setBrush(Qt::NoBrush);
-        painter.drawRect(window);
+        painter.drawRect(whole.mapRect(QRectF(picture.rect())));
     }
     painter.setPen(Qt::black);
     painter.setFont(font);
@@ -80,10 +88,12 @@ QList<SheetPhotoPair> sheetPhotosOf(Workplace& workplace, const recovery::Course
 void paintSheetPhotos(QPainter& painter, const QRectF& area, const SheetPhotoPair& pair, const QFont& font)
 {
     const double half = (area.width() - gap) / 2;
-    paintOne(painter, {area.left(), area.top(), half, area.height()}, pair.first, font, std::nullopt, {});
+    paintOne(painter, {area.left(), area.top(), half, area.height()}, pair.first, pair.first.marked.picture, font);
     if (pair.last) {
+        const auto& own = pair.last->marked.picture;
         const auto laid = laidOver(pair.last->marked, pair.first.marked);
-        paintOne(painter, {area.left() + half + gap, area.top(), half, area.height()}, *pair.last, font, laid, pair.first.marked.picture.size());
+        paintOne(painter, {area.left() + half + gap, area.top(), half, area.height()}, *pair.last,
+                 laid ? laidPicture(own, *laid, pair.first.marked.picture.size()) : own, font);
     }
 }
 

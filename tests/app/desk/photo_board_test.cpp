@@ -123,7 +123,7 @@ TEST_CASE("the strip says day, view, entry and state of each photograph, in time
     CHECK(states.filter(QStringLiteral("Taken back by the patient")).size() == 1);
     CHECK(states.count(QStringLiteral("Could not be opened")) == 1);
     CHECK(states.filter(QStringLiteral("Still arriving: 3 of 4 parts")).size() == 1);
-    CHECK(program->photos()->summary() == QLatin1String("10 photographs · 1 still arriving"));
+    CHECK(program->photos()->summary() == QStringLiteral("10 photographs · 1 still arriving"));
     CHECK(std::ranges::count(rows, QStringLiteral("From the patient's left"), &deskapp::PhotoRow::view) == 3);
 }
 
@@ -210,6 +210,7 @@ TEST_CASE("a view with one photograph shows it alone and says so", "[desk][photo
     auto& comparison = *program->photos()->comparison();
 
     CHECK(comparison.earlier().there);
+    CHECK(comparison.earlier().title == QLatin1String("Day 1, 15 Mar, 20:00"));
     CHECK_FALSE(comparison.later().there);
     CHECK(comparison.later().state == QLatin1String("There is only one photograph of this view."));
     CHECK(comparison.how().isEmpty());
