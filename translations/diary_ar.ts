@@ -225,6 +225,59 @@
     </message>
 </context>
 <context>
+    <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>على حاسوب العيادة منذ %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>محفوظة على هذا الهاتف</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>ليست على هذا الهاتف. على حاسوب العيادة منذ %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>ليست على هذا الهاتف. قد تكون على هاتفك القديم.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>جانبك الأيسر</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>جانبك الأيمن</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>من الأمام</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1. %2، %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>الصور: محفوظة على هذا الهاتف</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>الصور: %1 من %2 على حاسوب العيادة</translation>
+    </message>
+</context>
+<context>
     <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
@@ -813,6 +866,11 @@
         <source>Question %1</source>
         <translation>السؤال %1</translation>
     </message>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>احفظ ثم أضف صورًا</translation>
+    </message>
 </context>
 <context>
     <name>GaugeMark</name>
@@ -833,6 +891,11 @@
         <location filename="../app/diary/HistoryPage.qml" line="23"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>لا شيء بعد. سيظهر هنا أول ما تكتبه.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>أضف صورًا</translation>
     </message>
 </context>
 <context>
@@ -965,8 +1028,8 @@
     <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>فقط ما تكتبه، وإجاباتك عن التذكيرات، وأنك رأيت تحذيرًا. وهو مختوم لعيادتك. لا يستطيع الخادم الوسيط قراءته. يرى الأحجام والأوقات وعنوان شبكتك فقط.</translation>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>فقط ما تكتبه، والصور التي تحتفظ بها هنا، وإجاباتك عن التذكيرات، وأنك رأيت تحذيرًا. وهو مختوم لعيادتك. لا يستطيع الخادم الوسيط قراءته. يرى الأحجام والأوقات وعنوان شبكتك فقط.</translation>
     </message>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
@@ -1084,8 +1147,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>كل ما كتبته، صفحةً للطباعة (PDF) وجداول (CSV). يعمل بلا شبكة.</translation>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>كل ما كتبته، صفحةً للطباعة (PDF) وجداول (CSV)، وصورك. يعمل بلا شبكة.</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1208,6 +1271,158 @@
         <location filename="../app/diary/NoticesPage.qml" line="26"/>
         <source>Shows the text</source>
         <translation>يعرض النص</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>الكاميرا، مع رسم لوجه تضع وجهك داخله</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>استخدم الكاميرا الأخرى</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>احتفظ بها</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>هذه لا تُحفظ</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>التقط صورة أخرى</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>اختر صورة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>انتهيت</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>يعود إلى ما كتبته</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>صورة لك</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>صور (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>أي جانب</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>رسم لوجه: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة التقطتها الآن.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>في كل مرة: الضوء نفسه، والمسافة نفسها، والشعر بعيدًا عن الوجه. صوّر الجانبين.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>الصور اختيارك أنت. إذا كنت قلقًا فلا تنتظر صورة: اتصل.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>يجري تجهيز الصورة …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>الصورة: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>هل هو الجانب الصحيح؟ هل الصورة واضحة؟ هل هي من الآن؟ إن لم تكن، فالتقط أخرى.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>لا يذهب معها مكان الملف ووقته ولا اسم جهازك. أما وجهك فيظهر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>التقط الصورة</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>صورة. %1</translation>
+    </message>
+</context>
+<context>
+    <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>الصورة: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>هذا لا يعني أن أحدًا نظر إليها. إذا كنت قلقًا فاتصل.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>تزول الآن من هذا الهاتف. وتزول من الخادم ومن حواسيب العيادة عند تبادل البيانات القادم. أما ما نسخه أحد أو طبعه فيبقى.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>اسحبها …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>يقول أولًا ما يحدث</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>اتركها</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>اسحبها الآن. لا رجوع بعد ذلك.</translation>
     </message>
 </context>
 <context>
@@ -1603,6 +1818,16 @@
         <source>About Ebbline</source>
         <translation>حول Ebbline</translation>
     </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>الصور</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>سُحبت. لم تعد على هذا الهاتف.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
@@ -1856,6 +2081,107 @@
         <location filename="../app/diary/model/mine_board.cpp" line="61"/>
         <source>It could not be written there. Choose another place.</source>
         <translation>تعذرت الكتابة هناك. اختر مكانًا آخر.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>لا توجد صور على هذا الهاتف وحده.</numerusform>
+            <numerusform>صورة واحدة على هذا الهاتف فقط وستضيع.</numerusform>
+            <numerusform>صورتان على هذا الهاتف فقط وستضيعان.</numerusform>
+            <numerusform>%Ln صور على هذا الهاتف فقط وستضيع.</numerusform>
+            <numerusform>%Ln صورة على هذا الهاتف فقط وستضيع.</numerusform>
+            <numerusform>%Ln صورة على هذا الهاتف فقط وستضيع.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>لا يمكن فتح هذه الصورة. اختر غيرها.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>هذه الصورة كبيرة جدًا. اختر صورة أصغر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>تقرأ المفكرة صور JPEG وPNG. اختر واحدة منها.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>هذه الصورة صغيرة جدًا. اختر صورة أكبر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>هذه الصورة تالفة. اختر غيرها أو التقط صورة جديدة.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>أدر رأسك إلى يمينك. ترى الكاميرا خدك الأيسر.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>أدر رأسك إلى يسارك. ترى الكاميرا خدك الأيمن.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>انظر مباشرة إلى الكاميرا ووجهك مسترخٍ.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>ستكون تحت %1، %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>محفوظ على هذا الهاتف: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>لديك %1 صورة. هذا هو الحد الأقصى. اسحب واحدة لتضيف أخرى.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>لم يستطع هذا الهاتف حفظها. حاول مرة أخرى.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>هذا الهاتف ممتلئ. أفرغ بعض المساحة ثم احتفظ بها.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>الكاميرا لا تستجيب. اختر صورة بدلًا من ذلك.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>لا يُسمح للمفكرة باستخدام الكاميرا. اسمح بذلك في إعدادات هاتفك، أو اختر صورة.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>تعذّر سحبها. حاول مرة أخرى.</translation>
     </message>
 </context>
 <context>

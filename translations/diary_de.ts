@@ -225,6 +225,59 @@
     </message>
 </context>
 <context>
+    <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>Auf dem Rechner der Praxis seit %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>Auf diesem Telefon gespeichert</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>Nicht auf diesem Telefon. Auf dem Rechner der Praxis seit %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>Nicht auf diesem Telefon. Vielleicht ist es auf Ihrem alten.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>Ihre linke Seite</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>Ihre rechte Seite</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>Von vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1. %2, %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>Fotos: auf diesem Telefon gespeichert</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>Fotos: %1 von %2 auf dem Rechner der Praxis</translation>
+    </message>
+</context>
+<context>
     <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
@@ -813,6 +866,11 @@
         <source>Question %1</source>
         <translation>Frage %1</translation>
     </message>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>Speichern, dann Fotos dazu</translation>
+    </message>
 </context>
 <context>
     <name>GaugeMark</name>
@@ -833,6 +891,11 @@
         <location filename="../app/diary/HistoryPage.qml" line="23"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Noch nichts. Hier wird Ihr erster Eintrag stehen.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>Fotos dazu</translation>
     </message>
 </context>
 <context>
@@ -965,8 +1028,8 @@
     <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Nur was Sie schreiben, Ihre Antworten auf Erinnerungen, und dass Sie eine Warnung gesehen haben. Es ist für Ihre Praxis versiegelt. Der Server dazwischen kann es nicht lesen. Er sieht Größen, Zeiten und Ihre Netzadresse.</translation>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Nur was Sie schreiben, die Fotos, die Sie hier behalten, Ihre Antworten auf Erinnerungen, und dass Sie eine Warnung gesehen haben. Es ist für Ihre Praxis versiegelt. Der Server dazwischen kann es nicht lesen. Er sieht Größen, Zeiten und Ihre Netzadresse.</translation>
     </message>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
@@ -1084,8 +1147,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF) und als Tabellen (CSV). Das geht ohne Netz.</translation>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF) und als Tabellen (CSV), und Ihre Fotos. Das geht ohne Netz.</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1208,6 +1271,158 @@
         <location filename="../app/diary/NoticesPage.qml" line="26"/>
         <source>Shows the text</source>
         <translation>Zeigt den Text</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>Kamera, mit der Zeichnung eines Gesichts, in die Ihres passen soll</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>Andere Kamera nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>Dieses Foto wird nicht behalten</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>Ein anderes machen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>Bild auswählen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>Zurück zu Ihren Einträgen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>Ein Foto von Ihnen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>Welche Seite</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>Zeichnung eines Gesichts: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild, das Sie eben gemacht haben.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>Jedes Mal: dasselbe Licht, derselbe Abstand, Haare aus dem Gesicht. Nehmen Sie beide Seiten auf.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>Fotos sind Ihre Entscheidung. Warten Sie nicht auf eines, wenn Sie sich Sorgen machen: Rufen Sie an.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>Das Bild wird vorbereitet …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>Das Foto: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>Ist es die richtige Seite? Ist es scharf? Ist es von jetzt? Wenn nicht, machen Sie ein anderes.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>Ort und Zeit aus der Datei und der Name Ihres Geräts gehen nicht mit. Ihr Gesicht schon.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>Foto machen</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>Foto. %1</translation>
+    </message>
+</context>
+<context>
+    <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>Das Foto: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>Das heißt nicht, dass jemand es angesehen hat. Wenn Sie sich Sorgen machen, rufen Sie an.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>Es verschwindet jetzt von diesem Telefon. Vom Server und von den Rechnern der Praxis verschwindet es beim nächsten Abgleich. Was jemand kopiert oder gedruckt hat, bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>Zurücknehmen …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>Sagt zuerst, was das bewirkt</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>Lassen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>Jetzt zurücknehmen. Es gibt kein Zurück.</translation>
     </message>
 </context>
 <context>
@@ -1603,6 +1818,16 @@
         <source>About Ebbline</source>
         <translation>Über Ebbline</translation>
     </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>Zurückgenommen. Es ist nicht mehr auf diesem Telefon.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
@@ -1852,6 +2077,103 @@
         <location filename="../app/diary/model/mine_board.cpp" line="61"/>
         <source>It could not be written there. Choose another place.</source>
         <translation>Dort ließ es sich nicht schreiben. Wählen Sie einen anderen Ort.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n Foto ist nur auf diesem Telefon und wäre verloren.</numerusform>
+            <numerusform>%n Fotos sind nur auf diesem Telefon und wären verloren.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>Dieses Bild lässt sich nicht öffnen. Wählen Sie ein anderes.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>Dieses Bild ist zu groß. Wählen Sie ein kleineres.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>Das Tagebuch liest Bilder der Arten JPEG und PNG. Wählen Sie ein solches.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>Dieses Bild ist zu klein. Wählen Sie ein größeres.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>Dieses Bild ist beschädigt. Wählen Sie ein anderes oder machen Sie ein neues.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>Drehen Sie den Kopf nach rechts. Die Kamera sieht Ihre linke Wange.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>Drehen Sie den Kopf nach links. Die Kamera sieht Ihre rechte Wange.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>Schauen Sie gerade in die Kamera, das Gesicht entspannt.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>Es steht dann unter %1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>Auf diesem Telefon gespeichert: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>Sie haben %1 Fotos. Mehr geht nicht. Nehmen Sie eines zurück, um ein anderes dazuzutun.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>Dieses Telefon konnte es nicht speichern. Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>Dieses Telefon ist voll. Schaffen Sie Platz und behalten Sie es dann.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>Die Kamera antwortet nicht. Wählen Sie stattdessen ein Bild.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>Das Tagebuch darf die Kamera nicht benutzen. Erlauben Sie es in den Einstellungen Ihres Telefons oder wählen Sie ein Bild.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>Es ließ sich nicht zurücknehmen. Versuchen Sie es noch einmal.</translation>
     </message>
 </context>
 <context>

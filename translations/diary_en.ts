@@ -225,6 +225,59 @@
     </message>
 </context>
 <context>
+    <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>On the clinic's computer since %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>Saved on this phone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>Not on this phone. On the clinic's computer since %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>Not on this phone. Your old phone may have it.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>Your left side</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>Your right side</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>From the front</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1. %2, %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>Photographs: saved on this phone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>Photographs: %1 of %2 on the clinic's computer</translation>
+    </message>
+</context>
+<context>
     <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
@@ -813,6 +866,11 @@
         <source>Question %1</source>
         <translation>Question %1</translation>
     </message>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>Save, then add photographs</translation>
+    </message>
 </context>
 <context>
     <name>GaugeMark</name>
@@ -833,6 +891,11 @@
         <location filename="../app/diary/HistoryPage.qml" line="23"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Nothing yet. Your first entry will stand here.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>Add photographs</translation>
     </message>
 </context>
 <context>
@@ -965,8 +1028,8 @@
     <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</translation>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</translation>
     </message>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
@@ -1084,8 +1147,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</translation>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1208,6 +1271,158 @@
         <location filename="../app/diary/NoticesPage.qml" line="26"/>
         <source>Shows the text</source>
         <translation>Shows the text</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>Camera, with a drawing of a face to fit yours into</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>Use the other camera</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>Keep it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>This one is not kept</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>Take another</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>Choose a picture</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>Done</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>Back to what you wrote</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>A photograph of you</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Pictures (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>Which side</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>Drawing of a face: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>This device has no camera. Choose a picture that you took just now.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>Each time: the same light, the same distance, hair off your face. Take both sides.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>Photographs are up to you. Do not wait for one if you are worried: call.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>Getting the picture ready …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>The photograph: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>Is it the right side? Is it sharp? Is it from now? If not, take another.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>Place and time of the file and the name of your device do not go along. Your face does.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>Take the photograph</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>Photograph. %1</translation>
+    </message>
+</context>
+<context>
+    <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>The photograph: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>That does not say that somebody looked at it. If you are worried, call.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>Take it back …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>Says first what that does</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>Leave it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>Take it back now. There is no way back.</translation>
     </message>
 </context>
 <context>
@@ -1603,6 +1818,16 @@
         <source>About Ebbline</source>
         <translation>About Ebbline</translation>
     </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>Photographs</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>Taken back. It is no longer on this phone.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
@@ -1852,6 +2077,103 @@
         <location filename="../app/diary/model/mine_board.cpp" line="61"/>
         <source>It could not be written there. Choose another place.</source>
         <translation>It could not be written there. Choose another place.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n photograph is only on this phone and would be lost.</numerusform>
+            <numerusform>%n photographs are only on this phone and would be lost.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>This picture does not open. Choose another.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>This picture is too large. Choose a smaller one.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>The diary reads JPEG and PNG pictures. Choose one of these.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>This picture is too small. Choose a larger one.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>This picture is damaged. Choose another, or take a new one.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>Turn your head to your right. The camera sees your left cheek.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>Turn your head to your left. The camera sees your right cheek.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>Look straight at the camera, with your face at rest.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>It will stand under %1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>Saved on this phone: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>You have %1 photographs. That is the most. Take one back to add another.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>This phone could not save it. Try again.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>This phone is full. Free some space, then keep it.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>The camera does not answer. Choose a picture instead.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>It could not be taken back. Try again.</translation>
     </message>
 </context>
 <context>

@@ -225,6 +225,59 @@
     </message>
 </context>
 <context>
+    <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>En el ordenador de la clínica desde %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>Guardada en este teléfono</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>No está en este teléfono. En el ordenador de la clínica desde %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>No está en este teléfono. Puede estar en el anterior.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>Su lado izquierdo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>Su lado derecho</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>De frente</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1. %2, %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>Fotos: guardadas en este teléfono</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>Fotos: %1 de %2 en el ordenador de la clínica</translation>
+    </message>
+</context>
+<context>
     <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
@@ -813,6 +866,11 @@
         <source>Question %1</source>
         <translation>Pregunta %1</translation>
     </message>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>Guardar y luego añadir fotos</translation>
+    </message>
 </context>
 <context>
     <name>GaugeMark</name>
@@ -833,6 +891,11 @@
         <location filename="../app/diary/HistoryPage.qml" line="23"/>
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Nada todavía. Aquí estará su primera anotación.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>Añadir fotos</translation>
     </message>
 </context>
 <context>
@@ -965,8 +1028,8 @@
     <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Solo lo que usted escribe, sus respuestas a los recorda­torios y que vio un aviso. Va sellado para su clínica. El servidor intermedio no puede leerlo. Ve tamaños, horas y su dirección de red.</translation>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Solo lo que usted escribe, las fotos que conserva aquí, sus respuestas a los recorda­torios y que vio un aviso. Va sellado para su clínica. El servidor intermedio no puede leerlo. Ve tamaños, horas y su dirección de red.</translation>
     </message>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
@@ -1084,8 +1147,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>Todo lo que escribió, como página para imprimir (PDF) y como tablas (CSV). Funciona sin red.</translation>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>Todo lo que escribió, como página para imprimir (PDF) y como tablas (CSV), y sus fotos. Funciona sin red.</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1208,6 +1271,158 @@
         <location filename="../app/diary/NoticesPage.qml" line="26"/>
         <source>Shows the text</source>
         <translation>Muestra el texto</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>Cámara, con el dibujo de una cara para encajar la suya</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>Usar la otra cámara</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>Conservarla</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>Esta no se conserva</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>Tomar otra</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>Elegir una imagen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>Vuelve a lo que escribió</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>Una foto de usted</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Imágenes (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>Qué lado</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>Dibujo de una cara: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>Este aparato no tiene cámara. Elija una imagen que acaba de tomar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>Cada vez: la misma luz, la misma distancia, el pelo fuera de la cara. Tome los dos lados.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>Las fotos son decisión suya. Si está preocupado, no espere a tomar una: llame.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>Preparando la imagen …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>La foto: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>¿Es el lado correcto? ¿Se ve bien? ¿Es de ahora? Si no, tome otra.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>El lugar y la hora del archivo y el nombre de su aparato no van con ella. Su cara sí.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>Tomar la foto</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>Foto. %1</translation>
+    </message>
+</context>
+<context>
+    <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>La foto: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>Eso no dice que alguien la haya mirado. Si está preocupado, llame.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>Desaparece ahora de este teléfono. Del servidor y de los ordenadores de la clínica desaparece cuando se conecten la próxima vez. Lo que alguien copió o imprimió se queda.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>Retirarla …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>Antes dice qué hace eso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>Dejarla</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>Retirarla ahora. No hay vuelta atrás.</translation>
     </message>
 </context>
 <context>
@@ -1603,6 +1818,16 @@
         <source>About Ebbline</source>
         <translation>Acerca de Ebbline</translation>
     </message>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>Retirada. Ya no está en este teléfono.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::EntryBoard</name>
@@ -1852,6 +2077,103 @@
         <location filename="../app/diary/model/mine_board.cpp" line="61"/>
         <source>It could not be written there. Choose another place.</source>
         <translation>No se pudo escribir ahí. Elija otro lugar.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n foto está solo en este teléfono y se perdería.</numerusform>
+            <numerusform>%n fotos están solo en este teléfono y se perderían.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>Esta imagen no se puede abrir. Elija otra.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>Esta imagen es demasiado grande. Elija una más pequeña.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>El diario lee imágenes JPEG y PNG. Elija una de estas.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>Esta imagen es demasiado pequeña. Elija una más grande.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>Esta imagen está dañada. Elija otra o tome una nueva.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>Gire la cabeza a su derecha. La cámara ve su mejilla izquierda.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>Gire la cabeza a su izquierda. La cámara ve su mejilla derecha.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>Mire de frente a la cámara, con la cara relajada.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>Estará en %1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>Guardado en este teléfono: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>Tiene %1 fotos. Es el máximo. Retire una para añadir otra.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>Este teléfono no pudo guardarla. Inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>Este teléfono está lleno. Libere espacio y luego consérvela.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>La cámara no responde. Elija una imagen en su lugar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>El diario no puede usar la cámara. Permítalo en los ajustes del teléfono o elija una imagen.</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>No se pudo retirar. Inténtelo otra vez.</translation>
     </message>
 </context>
 <context>

@@ -315,6 +315,7 @@ void EntryBoard::save()
         return;
     }
     m_findings = stored->findings;
+    m_saved = stored->entry;
     m_problem.clear();
     m_home.touch();
     Q_EMIT saved();

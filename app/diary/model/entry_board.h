@@ -117,6 +117,8 @@ public:
 
     /// Findings of the entry saved last, most urgent first.
     const std::vector<triage::Finding>& findings() const { return m_findings; }
+    /// The entry saved last; empty before the first.
+    std::optional<recovery::EntryId> savedEntry() const { return m_saved; }
 
 Q_SIGNALS:
     void changed();
@@ -143,6 +145,7 @@ private:
     QString m_temperatureProblem;
     QString m_problem;
     std::vector<triage::Finding> m_findings;
+    std::optional<recovery::EntryId> m_saved;
 };
 
 }  // namespace ebbline::diaryapp
