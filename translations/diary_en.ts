@@ -1,8 +1,8 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="en">
-<context>
-    <name>BellCard</name>
+    <context>
+        <name>BellCard</name>
     <message>
         <location filename="../app/diary/BellCard.qml" line="35"/>
         <source>Ring for reminders</source>
@@ -13,9 +13,9 @@
         <source>Do not ring</source>
         <translation>Do not ring</translation>
     </message>
-</context>
-<context>
-    <name>CallList</name>
+    </context>
+    <context>
+        <name>CallList</name>
     <message>
         <location filename="../app/diary/CallList.qml" line="25"/>
         <source>%1: %2</source>
@@ -26,9 +26,9 @@
         <source>Calls this number</source>
         <translation>Calls this number</translation>
     </message>
-</context>
-<context>
-    <name>CallPage</name>
+    </context>
+    <context>
+        <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
         <source>Call the emergency number at once if one of these is true</source>
@@ -44,17 +44,17 @@
         <source>This diary is no doctor and no medical device. It does not know everything.</source>
         <translation>This diary is no doctor and no medical device. It does not know everything.</translation>
     </message>
-</context>
-<context>
-    <name>CameraBox</name>
+    </context>
+    <context>
+        <name>CameraBox</name>
     <message>
         <location filename="../app/diary/CameraBox.qml" line="14"/>
         <source>Camera: hold it over the code</source>
         <translation>Camera: hold it over the code</translation>
     </message>
-</context>
-<context>
-    <name>DiaryAdvice</name>
+    </context>
+    <context>
+        <name>DiaryAdvice</name>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="24"/>
         <source>Call the emergency number now</source>
@@ -165,9 +165,9 @@
         <source>You have not written for some days.</source>
         <translation>You have not written for some days.</translation>
     </message>
-</context>
-<context>
-    <name>DiaryCurve</name>
+    </context>
+    <context>
+        <name>DiaryCurve</name>
     <message>
         <location filename="../app/diary/model/curve_text.cpp" line="27"/>
         <source>Above the usual range, %1 to %2.</source>
@@ -199,9 +199,9 @@
         <source>Highest so far: %1, on day %2.</source>
         <translation>Highest so far: %1, on day %2.</translation>
     </message>
-</context>
-<context>
-    <name>DiaryEntryWords</name>
+    </context>
+    <context>
+        <name>DiaryEntryWords</name>
     <message>
         <location filename="../app/diary/model/entry_words.cpp" line="22"/>
         <source>%1 °F</source>
@@ -223,9 +223,9 @@
         <source>Temperature: %1</source>
         <translation>Temperature: %1</translation>
     </message>
-</context>
-<context>
-    <name>DiaryRecord</name>
+    </context>
+    <context>
+        <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
         <source>My diary</source>
@@ -256,9 +256,9 @@
         <source>Me</source>
         <translation>Me</translation>
     </message>
-</context>
-<context>
-    <name>DiaryTimes</name>
+    </context>
+    <context>
+        <name>DiaryTimes</name>
     <message>
         <location filename="../app/diary/model/times.cpp" line="33"/>
         <source>d MMMM</source>
@@ -316,9 +316,9 @@
         <source>until day %1</source>
         <translation>until day %1</translation>
     </message>
-</context>
-<context>
-    <name>DiaryWords</name>
+    </context>
+    <context>
+        <name>DiaryWords</name>
     <message>
         <location filename="../app/diary/model/words.cpp" line="26"/>
         <source>Pain</source>
@@ -763,9 +763,9 @@
             <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
             <translation>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</translation>
         </message>
-</context>
-<context>
-    <name>DueCard</name>
+    </context>
+    <context>
+        <name>DueCard</name>
     <message>
         <location filename="../app/diary/DueCard.qml" line="41"/>
         <source>Done</source>
@@ -781,9 +781,9 @@
         <source>Reminds you later: %1</source>
         <translation>Reminds you later: %1</translation>
     </message>
-</context>
-<context>
-    <name>EntryCard</name>
+    </context>
+    <context>
+        <name>EntryCard</name>
     <message>
         <location filename="../app/diary/EntryCard.qml" line="71"/>
         <source>Go on correcting</source>
@@ -804,9 +804,9 @@
         <source>What was before</source>
         <translation>What was before</translation>
     </message>
-</context>
-<context>
-    <name>EntryPage</name>
+    </context>
+    <context>
+        <name>EntryPage</name>
     <message>
         <location filename="../app/diary/EntryPage.qml" line="34"/>
         <source>Save</source>
@@ -817,17 +817,22 @@
         <source>Question %1</source>
         <translation>Question %1</translation>
     </message>
-</context>
-<context>
-    <name>GaugeMark</name>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>Save, then add photographs</translation>
+    </message>
+    </context>
+    <context>
+        <name>GaugeMark</name>
     <message>
         <location filename="../app/diary/GaugeMark.qml" line="23"/>
         <source>%1: %2 of 10</source>
         <translation>%1: %2 of 10</translation>
     </message>
-</context>
-<context>
-    <name>HistoryPage</name>
+    </context>
+    <context>
+        <name>HistoryPage</name>
     <message>
         <location filename="../app/diary/HistoryPage.qml" line="15"/>
         <source>Add an earlier moment</source>
@@ -838,9 +843,14 @@
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Nothing yet. Your first entry will stand here.</translation>
     </message>
-</context>
-<context>
-    <name>JoinPage</name>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>Add photographs</translation>
+    </message>
+    </context>
+    <context>
+        <name>JoinPage</name>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="20"/>
         <source>Use this code</source>
@@ -911,9 +921,9 @@
         <source>Keep this page open until the plan is here.</source>
         <translation>Keep this page open until the plan is here.</translation>
     </message>
-</context>
-<context>
-    <name>KeysPage</name>
+    </context>
+    <context>
+        <name>KeysPage</name>
     <message>
         <location filename="../app/diary/KeysPage.qml" line="24"/>
         <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
@@ -959,22 +969,22 @@
         <source>The new one once more</source>
         <translation>The new one once more</translation>
     </message>
-</context>
-<context>
-    <name>LeavesList</name>
-    <message>
-        <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</translation>
-    </message>
+    </context>
+    <context>
+        <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
         <source>What you are still typing stays here. So do your passphrase and your settings.</source>
         <translation>What you are still typing stays here. So do your passphrase and your settings.</translation>
     </message>
-</context>
-<context>
-    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</translation>
+    </message>
+    </context>
+    <context>
+        <name>LockPage</name>
     <message>
         <location filename="../app/diary/LockPage.qml" line="20"/>
         <source>Make my diary</source>
@@ -1055,17 +1065,17 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>If you are worried, do not look for the passphrase. Touch “I need help”.</translation>
     </message>
-</context>
-<context>
-    <name>Main</name>
+    </context>
+    <context>
+        <name>Main</name>
     <message>
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Ebbline diary</translation>
     </message>
-</context>
-<context>
-    <name>MinePage</name>
+    </context>
+    <context>
+        <name>MinePage</name>
     <message>
         <location filename="../app/diary/MinePage.qml" line="18"/>
         <source>Where to put your data</source>
@@ -1080,11 +1090,6 @@
         <location filename="../app/diary/MinePage.qml" line="30"/>
         <source>Take it along</source>
         <translation>Take it along</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1116,9 +1121,14 @@
         <source>Delete it now. There is no way back.</source>
         <translation>Delete it now. There is no way back.</translation>
     </message>
-</context>
-<context>
-    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</translation>
+    </message>
+    </context>
+    <context>
+        <name>MomentLine</name>
     <message>
         <location filename="../app/diary/MomentLine.qml" line="26"/>
         <source>Day</source>
@@ -1149,9 +1159,9 @@
         <source>No, it is about now</source>
         <translation>No, it is about now</translation>
     </message>
-</context>
-<context>
-    <name>NotesPage</name>
+    </context>
+    <context>
+        <name>NotesPage</name>
     <message>
         <location filename="../app/diary/NotesPage.qml" line="17"/>
         <source>Your note</source>
@@ -1167,9 +1177,9 @@
         <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
         <translation>The clinic may read this only on the next working day. If it is urgent, call.</translation>
     </message>
-</context>
-<context>
-    <name>NoticeLine</name>
+    </context>
+    <context>
+        <name>NoticeLine</name>
     <message>
         <location filename="../app/diary/NoticeLine.qml" line="49"/>
         <source>Correct it</source>
@@ -1180,9 +1190,9 @@
         <source>Close</source>
         <translation>Close</translation>
     </message>
-</context>
-<context>
-    <name>NoticesPage</name>
+    </context>
+    <context>
+        <name>NoticesPage</name>
     <message>
         <location filename="../app/diary/NoticesPage.qml" line="14"/>
         <source>Version %1</source>
@@ -1208,9 +1218,9 @@
         <source>Shows the text</source>
         <translation>Shows the text</translation>
     </message>
-</context>
-<context>
-    <name>RemindersPage</name>
+    </context>
+    <context>
+        <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
         <source>Where to put the calendar file</source>
@@ -1276,9 +1286,9 @@
         <source>Let reminders ring on time</source>
         <translation>Let reminders ring on time</translation>
     </message>
-</context>
-<context>
-    <name>RestStep</name>
+    </context>
+    <context>
+        <name>RestStep</name>
     <message>
         <location filename="../app/diary/RestStep.qml" line="16"/>
         <source>Temperature, if you measured it</source>
@@ -1309,9 +1319,9 @@
         <source>Throw this entry away</source>
         <translation>Throw this entry away</translation>
     </message>
-</context>
-<context>
-    <name>SettingsPage</name>
+    </context>
+    <context>
+        <name>SettingsPage</name>
     <message>
         <location filename="../app/diary/SettingsPage.qml" line="15"/>
         <source>Reminders</source>
@@ -1427,17 +1437,17 @@
         <source>Version, makers and licences</source>
         <translation>Version, makers and licences</translation>
     </message>
-</context>
-<context>
-    <name>SignsStep</name>
+    </context>
+    <context>
+        <name>SignsStep</name>
     <message>
         <location filename="../app/diary/SignsStep.qml" line="16"/>
         <source>Touch each one that is true now.</source>
         <translation>Touch each one that is true now.</translation>
     </message>
-</context>
-<context>
-    <name>TodayPage</name>
+    </context>
+    <context>
+        <name>TodayPage</name>
     <message>
         <location filename="../app/diary/TodayPage.qml" line="49"/>
         <source>Now</source>
@@ -1473,9 +1483,9 @@
         <source>Settings</source>
         <translation>Settings</translation>
     </message>
-</context>
-<context>
-    <name>TopLine</name>
+    </context>
+    <context>
+        <name>TopLine</name>
     <message>
         <location filename="../app/diary/TopLine.qml" line="29"/>
         <source>Back</source>
@@ -1491,9 +1501,9 @@
         <source>Shows whom to call</source>
         <translation>Shows whom to call</translation>
     </message>
-</context>
-<context>
-    <name>WarningPage</name>
+    </context>
+    <context>
+        <name>WarningPage</name>
     <message>
         <location filename="../app/diary/WarningPage.qml" line="17"/>
         <source>I have read this</source>
@@ -1509,9 +1519,9 @@
         <source>Why</source>
         <translation>Why</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::app::DiaryProgram</name>
+    </context>
+    <context>
+        <name>ebbline::app::DiaryProgram</name>
     <message>
         <location filename="../app/diary/diary_program.cpp" line="58"/>
         <source>Your diary is no longer on this device.</source>
@@ -1602,9 +1612,19 @@
         <source>About Ebbline</source>
         <translation>About Ebbline</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryBoard</name>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>Photographs</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>Taken back. It is no longer on this phone.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryBoard</name>
     <message>
         <location filename="../app/diary/model/entry_board.cpp" line="111"/>
         <source>%1 of %2</source>
@@ -1661,9 +1681,9 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Please type a value from 30 to 45 °C.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryMoment</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryMoment</name>
     <message>
         <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
         <source>This is about %1.</source>
@@ -1674,9 +1694,9 @@
         <source>This is about now.</source>
         <translation>This is about now.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::HistoryBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
         <location filename="../app/diary/model/history_board.cpp" line="16"/>
         <source>Opened by %1, %2</source>
@@ -1742,9 +1762,9 @@
             <comment>state, person, time</comment>
             <translation>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::JoinBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::JoinBoard</name>
     <message>
         <location filename="../app/diary/model/join_board.cpp" line="16"/>
         <source>No network right now. The diary keeps trying.</source>
@@ -1785,9 +1805,9 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>This device has no camera. Choose a picture of the code, or type it.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::KeysBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::KeysBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="30"/>
         <source>You have a recovery code. It is not stored here, only on your paper.</source>
@@ -1823,9 +1843,9 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Good. Keep the paper where only you find it.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::LockBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::LockBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="25"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
@@ -1851,9 +1871,9 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::MineBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::MineBoard</name>
     <message numerus="yes">
         <location filename="../app/diary/model/mine_board.cpp" line="41"/>
         <source>%n entry/entries are only on this phone and would be lost.</source>
@@ -1877,9 +1897,17 @@
         <source>It could not be written there. Choose another place.</source>
         <translation>It could not be written there. Choose another place.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n photograph is only on this phone and would be lost.</numerusform>
+            <numerusform>%n photographs are only on this phone and would be lost.</numerusform>
+        </translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
         <source>It did not ring. This device refused it.</source>
@@ -1980,9 +2008,9 @@
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>To save power, this phone may ring some minutes late.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::TodayBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::TodayBoard</name>
     <message>
         <location filename="../app/diary/model/today_board.cpp" line="29"/>
         <source>Follow-up visit: %1, %2</source>
@@ -2074,9 +2102,9 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::WarningBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::WarningBoard</name>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="41"/>
         <source>Whom to call</source>
@@ -2167,5 +2195,299 @@
         <source>If nobody answers</source>
         <translation>If nobody answers</translation>
     </message>
-</context>
+    </context>
+    <context>
+        <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>On the clinic's computer since %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>Saved on this phone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>Not on this phone. On the clinic's computer since %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>Not on this phone. Your old phone may have it.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>Your left side</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>Your right side</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>From the front</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1. %2, %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>Photographs: saved on this phone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>Photographs: %1 of %2 on the clinic's computer</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>Camera, with a drawing of a face to fit yours into</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>Use the other camera</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>Keep it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>This one is not kept</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>Take another</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>Choose a picture</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>Done</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>Back to what you wrote</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>A photograph of you</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Pictures (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>Which side</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>Drawing of a face: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>This device has no camera. Choose a picture that you took just now.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>Each time: the same light, the same distance, hair off your face. Take both sides.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>Photographs are up to you. Do not wait for one if you are worried: call.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>Getting the picture ready …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>The photograph: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>Is it the right side? Is it sharp? Is it from now? If not, take another.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>Place and time of the file and the name of your device do not go along. Your face does.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>Take the photograph</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>Photograph. %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>The photograph: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>That does not say that somebody looked at it. If you are worried, call.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>Take it back …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>Says first what that does</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>Leave it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>Take it back now. There is no way back.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>This picture does not open. Choose another.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>This picture is too large. Choose a smaller one.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>The diary reads JPEG and PNG pictures. Choose one of these.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>This picture is too small. Choose a larger one.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>This picture is damaged. Choose another, or take a new one.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>Turn your head to your right. The camera sees your left cheek.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>Turn your head to your left. The camera sees your right cheek.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>Look straight at the camera, with your face at rest.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>It will stand under %1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>Saved on this phone: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>You have %1 photographs. That is the most. Take one back to add another.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>This phone could not save it. Try again.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>This phone is full. Free some space, then keep it.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>The camera does not answer. Choose a picture instead.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>It could not be taken back. Try again.</translation>
+    </message>
+    </context>
 </TS>

@@ -1,8 +1,8 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
-<context>
-    <name>BellCard</name>
+    <context>
+        <name>BellCard</name>
     <message>
         <location filename="../app/diary/BellCard.qml" line="35"/>
         <source>Ring for reminders</source>
@@ -13,9 +13,9 @@
         <source>Do not ring</source>
         <translation>No sonar</translation>
     </message>
-</context>
-<context>
-    <name>CallList</name>
+    </context>
+    <context>
+        <name>CallList</name>
     <message>
         <location filename="../app/diary/CallList.qml" line="25"/>
         <source>%1: %2</source>
@@ -26,9 +26,9 @@
         <source>Calls this number</source>
         <translation>Llama a este número</translation>
     </message>
-</context>
-<context>
-    <name>CallPage</name>
+    </context>
+    <context>
+        <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
         <source>Call the emergency number at once if one of these is true</source>
@@ -44,17 +44,17 @@
         <source>This diary is no doctor and no medical device. It does not know everything.</source>
         <translation>Este diario no es un médico ni un producto sanitario. No lo sabe todo.</translation>
     </message>
-</context>
-<context>
-    <name>CameraBox</name>
+    </context>
+    <context>
+        <name>CameraBox</name>
     <message>
         <location filename="../app/diary/CameraBox.qml" line="14"/>
         <source>Camera: hold it over the code</source>
         <translation>Cámara: póngala sobre el código</translation>
     </message>
-</context>
-<context>
-    <name>DiaryAdvice</name>
+    </context>
+    <context>
+        <name>DiaryAdvice</name>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="24"/>
         <source>Call the emergency number now</source>
@@ -165,9 +165,9 @@
         <source>You have not written for some days.</source>
         <translation>No ha escrito desde hace unos días.</translation>
     </message>
-</context>
-<context>
-    <name>DiaryCurve</name>
+    </context>
+    <context>
+        <name>DiaryCurve</name>
     <message>
         <location filename="../app/diary/model/curve_text.cpp" line="27"/>
         <source>Above the usual range, %1 to %2.</source>
@@ -199,9 +199,9 @@
         <source>Highest so far: %1, on day %2.</source>
         <translation>Máximo hasta ahora: %1, el día %2.</translation>
     </message>
-</context>
-<context>
-    <name>DiaryEntryWords</name>
+    </context>
+    <context>
+        <name>DiaryEntryWords</name>
     <message>
         <location filename="../app/diary/model/entry_words.cpp" line="22"/>
         <source>%1 °F</source>
@@ -223,9 +223,9 @@
         <source>Temperature: %1</source>
         <translation>Temperatura: %1</translation>
     </message>
-</context>
-<context>
-    <name>DiaryRecord</name>
+    </context>
+    <context>
+        <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
         <source>My diary</source>
@@ -256,9 +256,9 @@
         <source>Me</source>
         <translation>Yo</translation>
     </message>
-</context>
-<context>
-    <name>DiaryTimes</name>
+    </context>
+    <context>
+        <name>DiaryTimes</name>
     <message>
         <location filename="../app/diary/model/times.cpp" line="33"/>
         <source>d MMMM</source>
@@ -316,9 +316,9 @@
         <source>until day %1</source>
         <translation>hasta el día %1</translation>
     </message>
-</context>
-<context>
-    <name>DiaryWords</name>
+    </context>
+    <context>
+        <name>DiaryWords</name>
     <message>
         <location filename="../app/diary/model/words.cpp" line="26"/>
         <source>Pain</source>
@@ -763,9 +763,9 @@
             <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
             <translation>El camino a esta clínica no está cifrado: otros podrían leer. No se envió nada. Avise a su clínica.</translation>
         </message>
-</context>
-<context>
-    <name>DueCard</name>
+    </context>
+    <context>
+        <name>DueCard</name>
     <message>
         <location filename="../app/diary/DueCard.qml" line="41"/>
         <source>Done</source>
@@ -781,9 +781,9 @@
         <source>Reminds you later: %1</source>
         <translation>Se lo recuerda más tarde: %1</translation>
     </message>
-</context>
-<context>
-    <name>EntryCard</name>
+    </context>
+    <context>
+        <name>EntryCard</name>
     <message>
         <location filename="../app/diary/EntryCard.qml" line="71"/>
         <source>Go on correcting</source>
@@ -804,9 +804,9 @@
         <source>What was before</source>
         <translation>Lo que ponía antes</translation>
     </message>
-</context>
-<context>
-    <name>EntryPage</name>
+    </context>
+    <context>
+        <name>EntryPage</name>
     <message>
         <location filename="../app/diary/EntryPage.qml" line="34"/>
         <source>Save</source>
@@ -817,17 +817,22 @@
         <source>Question %1</source>
         <translation>Pregunta %1</translation>
     </message>
-</context>
-<context>
-    <name>GaugeMark</name>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>Guardar y luego añadir fotos</translation>
+    </message>
+    </context>
+    <context>
+        <name>GaugeMark</name>
     <message>
         <location filename="../app/diary/GaugeMark.qml" line="23"/>
         <source>%1: %2 of 10</source>
         <translation>%1: %2 de 10</translation>
     </message>
-</context>
-<context>
-    <name>HistoryPage</name>
+    </context>
+    <context>
+        <name>HistoryPage</name>
     <message>
         <location filename="../app/diary/HistoryPage.qml" line="15"/>
         <source>Add an earlier moment</source>
@@ -838,9 +843,14 @@
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Nada todavía. Aquí estará su primera anotación.</translation>
     </message>
-</context>
-<context>
-    <name>JoinPage</name>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>Añadir fotos</translation>
+    </message>
+    </context>
+    <context>
+        <name>JoinPage</name>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="20"/>
         <source>Use this code</source>
@@ -911,9 +921,9 @@
         <source>Keep this page open until the plan is here.</source>
         <translation>Deje esta página abierta hasta que llegue el plan.</translation>
     </message>
-</context>
-<context>
-    <name>KeysPage</name>
+    </context>
+    <context>
+        <name>KeysPage</name>
     <message>
         <location filename="../app/diary/KeysPage.qml" line="24"/>
         <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
@@ -959,22 +969,22 @@
         <source>The new one once more</source>
         <translation>La nueva otra vez</translation>
     </message>
-</context>
-<context>
-    <name>LeavesList</name>
-    <message>
-        <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Solo lo que usted escribe, sus respuestas a los recorda­torios y que vio un aviso. Va sellado para su clínica. El servidor intermedio no puede leerlo. Ve tamaños, horas y su dirección de red.</translation>
-    </message>
+    </context>
+    <context>
+        <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
         <source>What you are still typing stays here. So do your passphrase and your settings.</source>
         <translation>Lo que aún está escribiendo se queda aquí. También su frase de acceso y sus ajustes.</translation>
     </message>
-</context>
-<context>
-    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Solo lo que usted escribe, las fotos que conserva aquí, sus respuestas a los recorda­torios y que vio un aviso. Va sellado para su clínica. El servidor intermedio no puede leerlo. Ve tamaños, horas y su dirección de red.</translation>
+    </message>
+    </context>
+    <context>
+        <name>LockPage</name>
     <message>
         <location filename="../app/diary/LockPage.qml" line="20"/>
         <source>Make my diary</source>
@@ -1055,17 +1065,17 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Si está preocupado, no busque la frase de acceso. Toque «Pedir ayuda».</translation>
     </message>
-</context>
-<context>
-    <name>Main</name>
+    </context>
+    <context>
+        <name>Main</name>
     <message>
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Diario Ebbline</translation>
     </message>
-</context>
-<context>
-    <name>MinePage</name>
+    </context>
+    <context>
+        <name>MinePage</name>
     <message>
         <location filename="../app/diary/MinePage.qml" line="18"/>
         <source>Where to put your data</source>
@@ -1080,11 +1090,6 @@
         <location filename="../app/diary/MinePage.qml" line="30"/>
         <source>Take it along</source>
         <translation>Llevárselo</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>Todo lo que escribió, como página para imprimir (PDF) y como tablas (CSV). Funciona sin red.</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1116,9 +1121,14 @@
         <source>Delete it now. There is no way back.</source>
         <translation>Borrar ahora. No hay vuelta atrás.</translation>
     </message>
-</context>
-<context>
-    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>Todo lo que escribió, como página para imprimir (PDF) y como tablas (CSV), y sus fotos. Funciona sin red.</translation>
+    </message>
+    </context>
+    <context>
+        <name>MomentLine</name>
     <message>
         <location filename="../app/diary/MomentLine.qml" line="26"/>
         <source>Day</source>
@@ -1149,9 +1159,9 @@
         <source>No, it is about now</source>
         <translation>No, se trata de ahora</translation>
     </message>
-</context>
-<context>
-    <name>NotesPage</name>
+    </context>
+    <context>
+        <name>NotesPage</name>
     <message>
         <location filename="../app/diary/NotesPage.qml" line="17"/>
         <source>Your note</source>
@@ -1167,9 +1177,9 @@
         <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
         <translation>La clínica quizá lo lea el próximo día laborable. Si es urgente, llame.</translation>
     </message>
-</context>
-<context>
-    <name>NoticeLine</name>
+    </context>
+    <context>
+        <name>NoticeLine</name>
     <message>
         <location filename="../app/diary/NoticeLine.qml" line="49"/>
         <source>Correct it</source>
@@ -1180,9 +1190,9 @@
         <source>Close</source>
         <translation>Cerrar</translation>
     </message>
-</context>
-<context>
-    <name>NoticesPage</name>
+    </context>
+    <context>
+        <name>NoticesPage</name>
     <message>
         <location filename="../app/diary/NoticesPage.qml" line="14"/>
         <source>Version %1</source>
@@ -1208,9 +1218,9 @@
         <source>Shows the text</source>
         <translation>Muestra el texto</translation>
     </message>
-</context>
-<context>
-    <name>RemindersPage</name>
+    </context>
+    <context>
+        <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
         <source>Where to put the calendar file</source>
@@ -1276,9 +1286,9 @@
         <source>Let reminders ring on time</source>
         <translation>Dejar que los recordatorios suenen a tiempo</translation>
     </message>
-</context>
-<context>
-    <name>RestStep</name>
+    </context>
+    <context>
+        <name>RestStep</name>
     <message>
         <location filename="../app/diary/RestStep.qml" line="16"/>
         <source>Temperature, if you measured it</source>
@@ -1309,9 +1319,9 @@
         <source>Throw this entry away</source>
         <translation>Desechar esta anotación</translation>
     </message>
-</context>
-<context>
-    <name>SettingsPage</name>
+    </context>
+    <context>
+        <name>SettingsPage</name>
     <message>
         <location filename="../app/diary/SettingsPage.qml" line="15"/>
         <source>Reminders</source>
@@ -1427,17 +1437,17 @@
         <source>Version, makers and licences</source>
         <translation>Versión, autores y licencias</translation>
     </message>
-</context>
-<context>
-    <name>SignsStep</name>
+    </context>
+    <context>
+        <name>SignsStep</name>
     <message>
         <location filename="../app/diary/SignsStep.qml" line="16"/>
         <source>Touch each one that is true now.</source>
         <translation>Toque todo lo que sea cierto ahora.</translation>
     </message>
-</context>
-<context>
-    <name>TodayPage</name>
+    </context>
+    <context>
+        <name>TodayPage</name>
     <message>
         <location filename="../app/diary/TodayPage.qml" line="49"/>
         <source>Now</source>
@@ -1473,9 +1483,9 @@
         <source>Settings</source>
         <translation>Ajustes</translation>
     </message>
-</context>
-<context>
-    <name>TopLine</name>
+    </context>
+    <context>
+        <name>TopLine</name>
     <message>
         <location filename="../app/diary/TopLine.qml" line="29"/>
         <source>Back</source>
@@ -1491,9 +1501,9 @@
         <source>Shows whom to call</source>
         <translation>Muestra a quién llamar</translation>
     </message>
-</context>
-<context>
-    <name>WarningPage</name>
+    </context>
+    <context>
+        <name>WarningPage</name>
     <message>
         <location filename="../app/diary/WarningPage.qml" line="17"/>
         <source>I have read this</source>
@@ -1509,9 +1519,9 @@
         <source>Why</source>
         <translation>Por qué</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::app::DiaryProgram</name>
+    </context>
+    <context>
+        <name>ebbline::app::DiaryProgram</name>
     <message>
         <location filename="../app/diary/diary_program.cpp" line="58"/>
         <source>Your diary is no longer on this device.</source>
@@ -1602,9 +1612,19 @@
         <source>About Ebbline</source>
         <translation>Acerca de Ebbline</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryBoard</name>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>Retirada. Ya no está en este teléfono.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryBoard</name>
     <message>
         <location filename="../app/diary/model/entry_board.cpp" line="111"/>
         <source>%1 of %2</source>
@@ -1661,9 +1681,9 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Escriba un valor de 30 a 45 °C.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryMoment</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryMoment</name>
     <message>
         <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
         <source>This is about %1.</source>
@@ -1674,9 +1694,9 @@
         <source>This is about now.</source>
         <translation>Se trata de ahora.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::HistoryBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
         <location filename="../app/diary/model/history_board.cpp" line="16"/>
         <source>Opened by %1, %2</source>
@@ -1742,9 +1762,9 @@
             <comment>state, person, time</comment>
             <translation>%1. %2 abrió lo que usted había escrito antes, %3. Nadie ha abierto aún su corrección.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::JoinBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::JoinBoard</name>
     <message>
         <location filename="../app/diary/model/join_board.cpp" line="16"/>
         <source>No network right now. The diary keeps trying.</source>
@@ -1785,9 +1805,9 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::KeysBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::KeysBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="30"/>
         <source>You have a recovery code. It is not stored here, only on your paper.</source>
@@ -1823,9 +1843,9 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Bien. Guarde el papel donde solo usted lo encuentre.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::LockBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::LockBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="25"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
@@ -1851,9 +1871,9 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, use su código de recuperación.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::MineBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::MineBoard</name>
     <message numerus="yes">
         <location filename="../app/diary/model/mine_board.cpp" line="41"/>
         <source>%n entry/entries are only on this phone and would be lost.</source>
@@ -1877,9 +1897,17 @@
         <source>It could not be written there. Choose another place.</source>
         <translation>No se pudo escribir ahí. Elija otro lugar.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n foto está solo en este teléfono y se perdería.</numerusform>
+            <numerusform>%n fotos están solo en este teléfono y se perderían.</numerusform>
+        </translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
         <source>It did not ring. This device refused it.</source>
@@ -1980,9 +2008,9 @@
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Para ahorrar energía, este teléfono puede sonar unos minutos tarde.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::TodayBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::TodayBoard</name>
     <message>
         <location filename="../app/diary/model/today_board.cpp" line="29"/>
         <source>Follow-up visit: %1, %2</source>
@@ -2074,9 +2102,9 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Su corrección está en el ordenador de la clínica desde %1. Nadie la ha abierto aún. %2 abrió lo que usted había escrito antes, %3.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::WarningBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::WarningBoard</name>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="41"/>
         <source>Whom to call</source>
@@ -2167,5 +2195,299 @@
         <source>If nobody answers</source>
         <translation>Si nadie contesta</translation>
     </message>
-</context>
+    </context>
+    <context>
+        <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>En el ordenador de la clínica desde %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>Guardada en este teléfono</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>No está en este teléfono. En el ordenador de la clínica desde %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>No está en este teléfono. Puede estar en el anterior.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>Su lado izquierdo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>Su lado derecho</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>De frente</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1. %2, %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>Fotos: guardadas en este teléfono</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>Fotos: %1 de %2 en el ordenador de la clínica</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>Cámara, con el dibujo de una cara para encajar la suya</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>Usar la otra cámara</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>Conservarla</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>Esta no se conserva</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>Tomar otra</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>Elegir una imagen</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>Vuelve a lo que escribió</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>Una foto de usted</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Imágenes (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>Qué lado</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>Dibujo de una cara: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>Este aparato no tiene cámara. Elija una imagen que acaba de tomar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>Cada vez: la misma luz, la misma distancia, el pelo fuera de la cara. Tome los dos lados.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>Las fotos son decisión suya. Si está preocupado, no espere a tomar una: llame.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>Preparando la imagen …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>La foto: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>¿Es el lado correcto? ¿Se ve bien? ¿Es de ahora? Si no, tome otra.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>El lugar y la hora del archivo y el nombre de su aparato no van con ella. Su cara sí.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>Tomar la foto</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>Foto. %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>La foto: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>Eso no dice que alguien la haya mirado. Si está preocupado, llame.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>Desaparece ahora de este teléfono. Del servidor y de los ordenadores de la clínica desaparece cuando se conecten la próxima vez. Lo que alguien copió o imprimió se queda.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>Retirarla …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>Antes dice qué hace eso</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>Dejarla</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>Retirarla ahora. No hay vuelta atrás.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>Esta imagen no se puede abrir. Elija otra.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>Esta imagen es demasiado grande. Elija una más pequeña.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>El diario lee imágenes JPEG y PNG. Elija una de estas.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>Esta imagen es demasiado pequeña. Elija una más grande.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>Esta imagen está dañada. Elija otra o tome una nueva.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>Gire la cabeza a su derecha. La cámara ve su mejilla izquierda.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>Gire la cabeza a su izquierda. La cámara ve su mejilla derecha.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>Mire de frente a la cámara, con la cara relajada.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>Estará en %1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>Guardado en este teléfono: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>Tiene %1 fotos. Es el máximo. Retire una para añadir otra.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>Este teléfono no pudo guardarla. Inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>Este teléfono está lleno. Libere espacio y luego consérvela.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>La cámara no responde. Elija una imagen en su lugar.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>El diario no puede usar la cámara. Permítalo en los ajustes del teléfono o elija una imagen.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>No se pudo retirar. Inténtelo otra vez.</translation>
+    </message>
+    </context>
 </TS>

@@ -1,8 +1,8 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="fr">
-<context>
-    <name>BellCard</name>
+    <context>
+        <name>BellCard</name>
     <message>
         <location filename="../app/diary/BellCard.qml" line="35"/>
         <source>Ring for reminders</source>
@@ -13,9 +13,9 @@
         <source>Do not ring</source>
         <translation>Ne pas sonner</translation>
     </message>
-</context>
-<context>
-    <name>CallList</name>
+    </context>
+    <context>
+        <name>CallList</name>
     <message>
         <location filename="../app/diary/CallList.qml" line="25"/>
         <source>%1: %2</source>
@@ -26,9 +26,9 @@
         <source>Calls this number</source>
         <translation>Appelle ce numéro</translation>
     </message>
-</context>
-<context>
-    <name>CallPage</name>
+    </context>
+    <context>
+        <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
         <source>Call the emergency number at once if one of these is true</source>
@@ -44,17 +44,17 @@
         <source>This diary is no doctor and no medical device. It does not know everything.</source>
         <translation>Ce journal n'est ni un médecin ni un dispositif médical. Il ne sait pas tout.</translation>
     </message>
-</context>
-<context>
-    <name>CameraBox</name>
+    </context>
+    <context>
+        <name>CameraBox</name>
     <message>
         <location filename="../app/diary/CameraBox.qml" line="14"/>
         <source>Camera: hold it over the code</source>
         <translation>Appareil photo : tenez-le au-dessus du code</translation>
     </message>
-</context>
-<context>
-    <name>DiaryAdvice</name>
+    </context>
+    <context>
+        <name>DiaryAdvice</name>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="24"/>
         <source>Call the emergency number now</source>
@@ -165,9 +165,9 @@
         <source>You have not written for some days.</source>
         <translation>Vous n'avez pas écrit depuis quelques jours.</translation>
     </message>
-</context>
-<context>
-    <name>DiaryCurve</name>
+    </context>
+    <context>
+        <name>DiaryCurve</name>
     <message>
         <location filename="../app/diary/model/curve_text.cpp" line="27"/>
         <source>Above the usual range, %1 to %2.</source>
@@ -199,9 +199,9 @@
         <source>Highest so far: %1, on day %2.</source>
         <translation>Le plus haut : %1, le jour %2.</translation>
     </message>
-</context>
-<context>
-    <name>DiaryEntryWords</name>
+    </context>
+    <context>
+        <name>DiaryEntryWords</name>
     <message>
         <location filename="../app/diary/model/entry_words.cpp" line="22"/>
         <source>%1 °F</source>
@@ -223,9 +223,9 @@
         <source>Temperature: %1</source>
         <translation>Température : %1</translation>
     </message>
-</context>
-<context>
-    <name>DiaryRecord</name>
+    </context>
+    <context>
+        <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
         <source>My diary</source>
@@ -256,9 +256,9 @@
         <source>Me</source>
         <translation>Moi</translation>
     </message>
-</context>
-<context>
-    <name>DiaryTimes</name>
+    </context>
+    <context>
+        <name>DiaryTimes</name>
     <message>
         <location filename="../app/diary/model/times.cpp" line="33"/>
         <source>d MMMM</source>
@@ -316,9 +316,9 @@
         <source>until day %1</source>
         <translation>jusqu'au jour %1</translation>
     </message>
-</context>
-<context>
-    <name>DiaryWords</name>
+    </context>
+    <context>
+        <name>DiaryWords</name>
     <message>
         <location filename="../app/diary/model/words.cpp" line="26"/>
         <source>Pain</source>
@@ -763,9 +763,9 @@
             <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
             <translation>Le chemin vers cette clinique n&apos;est pas chiffré : d&apos;autres pourraient lire. Rien n&apos;a été envoyé. Prévenez votre clinique.</translation>
         </message>
-</context>
-<context>
-    <name>DueCard</name>
+    </context>
+    <context>
+        <name>DueCard</name>
     <message>
         <location filename="../app/diary/DueCard.qml" line="41"/>
         <source>Done</source>
@@ -781,9 +781,9 @@
         <source>Reminds you later: %1</source>
         <translation>Vous le rappelle plus tard : %1</translation>
     </message>
-</context>
-<context>
-    <name>EntryCard</name>
+    </context>
+    <context>
+        <name>EntryCard</name>
     <message>
         <location filename="../app/diary/EntryCard.qml" line="71"/>
         <source>Go on correcting</source>
@@ -804,9 +804,9 @@
         <source>What was before</source>
         <translation>Ce qui était écrit avant</translation>
     </message>
-</context>
-<context>
-    <name>EntryPage</name>
+    </context>
+    <context>
+        <name>EntryPage</name>
     <message>
         <location filename="../app/diary/EntryPage.qml" line="34"/>
         <source>Save</source>
@@ -817,17 +817,22 @@
         <source>Question %1</source>
         <translation>Question %1</translation>
     </message>
-</context>
-<context>
-    <name>GaugeMark</name>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>Enregistrer, puis ajouter des photos</translation>
+    </message>
+    </context>
+    <context>
+        <name>GaugeMark</name>
     <message>
         <location filename="../app/diary/GaugeMark.qml" line="23"/>
         <source>%1: %2 of 10</source>
         <translation>%1 : %2 sur 10</translation>
     </message>
-</context>
-<context>
-    <name>HistoryPage</name>
+    </context>
+    <context>
+        <name>HistoryPage</name>
     <message>
         <location filename="../app/diary/HistoryPage.qml" line="15"/>
         <source>Add an earlier moment</source>
@@ -838,9 +843,14 @@
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>Rien encore. Votre première note sera ici.</translation>
     </message>
-</context>
-<context>
-    <name>JoinPage</name>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>Ajouter des photos</translation>
+    </message>
+    </context>
+    <context>
+        <name>JoinPage</name>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="20"/>
         <source>Use this code</source>
@@ -911,9 +921,9 @@
         <source>Keep this page open until the plan is here.</source>
         <translation>Gardez cette page ouverte jusqu'à l'arrivée du plan.</translation>
     </message>
-</context>
-<context>
-    <name>KeysPage</name>
+    </context>
+    <context>
+        <name>KeysPage</name>
     <message>
         <location filename="../app/diary/KeysPage.qml" line="24"/>
         <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
@@ -959,22 +969,22 @@
         <source>The new one once more</source>
         <translation>La nouvelle encore une fois</translation>
     </message>
-</context>
-<context>
-    <name>LeavesList</name>
-    <message>
-        <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>Seulement ce que vous écrivez, vos réponses aux rappels, et que vous avez vu une alerte. C'est scellé pour votre clinique. Le serveur entre vous ne peut pas le lire. Il voit des tailles, des heures et votre adresse réseau.</translation>
-    </message>
+    </context>
+    <context>
+        <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
         <source>What you are still typing stays here. So do your passphrase and your settings.</source>
         <translation>Ce que vous êtes en train d'écrire reste ici. Votre phrase secrète et vos réglages aussi.</translation>
     </message>
-</context>
-<context>
-    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>Seulement ce que vous écrivez, les photos que vous gardez ici, vos réponses aux rappels, et que vous avez vu une alerte. C'est scellé pour votre clinique. Le serveur entre vous ne peut pas le lire. Il voit des tailles, des heures et votre adresse réseau.</translation>
+    </message>
+    </context>
+    <context>
+        <name>LockPage</name>
     <message>
         <location filename="../app/diary/LockPage.qml" line="20"/>
         <source>Make my diary</source>
@@ -1055,17 +1065,17 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Si vous êtes inquiet, ne cherchez pas la phrase secrète. Touchez « Besoin d'aide ».</translation>
     </message>
-</context>
-<context>
-    <name>Main</name>
+    </context>
+    <context>
+        <name>Main</name>
     <message>
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Journal Ebbline</translation>
     </message>
-</context>
-<context>
-    <name>MinePage</name>
+    </context>
+    <context>
+        <name>MinePage</name>
     <message>
         <location filename="../app/diary/MinePage.qml" line="18"/>
         <source>Where to put your data</source>
@@ -1080,11 +1090,6 @@
         <location filename="../app/diary/MinePage.qml" line="30"/>
         <source>Take it along</source>
         <translation>Les emporter</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>Tout ce que vous avez écrit, en page à imprimer (PDF) et en tableaux (CSV). Cela marche sans réseau.</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1116,9 +1121,14 @@
         <source>Delete it now. There is no way back.</source>
         <translation>Supprimer maintenant. C'est sans retour.</translation>
     </message>
-</context>
-<context>
-    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>Tout ce que vous avez écrit, en page à imprimer (PDF) et en tableaux (CSV), et vos photos. Cela marche sans réseau.</translation>
+    </message>
+    </context>
+    <context>
+        <name>MomentLine</name>
     <message>
         <location filename="../app/diary/MomentLine.qml" line="26"/>
         <source>Day</source>
@@ -1149,9 +1159,9 @@
         <source>No, it is about now</source>
         <translation>Non, il s'agit de maintenant</translation>
     </message>
-</context>
-<context>
-    <name>NotesPage</name>
+    </context>
+    <context>
+        <name>NotesPage</name>
     <message>
         <location filename="../app/diary/NotesPage.qml" line="17"/>
         <source>Your note</source>
@@ -1167,9 +1177,9 @@
         <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
         <translation>La clinique ne lira peut-être ceci que le prochain jour ouvré. Si c'est urgent, appelez.</translation>
     </message>
-</context>
-<context>
-    <name>NoticeLine</name>
+    </context>
+    <context>
+        <name>NoticeLine</name>
     <message>
         <location filename="../app/diary/NoticeLine.qml" line="49"/>
         <source>Correct it</source>
@@ -1180,9 +1190,9 @@
         <source>Close</source>
         <translation>Fermer</translation>
     </message>
-</context>
-<context>
-    <name>NoticesPage</name>
+    </context>
+    <context>
+        <name>NoticesPage</name>
     <message>
         <location filename="../app/diary/NoticesPage.qml" line="14"/>
         <source>Version %1</source>
@@ -1208,9 +1218,9 @@
         <source>Shows the text</source>
         <translation>Affiche le texte</translation>
     </message>
-</context>
-<context>
-    <name>RemindersPage</name>
+    </context>
+    <context>
+        <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
         <source>Where to put the calendar file</source>
@@ -1276,9 +1286,9 @@
         <source>Let reminders ring on time</source>
         <translation>Laisser les rappels sonner à l'heure</translation>
     </message>
-</context>
-<context>
-    <name>RestStep</name>
+    </context>
+    <context>
+        <name>RestStep</name>
     <message>
         <location filename="../app/diary/RestStep.qml" line="16"/>
         <source>Temperature, if you measured it</source>
@@ -1309,9 +1319,9 @@
         <source>Throw this entry away</source>
         <translation>Jeter cette note</translation>
     </message>
-</context>
-<context>
-    <name>SettingsPage</name>
+    </context>
+    <context>
+        <name>SettingsPage</name>
     <message>
         <location filename="../app/diary/SettingsPage.qml" line="15"/>
         <source>Reminders</source>
@@ -1427,17 +1437,17 @@
         <source>Version, makers and licences</source>
         <translation>Version, auteurs et licences</translation>
     </message>
-</context>
-<context>
-    <name>SignsStep</name>
+    </context>
+    <context>
+        <name>SignsStep</name>
     <message>
         <location filename="../app/diary/SignsStep.qml" line="16"/>
         <source>Touch each one that is true now.</source>
         <translation>Touchez tout ce qui est vrai maintenant.</translation>
     </message>
-</context>
-<context>
-    <name>TodayPage</name>
+    </context>
+    <context>
+        <name>TodayPage</name>
     <message>
         <location filename="../app/diary/TodayPage.qml" line="49"/>
         <source>Now</source>
@@ -1473,9 +1483,9 @@
         <source>Settings</source>
         <translation>Réglages</translation>
     </message>
-</context>
-<context>
-    <name>TopLine</name>
+    </context>
+    <context>
+        <name>TopLine</name>
     <message>
         <location filename="../app/diary/TopLine.qml" line="29"/>
         <source>Back</source>
@@ -1491,9 +1501,9 @@
         <source>Shows whom to call</source>
         <translation>Montre qui appeler</translation>
     </message>
-</context>
-<context>
-    <name>WarningPage</name>
+    </context>
+    <context>
+        <name>WarningPage</name>
     <message>
         <location filename="../app/diary/WarningPage.qml" line="17"/>
         <source>I have read this</source>
@@ -1509,9 +1519,9 @@
         <source>Why</source>
         <translation>Pourquoi</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::app::DiaryProgram</name>
+    </context>
+    <context>
+        <name>ebbline::app::DiaryProgram</name>
     <message>
         <location filename="../app/diary/diary_program.cpp" line="58"/>
         <source>Your diary is no longer on this device.</source>
@@ -1602,9 +1612,19 @@
         <source>About Ebbline</source>
         <translation>À propos d'Ebbline</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryBoard</name>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>Photos</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>Retirée. Elle n'est plus sur ce téléphone.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryBoard</name>
     <message>
         <location filename="../app/diary/model/entry_board.cpp" line="111"/>
         <source>%1 of %2</source>
@@ -1661,9 +1681,9 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Tapez une valeur de 30 à 45 °C.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryMoment</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryMoment</name>
     <message>
         <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
         <source>This is about %1.</source>
@@ -1674,9 +1694,9 @@
         <source>This is about now.</source>
         <translation>Il s'agit de maintenant.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::HistoryBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
         <location filename="../app/diary/model/history_board.cpp" line="16"/>
         <source>Opened by %1, %2</source>
@@ -1742,9 +1762,9 @@
             <comment>state, person, time</comment>
             <translation>%1. %2 a ouvert ce que vous aviez écrit avant, %3. Personne n&apos;a encore ouvert votre correction.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::JoinBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::JoinBoard</name>
     <message>
         <location filename="../app/diary/model/join_board.cpp" line="16"/>
         <source>No network right now. The diary keeps trying.</source>
@@ -1785,9 +1805,9 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Cet appareil n&apos;a pas de caméra. Choisissez une image du code, ou tapez-le.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::KeysBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::KeysBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="30"/>
         <source>You have a recovery code. It is not stored here, only on your paper.</source>
@@ -1823,9 +1843,9 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Bien. Gardez le papier où vous seul le trouvez.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::LockBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::LockBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="25"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
@@ -1851,9 +1871,9 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n'aide pas, utilisez votre code de secours.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::MineBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::MineBoard</name>
     <message numerus="yes">
         <location filename="../app/diary/model/mine_board.cpp" line="41"/>
         <source>%n entry/entries are only on this phone and would be lost.</source>
@@ -1877,9 +1897,17 @@
         <source>It could not be written there. Choose another place.</source>
         <translation>Impossible d'écrire à cet endroit. Choisissez-en un autre.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n photo est seulement sur ce téléphone et serait perdue.</numerusform>
+            <numerusform>%n photos sont seulement sur ce téléphone et seraient perdues.</numerusform>
+        </translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
         <source>It did not ring. This device refused it.</source>
@@ -1980,9 +2008,9 @@
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Pour économiser l'énergie, ce téléphone peut sonner avec quelques minutes de retard.</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::TodayBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::TodayBoard</name>
     <message>
         <location filename="../app/diary/model/today_board.cpp" line="29"/>
         <source>Follow-up visit: %1, %2</source>
@@ -2074,9 +2102,9 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Votre correction est sur l&apos;ordinateur de la clinique depuis %1. Personne ne l&apos;a encore ouverte. %2 a ouvert ce que vous aviez écrit avant, %3.</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::WarningBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::WarningBoard</name>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="41"/>
         <source>Whom to call</source>
@@ -2167,5 +2195,299 @@
         <source>If nobody answers</source>
         <translation>Si personne ne répond</translation>
     </message>
-</context>
+    </context>
+    <context>
+        <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>Sur l'ordinateur de la clinique depuis %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>Enregistrée sur ce téléphone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>Pas sur ce téléphone. Sur l'ordinateur de la clinique depuis %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>Pas sur ce téléphone. Elle est peut-être sur l'ancien.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>Votre côté gauche</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>Votre côté droit</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>De face</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1. %2, %3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>Photos : enregistrées sur ce téléphone</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>Photos : %1 sur %2 sur l'ordinateur de la clinique</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>Caméra, avec le dessin d'un visage où placer le vôtre</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>Utiliser l'autre caméra</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>La garder</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>Celle-ci n'est pas gardée</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>En prendre une autre</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>Choisir une image</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>Terminé</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>Retour à ce que vous avez écrit</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>Une photo de vous</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Images (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>Quel côté</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>Dessin d'un visage : %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>Cet appareil n'a pas de caméra. Choisissez une image que vous venez de prendre.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>Chaque fois : la même lumière, la même distance, les cheveux hors du visage. Prenez les deux côtés.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>Les photos, c'est vous qui décidez. Si vous êtes inquiet, n'attendez pas d'en prendre une : appelez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>L'image se prépare …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>La photo : %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>Est-ce le bon côté ? Est-elle nette ? Est-elle de maintenant ? Sinon, prenez-en une autre.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>Le lieu et l'heure du fichier et le nom de votre appareil ne partent pas avec elle. Votre visage, oui.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>Prendre la photo</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>Photo. %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>La photo : %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>Cela ne dit pas que quelqu'un l'a regardée. Si vous êtes inquiet, appelez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>Elle part maintenant de ce téléphone. Elle part du serveur et des ordinateurs de la clinique à leur prochain échange. Ce que quelqu'un a copié ou imprimé reste.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>La retirer …</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>Dit d'abord ce que cela fait</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>La laisser</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>La retirer maintenant. C'est sans retour.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>Cette image ne s'ouvre pas. Choisissez-en une autre.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>Cette image est trop grande. Choisissez-en une plus petite.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>Le journal lit les images JPEG et PNG. Choisissez-en une de ce type.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>Cette image est trop petite. Choisissez-en une plus grande.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>Cette image est abîmée. Choisissez-en une autre, ou prenez-en une nouvelle.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>Tournez la tête vers votre droite. La caméra voit votre joue gauche.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>Tournez la tête vers votre gauche. La caméra voit votre joue droite.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>Regardez droit la caméra, le visage détendu.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>Elle sera sous %1, %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>Enregistré sur ce téléphone : %1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>Vous avez %1 photos. C'est le maximum. Retirez-en une pour en ajouter une autre.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>Ce téléphone n'a pas pu l'enregistrer. Réessayez.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>Ce téléphone est plein. Libérez de la place, puis gardez-la.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>La caméra ne répond pas. Choisissez plutôt une image.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>Le journal n'a pas accès à la caméra. Autorisez-le dans les réglages du téléphone, ou choisissez une image.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>Elle n'a pas pu être retirée. Réessayez.</translation>
+    </message>
+    </context>
 </TS>

@@ -1,8 +1,8 @@
 <?xml version="1.0" encoding="utf-8"?>
 <!DOCTYPE TS>
 <TS version="2.1" language="zh_CN">
-<context>
-    <name>BellCard</name>
+    <context>
+        <name>BellCard</name>
     <message>
         <location filename="../app/diary/BellCard.qml" line="35"/>
         <source>Ring for reminders</source>
@@ -13,9 +13,9 @@
         <source>Do not ring</source>
         <translation>不响铃</translation>
     </message>
-</context>
-<context>
-    <name>CallList</name>
+    </context>
+    <context>
+        <name>CallList</name>
     <message>
         <location filename="../app/diary/CallList.qml" line="25"/>
         <source>%1: %2</source>
@@ -26,9 +26,9 @@
         <source>Calls this number</source>
         <translation>拨打这个号码</translation>
     </message>
-</context>
-<context>
-    <name>CallPage</name>
+    </context>
+    <context>
+        <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
         <source>Call the emergency number at once if one of these is true</source>
@@ -44,17 +44,17 @@
         <source>This diary is no doctor and no medical device. It does not know everything.</source>
         <translation>这本日记不是医生，也不是医疗器械。它并非什么都知道。</translation>
     </message>
-</context>
-<context>
-    <name>CameraBox</name>
+    </context>
+    <context>
+        <name>CameraBox</name>
     <message>
         <location filename="../app/diary/CameraBox.qml" line="14"/>
         <source>Camera: hold it over the code</source>
         <translation>相机：对准代码</translation>
     </message>
-</context>
-<context>
-    <name>DiaryAdvice</name>
+    </context>
+    <context>
+        <name>DiaryAdvice</name>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="24"/>
         <source>Call the emergency number now</source>
@@ -165,9 +165,9 @@
         <source>You have not written for some days.</source>
         <translation>您已经几天没有写了。</translation>
     </message>
-</context>
-<context>
-    <name>DiaryCurve</name>
+    </context>
+    <context>
+        <name>DiaryCurve</name>
     <message>
         <location filename="../app/diary/model/curve_text.cpp" line="27"/>
         <source>Above the usual range, %1 to %2.</source>
@@ -199,9 +199,9 @@
         <source>Highest so far: %1, on day %2.</source>
         <translation>目前最高：%1，第 %2 天。</translation>
     </message>
-</context>
-<context>
-    <name>DiaryEntryWords</name>
+    </context>
+    <context>
+        <name>DiaryEntryWords</name>
     <message>
         <location filename="../app/diary/model/entry_words.cpp" line="22"/>
         <source>%1 °F</source>
@@ -223,9 +223,9 @@
         <source>Temperature: %1</source>
         <translation>体温：%1</translation>
     </message>
-</context>
-<context>
-    <name>DiaryRecord</name>
+    </context>
+    <context>
+        <name>DiaryRecord</name>
     <message>
         <location filename="../app/diary/model/record_sheet.cpp" line="41"/>
         <source>My diary</source>
@@ -256,9 +256,9 @@
         <source>Me</source>
         <translation>我</translation>
     </message>
-</context>
-<context>
-    <name>DiaryTimes</name>
+    </context>
+    <context>
+        <name>DiaryTimes</name>
     <message>
         <location filename="../app/diary/model/times.cpp" line="33"/>
         <source>d MMMM</source>
@@ -316,9 +316,9 @@
         <source>until day %1</source>
         <translation>到第 %1 天</translation>
     </message>
-</context>
-<context>
-    <name>DiaryWords</name>
+    </context>
+    <context>
+        <name>DiaryWords</name>
     <message>
         <location filename="../app/diary/model/words.cpp" line="26"/>
         <source>Pain</source>
@@ -763,9 +763,9 @@
             <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
             <translation>通往这家诊所的线路没有加密：别人可能会看到。没有发送任何内容。请告诉诊所。</translation>
         </message>
-</context>
-<context>
-    <name>DueCard</name>
+    </context>
+    <context>
+        <name>DueCard</name>
     <message>
         <location filename="../app/diary/DueCard.qml" line="41"/>
         <source>Done</source>
@@ -781,9 +781,9 @@
         <source>Reminds you later: %1</source>
         <translation>稍后再提醒：%1</translation>
     </message>
-</context>
-<context>
-    <name>EntryCard</name>
+    </context>
+    <context>
+        <name>EntryCard</name>
     <message>
         <location filename="../app/diary/EntryCard.qml" line="71"/>
         <source>Go on correcting</source>
@@ -804,9 +804,9 @@
         <source>What was before</source>
         <translation>以前写的内容</translation>
     </message>
-</context>
-<context>
-    <name>EntryPage</name>
+    </context>
+    <context>
+        <name>EntryPage</name>
     <message>
         <location filename="../app/diary/EntryPage.qml" line="34"/>
         <source>Save</source>
@@ -817,17 +817,22 @@
         <source>Question %1</source>
         <translation>问题 %1</translation>
     </message>
-</context>
-<context>
-    <name>GaugeMark</name>
+    <message>
+        <location filename="../app/diary/EntryPage.qml" line="40"/>
+        <source>Save, then add photographs</source>
+        <translation>保存，再加照片</translation>
+    </message>
+    </context>
+    <context>
+        <name>GaugeMark</name>
     <message>
         <location filename="../app/diary/GaugeMark.qml" line="23"/>
         <source>%1: %2 of 10</source>
         <translation>%1：10 分中的 %2 分</translation>
     </message>
-</context>
-<context>
-    <name>HistoryPage</name>
+    </context>
+    <context>
+        <name>HistoryPage</name>
     <message>
         <location filename="../app/diary/HistoryPage.qml" line="15"/>
         <source>Add an earlier moment</source>
@@ -838,9 +843,14 @@
         <source>Nothing yet. Your first entry will stand here.</source>
         <translation>还没有内容。您的第一条记录会出现在这里。</translation>
     </message>
-</context>
-<context>
-    <name>JoinPage</name>
+    <message>
+        <location filename="../app/diary/HistoryPage.qml" line="15"/>
+        <source>Add photographs</source>
+        <translation>加照片</translation>
+    </message>
+    </context>
+    <context>
+        <name>JoinPage</name>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="20"/>
         <source>Use this code</source>
@@ -911,9 +921,9 @@
         <source>Keep this page open until the plan is here.</source>
         <translation>计划到达之前，请不要离开此页。</translation>
     </message>
-</context>
-<context>
-    <name>KeysPage</name>
+    </context>
+    <context>
+        <name>KeysPage</name>
     <message>
         <location filename="../app/diary/KeysPage.qml" line="24"/>
         <source>Write this down on paper. It is shown only now. Any code from before no longer works.</source>
@@ -959,22 +969,22 @@
         <source>The new one once more</source>
         <translation>再输入一次新口令</translation>
     </message>
-</context>
-<context>
-    <name>LeavesList</name>
-    <message>
-        <location filename="../app/diary/LeavesList.qml" line="13"/>
-        <source>Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
-        <translation>只有您写的内容、您对提醒的回答，以及您看过警告这件事。内容为您的诊所密封。中间的服务器读不了它，只能看到大小、时间和您的网络地址。</translation>
-    </message>
+    </context>
+    <context>
+        <name>LeavesList</name>
     <message>
         <location filename="../app/diary/LeavesList.qml" line="17"/>
         <source>What you are still typing stays here. So do your passphrase and your settings.</source>
         <translation>您还在输入的内容留在这里。您的口令和设置也一样。</translation>
     </message>
-</context>
-<context>
-    <name>LockPage</name>
+    <message>
+        <location filename="../app/diary/LeavesList.qml" line="13"/>
+        <source>Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.</source>
+        <translation>只有您写的内容、您在这里保留的照片、您对提醒的回答，以及您看过警告这件事。内容为您的诊所密封。中间的服务器读不了它，只能看到大小、时间和您的网络地址。</translation>
+    </message>
+    </context>
+    <context>
+        <name>LockPage</name>
     <message>
         <location filename="../app/diary/LockPage.qml" line="20"/>
         <source>Make my diary</source>
@@ -1055,17 +1065,17 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>如果您担心，不要去找口令。请点“我需要帮助”。</translation>
     </message>
-</context>
-<context>
-    <name>Main</name>
+    </context>
+    <context>
+        <name>Main</name>
     <message>
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Ebbline 日记</translation>
     </message>
-</context>
-<context>
-    <name>MinePage</name>
+    </context>
+    <context>
+        <name>MinePage</name>
     <message>
         <location filename="../app/diary/MinePage.qml" line="18"/>
         <source>Where to put your data</source>
@@ -1080,11 +1090,6 @@
         <location filename="../app/diary/MinePage.qml" line="30"/>
         <source>Take it along</source>
         <translation>带走</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV). It works without a network.</source>
-        <translation>您写的全部内容，有可打印的页面 (PDF) 和表格 (CSV)。没有网络也能用。</translation>
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="40"/>
@@ -1116,9 +1121,14 @@
         <source>Delete it now. There is no way back.</source>
         <translation>现在删除。无法恢复。</translation>
     </message>
-</context>
-<context>
-    <name>MomentLine</name>
+    <message>
+        <location filename="../app/diary/MinePage.qml" line="36"/>
+        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
+        <translation>您写的全部内容，有可打印的页面 (PDF) 和表格 (CSV)，还有您的照片。没有网络也能用。</translation>
+    </message>
+    </context>
+    <context>
+        <name>MomentLine</name>
     <message>
         <location filename="../app/diary/MomentLine.qml" line="26"/>
         <source>Day</source>
@@ -1149,9 +1159,9 @@
         <source>No, it is about now</source>
         <translation>不，说的是现在</translation>
     </message>
-</context>
-<context>
-    <name>NotesPage</name>
+    </context>
+    <context>
+        <name>NotesPage</name>
     <message>
         <location filename="../app/diary/NotesPage.qml" line="17"/>
         <source>Your note</source>
@@ -1167,9 +1177,9 @@
         <source>The clinic may read this only on the next working day. If it is urgent, call.</source>
         <translation>诊所可能到下一个工作日才看。如果很急，请打电话。</translation>
     </message>
-</context>
-<context>
-    <name>NoticeLine</name>
+    </context>
+    <context>
+        <name>NoticeLine</name>
     <message>
         <location filename="../app/diary/NoticeLine.qml" line="49"/>
         <source>Correct it</source>
@@ -1180,9 +1190,9 @@
         <source>Close</source>
         <translation>关闭</translation>
     </message>
-</context>
-<context>
-    <name>NoticesPage</name>
+    </context>
+    <context>
+        <name>NoticesPage</name>
     <message>
         <location filename="../app/diary/NoticesPage.qml" line="14"/>
         <source>Version %1</source>
@@ -1208,9 +1218,9 @@
         <source>Shows the text</source>
         <translation>显示文本</translation>
     </message>
-</context>
-<context>
-    <name>RemindersPage</name>
+    </context>
+    <context>
+        <name>RemindersPage</name>
     <message>
         <location filename="../app/diary/RemindersPage.qml" line="18"/>
         <source>Where to put the calendar file</source>
@@ -1276,9 +1286,9 @@
         <source>Let reminders ring on time</source>
         <translation>让提醒准时响铃</translation>
     </message>
-</context>
-<context>
-    <name>RestStep</name>
+    </context>
+    <context>
+        <name>RestStep</name>
     <message>
         <location filename="../app/diary/RestStep.qml" line="16"/>
         <source>Temperature, if you measured it</source>
@@ -1309,9 +1319,9 @@
         <source>Throw this entry away</source>
         <translation>丢弃这条记录</translation>
     </message>
-</context>
-<context>
-    <name>SettingsPage</name>
+    </context>
+    <context>
+        <name>SettingsPage</name>
     <message>
         <location filename="../app/diary/SettingsPage.qml" line="15"/>
         <source>Reminders</source>
@@ -1427,17 +1437,17 @@
         <source>Version, makers and licences</source>
         <translation>版本、作者和许可证</translation>
     </message>
-</context>
-<context>
-    <name>SignsStep</name>
+    </context>
+    <context>
+        <name>SignsStep</name>
     <message>
         <location filename="../app/diary/SignsStep.qml" line="16"/>
         <source>Touch each one that is true now.</source>
         <translation>请点每一条现在属实的。</translation>
     </message>
-</context>
-<context>
-    <name>TodayPage</name>
+    </context>
+    <context>
+        <name>TodayPage</name>
     <message>
         <location filename="../app/diary/TodayPage.qml" line="49"/>
         <source>Now</source>
@@ -1473,9 +1483,9 @@
         <source>Settings</source>
         <translation>设置</translation>
     </message>
-</context>
-<context>
-    <name>TopLine</name>
+    </context>
+    <context>
+        <name>TopLine</name>
     <message>
         <location filename="../app/diary/TopLine.qml" line="29"/>
         <source>Back</source>
@@ -1491,9 +1501,9 @@
         <source>Shows whom to call</source>
         <translation>显示该打给谁</translation>
     </message>
-</context>
-<context>
-    <name>WarningPage</name>
+    </context>
+    <context>
+        <name>WarningPage</name>
     <message>
         <location filename="../app/diary/WarningPage.qml" line="17"/>
         <source>I have read this</source>
@@ -1509,9 +1519,9 @@
         <source>Why</source>
         <translation>原因</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::app::DiaryProgram</name>
+    </context>
+    <context>
+        <name>ebbline::app::DiaryProgram</name>
     <message>
         <location filename="../app/diary/diary_program.cpp" line="58"/>
         <source>Your diary is no longer on this device.</source>
@@ -1602,9 +1612,19 @@
         <source>About Ebbline</source>
         <translation>关于 Ebbline</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryBoard</name>
+    <message>
+        <location filename="../app/diary/diary_program.cpp" line="120"/>
+        <source>Photographs</source>
+        <translation>照片</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/diary_photos.cpp" line="13"/>
+        <source>Taken back. It is no longer on this phone.</source>
+        <translation>已收回。它不再在这部手机上。</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryBoard</name>
     <message>
         <location filename="../app/diary/model/entry_board.cpp" line="111"/>
         <source>%1 of %2</source>
@@ -1661,9 +1681,9 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>请输入 30 到 45 °C 之间的数值。</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::EntryMoment</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::EntryMoment</name>
     <message>
         <location filename="../app/diary/model/entry_moment.cpp" line="28"/>
         <source>This is about %1.</source>
@@ -1674,9 +1694,9 @@
         <source>This is about now.</source>
         <translation>说的是现在。</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::HistoryBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::HistoryBoard</name>
     <message>
         <location filename="../app/diary/model/history_board.cpp" line="16"/>
         <source>Opened by %1, %2</source>
@@ -1742,9 +1762,9 @@
             <comment>state, person, time</comment>
             <translation>%1。%2 打开过您之前写的内容，%3。您的更正还没有人打开。</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::JoinBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::JoinBoard</name>
     <message>
         <location filename="../app/diary/model/join_board.cpp" line="16"/>
         <source>No network right now. The diary keeps trying.</source>
@@ -1785,9 +1805,9 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>这台设备没有相机。请选一张代码的图片，或输入代码。</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::KeysBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::KeysBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="30"/>
         <source>You have a recovery code. It is not stored here, only on your paper.</source>
@@ -1823,9 +1843,9 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>好。请把纸放在只有您能找到的地方。</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::LockBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::LockBoard</name>
     <message>
         <location filename="../app/diary/model/keys_board.cpp" line="25"/>
         <source>Use at least %1 letters. Four or five words are easy to keep in mind.</source>
@@ -1851,9 +1871,9 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>这部手机没有给出它那一半密钥。请再试一次。如果没有用，请使用您的恢复代码。</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::MineBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::MineBoard</name>
     <message numerus="yes">
         <location filename="../app/diary/model/mine_board.cpp" line="41"/>
         <source>%n entry/entries are only on this phone and would be lost.</source>
@@ -1876,9 +1896,16 @@
         <source>It could not be written there. Choose another place.</source>
         <translation>无法写在那里。请选别的地方。</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::ReminderBoard</name>
+    <message numerus="yes">
+        <location filename="../app/diary/model/mine_board.cpp" line="44"/>
+        <source>%n photograph(s) are only on this phone and would be lost.</source>
+        <translation>
+            <numerusform>%n 张照片只在这部手机上，会丢失。</numerusform>
+        </translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="32"/>
         <source>It did not ring. This device refused it.</source>
@@ -1979,9 +2006,9 @@
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>为了省电，这部手机可能会晚几分钟响铃。</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::TodayBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::TodayBoard</name>
     <message>
         <location filename="../app/diary/model/today_board.cpp" line="29"/>
         <source>Follow-up visit: %1, %2</source>
@@ -2070,9 +2097,9 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>您的更正 %1 起在诊所的电脑上。还没有人打开。%2 打开过您之前写的内容，%3。</translation>
         </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::WarningBoard</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::WarningBoard</name>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="41"/>
         <source>Whom to call</source>
@@ -2163,5 +2190,299 @@
         <source>If nobody answers</source>
         <translation>如果没有人接</translation>
     </message>
-</context>
+    </context>
+    <context>
+        <name>DiaryPhotos</name>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="21"/>
+        <source>On the clinic's computer since %1</source>
+        <translation>%1 起在诊所的电脑上</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="22"/>
+        <source>Saved on this phone</source>
+        <translation>已保存在这部手机上</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="23"/>
+        <source>Not on this phone. On the clinic's computer since %1</source>
+        <translation>不在这部手机上。%1 起在诊所的电脑上</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="25"/>
+        <source>Not on this phone. Your old phone may have it.</source>
+        <translation>不在这部手机上。可能在您的旧手机上。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="33"/>
+        <source>Your left side</source>
+        <translation>您的左侧</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="34"/>
+        <source>Your right side</source>
+        <translation>您的右侧</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="37"/>
+        <source>From the front</source>
+        <translation>正面</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="45"/>
+        <source>%1. %2, %3</source>
+        <translation>%1。%2，%3</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="55"/>
+        <source>Photographs: saved on this phone</source>
+        <translation>照片：已保存在这部手机上</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_lines.cpp" line="57"/>
+        <source>Photographs: %1 of %2 on the clinic's computer</source>
+        <translation>照片：%2 张中的 %1 张在诊所的电脑上</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoCameraBox</name>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="23"/>
+        <source>Camera, with a drawing of a face to fit yours into</source>
+        <translation>相机，画面上有一张脸的轮廓，请把您的脸对进去</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoCameraBox.qml" line="58"/>
+        <source>Use the other camera</source>
+        <translation>换另一个相机</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoPage</name>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="24"/>
+        <source>Keep it</source>
+        <translation>保留</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="32"/>
+        <source>This one is not kept</source>
+        <translation>这一张不会保留</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="31"/>
+        <source>Take another</source>
+        <translation>另拍一张</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="47"/>
+        <source>Choose a picture</source>
+        <translation>选择图片</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="54"/>
+        <source>Done</source>
+        <translation>完成</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="55"/>
+        <source>Back to what you wrote</source>
+        <translation>回到您写的内容</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="64"/>
+        <source>A photograph of you</source>
+        <translation>一张您的照片</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="65"/>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>图片 (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="85"/>
+        <source>Which side</source>
+        <translation>哪一侧</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="113"/>
+        <source>Drawing of a face: %1</source>
+        <translation>一张脸的图：%1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="123"/>
+        <source>This device has no camera. Choose a picture that you took just now.</source>
+        <translation>这台设备没有相机。请选一张您刚刚拍的图片。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="128"/>
+        <source>Each time: the same light, the same distance, hair off your face. Take both sides.</source>
+        <translation>每次都一样：同样的光线，同样的距离，头发不要挡脸。两侧都拍。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="133"/>
+        <source>Photographs are up to you. Do not wait for one if you are worried: call.</source>
+        <translation>拍不拍照片由您决定。如果您担心，不要等照片：打电话。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="139"/>
+        <source>Getting the picture ready …</source>
+        <translation>正在准备图片……</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="155"/>
+        <source>The photograph: %1</source>
+        <translation>照片：%1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="165"/>
+        <source>Is it the right side? Is it sharp? Is it from now? If not, take another.</source>
+        <translation>侧面对吗？清楚吗？是刚拍的吗？如果不是，请另拍一张。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="170"/>
+        <source>Place and time of the file and the name of your device do not go along. Your face does.</source>
+        <translation>文件里的地点和时间、设备的名称不会一起带走。您的脸会。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PhotoPage.qml" line="39"/>
+        <source>Take the photograph</source>
+        <translation>拍照</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhotoThumb</name>
+    <message>
+        <location filename="../app/diary/PhotoThumb.qml" line="20"/>
+        <source>Photograph. %1</source>
+        <translation>照片。%1</translation>
+    </message>
+    </context>
+    <context>
+        <name>PicturePage</name>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="23"/>
+        <source>The photograph: %1</source>
+        <translation>照片：%1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="37"/>
+        <source>That does not say that somebody looked at it. If you are worried, call.</source>
+        <translation>这并不说明有人看过。如果您担心，就打电话。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="43"/>
+        <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
+        <translation>它现在就从这部手机上消失。服务器和诊所的电脑下次同步后，那里的也会消失。别人复制或打印的会留下。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="59"/>
+        <source>Take it back …</source>
+        <translation>收回……</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="60"/>
+        <source>Says first what that does</source>
+        <translation>先说明会怎样</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="67"/>
+        <source>Leave it</source>
+        <translation>留着</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/PicturePage.qml" line="74"/>
+        <source>Take it back now. There is no way back.</source>
+        <translation>现在收回。无法恢复。</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoBoard</name>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="24"/>
+        <source>This picture does not open. Choose another.</source>
+        <translation>这张图片打不开。请选另一张。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="25"/>
+        <source>This picture is too large. Choose a smaller one.</source>
+        <translation>这张图片太大。请选小一些的。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="26"/>
+        <source>The diary reads JPEG and PNG pictures. Choose one of these.</source>
+        <translation>日记能读 JPEG 和 PNG 图片。请选其中一种。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="27"/>
+        <source>This picture is too small. Choose a larger one.</source>
+        <translation>这张图片太小。请选大一些的。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="28"/>
+        <source>This picture is damaged. Choose another, or take a new one.</source>
+        <translation>这张图片已损坏。请选另一张，或重新拍。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="96"/>
+        <source>Turn your head to your right. The camera sees your left cheek.</source>
+        <translation>把头转向您的右边。相机看到您的左脸颊。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="97"/>
+        <source>Turn your head to your left. The camera sees your right cheek.</source>
+        <translation>把头转向您的左边。相机看到您的右脸颊。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="100"/>
+        <source>Look straight at the camera, with your face at rest.</source>
+        <translation>正对相机，面部放松。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="109"/>
+        <source>It will stand under %1, %2.</source>
+        <translation>它会记在%1，%2。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="118"/>
+        <source>Saved on this phone: %1</source>
+        <translation>已保存在这部手机上：%1</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="125"/>
+        <source>You have %1 photographs. That is the most. Take one back to add another.</source>
+        <translation>您有 %1 张照片，已到上限。请收回一张，再加新的。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="205"/>
+        <source>This phone could not save it. Try again.</source>
+        <translation>这部手机没能保存。请再试一次。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_board.cpp" line="207"/>
+        <source>This phone is full. Free some space, then keep it.</source>
+        <translation>这部手机已满。请腾出空间，再保留。</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PhotoCamera</name>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="49"/>
+        <source>The camera does not answer. Choose a picture instead.</source>
+        <translation>相机没有反应。请改选一张图片。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/photo_camera.cpp" line="117"/>
+        <source>The diary may not use the camera. Allow it in your phone's settings, or choose a picture.</source>
+        <translation>日记不能使用相机。请在手机设置中允许，或选一张图片。</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::PictureBoard</name>
+    <message>
+        <location filename="../app/diary/model/picture_board.cpp" line="63"/>
+        <source>It could not be taken back. Try again.</source>
+        <translation>没能收回。请再试一次。</translation>
+    </message>
+    </context>
 </TS>

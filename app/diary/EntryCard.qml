@@ -43,6 +43,31 @@ Card {
             text: root.modelData.note
             Layout.fillWidth: true
         }
+        Flow {
+            id: photos
+
+            visible: root.modelData.photos.length > 0
+            spacing: Theme.gapSmall
+            Layout.fillWidth: true
+            readonly property int across: Math.max(1, Math.min(4, Math.floor((photos.width + Theme.gapSmall)
+                                                                            / (6 * Theme.textSmall + Theme.gapSmall))))
+
+            Repeater {
+                model: root.modelData.photos
+
+                PhotoThumb {
+                    program: root.program
+                    width: (photos.width - (photos.across - 1) * Theme.gapSmall) / photos.across
+                }
+            }
+        }
+        Words {
+            visible: root.modelData.photosState.length > 0
+            text: root.modelData.photosState
+            color: Theme.tide
+            small: true
+            Layout.fillWidth: true
+        }
         Words {
             visible: root.modelData.marks.length > 0
             text: root.modelData.marks
@@ -51,6 +76,7 @@ Card {
             Layout.fillWidth: true
         }
         Words {
+            visible: !root.modelData.bare
             text: root.modelData.state
             color: Theme.tide
             small: true
@@ -66,6 +92,7 @@ Card {
         Flow {
             id: acts
 
+            visible: !root.modelData.bare
             spacing: Theme.gapSmall
             Layout.fillWidth: true
 

@@ -34,6 +34,12 @@ PageBody {
             text: qsTr("Save")
             onClicked: root.board.save()
             Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.board.step === EntryBoard.Rest && !root.board.amending
+            text: qsTr("Save, then add photographs")
+            onClicked: root.program.saveThenPhoto()
+            Layout.fillWidth: true
         }
     ]
 

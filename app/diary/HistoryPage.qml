@@ -12,6 +12,11 @@ PageBody {
 
     foot: [
         ActButton {
+            text: qsTr("Add photographs")
+            onClicked: root.program.openPhoto()
+            Layout.fillWidth: true
+        },
+        ActButton {
             text: qsTr("Add an earlier moment")
             onClicked: root.program.openEarlier()
             Layout.fillWidth: true

@@ -10,7 +10,7 @@ ColumnLayout {
     spacing: Theme.gapSmall
 
     Words {
-        text: qsTr("Only what you write, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.")
+        text: qsTr("Only what you write, the photographs that you keep here, your answers to reminders, and that you saw a warning. It is sealed for your clinic. The server between can not read it. It sees sizes, times and your net address.")
         Layout.fillWidth: true
     }
     Words {

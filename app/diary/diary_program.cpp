@@ -24,7 +24,7 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
       m_settings(QString::fromStdString((m_setup.folder.string() + ".ini"))),
       m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier, m_setup.secrets), m_locking(m_home),
       m_joining(m_home), m_today(m_home), m_entry(m_home, m_settings), m_warning(m_home, m_settings),
-      m_history(m_home, m_settings), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings)
+      m_shelf(m_home), m_photo(m_home), m_picture(m_home, m_shelf), m_history(m_home, m_settings, m_shelf), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings)
 {
     if (!m_setup.language.isEmpty())
         m_settings.setLanguageCode(m_setup.language);
@@ -57,6 +57,7 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
         turnTo(Page::lock);
         say(tr("Your diary is no longer on this device."));
     });
+    wirePhotos();
     auto* keyboard = QGuiApplication::inputMethod();
     const auto measure = [this, keyboard] { setKeyboardHeight(keyboard->isVisible() ? keyboard->keyboardRectangle().height() : 0); };
     connect(keyboard, &QInputMethod::keyboardRectangleChanged, this, measure);
@@ -116,6 +117,8 @@ QString DiaryProgram::pageTitle() const
     case Page::call: return tr("Whom to call");
     case Page::history: return tr("What I wrote");
     case Page::notes: return tr("Notes with the clinic");
+    case Page::photo: return tr("Photographs");
+    case Page::picture: return m_picture.line().view;
     case Page::settings: return tr("Settings");
     case Page::reminders: return tr("Reminders");
     case Page::keys: return tr("The lock");
@@ -262,6 +265,10 @@ void DiaryProgram::back()
 {
     if (m_page == Page::entry)
         return m_entry.back();
+    if (m_page == Page::photo)
+        return m_photo.back();
+    if (m_page == Page::picture)
+        return openHistory();
     if (m_page == Page::keys)
         m_keys.clear();
     if (m_page == Page::reminders || m_page == Page::keys || m_page == Page::mine || m_page == Page::notices)

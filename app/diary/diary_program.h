@@ -14,6 +14,8 @@
 /// | call | openCall(), from every page |
 /// | history | openHistory() |
 /// | notes | openNotes() |
+/// | photo | openPhoto(), or saveThenPhoto() at the end of an entry |
+/// | picture | openPicture(key) |
 /// | settings | openSettings() |
 /// | reminders | openReminders() |
 /// | keys | openKeys() |
@@ -31,6 +33,8 @@
 #include "app/diary/model/keys_board.h"
 #include "app/diary/model/lock_board.h"
 #include "app/diary/model/mine_board.h"
+#include "app/diary/model/photo_board.h"
+#include "app/diary/model/picture_board.h"
 #include "app/diary/model/reminder_board.h"
 #include "app/diary/model/today_board.h"
 #include "app/diary/model/warning_board.h"
@@ -75,6 +79,8 @@ class DiaryProgram : public QObject {
     Q_PROPERTY(ebbline::diaryapp::EntryBoard* entry READ entry CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::WarningBoard* warning READ warning CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::HistoryBoard* history READ history CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::PhotoBoard* photo READ photo CONSTANT FINAL)
+    Q_PROPERTY(ebbline::diaryapp::PictureBoard* picture READ picture CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::DiarySettings* settings READ settings CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::ReminderBoard* reminders READ reminders CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::KeysBoard* keys READ keys CONSTANT FINAL)
@@ -82,7 +88,7 @@ class DiaryProgram : public QObject {
     Q_PROPERTY(ebbline::notices::NoticeBoard* notices READ notices CONSTANT FINAL)
 
 public:
-    enum class Page { lock, join, today, entry, warning, call, history, notes, settings, reminders, keys, mine, notices, licence };
+    enum class Page { lock, join, today, entry, warning, call, history, notes, photo, picture, settings, reminders, keys, mine, notices, licence };
     Q_ENUM(Page)
 
     explicit DiaryProgram(DiarySetup setup, QObject* parent = nullptr);
@@ -111,6 +117,8 @@ public:
     diaryapp::EntryBoard* entry() { return &m_entry; }
     diaryapp::WarningBoard* warning() { return &m_warning; }
     diaryapp::HistoryBoard* history() { return &m_history; }
+    diaryapp::PhotoBoard* photo() { return &m_photo; }
+    diaryapp::PictureBoard* picture() { return &m_picture; }
     diaryapp::DiarySettings* settings() { return &m_settings; }
     diaryapp::ReminderBoard* reminders() { return &m_reminders; }
     diaryapp::KeysBoard* keys() { return &m_keys; }
@@ -126,6 +134,10 @@ public:
     Q_INVOKABLE void openWarning();
     Q_INVOKABLE void openHistory();
     Q_INVOKABLE void openNotes();
+    Q_INVOKABLE void openPhoto();
+    /// Saves the entry, and goes on to photographs only if nothing is to be read first.
+    Q_INVOKABLE void saveThenPhoto();
+    Q_INVOKABLE void openPicture(const QString& key);
     Q_INVOKABLE void openSettings();
     Q_INVOKABLE void openReminders();
     Q_INVOKABLE void openKeys();
@@ -162,6 +174,7 @@ private:
     void say(const QString& text, std::optional<recovery::EntryId> undoable = {}, bool stays = false);
     void applyLanguage();
     void afterSave();
+    void wirePhotos();
 
     DiarySetup m_setup;
     diaryapp::DiarySettings m_settings;
@@ -171,6 +184,9 @@ private:
     diaryapp::TodayBoard m_today;
     diaryapp::EntryBoard m_entry;
     diaryapp::WarningBoard m_warning;
+    diaryapp::PhotoShelf m_shelf;
+    diaryapp::PhotoBoard m_photo;
+    diaryapp::PictureBoard m_picture;
     diaryapp::HistoryBoard m_history;
     diaryapp::ReminderBoard m_reminders;
     diaryapp::KeysBoard m_keys;

@@ -1,5 +1,7 @@
 #include "app/story/album.h"
 
+#include "app/face/portrait.h"
+
 #include <QCoreApplication>
 #include <QDir>
 #include <QElapsedTimer>
@@ -121,6 +123,27 @@ void Album::atTheQueue(Stage& stage)
     desk(stage.desk(), QStringLiteral("queue-longest"));
 }
 
+/// A photograph of a drawn face: taken, looked at, kept, and opened from the history.
+void Album::theirPhotographs(app::DiaryProgram& program, const QString& suffix)
+{
+    diaryapp::PhotoBoard& photo = *program.photo();
+    program.openPhoto();
+    phone(program, QStringLiteral("photo") + suffix);
+    photo.useFrame(face::portrait(recovery::ChartView::front, 720, 0.5));
+    waitFor([&] { return photo.stage() != diaryapp::PhotoBoard::Stage::Working; });
+    phone(program, QStringLiteral("photo-look") + suffix);
+    photo.keep();
+    program.dismissNotice();
+    program.openHistory();
+    for (const diaryapp::EntryLine& line : program.history()->entries())
+        if (!line.photos.isEmpty()) {
+            const QString key = line.photos.last().key;
+            program.openPicture(key);
+            waitFor([&] { return !program.picture()->shelf()->picture(key, diaryapp::PhotoShelf::Size::Whole).isNull(); });
+            return phone(program, QStringLiteral("picture") + suffix);
+        }
+}
+
 void Album::everyPhonePage(Phone& teller, const QString& suffix)
 {
     app::DiaryProgram& program = *teller.program;
@@ -137,6 +160,7 @@ void Album::everyPhonePage(Phone& teller, const QString& suffix)
     phone(program, QStringLiteral("call") + suffix);
     program.openHistory();
     phone(program, QStringLiteral("history") + suffix);
+    theirPhotographs(program, suffix);
     program.openNotes();
     phone(program, QStringLiteral("notes") + suffix);
     program.openReminders();

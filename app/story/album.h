@@ -25,6 +25,7 @@ public:
 private:
     void phone(app::DiaryProgram& program, const QString& name);
     void desk(app::DeskProgram& program, const QString& name);
+    void theirPhotographs(app::DiaryProgram& program, const QString& suffix);
     void everyPhonePage(Phone& phone, const QString& suffix);
     void everyDeskPage(Stage& stage, const QString& suffix);
     void theDoors(Stage& stage, const QString& language);

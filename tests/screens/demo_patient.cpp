@@ -1,7 +1,11 @@
 #include "tests/screens/demo_patient.h"
 
+#include "app/face/portrait.h"
 #include "core/crypto/crypto.h"
 #include "core/mailbox/embedded_store.h"
+
+#include <QCoreApplication>
+#include <QElapsedTimer>
 
 #include <stdexcept>
 
@@ -196,6 +200,37 @@ void DemoPatient::tell(app::DiaryProgram& program, int points)
     }
     entry.signsDone();
     entry.save();
+}
+
+bool DemoPatient::waits(const std::function<bool()>& ready)
+{
+    QElapsedTimer passed;
+    passed.start();
+    while (!ready()) {
+        if (passed.hasExpired(10'000))
+            return false;
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents | QEventLoop::AllEvents, 20);
+    }
+    return true;
+}
+
+void DemoPatient::aims(app::DiaryProgram& program, double swelling)
+{
+    auto& photo = *program.photo();
+    photo.useFrame(face::portrait(static_cast<recovery::ChartView>(photo.chart()), 720, swelling));
+    need(waits([&] { return photo.stage() != diaryapp::PhotoBoard::Stage::Working; }) ? Done{} : Done(fail(Reason::invalidState, "no picture")));
+}
+
+bool DemoPatient::seesPhotos(app::DiaryProgram& program)
+{
+    auto& history = *program.history();
+    return waits([&] {
+        for (const diaryapp::EntryLine& line : history.entries())
+            for (const diaryapp::PhotoLine& photo : line.photos)
+                if (photo.here && history.shelf()->picture(photo.key, diaryapp::PhotoShelf::Size::Small).isNull())
+                    return false;
+        return true;
+    });
 }
 
 void DemoPatient::tellSign(app::DiaryProgram& program, recovery::Sign sign)

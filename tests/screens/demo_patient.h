@@ -55,6 +55,12 @@ public:
 
     /// Writes an entry with the same points on both sides for the five questions always asked.
     static void tell(app::DiaryProgram& program, int points);
+    /// Takes a picture of a drawn face for the photo page, and waits until it can be looked at.
+    static void aims(app::DiaryProgram& program, double swelling = 0);
+    /// Runs the event loop until the pictures of the history are there. \returns false if they do not come.
+    static bool seesPhotos(app::DiaryProgram& program);
+    /// Runs the event loop until `ready` says so. \returns false after ten seconds.
+    static bool waits(const std::function<bool()>& ready);
     /// Answers nothing but one sign, and saves.
     static void tellSign(app::DiaryProgram& program, recovery::Sign sign);
 

@@ -3,7 +3,7 @@ if(NOT TARGET ebbline_diary)
 endif()
 add_library(demo_patient STATIC demo_patient.h demo_patient.cpp)
 target_link_libraries(demo_patient PUBLIC core::mailbox core::desk ebbline_diary ebbline_diaryplugin ebbline_chartsplugin
-    ebbline_noticesplugin ebbline_controlsplugin ebbline_themeplugin ebbline_fonts)
+    ebbline_faceplugin ebbline_noticesplugin ebbline_controlsplugin ebbline_themeplugin ebbline_fonts)
 project_warnings(demo_patient)
 
 add_executable(diary_shots diary_shots.cpp diary_pages.h)

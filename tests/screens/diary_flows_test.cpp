@@ -187,6 +187,44 @@ TEST_CASE("a patient answers a reminder, with each kind of hands", "[diary][flow
     CHECK(program->today()->due().size() == due - 1);
 }
 
+TEST_CASE("a patient keeps a photograph, looks at it and takes it back, with each kind of hands", "[diary][flows][photo]")
+{
+    const int kind = GENERATE(0, 1, 2, 3);
+    CAPTURE(kind);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    open(*program);
+    const auto act = hands(kind, *program->window());
+
+    REQUIRE(act.use(QStringLiteral("What I wrote")));
+    REQUIRE(act.use(QStringLiteral("Add photographs")));
+    REQUIRE(act.use(QStringLiteral("Which side: Your left side")));
+    DemoPatient::aims(*program);
+    screens::settle(*program->window());
+    REQUIRE(act.use(QStringLiteral("Take another")));
+    CHECK(program->home().diary().photos().empty());
+    DemoPatient::aims(*program);
+    screens::settle(*program->window());
+    REQUIRE(act.use(QStringLiteral("Keep it")));
+    REQUIRE(program->home().diary().photos().size() == 1);
+    CHECK(program->home().diary().photos().front().pose == photos::Pose::leftOblique);
+    REQUIRE(act.use(QStringLiteral("Done")));
+    REQUIRE(program->page() == Page::history);
+
+    REQUIRE(act.use(QStringLiteral("Photograph. Your left side. Day 0, today 11:15 AM")));
+    REQUIRE(program->page() == Page::picture);
+    REQUIRE(act.use(QStringLiteral("Take it back …")));
+    REQUIRE(act.use(QStringLiteral("Leave it")));
+    CHECK(program->home().diary().photos().size() == 1);
+    REQUIRE(act.use(QStringLiteral("Take it back …")));
+    REQUIRE(act.use(QStringLiteral("Take it back now. There is no way back.")));
+    CHECK(program->page() == Page::history);
+    CHECK(program->home().diary().photos().empty());
+    CHECK(ear.take() == "");
+}
+
 TEST_CASE("a patient changes the language, and every page turns with it", "[diary][flows]")
 {
     const int kind = GENERATE(0, 1, 2, 3);

@@ -196,6 +196,52 @@ inline QList<DiaryPage> coursePages()
              program.dismissNotice();
              program.openHistory();
          }},
+        {QStringLiteral("photo"), [](auto& program, auto&) { program.openPhoto(); }},
+        {QStringLiteral("photo_side"), [](auto& program, auto&) { program.photo()->choose(1); }},
+        {QStringLiteral("photo_refused"), [](auto& program, auto&) {
+             program.photo()->useFile(QUrl::fromLocalFile(QStringLiteral("/proc/none.jpg")));
+             DemoPatient::waits([&] { return !program.photo()->problem().isEmpty(); });
+         }},
+        {QStringLiteral("photo_look"), [](auto& program, auto&) { DemoPatient::aims(program, 0.8); }},
+        {QStringLiteral("photo_kept"), [](auto& program, auto&) {
+             program.photo()->keep();
+             program.dismissNotice();
+         }},
+        {QStringLiteral("history_photos"), [](auto& program, auto& patient) {
+             for (int view = 0; view < 2; ++view) {
+                 DemoPatient::aims(program, 0.8);
+                 program.photo()->keep();
+             }
+             patient.goTo(7, 9);
+             program.openEntry();
+             while (program.entry()->step() != diaryapp::EntryBoard::Step::Rest)
+                 program.entry()->next();
+             program.entry()->writeNote(QStringLiteral("Much calmer today."));
+             program.saveThenPhoto();
+             DemoPatient::aims(program, 0.2);
+             program.photo()->keep();
+             program.dismissNotice();
+             program.openHistory();
+             DemoPatient::seesPhotos(program);
+         }},
+        {QStringLiteral("picture"), [](auto& program, auto&) {
+             const QString key = program.history()->entries().first().photos.first().key;
+             program.openPicture(key);
+             DemoPatient::waits([&] { return !program.picture()->shelf()->picture(key, diaryapp::PhotoShelf::Size::Whole).isNull(); });
+         }},
+        {QStringLiteral("picture_arrived"), [](auto& program, auto& patient) {
+             patient.setOffline(false);
+             for (int round = 0; round < 2; ++round) {
+                 program.syncNow();
+                 patient.sends();
+             }
+             program.syncNow();
+         }},
+        {QStringLiteral("picture_asking"), [](auto& program, auto&) { program.picture()->askRemove(); }},
+        {QStringLiteral("history_taken_back"), [](auto& program, auto& patient) {
+             program.picture()->remove();
+             patient.setOffline(true);
+         }},
         {QStringLiteral("today_last_day"), [](auto& program, auto& patient) {
              patient.goTo(20, 9);
              program.openToday();

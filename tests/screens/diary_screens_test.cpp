@@ -58,7 +58,7 @@ void walk(const QString& language, const QSize& size, int textSize, int looksTri
         }
         CHECK(ear.take() == "");
     }
-    CHECK(shown.size() == 14);  // each page of DiaryProgram::Page
+    CHECK(shown.size() == 16);  // each page of DiaryProgram::Page
 }
 
 /// On phones, at 100 % and 200 %, in every look.

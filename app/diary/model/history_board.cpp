@@ -30,10 +30,43 @@ QString stateOf(const patient::EntryState& state, const clock::Moment& now, cons
                               : place;
 }
 
+/// Takes those that belong somewhere out of all, in their order.
+template <typename Belongs>
+std::vector<patient::PhotoView> takenOut(std::vector<patient::PhotoView>& all, Belongs belongs)
+{
+    const auto rest = std::stable_partition(all.begin(), all.end(), [&](const patient::PhotoView& view) { return !belongs(view); });
+    std::vector<patient::PhotoView> taken(rest, all.end());
+    all.erase(rest, all.end());
+    return taken;
+}
+
+void addPhotos(EntryLine& line, const std::vector<patient::PhotoView>& views, const clock::Moment& now, const aftercare::Zone& zone)
+{
+    for (const patient::PhotoView& view : views)
+        line.photos << photoLine(view, now, zone);
+    line.photosState = photosState(views);
+}
+
+/// Those without an entry, a line for each day, between the lines of entries of whose moments `times` tells.
+void addBare(QList<EntryLine>& lines, std::vector<clock::Instant>& times, std::vector<patient::PhotoView> views, const clock::Moment& now,
+             const aftercare::Zone& zone)
+{
+    while (!views.empty()) {
+        const patient::PhotoView newest = views.back();
+        EntryLine line;
+        line.bare = true;
+        line.title = HistoryBoard::tr("%1, %2").arg(dayText(newest.day), whenText(newest.at, now));
+        addPhotos(line, takenOut(views, [&](const patient::PhotoView& view) { return view.at.day() == newest.at.day(); }), now, zone);
+        const auto place = std::ranges::find_if(times, [&](clock::Instant time) { return time <= newest.at.at; });
+        lines.insert(place - times.begin(), line);
+        times.insert(place, newest.at.at);
+    }
+}
+
 }  // namespace
 
-HistoryBoard::HistoryBoard(Home& home, DiarySettings& settings, QObject* parent)
-    : QObject(parent), m_home(home), m_settings(settings)
+HistoryBoard::HistoryBoard(Home& home, DiarySettings& settings, PhotoShelf& shelf, QObject* parent)
+    : QObject(parent), m_home(home), m_settings(settings), m_shelf(shelf)
 {
     connect(&settings, &DiarySettings::changed, this, &HistoryBoard::changed);
     connect(&home, &Home::changed, this, &HistoryBoard::changed);
@@ -47,6 +80,8 @@ QList<EntryLine> HistoryBoard::entries() const
         return lines;
     const clock::Moment now = m_home.now();
     const auto begun = m_home.diary().correctionDraft();
+    auto photos = m_home.diary().photos();
+    std::vector<clock::Instant> times;
     for (const patient::EntryView& view : m_home.diary().history()) {
         const recovery::Entry& entry = view.history.current();
         QStringList marks;
@@ -72,8 +107,14 @@ QList<EntryLine> HistoryBoard::entries() const
                            entryText(entry, m_settings.isFahrenheit()), marks.join(QLatin1Char(' ')), QString::fromStdString(entry.note), warning,
                            !warning.isEmpty() && most <= recovery::Urgency::callNow,
                            stateOf(view.state, now, m_home.zone()), before.join(QLatin1Char('\n')),
-                           begun && begun->entry.id == entry.id};
+                           begun && begun->entry.id == entry.id, {}, {}, false};
+        // A photograph stays with its entry through every correction.
+        addPhotos(lines.back(), takenOut(photos, [&](const patient::PhotoView& photo) {
+                      return std::ranges::any_of(view.history.versions, [&](const auto& version) { return version.value.id == photo.entry; });
+                  }), now, m_home.zone());
+        times.push_back(entry.at.at);
     }
+    addBare(lines, times, std::move(photos), now, m_home.zone());
     return lines;
 }
 

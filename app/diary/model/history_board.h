@@ -4,6 +4,8 @@
 
 #include "app/diary/model/diary_settings.h"
 #include "app/diary/model/home.h"
+#include "app/diary/model/photo_lines.h"
+#include "app/diary/model/photo_shelf.h"
 
 #include <QtQml/qqmlregistration.h>
 
@@ -22,12 +24,18 @@ struct EntryLine {
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString before MEMBER before)  ///< earlier versions, newest first; empty: never corrected
     Q_PROPERTY(bool begun MEMBER begun)       ///< a correction of it was begun and not saved
+    Q_PROPERTY(QList<ebbline::diaryapp::PhotoLine> photos MEMBER photos)
+    Q_PROPERTY(QString photosState MEMBER photosState)  ///< where they are, or empty
+    Q_PROPERTY(bool bare MEMBER bare)         ///< photographs of a day that stand by themselves: no entry
 
 public:
     QString key, title, scores, marks, note, warning;
     bool loud = false;
     QString state, before;
     bool begun = false;
+    QList<PhotoLine> photos;
+    QString photosState;
+    bool bare = false;
     bool operator==(const EntryLine&) const = default;
 };
 
@@ -51,14 +59,17 @@ class HistoryBoard : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QList<ebbline::diaryapp::EntryLine> entries READ entries NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::diaryapp::NoteLine> notes READ notes NOTIFY changed FINAL)
+    Q_PROPERTY(ebbline::diaryapp::PhotoShelf* shelf READ shelf CONSTANT FINAL)
 
 public:
-    HistoryBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
+    HistoryBoard(Home& home, DiarySettings& settings, PhotoShelf& shelf, QObject* parent = nullptr);
 
+    /// Newest first; photographs that belong to no entry stand under their day, among them.
     QList<EntryLine> entries() const;
     QList<NoteLine> notes() const;
     std::optional<recovery::EntryId> entryOf(const QString& key) const;
     void markRead();
+    PhotoShelf* shelf() { return &m_shelf; }
     Q_INVOKABLE bool writeNote(const QString& text);
 
 Q_SIGNALS:
@@ -70,6 +81,7 @@ private:
 
     Home& m_home;
     DiarySettings& m_settings;
+    PhotoShelf& m_shelf;
 };
 
 }  // namespace ebbline::diaryapp

@@ -37,9 +37,12 @@ QString MineBoard::loss() const
     if (!m_home.isOpen() || !m_home.diary().joined())
         return {};
     const auto today = m_home.diary().today();
-    if (today.waiting > 0)
-        return tr("%n entry/entries are only on this phone and would be lost.", "", static_cast<int>(today.waiting));
-    return tr("All your entries are on the clinic's computer too.");
+    QStringList lines{today.waiting > 0 ? tr("%n entry/entries are only on this phone and would be lost.", "", static_cast<int>(today.waiting))
+                                        : tr("All your entries are on the clinic's computer too.")};
+    const auto photos = m_home.diary().photos();
+    if (const auto only = std::ranges::count_if(photos, [](const patient::PhotoView& view) { return view.here && !view.received; }); only > 0)
+        lines << tr("%n photograph(s) are only on this phone and would be lost.", "", static_cast<int>(only));
+    return lines.join(QLatin1Char(' '));
 }
 
 void MineBoard::takeAlong(const QUrl& folder)
@@ -56,6 +59,13 @@ void MineBoard::takeAlong(const QUrl& folder)
         bool written = place.mkpath(name) && place.cd(name);
         for (const auto& [file, text] : m_home.diary().tables())
             written = written && writeFile(place.filePath(QString::fromStdString(file)), QByteArray::fromStdString(text));
+        // Opened by whoever opens the folder: as files, they are as plain as the tables.
+        for (const auto& [file, photo] : m_home.diary().photoFiles()) {
+            const auto jpeg = m_home.diary().photo(photo);
+            written = written && jpeg
+                      && writeFile(place.filePath(QString::fromStdString(file)),
+                                   QByteArray(reinterpret_cast<const char*>(jpeg->data()), static_cast<qsizetype>(jpeg->size())));
+        }
         written = written && writeRecordPdf(m_home.diary(), m_settings.isFahrenheit(), place.filePath(QStringLiteral("diary.pdf")));
         m_outcome = written ? tr("Done. It is in the folder “%1”. Anyone who opens it can read it.").arg(name)
                             : tr("It could not be written there. Choose another place.");
