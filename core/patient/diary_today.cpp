@@ -137,7 +137,7 @@ Today Diary::today() const
             last = &id;
             lastAt = history.current().at.at;
         }
-        if (m_inside->stateOf(id, history).place == EntryState::Place::savedHere)
+        if (m_inside->stateOf(history).place == EntryState::Place::savedHere)
             ++today.waiting;
     }
     if (last)
