@@ -836,6 +836,13 @@
     </message>
 </context>
 <context>
+    <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Açık kalsın</translation>
+    </message>
+</context>
+<context>
     <name>JoinPage</name>
     <message>
         <location filename="../app/diary/JoinPage.qml" line="20"/>
@@ -1063,6 +1070,10 @@
         <location filename="../app/diary/Main.qml" line="20"/>
         <source>Ebbline diary</source>
         <translation>Ebbline günlüğü</translation>
+    </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>Bir süredir kullanılmadı. Günlük yarım dakika içinde kilitlenir. Yazdıklarınız saklanır.</translation>
     </message>
 </context>
 <context>
@@ -1427,6 +1438,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>Sürüm, yapımcılar ve lisanslar</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>Dokunulmazsa kilitlenme süresi (dakika)</translation>
     </message>
 </context>
 <context>
@@ -1799,6 +1814,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>İyi. Kâğıdı yalnız sizin bulacağınız yerde saklayın.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>Kod artık gösterilmiyor. Kâğıdınızda yoksa yenisini oluşturun.</translation>
+    </message>
 </context>
 <context>
     <name>ebbline::diaryapp::LockBoard</name>
@@ -2041,6 +2060,34 @@
         <location filename="../app/diary/model/today_board.cpp" line="157"/>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>Bu telefonda günlüğünüzün eski bir kopyası var. Yazdıklarınızın bir kısmı burada olmayabilir. Lütfen kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>Klinikten gelen iki ileti birbirini tutmuyor. Birine uymadan önce kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>Klinikten gelen bir ileti burada eksik. Lütfen kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>Bu telefona klinikten gelen son haber: %1.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>Bu telefona klinikten henüz haber gelmedi.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>Bu telefonun bildiği kadarıyla yazdıklarınız klinikte değil. Bekleme başlangıcı: %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>Endişeliyseniz arayın. Burada yanıt beklemeyin.</translation>
     </message>
 </context>
 <context>

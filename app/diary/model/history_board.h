@@ -51,6 +51,7 @@ class HistoryBoard : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QList<ebbline::diaryapp::EntryLine> entries READ entries NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::diaryapp::NoteLine> notes READ notes NOTIFY changed FINAL)
+    Q_PROPERTY(QString noteDraft READ noteDraft WRITE setNoteDraft NOTIFY draftChanged FINAL)  ///< kept at every letter
 
 public:
     HistoryBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
@@ -59,10 +60,15 @@ public:
     QList<NoteLine> notes() const;
     std::optional<recovery::EntryId> entryOf(const QString& key) const;
     void markRead();
+    QString noteDraft() const;
+    void setNoteDraft(const QString& text);
+    /// Sends the draft. \returns false if it is empty or could not be kept.
+    Q_INVOKABLE bool sendNote();
     Q_INVOKABLE bool writeNote(const QString& text);
 
 Q_SIGNALS:
     void changed();
+    void draftChanged();
     void failed(const QString& text);
 
 private:
