@@ -258,7 +258,35 @@
                 <numerusform>%Ln messages could not be verified and were set apart.</numerusform>
             </translation>
         </message>
-    </context>
+        <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>and %Ln more</numerusform>
+            <numerusform>and %Ln more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) not heard of for more than a day.</source>
+        <translation>
+            <numerusform>%Ln phone not heard of for more than a day.</numerusform>
+            <numerusform>%Ln phones not heard of for more than a day.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+        <translation>
+            <numerusform>%Ln phone has not confirmed for more than a day what was sent to it.</numerusform>
+            <numerusform>%Ln phones have not confirmed for more than a day what was sent to them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+        <translation>
+            <numerusform>%Ln phone has yet to confirm what was sent to it.</numerusform>
+            <numerusform>%Ln phones have yet to confirm what was sent to them.</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::QueueBoard</name>
         <message numerus="yes">
@@ -327,6 +355,16 @@
         </message>
     </context>
     <context>
+    <name>ebbline::deskapp::SettingsBoard</name>
+    <message numerus="yes">
+        <source>%Ln minute(s)</source>
+        <translation>
+            <numerusform>%Ln minute</numerusform>
+            <numerusform>%Ln minutes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message numerus="yes">
             <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>

@@ -237,6 +237,9 @@ public:
     void setNote(const QString& note);
 
     Q_INVOKABLE void choosePatient(const QString& key);
+    /// What was begun of a new patient, "name" or "phone"; kept at every letter, gone once registered.
+    Q_INVOKABLE QString begunOf(const QString& field) const;
+    Q_INVOKABLE void keepOf(const QString& field, const QString& text);
     Q_INVOKABLE bool registerPatient(const QString& name, const QString& phone, const QString& language);
     Q_INVOKABLE void draw(QPointF entry, QPointF end);
     Q_INVOKABLE void move(int number, QPointF entry, QPointF end);
