@@ -1581,11 +1581,7 @@
             <source>Lock when nobody touches the desk for</source>
             <translation>القفل حين لا يلمس أحد المكتب لمدة</translation>
         </message>
-        <message>
-            <source>minutes</source>
-            <translation>دقائق</translation>
-        </message>
-        <message>
+            <message>
             <source>Less motion</source>
             <translation>حركة أقل</translation>
         </message>
@@ -2765,6 +2761,10 @@
             <source>Photographs</source>
             <translation>الصور</translation>
         </message>
+        <message>
+        <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
+        <translation>لم يعد رمز الاسترداد ظاهرًا. إن لم يكن على ورقة فاصنع رمزًا جديدًا.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3070,6 +3070,71 @@
                 <numerusform>%Ln رسالة تعذّر التحقق منها وعُزلت.</numerusform>
             </translation>
         </message>
+        <message>
+        <source>Phones not heard of for more than a day: %1</source>
+        <comment>list of names</comment>
+        <translation>لم يصل شيء منذ أكثر من يوم من هواتف: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>، </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>و%Ln غيرهم</numerusform>
+            <numerusform>وواحد غيرهم</numerusform>
+            <numerusform>واثنين غيرهم</numerusform>
+            <numerusform>و%Ln غيرهم</numerusform>
+            <numerusform>و%Ln غيرهم</numerusform>
+            <numerusform>و%Ln غيرهم</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1. What was written there may not be here.</source>
+        <translation>%1. قد لا يكون هنا ما كُتب عليها.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) not heard of for more than a day.</source>
+        <translation>
+            <numerusform>لا هاتف غاب خبره أكثر من يوم.</numerusform>
+            <numerusform>هاتف واحد لم يصل منه شيء منذ أكثر من يوم.</numerusform>
+            <numerusform>هاتفان لم يصل منهما شيء منذ أكثر من يوم.</numerusform>
+            <numerusform>%Ln هواتف لم يصل منها شيء منذ أكثر من يوم.</numerusform>
+            <numerusform>%Ln هاتفًا لم يصل منها شيء منذ أكثر من يوم.</numerusform>
+            <numerusform>%Ln هاتف لم يصل منها شيء منذ أكثر من يوم.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+        <translation>
+            <numerusform>كل الهواتف أكدت استلام ما أُرسل إليها.</numerusform>
+            <numerusform>هاتف واحد لم يؤكد منذ أكثر من يوم استلام ما أُرسل إليه.</numerusform>
+            <numerusform>هاتفان لم يؤكدا منذ أكثر من يوم استلام ما أُرسل إليهما.</numerusform>
+            <numerusform>%Ln هواتف لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
+            <numerusform>%Ln هاتفًا لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
+            <numerusform>%Ln هاتف لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+        <translation>
+            <numerusform>كل الهواتف أكدت استلام ما أُرسل إليها.</numerusform>
+            <numerusform>هاتف واحد لم يؤكد بعد استلام ما أُرسل إليه.</numerusform>
+            <numerusform>هاتفان لم يؤكدا بعد استلام ما أُرسل إليهما.</numerusform>
+            <numerusform>%Ln هواتف لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
+            <numerusform>%Ln هاتفًا لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
+            <numerusform>%Ln هاتف لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
+        <translation>وصل شيء من كل الهواتف خلال يوم أو أكثر بقليل، وأكدت استلام ما أُرسل إليها.</translation>
+    </message>
+    <message>
+        <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
+        <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند هاتف من هذا المكتب أكثر مما عند المكتب نفسه. ما كُتب هنا بينهما يجب أن يُكتب من جديد.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6390,5 +6455,61 @@
                 <numerusform>%Ln تذكير منجز</numerusform>
             </translation>
         </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>أبقه مفتوحًا</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdlePanel</name>
+    <message>
+        <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
+        <translation>لم يستخدم أحد المكتب منذ مدة. سيُقفل بعد نصف دقيقة. ما بدأته محفوظ.</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhoneWords</name>
+    <message>
+        <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
+        <translation>عند الهاتف من هذا المكتب أكثر مما عند المكتب نفسه: المكتب نسخة قديمة.</translation>
+    </message>
+    <message>
+        <source>The phone sent two different histories: call, and do not rely on its entries.</source>
+        <translation>أرسل الهاتف سجلين مختلفين: اتصل ولا تعتمد على إدخالاته.</translation>
+    </message>
+    <message>
+        <source>A message of the phone is missing: the hub holds it back or lost it.</source>
+        <translation>رسالة من الهاتف مفقودة: المحور يحتجزها أو أضاعها.</translation>
+    </message>
+    <message>
+        <source>Phone not heard of since %1: what was written there may not be here.</source>
+        <translation>لم يصل شيء من الهاتف منذ %1: قد لا يكون هنا ما كُتب عليه.</translation>
+    </message>
+    <message>
+        <source>Phone not heard of since it was linked.</source>
+        <translation>لم يصل شيء من الهاتف منذ ربطه.</translation>
+    </message>
+    <message>
+        <source>It has not confirmed what was sent to it, %1.</source>
+        <comment>when it was sent</comment>
+        <translation>لم يؤكد استلام ما أُرسل إليه، %1.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SettingsBoard</name>
+    <message numerus="yes">
+        <source>%Ln minute(s)</source>
+        <translation>
+            <numerusform>%Ln دقيقة</numerusform>
+            <numerusform>دقيقة واحدة</numerusform>
+            <numerusform>دقيقتين</numerusform>
+            <numerusform>%Ln دقائق</numerusform>
+            <numerusform>%Ln دقيقة</numerusform>
+            <numerusform>%Ln دقيقة</numerusform>
+        </translation>
+    </message>
     </context>
 </TS>

@@ -1505,11 +1505,7 @@
             <source>Lock when nobody touches the desk for</source>
             <translation>Abschließen, wenn niemand den Platz nutzt für</translation>
         </message>
-        <message>
-            <source>minutes</source>
-            <translation>Minuten</translation>
-        </message>
-        <message>
+            <message>
             <source>Less motion</source>
             <translation>Weniger Bewegung</translation>
         </message>
@@ -2657,6 +2653,10 @@
             <source>Photographs</source>
             <translation>Fotos</translation>
         </message>
+        <message>
+        <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
+        <translation>Der Wiederherstellungscode wird nicht mehr gezeigt. Wenn er nicht auf Papier steht, erzeugen Sie einen neuen.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -2934,6 +2934,55 @@
                 <numerusform>%Ln Nachrichten ließen sich nicht prüfen und wurden beiseitegelegt.</numerusform>
             </translation>
         </message>
+        <message>
+        <source>Phones not heard of for more than a day: %1</source>
+        <comment>list of names</comment>
+        <translation>Seit mehr als einem Tag nichts gehört von den Telefonen von: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %Ln more</source>
+        <translation>
+            <numerusform>und %Ln weiteren</numerusform>
+            <numerusform>und %Ln weiteren</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1. What was written there may not be here.</source>
+        <translation>%1. Was dort geschrieben wurde, ist vielleicht nicht hier.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) not heard of for more than a day.</source>
+        <translation>
+            <numerusform>Von %Ln Telefon seit mehr als einem Tag nichts gehört.</numerusform>
+            <numerusform>Von %Ln Telefonen seit mehr als einem Tag nichts gehört.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+        <translation>
+            <numerusform>%Ln Telefon hat seit mehr als einem Tag nicht bestätigt, was ihm gesendet wurde.</numerusform>
+            <numerusform>%Ln Telefone haben seit mehr als einem Tag nicht bestätigt, was ihnen gesendet wurde.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+        <translation>
+            <numerusform>%Ln Telefon muss noch bestätigen, was ihm gesendet wurde.</numerusform>
+            <numerusform>%Ln Telefone müssen noch bestätigen, was ihnen gesendet wurde.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
+        <translation>Von allen Telefonen kam innerhalb eines Tages oder wenig mehr etwas, und sie haben bestätigt, was ihnen gesendet wurde.</translation>
+    </message>
+    <message>
+        <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
+        <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein Telefon hat mehr von ihm als das Pult selbst. Was dazwischen hier geschrieben wurde, muss noch einmal geschrieben werden.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6074,5 +6123,57 @@
                 <numerusform>%Ln Erinnerungen erledigt</numerusform>
             </translation>
         </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Offen lassen</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdlePanel</name>
+    <message>
+        <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
+        <translation>Seit einer Weile hat niemand das Pult benutzt. In einer halben Minute sperrt es sich. Was begonnen wurde, bleibt erhalten.</translation>
+    </message>
+    </context>
+    <context>
+        <name>PhoneWords</name>
+    <message>
+        <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
+        <translation>Das Telefon hat mehr von diesem Pult, als das Pult selbst: Das Pult ist ein älterer Stand.</translation>
+    </message>
+    <message>
+        <source>The phone sent two different histories: call, and do not rely on its entries.</source>
+        <translation>Das Telefon hat zwei verschiedene Verläufe gesendet: Rufen Sie an, und verlassen Sie sich nicht auf seine Einträge.</translation>
+    </message>
+    <message>
+        <source>A message of the phone is missing: the hub holds it back or lost it.</source>
+        <translation>Eine Nachricht des Telefons fehlt: Der Hub hält sie zurück oder hat sie verloren.</translation>
+    </message>
+    <message>
+        <source>Phone not heard of since %1: what was written there may not be here.</source>
+        <translation>Vom Telefon nichts gehört seit %1: Was dort geschrieben wurde, ist vielleicht nicht hier.</translation>
+    </message>
+    <message>
+        <source>Phone not heard of since it was linked.</source>
+        <translation>Vom Telefon nichts gehört, seit es verbunden wurde.</translation>
+    </message>
+    <message>
+        <source>It has not confirmed what was sent to it, %1.</source>
+        <comment>when it was sent</comment>
+        <translation>Es hat nicht bestätigt, was ihm gesendet wurde, %1.</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SettingsBoard</name>
+    <message numerus="yes">
+        <source>%Ln minute(s)</source>
+        <translation>
+            <numerusform>%Ln Minute</numerusform>
+            <numerusform>%Ln Minuten</numerusform>
+        </translation>
+    </message>
     </context>
 </TS>

@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>مفكرة Ebbline</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>لم تُستخدم منذ مدة. ستُقفل المفكرة بعد نصف دقيقة. ما كتبته محفوظ.</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>الإصدار والمؤلفون والتراخيص</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>تُقفل بلا لمس بعد (دقائق)</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>جيد. احفظ الورقة حيث لا يجدها غيرك.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>لم يعد الرمز ظاهرًا. إن لم يكن على ورقتك فاصنع رمزًا جديدًا.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2122,6 +2134,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>تصحيحك على حاسوب العيادة منذ %1. لم يفتحه أحد بعد. فتح %2 ما كتبته من قبل، %3.</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>على هذا الهاتف نسخة قديمة من مفكرتك. قد ينقص هنا بعض ما كتبته. اتصل بعيادتك من فضلك.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>رسالتان من العيادة لا تتفقان. اتصل بعيادتك قبل أن تعمل بإحداهما.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>هناك رسالة من العيادة مفقودة هنا. اتصل بعيادتك من فضلك.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>لم يصل إلى هذا الهاتف شيء من العيادة منذ %1.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>لم يصل إلى هذا الهاتف شيء من العيادة بعد.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>بحسب ما يعرفه هذا الهاتف، ما كتبته ليس عند العيادة. إنه ينتظر منذ %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>إذا كنت قلقًا فاتصل. لا تنتظر جوابًا هنا.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2508,6 +2548,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>تعذّر سحبها. حاول مرة أخرى.</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>أبقها مفتوحة</translation>
     </message>
     </context>
 </TS>

@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>Ebbline Tagebuch</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>Länger nicht benutzt. Das Tagebuch sperrt sich in einer halben Minute. Was Sie schrieben, bleibt.</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>Version, Urheber und Lizenzen</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>Sperrt sich ohne Berührung nach (Minuten)</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Gut. Bewahren Sie das Papier dort auf, wo nur Sie es finden.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>Der Code wird nicht mehr gezeigt. Wenn er nicht auf Ihrem Papier steht, erzeugen Sie einen neuen.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2102,6 +2114,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Ihre Korrektur liegt seit %1 auf dem Rechner der Praxis. Noch hat sie niemand geöffnet. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3.</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>Auf diesem Telefon liegt ein älterer Stand Ihres Tagebuchs. Manches, was Sie geschrieben haben, fehlt hier vielleicht. Bitte rufen Sie Ihre Praxis an.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>Zwei Nachrichten der Praxis passen nicht zusammen. Rufen Sie Ihre Praxis an, bevor Sie sich nach einer richten.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>Eine Nachricht der Praxis fehlt hier. Bitte rufen Sie Ihre Praxis an.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>Dieses Telefon hat seit %1 nichts von der Praxis gehört.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>Dieses Telefon hat noch nichts von der Praxis gehört.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>Soweit dieses Telefon weiß, ist Ihr Eintrag nicht bei der Praxis. Er wartet seit %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>Wenn Sie sich Sorgen machen, rufen Sie an. Warten Sie hier nicht auf eine Antwort.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2488,6 +2528,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>Es ließ sich nicht zurücknehmen. Versuchen Sie es noch einmal.</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Offen lassen</translation>
     </message>
     </context>
 </TS>

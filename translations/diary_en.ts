@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>Ebbline diary</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>Not used for a while. The diary locks in half a minute. What you wrote is kept.</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>Version, makers and licences</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>Locks if not touched for (minutes)</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Good. Keep the paper where only you find it.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>The code is not shown any more. If it is not on your paper, make a new one.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2102,6 +2114,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>Two messages from the clinic do not fit together. Call your clinic before you act on one.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>A message from the clinic is missing here. Call your clinic, please.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>This phone has heard nothing from the clinic since %1.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>This phone has heard nothing from the clinic yet.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>If you are worried, call. Do not wait for an answer here.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2488,6 +2528,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>It could not be taken back. Try again.</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Stay open</translation>
     </message>
     </context>
 </TS>

@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>Diario Ebbline</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>Sin uso desde hace un rato. El diario se cierra en medio minuto. Lo que escribió queda guardado.</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>Versión, autores y licencias</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>Se cierra si no se toca en (minutos)</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Bien. Guarde el papel donde solo usted lo encuentre.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>El código ya no se muestra. Si no está en su papel, haga uno nuevo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2102,6 +2114,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Su corrección está en el ordenador de la clínica desde %1. Nadie la ha abierto aún. %2 abrió lo que usted había escrito antes, %3.</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>En este teléfono hay una copia anterior de su diario. Puede faltar aquí algo de lo que escribió. Llame a su clínica, por favor.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>Dos mensajes de la clínica no concuerdan. Llame a su clínica antes de seguir uno de ellos.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>Aquí falta un mensaje de la clínica. Llame a su clínica, por favor.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>Este teléfono no sabe nada de la clínica desde %1.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>Este teléfono aún no ha sabido nada de la clínica.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>Por lo que sabe este teléfono, lo que escribió no está en la clínica. Espera desde %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>Si está preocupado, llame. No espere aquí una respuesta.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2488,6 +2528,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>No se pudo retirar. Inténtelo otra vez.</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Dejar abierto</translation>
     </message>
     </context>
 </TS>

@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>Journal Ebbline</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>Pas utilisé depuis un moment. Le journal se verrouille dans une demi-minute. Ce que vous avez écrit est gardé.</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>Version, auteurs et licences</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>Se verrouille sans toucher après (minutes)</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Bien. Gardez le papier où vous seul le trouvez.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>Le code n&apos;est plus affiché. S&apos;il n&apos;est pas sur votre papier, faites-en un nouveau.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2102,6 +2114,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Votre correction est sur l&apos;ordinateur de la clinique depuis %1. Personne ne l&apos;a encore ouverte. %2 a ouvert ce que vous aviez écrit avant, %3.</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>Ce téléphone contient une copie plus ancienne de votre journal. Une partie de ce que vous avez écrit manque peut-être ici. Appelez votre clinique, s&apos;il vous plaît.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>Deux messages de la clinique ne vont pas ensemble. Appelez votre clinique avant d&apos;en suivre un.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>Un message de la clinique manque ici. Appelez votre clinique, s&apos;il vous plaît.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>Ce téléphone n&apos;a rien reçu de la clinique depuis %1.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>Ce téléphone n&apos;a encore rien reçu de la clinique.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>D&apos;après ce téléphone, ce que vous avez écrit n&apos;est pas à la clinique. Cela attend depuis %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>Si vous êtes inquiet, appelez. N&apos;attendez pas de réponse ici.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2488,6 +2528,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>Elle n'a pas pu être retirée. Réessayez.</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Laisser ouvert</translation>
     </message>
     </context>
 </TS>

@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>Diário Ebbline</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>Sem uso há algum tempo. O diário se tranca em meio minuto. O que você escreveu fica guardado.</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>Versão, autores e licenças</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>Tranca sem toque depois de (minutos)</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>Bom. Guarde o papel onde só você o ache.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>O código não é mais mostrado. Se não está no seu papel, faça um novo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2102,6 +2114,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>A sua correção está no computador da clínica desde %1. Ninguém abriu ainda. %2 abriu o que você tinha escrito antes, %3.</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>Este celular tem uma cópia antiga do seu diário. Pode faltar aqui algo do que você escreveu. Ligue para a sua clínica, por favor.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>Duas mensagens da clínica não combinam. Ligue para a sua clínica antes de seguir uma delas.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>Falta aqui uma mensagem da clínica. Ligue para a sua clínica, por favor.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>Este celular não recebe nada da clínica desde %1.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>Este celular ainda não recebeu nada da clínica.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>Pelo que este celular sabe, o que você escreveu não está na clínica. Espera desde %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>Se algo preocupa você, ligue. Não espere uma resposta aqui.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2488,6 +2528,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>Não foi possível retirar. Tente de novo.</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Deixar aberto</translation>
     </message>
     </context>
 </TS>

@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>Ebbline günlüğü</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>Bir süredir kullanılmadı. Günlük yarım dakika içinde kilitlenir. Yazdıklarınız saklanır.</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>Sürüm, yapımcılar ve lisanslar</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>Dokunulmazsa kilitlenme süresi (dakika)</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>İyi. Kâğıdı yalnız sizin bulacağınız yerde saklayın.</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>Kod artık gösterilmiyor. Kâğıdınızda yoksa yenisini oluşturun.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2097,6 +2109,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>Düzeltmeniz kliniğin bilgisayarında, %1. Henüz kimse açmadı. %2 daha önce yazdığınızı açtı, %3.</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>Bu telefonda günlüğünüzün eski bir kopyası var. Yazdıklarınızın bir kısmı burada olmayabilir. Lütfen kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>Klinikten gelen iki ileti birbirini tutmuyor. Birine uymadan önce kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>Klinikten gelen bir ileti burada eksik. Lütfen kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>Bu telefona klinikten gelen son haber: %1.</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>Bu telefona klinikten henüz haber gelmedi.</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>Bu telefonun bildiği kadarıyla yazdıklarınız klinikte değil. Bekleme başlangıcı: %1.</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>Endişeliyseniz arayın. Burada yanıt beklemeyin.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2483,6 +2523,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>Geri alınamadı. Yeniden deneyin.</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>Açık kalsın</translation>
     </message>
     </context>
 </TS>

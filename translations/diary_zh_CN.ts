@@ -1073,6 +1073,10 @@
         <source>Ebbline diary</source>
         <translation>Ebbline 日记</translation>
     </message>
+    <message>
+        <source>Not used for a while. The diary locks in half a minute. What you wrote is kept.</source>
+        <translation>有一会儿没有使用了。日记半分钟后会上锁。您写的内容都会保留。</translation>
+    </message>
     </context>
     <context>
         <name>MinePage</name>
@@ -1436,6 +1440,10 @@
         <location filename="../app/diary/SettingsPage.qml" line="78"/>
         <source>Version, makers and licences</source>
         <translation>版本、作者和许可证</translation>
+    </message>
+    <message>
+        <source>Locks if not touched for (minutes)</source>
+        <translation>无触摸多久后上锁（分钟）</translation>
     </message>
     </context>
     <context>
@@ -1843,6 +1851,10 @@
         <source>Good. Keep the paper where only you find it.</source>
         <translation>好。请把纸放在只有您能找到的地方。</translation>
     </message>
+    <message>
+        <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
+        <translation>恢复码不再显示。如果您的纸上没有写下，请重新生成一个。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -2097,6 +2109,34 @@
             <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
             <translation>您的更正 %1 起在诊所的电脑上。还没有人打开。%2 打开过您之前写的内容，%3。</translation>
         </message>
+    <message>
+        <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
+        <translation>这部手机上是较旧的日记副本。您写的一些内容这里可能没有。请打电话给您的诊所。</translation>
+    </message>
+    <message>
+        <source>Two messages from the clinic do not fit together. Call your clinic before you act on one.</source>
+        <translation>诊所的两条消息对不上。照做之前，请先打电话给您的诊所。</translation>
+    </message>
+    <message>
+        <source>A message from the clinic is missing here. Call your clinic, please.</source>
+        <translation>这里缺少诊所的一条消息。请打电话给您的诊所。</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic since %1.</source>
+        <translation>自 %1 起，这部手机没有收到诊所的任何消息。</translation>
+    </message>
+    <message>
+        <source>This phone has heard nothing from the clinic yet.</source>
+        <translation>这部手机还没有收到诊所的任何消息。</translation>
+    </message>
+    <message>
+        <source>As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.</source>
+        <translation>就这部手机所知，您写的内容还没到诊所。从 %1 起一直在等待。</translation>
+    </message>
+    <message>
+        <source>If you are worried, call. Do not wait for an answer here.</source>
+        <translation>如果您担心，就打电话。不要在这里等回复。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2483,6 +2523,13 @@
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
         <translation>没能收回。请再试一次。</translation>
+    </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+    <message>
+        <source>Stay open</source>
+        <translation>保持打开</translation>
     </message>
     </context>
 </TS>

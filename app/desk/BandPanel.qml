@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     required property BandBoard bands
+    required property Begun begun
 
     spacing: Theme.gap
 
@@ -91,6 +92,8 @@ ColumnLayout {
     }
     ReasonPanel {
         shown: root.bands.choosing.length > 0
+        begun: root.begun
+        place: "band/" + root.bands.choosing
         title: root.bands.choosingText
         text: qsTr("Every protocol is signed anew with it. Courses that run keep theirs. The reason is kept with your name.")
         act: root.bands.choosingText

@@ -81,6 +81,12 @@ PageFrame {
                 onEdited: text => root.editor.hubKey = text
                 Layout.fillWidth: true
             }
+            Words {
+                visible: root.program.hub.phones.length > 0
+                text: root.program.hub.phones
+                soft: true
+                Layout.fillWidth: true
+            }
             LineField {
                 objectName: "clinicKey"
                 label: qsTr("This clinic's key: whoever runs the hub admits it by this")

@@ -109,6 +109,8 @@ PageFrame {
     }
     ClosePanel {
         shown: root.course.closingKey.length > 0
+        begun: root.program.begun
+        place: "close/" + root.course.key + "/" + root.course.closingKey
         title: qsTr("Close: %1").arg(root.course.closingTitle)
         outcomes: root.program.outcomes
         onDecided: (outcome, note) => root.course.close(outcome, note)

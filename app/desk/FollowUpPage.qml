@@ -16,7 +16,7 @@ PageFrame {
     actions: [
         ActButton {
             text: qsTr("Sheet")
-            onClicked: root.program.openSheet(root.program.course.key)
+            onClicked: root.program.openSheet(root.editor.key)
         }
     ]
 

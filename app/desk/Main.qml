@@ -97,4 +97,7 @@ ApplicationWindow {
     HelpPanel {
         program: root.program
     }
+    IdlePanel {
+        program: root.program
+    }
 }

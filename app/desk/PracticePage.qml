@@ -58,6 +58,7 @@ PageFrame {
     BandPanel {
         visible: root.practice.part === PracticeBoard.UsualRange
         bands: root.program.bands
+        begun: root.program.begun
         Layout.fillWidth: true
     }
 }

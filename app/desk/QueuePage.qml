@@ -55,6 +55,11 @@ PageFrame {
         Layout.fillWidth: true
     }
     Words {
+        visible: root.program.hub.unheard.length > 0
+        text: root.program.hub.unheard
+        Layout.fillWidth: true
+    }
+    Words {
         visible: root.program.handOver.pinned.length > 0
         text: root.program.handOver.pinned
         Layout.fillWidth: true
@@ -141,6 +146,8 @@ PageFrame {
     }
     ClosePanel {
         shown: root.queue.closing
+        begun: root.program.begun
+        place: "close/" + root.queue.closingKey
         title: root.queue.closingTitle
         outcomes: root.program.outcomes
         onDecided: (outcome, note) => root.queue.close(outcome, note)

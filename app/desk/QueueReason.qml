@@ -43,6 +43,14 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     Words {
+        visible: root.row.reach.length > 0
+        text: root.row.reach
+        small: true
+        strong: true
+        color: root.emergency ? Theme.inkOnAlarm : Theme.ink
+        Layout.fillWidth: true
+    }
+    Words {
         text: root.row.unopened.length > 0
               ? qsTr("%1 · %2 · %3").arg(root.row.taken).arg(root.row.lastEntry).arg(root.row.unopened)
               : qsTr("%1 · %2").arg(root.row.taken).arg(root.row.lastEntry)

@@ -44,14 +44,12 @@ PageFrame {
             width: column.room
             height: implicitHeight
         }
-        StepField {
+        Choice {
             label: qsTr("Lock when nobody touches the desk for")
-            unit: qsTr("minutes")
-            from: 1
-            to: 60
-            value: root.settings.lockMinutes
-            onMoved: value => root.settings.lockMinutes = value
-            width: Math.min(column.room, 24 * Theme.textBody)
+            options: root.settings.lockNames
+            current: root.settings.lockChoice
+            onChosen: index => root.settings.lockChoice = index
+            width: column.room
             height: implicitHeight
         }
         TickBox {

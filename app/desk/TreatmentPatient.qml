@@ -68,12 +68,16 @@ GridLayout {
 
             objectName: "newName"
             label: qsTr("Name")
+            value: root.ready ? root.editor.begunOf("name") : ""
+            onEdited: text => root.editor.keepOf("name", text)
             Layout.fillWidth: true
         }
         LineField {
             id: phone
 
             label: qsTr("Phone number, to call the patient")
+            value: root.ready ? root.editor.begunOf("phone") : ""
+            onEdited: text => root.editor.keepOf("phone", text)
             Layout.fillWidth: true
         }
         Choice {

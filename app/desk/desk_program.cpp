@@ -3,7 +3,6 @@
 #include "app/desk/model/words.h"
 
 #include <QCoreApplication>
-#include <QEvent>
 #include <QGuiApplication>
 #include <QImage>
 #include <QLocale>
@@ -14,7 +13,7 @@ namespace ebbline::app {
 
 DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)), m_settings(m_setup.folder.parent_path() / (m_setup.folder.filename().string() + ".ini")),
-      m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_unlocking(m_workplace, m_setup.cost),
+      m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_idle(m_setup.clock), m_begun(m_workplace), m_unlocking(m_workplace, m_setup.cost),
       m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace),
@@ -32,11 +31,11 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     });
     connect(&m_treatment, &deskapp::TreatmentEditor::recorded, this, &DeskProgram::openPairing);
     connect(&m_applying, &deskapp::ApplyBoard::arrived, &m_hub, &deskapp::HubWatch::syncNow);
-    connect(&m_idle, &QTimer::timeout, this, &DeskProgram::lock);
+    watchUse();
     connect(&m_minute, &QTimer::timeout, this, [this] {
         if (m_workplace.isOpen()) {
             m_queue.refresh();
-            Q_EMIT m_hub.changed();
+            m_hub.refresh();
         }
     });
     // Items of a list outlive their page as deferred deletions that nobody would carry out any more at
@@ -54,9 +53,6 @@ bool DeskProgram::show(const QSize& size)
                                    {QStringLiteral("width"), size.width()},
                                    {QStringLiteral("height"), size.height()}});
     m_engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Ebbline/Desk/Main.qml")));
-    if (m_setup.locksWhenIdle) {
-        qGuiApp->installEventFilter(this);
-    }
     return window() != nullptr;
 }
 
@@ -122,20 +118,6 @@ void DeskProgram::turnTo(Page page)
     m_page = page;
     setHelpShown(false);
     Q_EMIT pageChanged();
-}
-
-void DeskProgram::afterUnlock()
-{
-    dismissNotice();
-    if (!m_workplace.isOpen()) {
-        turnTo(Page::unlock);
-    } else if (!m_clinic.isDescribed()) {
-        openClinic();
-    } else if (m_clinic.person().isEmpty()) {
-        whoAmI();
-    } else {
-        openQueue();
-    }
 }
 
 void DeskProgram::openQueue()
@@ -287,17 +269,6 @@ void DeskProgram::whoAmI()
     turnTo(Page::person);
 }
 
-void DeskProgram::choosePerson(const QString& name)
-{
-    m_clinic.setPerson(name);
-    openQueue();
-}
-
-void DeskProgram::lock()
-{
-    m_workplace.lock();
-}
-
 void DeskProgram::dismissNotice()
 {
     if (!m_notice.isEmpty()) {
@@ -341,22 +312,6 @@ void DeskProgram::applyLanguage()
     Q_EMIT m_keep.changed();
     m_followUp.retranslate();
     m_sheet.retranslate();
-}
-
-bool DeskProgram::eventFilter(QObject* watched, QEvent* event)
-{
-    switch (event->type()) {
-    case QEvent::KeyPress:
-    case QEvent::MouseButtonPress:
-    case QEvent::MouseMove:
-    case QEvent::TouchBegin:
-    case QEvent::Wheel:
-        m_idle.start(std::chrono::minutes(m_settings.lockMinutes()));
-        break;
-    default:
-        break;
-    }
-    return QObject::eventFilter(watched, event);
 }
 
 }  // namespace ebbline::app

@@ -38,10 +38,12 @@
 /// Courses are named by deskapp::keyOf(). Needs a QApplication. After show(), `changed` of the
 /// workplace keeps every page current.
 
+#include "app/controls/idle_lock.h"
 #include "app/desk/clinic/apply_board.h"
 #include "app/desk/clinic/desks_board.h"
 #include "app/desk/clinic/keep_board.h"
 #include "app/desk/clinic/trace_board.h"
+#include "app/desk/model/begun.h"
 #include "app/desk/model/clinic_editor.h"
 #include "app/desk/model/course_board.h"
 #include "app/desk/model/course_list.h"
@@ -80,7 +82,7 @@ struct DeskSetup {
     crypto::StretchCost cost = {};
     QString language = {};          ///< empty: as kept, else as the system
     std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
-    bool locksWhenIdle = false;
+    bool locksWhenIdle = false;     ///< after the minutes chosen in the settings
 };
 
 class DeskProgram : public QObject {
@@ -96,6 +98,8 @@ class DeskProgram : public QObject {
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)  ///< something went wrong; empty: no
     Q_PROPERTY(QStringList outcomes READ outcomes NOTIFY directionChanged FINAL)  ///< of closing, from 1 on
     Q_PROPERTY(bool helpShown READ isHelpShown WRITE setHelpShown NOTIFY helpShownChanged FINAL)
+    Q_PROPERTY(ebbline::controls::IdleLock* idle READ idle CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::Begun* begun READ begun CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::UnlockBoard* unlocking READ unlocking CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::QueueBoard* queue READ queue CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CallBoard* call READ call CONSTANT FINAL)
@@ -147,6 +151,8 @@ public:
     bool isHelpShown() const { return m_helpShown; }
     void setHelpShown(bool shown);
 
+    controls::IdleLock* idle() { return &m_idle; }
+    deskapp::Begun* begun() { return &m_begun; }
     deskapp::UnlockBoard* unlocking() { return &m_unlocking; }
     deskapp::QueueBoard* queue() { return &m_queue; }
     deskapp::CallBoard* call() { return &m_call; }
@@ -197,6 +203,8 @@ public:
     Q_INVOKABLE void whoAmI();
     Q_INVOKABLE void choosePerson(const QString& name);
     Q_INVOKABLE void lock();
+    /// Locks because nobody uses it: whoever unlocks it and says who she is finds what was begun.
+    void lockIdle();
     Q_INVOKABLE void dismissNotice();
 
 Q_SIGNALS:
@@ -205,17 +213,18 @@ Q_SIGNALS:
     void noticeChanged();
     void helpShownChanged();
 
-protected:
-    bool eventFilter(QObject* watched, QEvent* event) override;
-
 private:
     void turnTo(Page page);
     void afterUnlock();
+    void watchUse();
+    void goOn();
     void applyLanguage();
 
     DeskSetup m_setup;
     deskapp::SettingsBoard m_settings;
     deskapp::Workplace m_workplace;
+    controls::IdleLock m_idle;
+    deskapp::Begun m_begun;
     deskapp::UnlockBoard m_unlocking;
     deskapp::HubWatch m_hub;
     deskapp::QueueBoard m_queue;
@@ -240,10 +249,16 @@ private:
     deskapp::TraceBoard m_traces;
     notices::NoticeBoard m_notices{QStringLiteral("desk")};
     Page m_page = Page::unlock;
+    struct Left {
+        Page page;
+        int step;  ///< of the treatment or the protocol
+        bool codeShown;
+        recovery::CourseId course;
+    };
+    std::optional<Left> m_left;  ///< what was on the screen when it locked by itself
     QString m_notice;
     bool m_helpShown = false;
     QTranslator m_translator;
-    QTimer m_idle;
     QTimer m_minute;  ///< waiting times and freshness grow old on the screen too
     QQmlApplicationEngine m_engine;
 };

@@ -56,6 +56,12 @@ ApplicationWindow {
                 value: top.titleBelow ? root.program.pageTitle : ""
             }
         }
+        IdleNotice {
+            lock: root.program.idle
+            text: qsTr("Not used for a while. The diary locks in half a minute. What you wrote is kept.")
+            mostHeight: root.height * 0.45
+            Layout.fillWidth: true
+        }
         NoticeLine {
             program: root.program
             mostHeight: root.height * 0.45

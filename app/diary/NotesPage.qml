@@ -12,19 +12,17 @@ PageBody {
 
     foot: [
         NoteField {
-            id: note
-
             label: qsTr("Your note")
+            value: root.program.history.noteDraft
             lines: 2
-            property string typed
-            onEdited: (text) => note.typed = text
+            onEdited: (text) => root.program.history.noteDraft = text
             Layout.fillWidth: true
         },
         ActButton {
             primary: true
             text: qsTr("Send when there is a network")
-            enabled: note.typed.trim().length > 0
-            onClicked: if (root.program.history.writeNote(note.typed)) { note.value = note.typed; note.value = ""; root.program.syncNow(); }
+            enabled: root.program.history.noteDraft.trim().length > 0
+            onClicked: if (root.program.history.sendNote()) root.program.syncNow()
             Layout.fillWidth: true
         }
     ]

@@ -63,6 +63,13 @@ PageBody {
         onToggled: root.settings.reducedMotion = checked
         Layout.fillWidth: true
     }
+    Choice {
+        label: qsTr("Locks if not touched for (minutes)")
+        options: root.settings.lockNames
+        current: root.settings.lockChoice
+        onChosen: (index) => root.settings.lockChoice = index
+        Layout.fillWidth: true
+    }
     ActButton {
         text: qsTr("Send and fetch now")
         onClicked: root.program.askNow()

@@ -28,6 +28,13 @@ PageBody {
         Layout.fillWidth: true
     }
     Words {
+        visible: root.board.stuck && root.board.outlook.length > 0
+        text: root.board.outlook
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    Words {
         text: root.board.usual
         strong: true
         Layout.fillWidth: true
@@ -84,6 +91,13 @@ PageBody {
         text: root.board.sent
         soft: true
         Layout.fillWidth: true
+    }
+    Words {
+        visible: !root.board.stuck && root.board.outlook.length > 0
+        text: root.board.outlook
+        strong: true
+        Layout.fillWidth: true
+        Layout.topMargin: -Theme.gapSmall
     }
     Heading {
         visible: root.board.next.length > 0

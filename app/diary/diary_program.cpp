@@ -22,7 +22,7 @@ constexpr std::chrono::seconds noticeTime{12};  // correcting a save stays in re
 DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)),
       m_settings(QString::fromStdString((m_setup.folder.string() + ".ini"))),
-      m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier, m_setup.secrets), m_locking(m_home),
+      m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier, m_setup.secrets), m_idle(m_setup.clock), m_locking(m_home),
       m_joining(m_home), m_today(m_home), m_entry(m_home, m_settings), m_warning(m_home, m_settings),
       m_shelf(m_home), m_photo(m_home), m_picture(m_home, m_shelf), m_history(m_home, m_settings, m_shelf), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings)
 {
@@ -70,6 +70,7 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     // Items of a list outlive their page as deferred deletions that nobody would carry out any more at
     // the end of the program; charts among them still need the event loop.
     connect(&m_engine, &QObject::destroyed, [] { QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); });
+    watchUse();
     applyLanguage();
 }
 
@@ -151,17 +152,6 @@ void DiaryProgram::turnTo(Page page)
         m_before = m_page;
     m_page = page;
     Q_EMIT pageChanged();
-}
-
-void DiaryProgram::arrive()
-{
-    if (!m_home.isOpen())
-        return turnTo(Page::lock);
-    if (!m_home.diary().joined())
-        return turnTo(Page::join);
-    openToday();
-    if (m_setup.syncEvery.count() > 0)
-        syncNow();
 }
 
 void DiaryProgram::openToday()
@@ -278,14 +268,6 @@ void DiaryProgram::back()
     if (!m_home.isOpen())
         return turnTo(m_before == Page::join ? Page::join : Page::lock);
     openToday();
-}
-
-void DiaryProgram::lock()
-{
-    m_syncTimer.stop();
-    m_syncing = false;  // the courier goes with the diary, and its answers with it
-    m_asked = false;
-    m_home.lock();
 }
 
 void DiaryProgram::afterSave()

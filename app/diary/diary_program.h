@@ -25,6 +25,7 @@
 ///
 /// Needs a QApplication.
 
+#include "app/controls/idle_lock.h"
 #include "app/diary/model/diary_settings.h"
 #include "app/diary/model/entry_board.h"
 #include "app/diary/model/history_board.h"
@@ -59,6 +60,7 @@ struct DiarySetup {
     std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
     notifications::Bells* bells = nullptr;   ///< of this device; outlives the program
     keystore::SecretKeeper* secrets = nullptr;  ///< of this device; outlives the program
+    bool locksWhenIdle = false;              ///< after the minutes chosen in the settings
 };
 
 class DiaryProgram : public QObject {
@@ -73,6 +75,7 @@ class DiaryProgram : public QObject {
     Q_PROPERTY(qreal keyboardHeight READ keyboardHeight NOTIFY keyboardChanged FINAL)  ///< px of the window that it covers
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged FINAL)
     Q_PROPERTY(bool undoShown READ isUndoShown NOTIFY noticeChanged FINAL)  ///< the last save can be corrected
+    Q_PROPERTY(ebbline::controls::IdleLock* idle READ idle CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::LockBoard* locking READ locking CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::JoinBoard* joining READ joining CONSTANT FINAL)
     Q_PROPERTY(ebbline::diaryapp::TodayBoard* today READ today CONSTANT FINAL)
@@ -111,6 +114,7 @@ public:
     QString notice() const { return m_notice; }
     bool isUndoShown() const { return m_undoable.has_value(); }
 
+    controls::IdleLock* idle() { return &m_idle; }
     diaryapp::LockBoard* locking() { return &m_locking; }
     diaryapp::JoinBoard* joining() { return &m_joining; }
     diaryapp::TodayBoard* today() { return &m_today; }
@@ -155,6 +159,8 @@ public:
     Q_INVOKABLE void undoSave();
     Q_INVOKABLE void back();
     Q_INVOKABLE void lock();
+    /// Locks because nobody uses it: the next unlocking leads to where she was. Whom to call stays in sight if it was.
+    void lockIdle();
     Q_INVOKABLE void dismissNotice();
     /// Sends and fetches what there is; says nothing when there is no network, the states do.
     Q_INVOKABLE void syncNow();
@@ -170,6 +176,8 @@ Q_SIGNALS:
 private:
     void turnTo(Page page);
     void arrive();
+    void watchUse();
+    void goOn();
     /// What asks for something stays until it is closed; the rest goes by itself.
     void say(const QString& text, std::optional<recovery::EntryId> undoable = {}, bool stays = false);
     void applyLanguage();
@@ -179,6 +187,7 @@ private:
     DiarySetup m_setup;
     diaryapp::DiarySettings m_settings;
     diaryapp::Home m_home;
+    controls::IdleLock m_idle;
     diaryapp::LockBoard m_locking;
     diaryapp::JoinBoard m_joining;
     diaryapp::TodayBoard m_today;
@@ -194,6 +203,12 @@ private:
     notices::NoticeBoard m_notices{QStringLiteral("diary")};
     Page m_page = Page::lock;
     Page m_before = Page::lock;
+    struct Left {
+        Page page;
+        std::optional<recovery::EntryId> amends;
+        bool codeShown;
+    };
+    std::optional<Left> m_left;  ///< where she was when it locked by itself
     QString m_notice;
     std::optional<recovery::EntryId> m_undoable;
     QTimer m_noticeTimer;

@@ -64,7 +64,8 @@ int main(int argc, char** argv)
                                .language = options.value(language),
                                .syncEvery = std::chrono::seconds(60),
                                .bells = device.bells.get(),
-                               .secrets = device.secrets.get()});
+                               .secrets = device.secrets.get(),
+                               .locksWhenIdle = true});
     // The phone travels: it may say so, and its zone is asked for again and again.
     QTimer traveller;
     QByteArray where = QTimeZone::systemTimeZoneId();

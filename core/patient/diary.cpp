@@ -4,6 +4,12 @@
 
 namespace ebbline::patient {
 
+namespace {
+
+constexpr const char* noteDraftName = "note-draft";
+
+}  // namespace
+
 Diary::Diary(std::unique_ptr<Inside> inside) : m_inside(std::move(inside)) {}
 Diary::Diary(Diary&&) noexcept = default;
 Diary& Diary::operator=(Diary&&) noexcept = default;
@@ -143,9 +149,17 @@ Done Diary::writeMessage(const std::string& text)
     const auto appended = m_inside->append(
         {records::MessageWritten{course->opened->course, records::MessageId{crypto::randomArray<16>()}, text, {},
                                  m_inside->now()}},
-        m_inside->now());
+        m_inside->now(), {}, {noteDraftName});
     return appended ? Done{} : Done(fail(appended.error()));
 }
+
+std::string Diary::noteDraft() const
+{
+    const auto kept = m_inside->vault.kept(noteDraftName);
+    return kept ? std::string(kept->begin(), kept->end()) : std::string();
+}
+
+Done Diary::keepNoteDraft(const std::string& text) { return m_inside->vault.keep(noteDraftName, bytes::viewOf(text)); }
 
 curves::Curve Diary::curve(const recovery::Stream& stream) const
 {

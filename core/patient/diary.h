@@ -6,6 +6,7 @@
 #include "core/curves/curve.h"
 #include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
+#include "core/sync/outlook.h"
 #include "core/triage/queue.h"
 
 #include <map>
@@ -101,6 +102,8 @@ public:
     /// The way to the clinic; its hub is a base address, "https://host:port".
     std::optional<vault::Link> link() const;
     const records::CourseOpened& course() const;  ///< \pre joined()
+    /// How it stands with the clinic's device; empty without a link in use.
+    std::optional<sync::Outlook> outlook() const;
 
     /// The zone follows the phone; reminders keep the wall clock.
     void travelTo(aftercare::Zone zone);
@@ -158,7 +161,11 @@ public:
     /// When the one it was written for read it; empty: not yet, as far as this phone knows.
     std::optional<clock::Moment> readAt(const records::MessageId& message) const;
     Done readMessages();
+    /// Lets go of noteDraft() in the same transaction.
     Done writeMessage(const std::string& text);
+    /// A note to the clinic that is being written; kept durably at every change, like an entry.
+    std::string noteDraft() const;
+    Done keepNoteDraft(const std::string& text);  ///< empty: there is none
 
     /// The curve of one stream inside the protocol's band, for the chart and its sentence.
     curves::Curve curve(const recovery::Stream& stream) const;

@@ -96,6 +96,15 @@ std::vector<ReminderView> Diary::Inside::reminders() const
     return views;
 }
 
+std::optional<sync::Outlook> Diary::outlook() const
+{
+    const auto way = link();
+    if (!way || way->ended)
+        return std::nullopt;
+    const auto found = sync::outlookOf(m_inside->vault, way->mailbox);
+    return found ? std::optional(*found) : std::nullopt;
+}
+
 Today Diary::today() const
 {
     Today today;

@@ -129,7 +129,7 @@ std::unique_ptr<app::DeskProgram> DemoClinic::program(const QString& language, d
 {
     auto made = std::make_unique<app::DeskProgram>(app::DeskSetup{.folder = folder(), .clock = m_clock, .zone = m_zone,
                                                                   .courier = std::move(courier), .cost = quickly,
-                                                                  .language = language});
+                                                                  .language = language, .locksWhenIdle = m_locksWhenIdle});
     need(made->workplace().unlock(bytes::viewOf(passphrase)));
     made->choosePerson(QStringLiteral("Dr Mara Lindqvist"));
     return made;

@@ -27,6 +27,8 @@ public:
     std::unique_ptr<app::DeskProgram> program(const QString& language, deskapp::CourierMaker courier = {});
     /// A program over an empty folder.
     std::unique_ptr<app::DeskProgram> freshProgram(const QString& language, deskapp::CourierMaker courier = {});
+    /// From the next program on: it locks by itself.
+    void setLocksWhenIdle(bool locks) { m_locksWhenIdle = locks; }
     /// A way to a hub in this process, which knows the clinic.
     deskapp::CourierMaker hub();
     /// A phone reads the code on the screen of the program, up to the six digits.
@@ -74,6 +76,7 @@ private:
     std::unique_ptr<mailbox::MailStore> m_store;
     std::unique_ptr<mailbox::Service> m_service;
     int m_phonesBrought = 0;
+    bool m_locksWhenIdle = false;
     std::map<std::string, recovery::CourseId> m_courses;
     std::map<photos::PhotoId, photos::Eyes> m_eyes;
     std::map<std::string, envelope::MailboxId> m_mailboxes;

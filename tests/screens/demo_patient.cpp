@@ -116,7 +116,8 @@ std::unique_ptr<app::DiaryProgram> DemoPatient::program(const QString& language)
         .cost = quickly,
         .language = language,
         .bells = &m_bells,
-        .secrets = &m_keeper});
+        .secrets = &m_keeper,
+        .locksWhenIdle = m_locksWhenIdle});
 }
 
 std::unique_ptr<app::DiaryProgram> DemoPatient::joined(const QString& language)

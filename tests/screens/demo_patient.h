@@ -47,6 +47,8 @@ public:
     void opens();                           ///< syncs, opens what came, syncs
     void writes(const std::string& text);   ///< a note, on its way to the phone
 
+    /// From the next program on: it locks by itself.
+    void setLocksWhenIdle(bool locks) { m_locksWhenIdle = locks; }
     /// No request gets through while this holds.
     void setOffline(bool offline) { m_offline = offline; }
     bool isOffline() const { return m_offline; }
@@ -73,6 +75,7 @@ private:
     clock::ManualClock m_clock;
     aftercare::Zone m_zone;
     bool m_offline = false;
+    bool m_locksWhenIdle = false;
     std::unique_ptr<mailbox::MailStore> m_store;
     std::unique_ptr<mailbox::Service> m_service;
     std::unique_ptr<sync::Courier> m_deskCourier;

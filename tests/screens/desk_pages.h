@@ -210,7 +210,23 @@ inline QList<DeskPage> deskPages()
         {QStringLiteral("licence"), [](auto& program, auto&) {
              program.openLicence(program.notices()->licences().first());
          }},
-        {QStringLiteral("person"), [](auto& program, auto&) { program.whoAmI(); }},
+        {QStringLiteral("queue_unheard"), [](auto& program, auto& clinic) {
+             clinic.clock().advance(std::chrono::hours(27));
+             program.queue()->refresh();
+             program.hub()->refresh();
+             program.openQueue();
+         }},
+        {QStringLiteral("clinic_unheard"), [](auto& program, auto&) { program.openClinic(); }},
+        {QStringLiteral("ending"), [](auto& program, auto& clinic) {
+             program.openSettings();
+             program.idle()->watch(true);
+             clinic.clock().advance(std::chrono::minutes(program.settings()->lockMinutes()) - std::chrono::seconds(20));
+             program.idle()->look();
+         }},
+        {QStringLiteral("person"), [](auto& program, auto&) {
+             program.idle()->watch(false);
+             program.whoAmI();
+         }},
         {QStringLiteral("help"), [](auto& program, auto&) {
              program.openQueue();
              program.setHelpShown(true);

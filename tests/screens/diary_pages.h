@@ -80,7 +80,15 @@ inline QList<DiaryPage> coursePages()
         {QStringLiteral("notes_empty"), [](auto& program, auto&) { program.openNotes(); }},
         {QStringLiteral("call"), [](auto& program, auto&) { program.openCall(); }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
-        {QStringLiteral("reminders"), [](auto& program, auto&) { program.openReminders(); }},
+        {QStringLiteral("settings_ending"), [](auto& program, auto& patient) {
+             program.idle()->watch(true);
+             patient.clock().advance(std::chrono::minutes(program.settings()->lockMinutes()) - std::chrono::seconds(20));
+             program.idle()->look();
+         }},
+        {QStringLiteral("reminders"), [](auto& program, auto&) {
+             program.idle()->watch(false);
+             program.openReminders();
+         }},
         {QStringLiteral("reminders_tried"), [](auto& program, auto&) {
              program.reminders()->tryBell();
              program.reminders()->saveCalendar(QUrl::fromLocalFile(QStringLiteral("/proc/none")));

@@ -1,5 +1,6 @@
 #include "app/desk/model/clinic_editor.h"
 
+#include "app/desk/model/begun.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "core/bytes/text.h"
@@ -8,13 +9,18 @@
 #include <QByteArray>
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QJsonArray>
+#include <QJsonDocument>
 #include <QRegularExpression>
 
 #include <algorithm>
+#include <array>
 
 namespace ebbline::deskapp {
 
 namespace {
+
+const QString begunName = QStringLiteral("clinic");
 
 /// 32 bytes from 64 hexadecimal digits.
 std::optional<bytes::Array<32>> keyHashOf(const QString& text)
@@ -39,6 +45,7 @@ bool isThisMachine(const QString& hostAndPort)
 ClinicEditor::ClinicEditor(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
     connect(&workplace, &Workplace::openChanged, this, &ClinicEditor::open);
+    connect(this, &ClinicEditor::changed, this, &ClinicEditor::keep);
 }
 
 void ClinicEditor::open()
@@ -65,8 +72,31 @@ void ClinicEditor::open()
         }
         m_hub = recordedHub();
     }
+    m_opened = typed();
+    takeUpBegun();
     Q_EMIT changed();
     Q_EMIT peopleChanged();
+}
+
+QString ClinicEditor::typed() const
+{
+    const QJsonArray fields{m_name, m_phone, m_onCall, m_emergency, m_people, m_hub, m_hubKey};
+    return QString::fromUtf8(QJsonDocument(fields).toJson(QJsonDocument::Compact));
+}
+
+void ClinicEditor::keep()
+{
+    const auto now = typed();
+    keepBegun(m_workplace, begunName, now == m_opened ? QString() : now);
+}
+
+void ClinicEditor::takeUpBegun()
+{
+    const auto fields = QJsonDocument::fromJson(begunWords(m_workplace, begunName).toUtf8()).array();
+    const std::array all{&m_name, &m_phone, &m_onCall, &m_emergency, &m_people, &m_hub, &m_hubKey};
+    for (std::size_t i = 0; i < all.size() && static_cast<qsizetype>(all.size()) == fields.size(); ++i) {
+        *all[i] = fields[static_cast<qsizetype>(i)].toString();
+    }
 }
 
 QStringList ClinicEditor::peopleLines() const
@@ -200,6 +230,9 @@ bool ClinicEditor::save()
                                             keyHashOf(m_hubKey).value_or(bytes::Array<32>{}));
     }
     const bool well = m_workplace.settle(outcome);
+    if (well) {
+        m_opened = typed();
+    }
     m_saved = well ? tr("Saved, %1").arg(clockText(m_workplace.now())) : QString();
     if (well && person().isEmpty()) {
         setPerson(peopleLines().front());

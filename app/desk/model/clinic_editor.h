@@ -58,6 +58,9 @@ private:
     QStringList peopleLines() const;
     bool hubChanged() const;
     QString recordedHub() const;  ///< \pre the workplace is open
+    QString typed() const;        ///< all fields, to be kept
+    void keep();
+    void takeUpBegun();
 
     Workplace& m_workplace;
     QString m_name;
@@ -68,6 +71,7 @@ private:
     QString m_hub;
     QString m_hubKey;
     QString m_saved;
+    QString m_opened;  ///< the fields as recorded
 };
 
 /// This very machine: the only place where a hub may be reached without TLS.

@@ -1,7 +1,9 @@
 #include "app/desk/model/course_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/begun.h"
 #include "app/desk/model/course_look.h"
+#include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
@@ -15,6 +17,11 @@ namespace ebbline::deskapp {
 namespace {
 
 constexpr qsizetype longestMessage = 2000;  ///< bytes of UTF-8, records::MessageWritten
+
+QString placeOf(const recovery::CourseId& course)
+{
+    return QStringLiteral("message/") + keyOf(course);
+}
 
 }  // namespace
 
@@ -54,9 +61,9 @@ bool CourseBoard::show(const recovery::CourseId& course)
         return false;
     }
     if (course != m_course) {
-        m_messageDraft.clear();
         cancelClosing();
         m_course = course;
+        m_messageDraft = begunWords(m_workplace, placeOf(course));
         m_curves.show(course);
         Q_EMIT draftChanged();
     }
@@ -91,6 +98,9 @@ void CourseBoard::refresh()
                        QString::fromStdString(view->protocol.name), charts::digits(view->protocol.version));
     const auto last = summary.lastEntry ? tr("Last entry %1").arg(whenText(*summary.lastEntry, now)) : tr("No entry yet");
     m_reach = tr("%1 · %2").arg(summary.linked ? tr("Phone linked") : tr("No phone linked"), last);
+    if (const auto phone = PhoneOutlooks(m_workplace).text(m_course); !phone.isEmpty()) {
+        m_reach += QStringLiteral(" · ") + phone;
+    }
     m_adherence = view->remindersDue == 0
                       ? tr("No reminder due yet")
                       : tr("%1 of %Ln reminder(s) answered “done”", nullptr, static_cast<int>(view->remindersDue))
@@ -247,6 +257,9 @@ void CourseBoard::setMessageDraft(const QString& text)
 {
     if (text != m_messageDraft) {
         m_messageDraft = text;
+        if (!m_course.isNull()) {
+            keepBegun(m_workplace, placeOf(m_course), text);
+        }
         Q_EMIT draftChanged();
     }
 }

@@ -1,11 +1,15 @@
 #include "app/desk/model/follow_up_editor.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/begun.h"
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
 #include <QCoreApplication>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 
 #include <algorithm>
 
@@ -53,10 +57,14 @@ FollowUpEditor::FollowUpEditor(Workplace& workplace, QObject* parent) : QObject(
     connect(&workplace, &Workplace::openChanged, this, [this] {
         if (!m_workplace.isOpen()) {
             m_course = {};
+            m_change = 0;
+            m_satisfaction = 0;
+            m_complications.clear();
             m_management.clear();
             m_nextPlan.clear();
+            m_recordedBy.clear();
             m_openQuestions.clear();
-            Q_EMIT changed();
+            refreshRows();
         }
     });
 }
@@ -87,9 +95,41 @@ bool FollowUpEditor::open(const recovery::CourseId& course)
         m_nextPlan = QString::fromStdString(known.nextPlan);
         m_recordedBy = tr("Recorded by %1, %2").arg(QString::fromStdString(known.by), whenText(known.at, m_workplace.now()));
     }
+    takeUpBegun();
     m_openQuestions = openQuestionsOf(*view);
     refreshRows();
     return true;
+}
+
+void FollowUpEditor::takeUpBegun()
+{
+    const auto begun = QJsonDocument::fromJson(begunWords(m_workplace, place()).toUtf8()).object();
+    if (begun.isEmpty()) {
+        return;
+    }
+    m_change = std::clamp(begun[QLatin1String("change")].toInt(), 0, static_cast<int>(records::GlobalChange::worse));
+    m_satisfaction = std::clamp(begun[QLatin1String("satisfaction")].toInt(), 0, 5);
+    m_uncomplicated = begun[QLatin1String("uncomplicated")].toBool();
+    m_complications.clear();
+    for (const auto& word : begun[QLatin1String("complications")].toArray()) {
+        m_complications.insert(word.toString());
+    }
+    m_management = begun[QLatin1String("management")].toString();
+    m_nextPlan = begun[QLatin1String("nextPlan")].toString();
+}
+
+void FollowUpEditor::keep()
+{
+    if (!m_course.isNull()) {
+        const QJsonObject begun{{QLatin1String("change"), m_change},
+                                {QLatin1String("satisfaction"), m_satisfaction},
+                                {QLatin1String("uncomplicated"), m_uncomplicated},
+                                {QLatin1String("complications"), QJsonArray::fromStringList({m_complications.begin(), m_complications.end()})},
+                                {QLatin1String("management"), m_management},
+                                {QLatin1String("nextPlan"), m_nextPlan}};
+        keepBegun(m_workplace, place(), QString::fromUtf8(QJsonDocument(begun).toJson(QJsonDocument::Compact)));
+    }
+    Q_EMIT changed();
 }
 
 void FollowUpEditor::retranslate()
@@ -134,26 +174,26 @@ QStringList FollowUpEditor::satisfactionNames() const
 void FollowUpEditor::setChange(int change)
 {
     m_change = std::clamp(change, 0, static_cast<int>(records::GlobalChange::worse));
-    Q_EMIT changed();
+    keep();
 }
 
 void FollowUpEditor::setSatisfaction(int satisfaction)
 {
     m_satisfaction = std::clamp(satisfaction, 0, 5);
-    Q_EMIT changed();
+    keep();
 }
 
 void FollowUpEditor::setUncomplicated(bool uncomplicated)
 {
     m_uncomplicated = uncomplicated;
-    Q_EMIT changed();
+    keep();
 }
 
 void FollowUpEditor::setManagement(const QString& text)
 {
     if (text != m_management) {
         m_management = text;
-        Q_EMIT changed();
+        keep();
     }
 }
 
@@ -161,7 +201,7 @@ void FollowUpEditor::setNextPlan(const QString& text)
 {
     if (text != m_nextPlan) {
         m_nextPlan = text;
-        Q_EMIT changed();
+        keep();
     }
 }
 
@@ -175,6 +215,7 @@ void FollowUpEditor::tick(const QString& word, bool ticked)
     } else {
         m_complications.erase(word);
     }
+    keep();
     refreshRows();
 }
 
@@ -214,6 +255,7 @@ void FollowUpEditor::save()
     record.by = m_workplace.desk().person();
     record.at = m_workplace.now();
     if (m_workplace.settle(m_workplace.desk().recordFollowUp(record))) {
+        keepBegun(m_workplace, place(), {});
         open(m_course);
         Q_EMIT recorded();
     }

@@ -32,6 +32,7 @@ class FollowUpEditor : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
+    Q_PROPERTY(QString key READ key NOTIFY changed FINAL)
     Q_PROPERTY(QString name READ name NOTIFY changed FINAL)
     Q_PROPERTY(QStringList changeNames READ changeNames NOTIFY changed FINAL)
     Q_PROPERTY(int change READ change WRITE setChange NOTIFY changed FINAL)  ///< GlobalChange, 0 none yet
@@ -53,6 +54,8 @@ public:
     /// Makes the words anew and keeps what was typed.
     void retranslate();
 
+    const recovery::CourseId& course() const { return m_course; }
+    QString key() const { return keyOf(m_course); }
     QString name() const;
     QStringList changeNames() const;
     int change() const { return m_change; }
@@ -81,6 +84,10 @@ Q_SIGNALS:
 
 private:
     void refreshRows();
+    QString place() const { return QStringLiteral("followUp/") + keyOf(m_course); }
+    /// What was chosen and typed, durable at every change.
+    void keep();
+    void takeUpBegun();
 
     Workplace& m_workplace;
     recovery::CourseId m_course;

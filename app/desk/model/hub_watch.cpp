@@ -8,6 +8,7 @@ namespace ebbline::deskapp {
 namespace {
 
 constexpr auto lastHeardName = "desk/last-heard";
+constexpr qsizetype mostNames = 5;  ///< on one line
 
 /// Milliseconds since 1970 and the offset in minutes, as text: "1796800000000 60".
 std::string written(const clock::Moment& moment)
@@ -52,8 +53,14 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
                 m_lastHeard = readMoment(*kept);
             }
         }
-        Q_EMIT changed();
+        refresh();
     });
+}
+
+void HubWatch::refresh()
+{
+    m_phones = m_workplace.isOpen() ? PhoneOutlooks(m_workplace).count() : PhoneOutlooks::Count{};
+    Q_EMIT changed();
 }
 
 sync::Courier* HubWatch::courier()
@@ -117,7 +124,7 @@ void HubWatch::finished(const sync::Report& report)
     if (report.operationsReceived > 0) {
         m_workplace.settle({});
     }
-    Q_EMIT changed();
+    refresh();
 }
 
 bool HubWatch::isStale() const
@@ -136,13 +143,47 @@ QString HubWatch::freshness() const
     return tr("Last heard from the hub: %1").arg(whenText(*m_lastHeard, m_workplace.now()));
 }
 
+QString HubWatch::unheard() const
+{
+    const auto& names = m_phones.unheard;
+    if (names.isEmpty()) {
+        return {};
+    }
+    auto text = tr("Phones not heard of for more than a day: %1", "list of names").arg(names.mid(0, mostNames).join(tr(", ")));
+    if (names.size() > mostNames) {
+        text += u' ' + tr("and %Ln more", nullptr, static_cast<int>(names.size() - mostNames));
+    }
+    return tr("%1. What was written there may not be here.").arg(text);
+}
+
+QString HubWatch::phones() const
+{
+    if (m_phones.linked == 0) {
+        return {};
+    }
+    QStringList texts;
+    if (!m_phones.unheard.isEmpty()) {
+        texts << tr("%Ln phone(s) not heard of for more than a day.", nullptr, static_cast<int>(m_phones.unheard.size()));
+    }
+    if (m_phones.unproved > 0) {
+        texts << tr("%Ln phone(s) have not confirmed for more than a day what was sent to them.", nullptr, m_phones.unproved);
+    } else if (m_phones.waiting > 0) {
+        texts << tr("%Ln phone(s) have yet to confirm what was sent to them.", nullptr, m_phones.waiting);
+    }
+    return texts.isEmpty() ? tr("All phones were heard of within a day or little more, and have confirmed what was sent to them.")
+                           : texts.join(u' ');
+}
+
 QString HubWatch::trouble() const
 {
     QStringList texts;
-    if (m_fork) {
+    if (m_phones.older > 0) {
+        texts << tr("This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.");
+    }
+    if (m_fork || m_phones.forked > 0) {
         texts << tr("A phone sent two different histories. Do not rely on its entries; call the patient.");
     }
-    if (m_gap) {
+    if (m_gap || m_phones.withheld > 0) {
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
     }
     if (m_quarantined > 0) {

@@ -3,7 +3,7 @@
 /// Keeps in touch with the hub and says honestly how fresh everything on the screen is. An old
 /// queue must never look current: from a day and two hours without a word on, the line warns.
 
-#include "app/desk/model/workplace.h"
+#include "app/desk/model/phone_outlooks.h"
 
 #include <QObject>
 #include <QTimer>
@@ -38,6 +38,8 @@ class HubWatch : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString freshness READ freshness NOTIFY changed FINAL)  ///< "Last heard from the hub 14:05"
     Q_PROPERTY(QString trouble READ trouble NOTIFY changed FINAL)      ///< empty while all is well
+    Q_PROPERTY(QString unheard READ unheard NOTIFY changed FINAL)      ///< whose phones were not heard of; empty: none
+    Q_PROPERTY(QString phones READ phones NOTIFY changed FINAL)        ///< how it stands with all of them; empty: none is linked
     Q_PROPERTY(bool stale READ isStale NOTIFY changed FINAL)
     Q_PROPERTY(bool busy READ isBusy NOTIFY changed FINAL)
 
@@ -49,8 +51,13 @@ public:
 
     QString freshness() const;
     QString trouble() const;
+    QString unheard() const;
+    QString phones() const;
     bool isStale() const;
     bool isBusy() const { return m_busy; }
+
+    /// Looks at the phones anew: they grow silent without anything happening.
+    void refresh();
 
     /// The courier to the clinic's hub; nullptr if no hub is named.
     sync::Courier* courier();
@@ -78,6 +85,7 @@ private:
     bool m_gap = false;
     bool m_fork = false;
     std::size_t m_quarantined = 0;
+    PhoneOutlooks::Count m_phones;
 };
 
 }  // namespace ebbline::deskapp

@@ -3,6 +3,7 @@
 #include "app/charts/curve_words.h"
 #include "app/desk/model/course_list.h"
 #include "app/desk/model/finding_words.h"
+#include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
@@ -33,7 +34,8 @@ QueueBoard::QueueBoard(Workplace& workplace, QObject* parent) : QObject(parent),
     connect(&workplace, &Workplace::openChanged, this, &QueueBoard::refresh);
 }
 
-QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& summary, const clock::Moment& now)
+QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& summary, const QString& reach,
+                           const clock::Moment& now)
 {
     const auto& first = row.findings.front();
     QueueRow words;
@@ -63,6 +65,7 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     }
     words.lastEntry = summary.lastEntry ? tr("Last entry %1 ago").arg(agoText(*summary.lastEntry, now))
                                         : tr("No entry yet");
+    words.reach = reach;
     const auto symptom = symptomOf(first);
     words.sparkName = charts::symptomName(symptom);
     words.leftCurve = charts::pictureOf(m_workplace.desk().curve(row.course, {symptom, recovery::Side::left}));
@@ -70,6 +73,9 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.silent = row.silent;
     words.spoken = tr("%1: %2, %3. %4. %5 Since %6. %7.", "urgency, name, day, title, reason, since, taken")
                        .arg(words.urgencyName, words.name, words.day, words.title, words.reason, words.since, words.taken);
+    if (!reach.isEmpty()) {
+        words.spoken += u' ' + reach;
+    }
     return words;
 }
 
@@ -82,6 +88,7 @@ void QueueBoard::refresh()
     m_overdue.clear();
     if (m_workplace.isOpen()) {
         const auto now = m_workplace.now();
+        const PhoneOutlooks phones(m_workplace);
         m_queue = m_workplace.desk().queue();
         // A course that only fell silent stands apart, at the end, in core's own order.
         std::stable_partition(m_queue.begin(), m_queue.end(), [](const triage::Row& row) { return !row.silent; });
@@ -95,7 +102,7 @@ void QueueBoard::refresh()
             }
             ++(row.silent ? silent : counts[static_cast<std::size_t>(row.urgency)]);
             overdue += triage::isOverdue(row, now) ? 1 : 0;
-            auto words = rowOf(row, m_workplace.desk().summary(row.course).value_or(desk::CourseSummary{}), now);
+            auto words = rowOf(row, m_workplace.desk().summary(row.course).value_or(desk::CourseSummary{}), phones.text(row.course), now);
             if (matches(words, row.course)) {
                 if (row.silent && !headed) {
                     words.heading = tr("Not heard from: silence is not good news");

@@ -34,6 +34,7 @@ struct QueueRow {
     Q_PROPERTY(QString overdue MEMBER overdue)  ///< nobody is on it for too long; empty: no
     Q_PROPERTY(QString unopened MEMBER unopened)
     Q_PROPERTY(QString lastEntry MEMBER lastEntry)
+    Q_PROPERTY(QString reach MEMBER reach)      ///< that the phone is not heard of, and the like; empty: nothing to say
     Q_PROPERTY(QString sparkName MEMBER sparkName)
     Q_PROPERTY(ebbline::charts::CurvePicture leftCurve MEMBER leftCurve)
     Q_PROPERTY(ebbline::charts::CurvePicture rightCurve MEMBER rightCurve)
@@ -60,6 +61,7 @@ public:
     QString overdue;
     QString unopened;
     QString lastEntry;
+    QString reach;
     QString sparkName;
     charts::CurvePicture leftCurve;
     charts::CurvePicture rightCurve;
@@ -85,6 +87,7 @@ class QueueBoard : public QObject {
     Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)   ///< how many wait too long with nobody on it; empty: none
     Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
     Q_PROPERTY(bool closing READ isClosing NOTIFY closingChanged FINAL)
+    Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< course and finding
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString undoText READ undoText NOTIFY undoChanged FINAL)  ///< empty: nothing to undo
 
@@ -108,6 +111,7 @@ public:
     /// The next row from this one on that has entries nobody opened; -1 if there is none.
     Q_INVOKABLE int nextUnopened(int from) const;
     bool isClosing() const { return m_closing.has_value(); }
+    QString closingKey() const { return m_closing ? keyOf(m_closing->course) + u'/' + QString::fromStdString(m_closing->finding) : QString(); }
     QString closingTitle() const { return m_closing ? m_closing->title : QString(); }
     QString undoText() const { return m_undo ? m_undo->title : QString(); }
 
@@ -137,7 +141,7 @@ private:
         QString title;
     };
 
-    QueueRow rowOf(const triage::Row& row, const desk::CourseSummary& summary, const clock::Moment& now);
+    QueueRow rowOf(const triage::Row& row, const desk::CourseSummary& summary, const QString& reach, const clock::Moment& now);
     void actOnAll(const QString& key, records::Act act);
     bool matches(const QueueRow& row, const recovery::CourseId& course);
 

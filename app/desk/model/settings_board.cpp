@@ -1,5 +1,6 @@
 #include "app/desk/model/settings_board.h"
 
+#include "app/controls/idle_lock.h"
 #include "app/desk/model/words.h"
 
 #include <QLocale>
@@ -9,6 +10,12 @@
 #include <algorithm>
 
 namespace ebbline::deskapp {
+
+namespace {
+
+const QList<int> lockChoices{2, 5, 15, 30};  // judgement, no source
+
+}  // namespace
 
 SettingsBoard::SettingsBoard(const std::filesystem::path& file, QObject* parent)
     : QObject(parent), m_file(QString::fromStdString(file.string()))
@@ -22,7 +29,8 @@ SettingsBoard::SettingsBoard(const std::filesystem::path& file, QObject* parent)
     m_look = std::clamp(stored.value(QStringLiteral("look"), 0).toInt(), 0, 2);
     m_reducedMotion = stored.value(QStringLiteral("reducedMotion"), false).toBool();
     m_singleKeys = stored.value(QStringLiteral("singleKeys"), true).toBool();
-    m_lockMinutes = std::clamp(stored.value(QStringLiteral("lockMinutes"), defaultLockMinutes).toInt(), 1, 60);
+    m_lockMinutes = controls::lockChoice(
+        lockChoices, stored.value(QStringLiteral("lockMinutes"), static_cast<int>(controls::IdleLock::defaultLimit.count())).toInt());
 }
 
 void SettingsBoard::keep(const QString& name, const QVariant& value)
@@ -92,9 +100,23 @@ void SettingsBoard::setSingleKeys(bool on)
     }
 }
 
-void SettingsBoard::setLockMinutes(int minutes)
+QStringList SettingsBoard::lockNames() const
 {
-    const int next = std::clamp(minutes, 1, 60);
+    QStringList names;
+    for (const int minutes : lockChoices) {
+        names << tr("%Ln minute(s)", nullptr, minutes);
+    }
+    return names;
+}
+
+int SettingsBoard::lockChoice() const
+{
+    return static_cast<int>(lockChoices.indexOf(m_lockMinutes));
+}
+
+void SettingsBoard::setLockChoice(int index)
+{
+    const int next = lockChoices.at(std::clamp(index, 0, static_cast<int>(lockChoices.size()) - 1));
     if (next != m_lockMinutes) {
         m_lockMinutes = next;
         keep(QStringLiteral("lockMinutes"), next);

@@ -23,11 +23,10 @@ class SettingsBoard : public QObject {
     Q_PROPERTY(int look READ look WRITE setLook NOTIFY changed FINAL)  ///< 0 light, 1 dark, 2 high contrast
     Q_PROPERTY(bool reducedMotion READ isReducedMotion WRITE setReducedMotion NOTIFY changed FINAL)
     Q_PROPERTY(bool singleKeys READ hasSingleKeys WRITE setSingleKeys NOTIFY changed FINAL)    ///< T, C, X, …
-    Q_PROPERTY(int lockMinutes READ lockMinutes WRITE setLockMinutes NOTIFY changed FINAL)     ///< 1..60
+    Q_PROPERTY(QStringList lockNames READ lockNames NOTIFY languageChanged FINAL)  ///< minutes without a touch
+    Q_PROPERTY(int lockChoice READ lockChoice WRITE setLockChoice NOTIFY changed FINAL)  ///< of these
 
 public:
-    static constexpr int defaultLockMinutes = 5;  ///< judgement, no source
-
     /// `file` may be missing: everything has a default.
     explicit SettingsBoard(const std::filesystem::path& file, QObject* parent = nullptr);
 
@@ -43,8 +42,11 @@ public:
     void setReducedMotion(bool reduced);
     bool hasSingleKeys() const { return m_singleKeys; }
     void setSingleKeys(bool on);
+    /// After so long without a touch or a key the desk locks: 2, 5, 15 or 30.
     int lockMinutes() const { return m_lockMinutes; }
-    void setLockMinutes(int minutes);
+    QStringList lockNames() const;
+    int lockChoice() const;
+    void setLockChoice(int index);
 
 Q_SIGNALS:
     void languageChanged();
@@ -59,7 +61,7 @@ private:
     int m_look = 0;
     bool m_reducedMotion = false;
     bool m_singleKeys = true;
-    int m_lockMinutes = defaultLockMinutes;
+    int m_lockMinutes = 0;
 };
 
 }  // namespace ebbline::deskapp

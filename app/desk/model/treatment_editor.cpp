@@ -1,6 +1,7 @@
 #include "app/desk/model/treatment_editor.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/begun.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
@@ -162,6 +163,16 @@ void TreatmentEditor::choosePatient(const QString& key)
     }
 }
 
+QString TreatmentEditor::begunOf(const QString& field) const
+{
+    return begunWords(m_workplace, QStringLiteral("newPatient/") + field);
+}
+
+void TreatmentEditor::keepOf(const QString& field, const QString& text)
+{
+    keepBegun(m_workplace, QStringLiteral("newPatient/") + field, text);
+}
+
 QStringList TreatmentEditor::diaryLanguageNames() const
 {
     QStringList names;
@@ -188,6 +199,8 @@ bool TreatmentEditor::registerPatient(const QString& name, const QString& phone,
     if (!m_workplace.settle(made ? Done() : fail(made.error()))) {
         return false;
     }
+    keepOf(QStringLiteral("name"), {});
+    keepOf(QStringLiteral("phone"), {});
     m_treatment.patient = *made;
     touched();
     return true;

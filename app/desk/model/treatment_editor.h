@@ -242,6 +242,9 @@ public:
     void setNote(const QString& note);
 
     Q_INVOKABLE void choosePatient(const QString& key);
+    /// What was begun of a new patient, "name" or "phone"; kept at every letter, gone once registered.
+    Q_INVOKABLE QString begunOf(const QString& field) const;
+    Q_INVOKABLE void keepOf(const QString& field, const QString& text);
     QStringList diaryLanguageNames() const;
     int likelyDiaryLanguage() const;
     /// `language`: its place among diaryLanguageNames().

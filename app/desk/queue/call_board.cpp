@@ -1,5 +1,6 @@
 #include "app/desk/queue/call_board.h"
 
+#include "app/desk/model/begun.h"
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
@@ -8,6 +9,15 @@
 #include <algorithm>
 
 namespace ebbline::deskapp {
+
+namespace {
+
+QString placeOf(const recovery::CourseId& course)
+{
+    return QStringLiteral("call/") + keyOf(course);
+}
+
+}  // namespace
 
 CallBoard::CallBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
@@ -43,7 +53,7 @@ void CallBoard::start(const QString& course)
         }
     }
     m_script = callScript(open);
-    m_note.clear();
+    m_note = begunWords(m_workplace, placeOf(id));
     Q_EMIT noteChanged();
     Q_EMIT changed();
 }
@@ -67,6 +77,9 @@ void CallBoard::setNote(const QString& note)
 {
     if (note != m_note) {
         m_note = note;
+        if (isShown()) {
+            keepBegun(m_workplace, placeOf(m_course), note);
+        }
         Q_EMIT noteChanged();
     }
 }
@@ -84,6 +97,7 @@ void CallBoard::act(records::Act act, records::Outcome outcome)
         }
     }
     if (m_workplace.settle(done)) {
+        keepBegun(m_workplace, placeOf(m_course), {});
         leave();
     }
 }
@@ -107,6 +121,7 @@ void CallBoard::sendAsMessage()
 {
     const auto text = m_note.trimmed();
     if (isShown() && m_linked && !text.isEmpty() && m_workplace.settle(m_workplace.desk().writeMessage(m_course, text.toStdString()))) {
+        keepBegun(m_workplace, placeOf(m_course), {});
         leave();
     }
 }

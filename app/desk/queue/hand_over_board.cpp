@@ -1,5 +1,6 @@
 #include "app/desk/queue/hand_over_board.h"
 
+#include "app/desk/model/begun.h"
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
@@ -16,6 +17,7 @@ namespace ebbline::deskapp {
 namespace {
 
 constexpr const char* keptName = "hand-over";
+const QString begunName = QStringLiteral("hand-over");
 constexpr std::size_t longestWord = 4000;
 constexpr auto lately = std::chrono::hours(24);
 
@@ -26,7 +28,7 @@ HandOverBoard::HandOverBoard(Workplace& workplace, QObject* parent) : QObject(pa
     connect(&workplace, &Workplace::changed, this, &HandOverBoard::changed);
     connect(&workplace, &Workplace::openChanged, this, [this] {
         m_paper = {};
-        m_word.clear();
+        m_word = begunWords(m_workplace, begunName);
         m_outcome.clear();
         Q_EMIT changed();
     });
@@ -107,6 +109,7 @@ void HandOverBoard::setWord(const QString& word)
 {
     if (word != m_word) {
         m_word = word;
+        keepBegun(m_workplace, begunName, word);
         Q_EMIT changed();
     }
 }
@@ -126,7 +129,7 @@ void HandOverBoard::pin()
     const auto at = clock::toIso8601(m_workplace.now());
     const auto kept = bytes::Writer().block(bytes::viewOf(desk.person())).block(bytes::viewOf(at)).block(bytes::viewOf(word)).bytes();
     if (m_workplace.settle(desk.vault().keep(keptName, kept))) {
-        m_word.clear();
+        setWord({});
         open();
     }
 }

@@ -1,5 +1,8 @@
 #include "app/diary/model/diary_settings.h"
 
+#include "app/controls/idle_lock.h"
+#include "app/diary/model/words.h"
+
 #include <QLocale>
 
 namespace ebbline::diaryapp {
@@ -9,6 +12,8 @@ namespace {
 // In the order in which they are offered.
 const QStringList codes{QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("es"), QStringLiteral("fr"),
                         QStringLiteral("pt_BR"), QStringLiteral("tr"), QStringLiteral("ar"), QStringLiteral("zh_CN")};
+
+const QList<int> lockChoices{2, 5, 15};  // judgement, no source
 
 }  // namespace
 
@@ -69,6 +74,29 @@ void DiarySettings::keep(const QString& name, const QVariant& value)
     m_settings.setValue(name, value);
     m_settings.sync();
     Q_EMIT changed();
+}
+
+int DiarySettings::lockMinutes() const
+{
+    return controls::lockChoice(lockChoices, m_settings.value("lockMinutes", static_cast<int>(controls::IdleLock::defaultLimit.count())).toInt());
+}
+
+QStringList DiarySettings::lockNames() const
+{
+    QStringList names;
+    for (const int minutes : lockChoices)
+        names << digits(minutes);
+    return names;
+}
+
+int DiarySettings::lockChoice() const
+{
+    return static_cast<int>(lockChoices.indexOf(lockMinutes()));
+}
+
+void DiarySettings::setLockChoice(int index)
+{
+    keep("lockMinutes", lockChoices.at(std::clamp(index, 0, static_cast<int>(lockChoices.size()) - 1)));
 }
 
 std::optional<bool> DiarySettings::mayRing() const

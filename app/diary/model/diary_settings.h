@@ -23,6 +23,8 @@ class DiarySettings : public QObject {
     Q_PROPERTY(qreal textScale READ textScale NOTIFY changed FINAL)                        ///< 1, 1.5, 2
     Q_PROPERTY(int look READ look WRITE setLook NOTIFY changed FINAL)  ///< 0 light, 1 dark, 2 high contrast
     Q_PROPERTY(bool reducedMotion READ isReducedMotion WRITE setReducedMotion NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList lockNames READ lockNames NOTIFY languageChanged FINAL)  ///< minutes without a touch
+    Q_PROPERTY(int lockChoice READ lockChoice WRITE setLockChoice NOTIFY changed FINAL)  ///< of these
     Q_PROPERTY(bool fahrenheit READ isFahrenheit WRITE setFahrenheit NOTIFY changed FINAL)
 
 public:
@@ -44,6 +46,12 @@ public:
     void setReducedMotion(bool reduced) { keep("calm", reduced); }
     bool isFahrenheit() const { return m_settings.value("fahrenheit", false).toBool(); }
     void setFahrenheit(bool fahrenheit) { keep("fahrenheit", fahrenheit); }
+
+    /// After so long without a touch or a key the diary locks by itself: 2, 5 or 15.
+    int lockMinutes() const;
+    QStringList lockNames() const;
+    int lockChoice() const;
+    void setLockChoice(int index);
 
     /// Whether reminders may ring on this device; empty until the person has said.
     std::optional<bool> mayRing() const;

@@ -30,6 +30,19 @@ EntryBoard::EntryBoard(Home& home, DiarySettings& settings, QObject* parent)
         m_before = m_home.diary().lastBefore(m_entry.at.at);
         keep();
     });
+    connect(&home, &Home::openChanged, this, [this] {
+        if (m_home.isOpen())
+            return;
+        // Nothing of what was typed stays in memory: it lies in the vault.
+        m_entry = {};
+        m_before.reset();
+        m_amends.reset();
+        m_temperature.clear();
+        m_temperatureProblem.clear();
+        m_problem.clear();
+        m_findings.clear();
+        Q_EMIT changed();
+    });
 }
 
 bool EntryBoard::isBegun(const patient::Draft& draft)
@@ -62,7 +75,7 @@ void EntryBoard::start(const patient::Draft& draft)
     m_moment.show(m_entry.at, m_amends.has_value());
 }
 
-Done EntryBoard::open()
+Done EntryBoard::open(Place place)
 {
     const auto kept = m_home.diary().draft();
     if (!kept && kept.error().reason != Reason::notFound)
@@ -71,11 +84,11 @@ Done EntryBoard::open()
     if (kept && isBegun(*kept)) {
         start(*kept);
         // Go on at the first question that is not answered.
-        while (m_place < m_symptoms.size() && m_entry.scores.contains({symptom(), Side::left})
+        while (place == Place::firstOpen && m_place < m_symptoms.size() && m_entry.scores.contains({symptom(), Side::left})
                && m_entry.scores.contains({symptom(), Side::right}))
             ++m_place;
     } else {
-        start({m_home.diary().blankEntry(), {}, 0});
+        start({m_home.diary().blankEntry(), {}, kept && place == Place::asLeft ? kept->step : 0});
     }
     Q_EMIT changed();
     return {};
@@ -186,6 +199,8 @@ QString EntryBoard::summary() const
 /// Every tap is durable: a failure is said, and what was typed stays on the page.
 void EntryBoard::keep()
 {
+    if (!m_home.isOpen())
+        return;  // a field that is left because the diary locked: its letters are kept already
     const patient::Draft draft{m_entry, m_temperature.toStdString(), keptStep()};
     const Done kept = m_amends ? m_home.diary().keepCorrection(draft) : m_home.diary().keepDraft(draft);
     m_problem = kept ? QString() : errorText(kept.error());
@@ -306,7 +321,7 @@ void EntryBoard::writeNote(const QString& text)
 void EntryBoard::save()
 {
     writeTemperature(m_temperature);
-    if (!m_temperatureProblem.isEmpty())
+    if (!m_temperatureProblem.isEmpty() || !m_home.isOpen())
         return;
     const auto stored = m_amends ? m_home.diary().amend(*m_amends, m_entry) : m_home.diary().record(m_entry);
     if (!stored) {

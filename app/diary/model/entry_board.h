@@ -70,9 +70,11 @@ public:
 
     EntryBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
 
-    /// A new entry, or the one that was being typed when the program ended.
+    /// A new entry, or the one that was being typed when the program ended: at the first question that is open,
+    /// or at the very one that was in sight.
     /// \returns as patient::Diary::draft(): then nothing was opened.
-    Done open();
+    enum class Place { firstOpen, asLeft };
+    Done open(Place place = Place::firstOpen);
     /// Corrects an entry, or goes on correcting it; its old version is kept.
     Done amend(const recovery::EntryId& id);
 
@@ -97,6 +99,7 @@ public:
     QString problem() const { return m_problem; }
     bool isMoreOffered() const;
     bool isAmending() const { return m_amends.has_value(); }
+    const std::optional<recovery::EntryId>& amends() const { return m_amends; }
     EntryMoment* moment() { return &m_moment; }
 
     Q_INVOKABLE void answer(int side, int points);

@@ -71,6 +71,7 @@ HistoryBoard::HistoryBoard(Home& home, DiarySettings& settings, PhotoShelf& shel
     connect(&settings, &DiarySettings::changed, this, &HistoryBoard::changed);
     connect(&home, &Home::changed, this, &HistoryBoard::changed);
     connect(&home, &Home::openChanged, this, &HistoryBoard::changed);
+    connect(&home, &Home::openChanged, this, &HistoryBoard::draftChanged);
 }
 
 QList<EntryLine> HistoryBoard::entries() const
@@ -163,6 +164,27 @@ void HistoryBoard::markRead()
         if (const Done done = m_home.diary().readMessages(); !done)
             Q_EMIT failed(errorText(done.error()));
     m_home.touch();
+}
+
+QString HistoryBoard::noteDraft() const
+{
+    return m_home.isOpen() ? QString::fromStdString(m_home.diary().noteDraft()) : QString();
+}
+
+void HistoryBoard::setNoteDraft(const QString& text)
+{
+    if (!m_home.isOpen() || text == noteDraft())
+        return;
+    if (const Done kept = m_home.diary().keepNoteDraft(text.toStdString()); !kept)
+        Q_EMIT failed(errorText(kept.error()));
+    Q_EMIT draftChanged();
+}
+
+bool HistoryBoard::sendNote()
+{
+    const bool sent = writeNote(noteDraft());
+    Q_EMIT draftChanged();
+    return sent;
 }
 
 bool HistoryBoard::writeNote(const QString& text)

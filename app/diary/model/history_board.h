@@ -60,6 +60,7 @@ class HistoryBoard : public QObject {
     Q_PROPERTY(QList<ebbline::diaryapp::EntryLine> entries READ entries NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::diaryapp::NoteLine> notes READ notes NOTIFY changed FINAL)
     Q_PROPERTY(ebbline::diaryapp::PhotoShelf* shelf READ shelf CONSTANT FINAL)
+    Q_PROPERTY(QString noteDraft READ noteDraft WRITE setNoteDraft NOTIFY draftChanged FINAL)  ///< kept at every letter
 
 public:
     HistoryBoard(Home& home, DiarySettings& settings, PhotoShelf& shelf, QObject* parent = nullptr);
@@ -70,10 +71,15 @@ public:
     std::optional<recovery::EntryId> entryOf(const QString& key) const;
     void markRead();
     PhotoShelf* shelf() { return &m_shelf; }
+    QString noteDraft() const;
+    void setNoteDraft(const QString& text);
+    /// Sends the draft. \returns false if it is empty or could not be kept.
+    Q_INVOKABLE bool sendNote();
     Q_INVOKABLE bool writeNote(const QString& text);
 
 Q_SIGNALS:
     void changed();
+    void draftChanged();
     void failed(const QString& text);
 
 private:

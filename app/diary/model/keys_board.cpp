@@ -64,6 +64,13 @@ void KeysBoard::makeCode(const QString& passphrase)
     Q_EMIT changed();
 }
 
+void KeysBoard::sayCodeIsGone()
+{
+    clear();
+    m_outcome = tr("The code is not shown any more. If it is not on your paper, make a new one.");
+    Q_EMIT changed();
+}
+
 void KeysBoard::hideCode()
 {
     clear();

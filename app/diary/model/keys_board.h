@@ -37,6 +37,8 @@ public:
     /// Asks for the passphrase again, so that a diary left open does not give itself away.
     Q_INVOKABLE void makeCode(const QString& passphrase);
     /// The code was written down: it is shown no more.
+    /// The diary locked while a code was in sight: says that it is not shown again.
+    void sayCodeIsGone();
     Q_INVOKABLE void hideCode();
     void clear();
 

@@ -76,6 +76,44 @@ QString TodayBoard::sent() const
               static_cast<int>(m_today.waiting));
 }
 
+QString TodayBoard::outlook() const
+{
+    if (!m_home.isOpen() || !m_home.diary().joined())
+        return {};
+    const auto outlook = m_home.diary().outlook();
+    if (!outlook)
+        return {};
+    using State = sync::Outlook::State;
+    const auto when = [this](clock::Instant at) { return whenText(m_home.zone().moment(at), m_today.now); };
+    QStringList lines;
+    switch (outlook->state) {
+    case State::olderHere: lines << tr("This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please."); break;
+    case State::forked: lines << tr("Two messages from the clinic do not fit together. Call your clinic before you act on one."); break;
+    case State::withheld: lines << tr("A message from the clinic is missing here. Call your clinic, please."); break;
+    case State::unheard:
+        lines << (outlook->heardAt ? tr("This phone has heard nothing from the clinic since %1.").arg(when(*outlook->heardAt))
+                                   : tr("This phone has heard nothing from the clinic yet."));
+        break;
+    case State::waiting:
+    case State::delivered: break;
+    }
+    // Answers to reminders travel as well; what she wrote is what she waits for.
+    if (outlook->waitingSince && m_today.waiting > 0)
+        lines << tr("As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.").arg(when(*outlook->waitingSince));
+    if (!lines.isEmpty())
+        lines << tr("If you are worried, call. Do not wait for an answer here.");
+    return lines.join(QLatin1Char(' '));
+}
+
+bool TodayBoard::isStuck() const
+{
+    const auto outlook = m_home.isOpen() && m_home.diary().joined() ? m_home.diary().outlook() : std::nullopt;
+    if (!outlook)
+        return false;
+    return outlook->state < sync::Outlook::State::waiting
+           || (outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, m_today.now.at));
+}
+
 QString TodayBoard::standing() const
 {
     return m_today.standing.empty() ? QString() : adviceFor(m_today.standing.front()).title;

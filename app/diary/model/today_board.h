@@ -37,6 +37,8 @@ class TodayBoard : public QObject {
     Q_PROPERTY(QString usual READ usual NOTIFY changed FINAL)          ///< what is usual today, in words
     Q_PROPERTY(QString usualGround READ usualGround NOTIFY changed FINAL)  ///< what stands behind it
     Q_PROPERTY(QString sent READ sent NOTIFY changed FINAL)            ///< where the last entry is
+    Q_PROPERTY(bool stuck READ isStuck NOTIFY changed FINAL)           ///< the outlook belongs to the top: a day without proof, or worse
+    Q_PROPERTY(QString outlook READ outlook NOTIFY changed FINAL)      ///< what stands between her and the clinic; empty: nothing
     Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)    ///< a warning not read yet; empty: none
     Q_PROPERTY(QString unread READ unread NOTIFY changed FINAL)        ///< notes from the clinic; empty: none
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> due READ due NOTIFY changed FINAL)
@@ -54,6 +56,8 @@ public:
     QString usual() const;
     QString usualGround() const;
     QString sent() const;
+    QString outlook() const;
+    bool isStuck() const;
     QString standing() const;
     QString unread() const;
     QList<DayLine> due() const;

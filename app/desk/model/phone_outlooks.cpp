@@ -1,0 +1,109 @@
+#include "app/desk/model/phone_outlooks.h"
+
+#include "app/desk/model/times.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+using State = sync::Outlook::State;
+
+class PhoneWords {
+    Q_DECLARE_TR_FUNCTIONS(PhoneWords)
+};
+
+}  // namespace
+
+PhoneOutlooks::PhoneOutlooks(Workplace& workplace) : m_workplace(workplace)
+{
+    if (workplace.isDemo()) {
+        return;  // invented patients have no phones that could be heard
+    }
+    const auto links = workplace.desk().vault().links();
+    for (const auto& link : links.value_or(std::vector<vault::Link>{})) {
+        if (!link.ended && !link.course.isNull()) {
+            m_mailboxes.insert_or_assign(link.course, link.mailbox);
+        }
+    }
+}
+
+std::optional<sync::Outlook> PhoneOutlooks::of(const recovery::CourseId& course) const
+{
+    const auto found = m_mailboxes.find(course);
+    if (found == m_mailboxes.end()) {
+        return std::nullopt;
+    }
+    const auto outlook = sync::outlookOf(m_workplace.desk().vault(), found->second);
+    return outlook ? std::optional(*outlook) : std::nullopt;
+}
+
+QString PhoneOutlooks::text(const recovery::CourseId& course) const
+{
+    const auto outlook = of(course);
+    if (!outlook) {
+        return {};
+    }
+    const auto now = m_workplace.now();
+    const auto when = [&](clock::Instant at) { return whenText(m_workplace.zone().moment(at), now); };
+    QStringList lines;
+    switch (outlook->state) {
+    case State::olderHere:
+        lines << PhoneWords::tr("The phone holds more from this desk than the desk does: the desk is an older copy.");
+        break;
+    case State::forked:
+        lines << PhoneWords::tr("The phone sent two different histories: call, and do not rely on its entries.");
+        break;
+    case State::withheld:
+        lines << PhoneWords::tr("A message of the phone is missing: the hub holds it back or lost it.");
+        break;
+    case State::unheard:
+        lines << (outlook->heardAt ? PhoneWords::tr("Phone not heard of since %1: what was written there may not be here.").arg(when(*outlook->heardAt))
+                                   : PhoneWords::tr("Phone not heard of since it was linked."));
+        break;
+    case State::waiting:
+    case State::delivered:
+        break;
+    }
+    if (outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, now.at)) {
+        lines << PhoneWords::tr("It has not confirmed what was sent to it, %1.", "when it was sent").arg(when(*outlook->waitingSince));
+    }
+    return lines.join(u' ');
+}
+
+PhoneOutlooks::Count PhoneOutlooks::count() const
+{
+    Count count;
+    std::vector<std::pair<clock::Instant, QString>> unheard;
+    const auto now = m_workplace.now();
+    const auto& courses = m_workplace.state().courses;
+    for (const auto& [course, mailbox] : m_mailboxes) {
+        const auto known = courses.find(course);
+        if (known == courses.end() || known->second.followUp) {
+            continue;
+        }
+        const auto outlook = of(course);
+        if (!outlook) {
+            continue;
+        }
+        ++count.linked;
+        count.waiting += outlook->waitingSince ? 1 : 0;
+        count.unproved += outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, now.at) ? 1 : 0;
+        count.withheld += outlook->state == State::withheld ? 1 : 0;
+        count.forked += outlook->state == State::forked ? 1 : 0;
+        count.older += outlook->state == State::olderHere ? 1 : 0;
+        if (outlook->unheard) {
+            unheard.emplace_back(outlook->heardAt.value_or(clock::Instant{}), m_workplace.patientName(course));
+        }
+    }
+    std::sort(unheard.begin(), unheard.end());
+    for (const auto& [at, name] : unheard) {
+        count.unheard << name;
+    }
+    return count;
+}
+
+}  // namespace ebbline::deskapp

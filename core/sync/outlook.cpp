@@ -1,0 +1,59 @@
+#include "core/sync/outlook.h"
+
+namespace ebbline::sync {
+
+namespace {
+
+/// Reached, not only passed: the line between "of today" and "of yesterday" belongs to those who wait. A time ahead of
+/// us means that somebody set the clock, and tells nothing good.
+bool isReached(clock::Instant since, std::chrono::milliseconds limit, clock::Instant now)
+{
+    return now - since >= limit || since - now >= limit;
+}
+
+/// What was sealed waits since then. What no envelope carries yet waits since it was written, and not since before the
+/// last sealing, which would have taken it.
+std::optional<clock::Instant> oldestWaiting(const vault::Standing& standing, const std::vector<journal::Operation>& unsealed)
+{
+    std::optional<clock::Instant> oldest = standing.unprovedSince;
+    for (const journal::Operation& operation : unsealed) {
+        const clock::Instant since = std::max(operation.entered.at, standing.spokeAt.value_or(operation.entered.at));
+        oldest = std::min(oldest.value_or(since), since);
+    }
+    return oldest;
+}
+
+Outlook::State gravest(const vault::Standing& standing, const Outlook& outlook)
+{
+    if (standing.rolledBack)
+        return Outlook::State::olderHere;
+    if (standing.fork)
+        return Outlook::State::forked;
+    if (standing.gap)
+        return Outlook::State::withheld;
+    if (outlook.unheard)
+        return Outlook::State::unheard;
+    return outlook.waitingSince ? Outlook::State::waiting : Outlook::State::delivered;
+}
+
+}  // namespace
+
+Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& mailbox)
+{
+    const auto standing = vault.standing(mailbox);
+    if (!standing)
+        return fail(standing.error());
+    const auto unsealed = vault.unsealed(mailbox);
+    if (!unsealed)
+        return fail(unsealed.error());
+    Outlook outlook;
+    outlook.waitingSince = oldestWaiting(*standing, *unsealed);
+    outlook.heardAt = standing->heardAt;
+    // Before anything came, the silence is counted from when we spoke.
+    const auto last = standing->heardAt ? standing->heardAt : standing->spokeAt;
+    outlook.unheard = last && isReached(*last, longestSilence, vault.clock().now());
+    outlook.state = gravest(*standing, outlook);
+    return outlook;
+}
+
+}  // namespace ebbline::sync

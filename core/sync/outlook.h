@@ -1,0 +1,32 @@
+#pragma once
+/// \file
+/// How it stands with the other end of a mailbox, in one look: what it has acknowledged, since when something
+/// waits, when it was last heard, and what a hub keeps back. All of it is proved by signatures and timed by our own
+/// clock (vault::Standing); nothing rests on what a hub says, and nothing counts as delivered before the other end
+/// has acknowledged it.
+
+#include "core/sync/link_sync.h"
+
+namespace ebbline::sync {
+
+struct Outlook {
+    /// Of all that holds, the gravest; in this order.
+    enum class State : std::uint8_t {
+        olderHere,  ///< the other end holds more of ours than this vault does: this vault is an older copy
+        forked,     ///< two histories of one device were shown
+        withheld,   ///< a signed message is here that comes after one which the hub does not show, or shows no more
+        unheard,    ///< nothing new from the other end for longestSilence or longer
+        waiting,    ///< something that was written here is not acknowledged
+        delivered,  ///< everything that was written here is acknowledged
+    };
+    State state = State::delivered;
+    std::optional<clock::Instant> waitingSince;  ///< the oldest that is not acknowledged; empty: nothing waits
+    std::optional<clock::Instant> heardAt;       ///< when something new of the other end was last accepted; empty: never
+    bool unheard = false;                        ///< as State::unheard, whatever graver holds as well
+};
+
+/// Of one mailbox, at this moment of the vault's clock. Whether a link that ended or a course that is closed still
+/// matters is for the caller to say. \returns Reason::storageFailed.
+Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& mailbox);
+
+}  // namespace ebbline::sync

@@ -1,0 +1,113 @@
+// How it stands with the phones, at the desk: on the queue, at a course, and on the clinic's page.
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace ebbline;
+using namespace std::chrono_literals;
+using screens::DemoClinic;
+
+namespace {
+
+struct Phones {
+    DemoClinic clinic;
+    std::unique_ptr<app::DeskProgram> program = clinic.program(QStringLiteral("en"));
+    recovery::CourseId tomas = clinic.course("Tomas Reyl");
+
+    vault::Vault& vault() { return program->workplace().desk().vault(); }
+    deskapp::HubWatch& hub()
+    {
+        program->hub()->refresh();
+        return *program->hub();
+    }
+    deskapp::QueueRow row()
+    {
+        program->queue()->refresh();
+        const auto* rows = program->queue()->rows();
+        return rows->rows()[rows->rowOf(deskapp::keyOf(tomas))].value.value<deskapp::QueueRow>();
+    }
+    vault::Link link()
+    {
+        const auto links = vault().links();
+        REQUIRE(links);
+        for (const auto& link : *links) {
+            if (link.course == tomas) {
+                return link;
+            }
+        }
+        return {};
+    }
+    envelope::DeviceId phone() { return envelope::deviceIdOf(link().peerSigning); }
+};
+
+}  // namespace
+
+TEST_CASE("a phone is not heard of from twenty-six hours on: its row, its course and the queue say so", "[desk][outlook]")
+{
+    Phones it;
+    const auto heard = *sync::outlookOf(it.vault(), it.link().mailbox)->heardAt;
+    it.clinic.clock().set(heard + sync::longestSilence - 1ms);
+    CHECK(it.hub().unheard().toStdString() == "");
+    CHECK(it.row().reach.toStdString() == "");
+
+    it.clinic.clock().advance(1ms);
+    CHECK(it.row().reach.startsWith(QLatin1String("Phone not heard of since Yesterday")));
+    CHECK(it.row().spoken.contains(it.row().reach));
+    CHECK(it.hub().unheard().startsWith(QLatin1String("Phones not heard of for more than a day: ")));
+    CHECK(it.hub().unheard().endsWith(QLatin1String("What was written there may not be here.")));
+    CHECK(it.hub().phones().contains(QLatin1String("phones not heard of for more than a day.")));
+    it.program->openCourse(deskapp::keyOf(it.tomas));
+    CHECK(it.program->course()->reach().contains(QLatin1String("Phone not heard of since Yesterday")));
+}
+
+TEST_CASE("what a phone has not confirmed is said, at once on the clinic's page and after a day on its row", "[desk][outlook]")
+{
+    Phones it;
+    REQUIRE(it.program->workplace().desk().writeMessage(it.tomas, "Please take your temperature."));
+    CHECK(it.hub().phones().contains(QLatin1String("have yet to confirm what was sent to them.")));
+    CHECK(it.row().reach.toStdString() == "");
+    it.clinic.clock().advance(sync::longestSilence + 1s);
+    CHECK(it.hub().phones().contains(QLatin1String("have not confirmed for more than a day what was sent to them.")));
+    CHECK(it.row().reach.contains(QLatin1String("It has not confirmed what was sent to it, ")));
+}
+
+TEST_CASE("what a hub holds back, a phone that forked and an older desk are trouble until they are over", "[desk][outlook]")
+{
+    Phones it;
+    const auto mailbox = it.link().mailbox;
+    REQUIRE(it.hub().trouble().toStdString() == "");
+    REQUIRE(it.vault().noteAhead(mailbox, it.phone(), 99));
+    CHECK(it.hub().trouble().contains(QLatin1String("A message from a phone is missing.")));
+    CHECK(it.row().reach.startsWith(QLatin1String("A message of the phone is missing")));
+    REQUIRE(it.vault().noteFork(mailbox, it.phone()));
+    CHECK(it.hub().trouble().contains(QLatin1String("two different histories")));
+    CHECK(it.row().reach.startsWith(QLatin1String("The phone sent two different histories")));
+    REQUIRE(it.vault().noteRolledBack(mailbox));
+    CHECK(it.hub().trouble().contains(QLatin1String("put back to an older copy")));
+    CHECK(it.row().reach.startsWith(QLatin1String("The phone holds more from this desk")));
+}
+
+TEST_CASE("a closed course asks for no word from its phone", "[desk][outlook]")
+{
+    Phones it;
+    it.clinic.clock().advance(sync::longestSilence);
+    REQUIRE(it.hub().unheard().contains(QLatin1String("more")));
+    const auto linked = it.hub().phones();
+    it.program->openFollowUp(deskapp::keyOf(it.tomas));
+    it.program->followUp()->setChange(1);
+    it.program->followUp()->setSatisfaction(5);
+    it.program->followUp()->save();
+    CHECK(it.hub().phones() != linked);
+}
+
+TEST_CASE("a locked desk and one of invented patients say nothing of phones", "[desk][outlook]")
+{
+    Phones it;
+    it.clinic.clock().advance(sync::longestSilence);
+    it.program->lock();
+    CHECK(it.hub().unheard().toStdString() == "");
+    CHECK(it.hub().phones().toStdString() == "");
+    REQUIRE(it.program->unlocking()->openDemo());
+    CHECK(it.hub().unheard().toStdString() == "");
+    CHECK(it.hub().phones().toStdString() == "");
+}

@@ -1,0 +1,102 @@
+// What stands between her and the clinic, said on the day's page: never ahead of the proof, and with what to do.
+#include "tests/screens/demo_patient.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+using namespace ebbline;
+using namespace std::chrono_literals;
+using screens::DemoPatient;
+
+namespace {
+
+const QString whatToDo = QStringLiteral("If you are worried, call. Do not wait for an answer here.");
+
+struct Day {
+    DemoPatient patient;
+    std::unique_ptr<app::DiaryProgram> program = patient.joined(QStringLiteral("en"));
+    QString outlook()
+    {
+        program->today()->refresh();
+        return program->today()->outlook();
+    }
+    std::string plain() { return outlook().toStdString(); }
+    envelope::MailboxId mailbox() { return program->home().diary().link()->mailbox; }
+    envelope::DeviceId desk() { return envelope::deviceIdOf(program->home().diary().link()->peerSigning); }
+};
+
+}  // namespace
+
+TEST_CASE("with everything acknowledged the day says nothing more", "[diary][outlook]")
+{
+    Day day;
+    CHECK(day.plain() == "");
+    day.patient.goTo(0, 14);
+    DemoPatient::tell(*day.program, 3);
+    day.program->syncNow();
+    day.patient.sends();
+    day.program->syncNow();
+    CHECK(day.plain() == "");
+}
+
+TEST_CASE("an entry that waits is said not to be with the clinic, with since when and what to do", "[diary][outlook]")
+{
+    Day day;
+    day.patient.setOffline(true);
+    day.patient.goTo(0, 14, 5);
+    DemoPatient::tell(*day.program, 3);
+    day.patient.goTo(0, 18);
+    const auto waiting = day.outlook();
+    CHECK_FALSE(day.program->today()->isStuck());
+    CHECK(waiting.startsWith(QLatin1String("As far as this phone knows, what you wrote is not with the clinic. It has waited since today 2:05")));
+    CHECK(waiting.endsWith(whatToDo));
+
+    // The hub takes it: that is no word from the clinic.
+    day.patient.setOffline(false);
+    day.program->syncNow();
+    CHECK(day.outlook() == waiting);
+    day.patient.sends();
+    CHECK(day.outlook() == waiting);
+    day.program->syncNow();
+    CHECK(day.plain() == "");
+}
+
+TEST_CASE("a day without a word from the clinic is said, from twenty-six hours on", "[diary][outlook]")
+{
+    Day day;
+    const auto heard = *day.program->home().diary().outlook()->heardAt;
+    day.patient.clock().set(heard + sync::longestSilence - 1ms);
+    CHECK(day.plain() == "");
+    CHECK_FALSE(day.program->today()->isStuck());
+    day.patient.clock().advance(1ms);
+    CHECK(day.program->today()->isStuck());
+    CHECK(day.outlook().startsWith(QLatin1String("This phone has heard nothing from the clinic since yesterday")));
+    CHECK(day.outlook().endsWith(whatToDo));
+    CHECK_FALSE(day.outlook().contains(QLatin1String("what you wrote")));
+
+    day.patient.setOffline(true);
+    DemoPatient::tell(*day.program, 3);
+    CHECK(day.outlook().contains(QLatin1String("what you wrote is not with the clinic")));
+}
+
+TEST_CASE("a message that is missing, two that do not fit, and an older copy are each said, the gravest alone", "[diary][outlook]")
+{
+    Day day;
+    auto& vault = day.program->home().diary().vault();
+    REQUIRE(vault.noteAhead(day.mailbox(), day.desk(), 99));
+    CHECK(day.outlook().startsWith(QLatin1String("A message from the clinic is missing here. Call your clinic, please.")));
+    REQUIRE(vault.noteFork(day.mailbox(), day.desk()));
+    CHECK(day.outlook().startsWith(QLatin1String("Two messages from the clinic do not fit together.")));
+    CHECK_FALSE(day.outlook().contains(QLatin1String("is missing")));
+    REQUIRE(vault.noteRolledBack(day.mailbox()));
+    CHECK(day.outlook().startsWith(QLatin1String("This phone holds an older copy of your diary.")));
+}
+
+TEST_CASE("a locked diary says nothing of its outlook", "[diary][outlook]")
+{
+    Day day;
+    day.patient.setOffline(true);
+    DemoPatient::tell(*day.program, 3);
+    REQUIRE(day.plain() != "");
+    day.program->lock();
+    CHECK(day.plain() == "");
+}
