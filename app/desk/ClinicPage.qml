@@ -86,6 +86,7 @@ PageFrame {
                 text: root.program.hub.phones
                 soft: true
                 Layout.fillWidth: true
+                Layout.bottomMargin: Theme.gap
             }
             LineField {
                 objectName: "clinicKey"

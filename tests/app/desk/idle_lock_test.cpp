@@ -110,9 +110,7 @@ TEST_CASE("after a desk locked by itself no key of it is left in memory", "[desk
     needles.emplace_back(vault.signingKey().seed());
     needles.emplace_back(vault.clinicRoot().seed());
     needles.emplace_back(vault.clinicEpoch().secret());
-    for (const auto& needle : needles) {
-        CHECK(needle.copies() >= 1);
-    }
+    CHECK(std::ranges::all_of(needles, [](const auto& needle) { return needle.copies() >= 1; }));
     it.leaveAlone();
     for (const auto& needle : needles) {
         CHECK(needle.copies() == 0);
@@ -390,9 +388,8 @@ TEST_CASE("the word that the desk locks stands over an open panel, and staying i
     CHECK(painted(*it.program->window()).contains(QLatin1String("It locks in half a minute.")));
     QQuickItem* stay = nullptr;
     for (QQuickItem* item : screens::visibleItems(*it.program->window())) {
-        if (item->property("text").toString() == QLatin1String("Stay open")) {
-            stay = stay == nullptr ? item : stay;
-        }
+        const bool named = item->property("text").toString() == QLatin1String("Stay open");
+        stay = named && stay == nullptr ? item : stay;
     }
     REQUIRE(stay != nullptr);
     const auto middle = stay->mapToScene({stay->width() / 2, stay->height() / 2}).toPoint();
