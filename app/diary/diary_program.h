@@ -124,10 +124,18 @@ public:
     Q_INVOKABLE void openEntry();
     Q_INVOKABLE void openCall();
     Q_INVOKABLE void openWarning();
-    Q_INVOKABLE void openHistory();
+    Q_INVOKABLE void openHistory()
+    {
+        if (m_home.isOpen())
+            turnTo(Page::history);
+    }
     Q_INVOKABLE void openNotes();
-    Q_INVOKABLE void openSettings();
-    Q_INVOKABLE void openReminders();
+    Q_INVOKABLE void openSettings() { turnTo(Page::settings); }
+    Q_INVOKABLE void openReminders()
+    {
+        if (m_home.isOpen())
+            turnTo(Page::reminders);
+    }
     Q_INVOKABLE void openKeys();
     Q_INVOKABLE void openMine();
     Q_INVOKABLE void openNotices() { turnTo(Page::notices); }
@@ -162,6 +170,8 @@ private:
     void say(const QString& text, std::optional<recovery::EntryId> undoable = {}, bool stays = false);
     void applyLanguage();
     void afterSave();
+    void afterRefusal();
+    void afterReading();
 
     DiarySetup m_setup;
     diaryapp::DiarySettings m_settings;
