@@ -715,6 +715,14 @@
                 <numerusform>لا مدخلة منذ %Ln يوم.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>All symptoms together</source>
+            <translation>كل الأعراض معًا</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2 with %3, usual up to %4.</source>
+            <translation>اليوم %1؛ منها %2 بدرجة %3، المعتاد حتى %4.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>
@@ -3281,6 +3289,22 @@
         <message>
             <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
             <translation>عُويرت العتبات على %1، بحيث لا تتجاوز %2 إنذارات كاذبة في ١٠٠ مسار بلا مضاعفات.</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1.</source>
+            <translation>عُويرت العتبات على %1.</translation>
+        </message>
+        <message>
+            <source>These are few: the thresholds are drawn towards those before.</source>
+            <translation>هذا عدد قليل: العتبات مقرّبة إلى ما كان قبلها.</translation>
+        </message>
+        <message>
+            <source>Rules, or the days that are asked about, were changed since.</source>
+            <translation>تغيّرت القواعد أو الأيام التي يُسأل عنها منذ ذلك الحين.</translation>
+        </message>
+        <message>
+            <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
+            <translation>لم يثبت أنها لا تتجاوز %1 إنذارات كاذبة في ١٠٠ مسار بلا مضاعفات.</translation>
         </message>
     </context>
     <context>

@@ -695,6 +695,14 @@
                 <numerusform>Seit %Ln Tagen kein Eintrag.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>All symptoms together</source>
+            <translation>Alle Symptome zusammen</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2 with %3, usual up to %4.</source>
+            <translation>Tag %1; darunter %2 mit %3, üblich bis %4.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>
@@ -3129,6 +3137,22 @@
         <message>
             <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
             <translation>Schwellen kalibriert an %1, auf höchstens %2 Fehlalarme in 100 unkomplizierten Verläufen.</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1.</source>
+            <translation>Schwellen kalibriert an: %1.</translation>
+        </message>
+        <message>
+            <source>These are few: the thresholds are drawn towards those before.</source>
+            <translation>Das sind wenige: Die Schwellen sind zu den früheren hingezogen.</translation>
+        </message>
+        <message>
+            <source>Rules, or the days that are asked about, were changed since.</source>
+            <translation>Regeln oder die erfragten Tage wurden seither geändert.</translation>
+        </message>
+        <message>
+            <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
+            <translation>Dass sie das Budget von %1 Fehlalarmen auf 100 unkomplizierte Verläufe einhalten, ist nicht gezeigt.</translation>
         </message>
     </context>
     <context>

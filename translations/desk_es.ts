@@ -691,6 +691,14 @@
                 <numerusform>Sin anotaciones desde hace %Ln días.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>All symptoms together</source>
+            <translation>Todos los síntomas juntos</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2 with %3, usual up to %4.</source>
+            <translation>Día %1; entre ellos %2 con %3, habitual hasta %4.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>
@@ -3013,6 +3021,22 @@
         <message>
             <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
             <translation>Umbrales calibrados con %1, para un máximo de %2 falsas alertas por cada 100 casos sin complicaciones.</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1.</source>
+            <translation>Umbrales calibrados con %1.</translation>
+        </message>
+        <message>
+            <source>These are few: the thresholds are drawn towards those before.</source>
+            <translation>Son pocos: los umbrales se acercan a los anteriores.</translation>
+        </message>
+        <message>
+            <source>Rules, or the days that are asked about, were changed since.</source>
+            <translation>Desde entonces cambiaron las reglas o los días por los que se pregunta.</translation>
+        </message>
+        <message>
+            <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
+            <translation>No está demostrado que respeten el presupuesto de %1 falsas alertas por cada 100 casos sin complicaciones.</translation>
         </message>
     </context>
     <context>

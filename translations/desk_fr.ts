@@ -691,6 +691,14 @@
                 <numerusform>Aucune note depuis %Ln jours.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>All symptoms together</source>
+            <translation>Tous symptômes réunis</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2 with %3, usual up to %4.</source>
+            <translation>Jour %1 ; parmi eux %2 avec %3, habituel jusqu’à %4.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>
@@ -3013,6 +3021,22 @@
         <message>
             <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
             <translation>Seuils calibrés sur %1, pour au plus %2 fausses alertes sur 100 suivis sans complication.</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1.</source>
+            <translation>Seuils calibrés sur %1.</translation>
+        </message>
+        <message>
+            <source>These are few: the thresholds are drawn towards those before.</source>
+            <translation>C’est peu : les seuils sont ramenés vers les précédents.</translation>
+        </message>
+        <message>
+            <source>Rules, or the days that are asked about, were changed since.</source>
+            <translation>Depuis, les règles ou les jours demandés ont changé.</translation>
+        </message>
+        <message>
+            <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
+            <translation>Il n’est pas montré qu’ils tiennent le budget de %1 fausses alertes sur 100 suivis sans complication.</translation>
         </message>
     </context>
     <context>

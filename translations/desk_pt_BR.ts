@@ -691,6 +691,14 @@
                 <numerusform>Sem anotação há %Ln dias.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>All symptoms together</source>
+            <translation>Todos os sintomas juntos</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2 with %3, usual up to %4.</source>
+            <translation>Dia %1; entre eles %2 com %3, normal até %4.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>
@@ -3013,6 +3021,22 @@
         <message>
             <source>Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.</source>
             <translation>Limiares calibrados com %1, para no máximo %2 alertas falsos em 100 casos sem complicações.</translation>
+        </message>
+        <message>
+            <source>Thresholds calibrated on %1.</source>
+            <translation>Limiares calibrados com %1.</translation>
+        </message>
+        <message>
+            <source>These are few: the thresholds are drawn towards those before.</source>
+            <translation>São poucos: os limiares são puxados para os anteriores.</translation>
+        </message>
+        <message>
+            <source>Rules, or the days that are asked about, were changed since.</source>
+            <translation>Desde então mudaram as regras ou os dias perguntados.</translation>
+        </message>
+        <message>
+            <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
+            <translation>Não está demonstrado que respeitem o orçamento de %1 alertas falsos em 100 casos sem complicações.</translation>
         </message>
     </context>
     <context>

@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>لم تكتب منذ أيام.</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>كل شيء معًا أكثر من المعتاد في هذا اليوم.</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>كل شيء معًا يستغرق زواله وقتًا أطول من المعتاد.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>قرأت هذا</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>يبقى التحذير في مفكرتك</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>لماذا</translation>
@@ -2254,6 +2257,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>إذا لم يجب أحد</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>لم يُحفظ ما كتبته، وليس لدى العيادة.</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>عودة إلى ما كتبته لحفظه مرة أخرى</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>يبقى التحذير في مفكرتك</translation>
     </message>
     </context>
     <context>

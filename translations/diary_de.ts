@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>Sie haben einige Tage nichts geschrieben.</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>Alles zusammen ist mehr als an diesem Tag üblich.</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>Alles zusammen braucht länger als üblich.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>Ich habe das gelesen</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>Die Warnung bleibt in Ihrem Tagebuch</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>Warum</translation>
@@ -2234,6 +2237,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>Wenn niemand abnimmt</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>Ihr Eintrag ist nicht gespeichert und nicht bei der Praxis.</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>Zurück zum Eintrag, um ihn noch einmal zu speichern</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>Die Warnung bleibt in Ihrem Tagebuch</translation>
     </message>
     </context>
     <context>

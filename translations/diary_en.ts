@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>You have not written for some days.</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>All taken together, it is more than usual for this day.</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>All taken together, it takes longer than usual to go.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>I have read this</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>The warning stays in your diary</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>Why</translation>
@@ -2234,6 +2237,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>If nobody answers</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>Your entry is not saved, and not with the clinic.</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>Back to your entry, to save it again</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>The warning stays in your diary</translation>
     </message>
     </context>
     <context>

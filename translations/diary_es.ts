@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>No ha escrito desde hace unos días.</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>En conjunto, es más de lo habitual este día.</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>En conjunto, tarda más de lo habitual en irse.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>Lo he leído</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>El aviso queda en su diario</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>Por qué</translation>
@@ -2234,6 +2237,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>Si nadie contesta</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>Su anotación no se ha guardado ni está en la clínica.</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>Volver a su anotación para guardarla otra vez</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>El aviso queda en su diario</translation>
     </message>
     </context>
     <context>

@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>Vous n'avez pas écrit depuis quelques jours.</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>Dans l&apos;ensemble, c&apos;est plus que d&apos;habitude ce jour-là.</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>Dans l&apos;ensemble, cela met plus de temps que d&apos;habitude à partir.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>J'ai lu ceci</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>L'alerte reste dans votre journal</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>Pourquoi</translation>
@@ -2234,6 +2237,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>Si personne ne répond</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>Votre note n&apos;est ni enregistrée ni à la clinique.</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>Retour à votre note, pour l&apos;enregistrer à nouveau</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>L&apos;alerte reste dans votre journal</translation>
     </message>
     </context>
     <context>

@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>Você não escreve há alguns dias.</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>No conjunto, é mais que o normal neste dia.</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>No conjunto, demora mais que o normal para passar.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>Eu li isto</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>O aviso fica no seu diário</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>Por quê</translation>
@@ -2234,6 +2237,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>Se ninguém atender</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>A sua anotação não foi salva nem está com a clínica.</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>Voltar à sua anotação, para salvar de novo</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>O aviso fica no seu diário</translation>
     </message>
     </context>
     <context>

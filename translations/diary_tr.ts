@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>Birkaç gündür yazmadınız.</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>Hepsi birlikte bu gün için olağandan fazla.</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>Hepsi birlikte, geçmesi olağandan uzun sürüyor.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>Bunu okudum</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>Uyarı günlüğünüzde kalır</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>Neden</translation>
@@ -2229,6 +2232,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>Kimse açmazsa</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>Kaydınız kaydedilmedi ve klinikte de yok.</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>Kaydınıza dönün ve yeniden kaydedin</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>Uyarı günlüğünüzde kalır</translation>
     </message>
     </context>
     <context>

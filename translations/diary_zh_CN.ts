@@ -165,6 +165,14 @@
         <source>You have not written for some days.</source>
         <translation>您已经几天没有写了。</translation>
     </message>
+    <message>
+        <source>All taken together, it is more than usual for this day.</source>
+        <translation>总体来看，比这一天通常的情况要重。</translation>
+    </message>
+    <message>
+        <source>All taken together, it takes longer than usual to go.</source>
+        <translation>总体来看，比通常消退得慢。</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -1518,11 +1526,6 @@
         <translation>我已阅读</translation>
     </message>
     <message>
-        <location filename="../app/diary/WarningPage.qml" line="18"/>
-        <source>The warning stays in your diary</source>
-        <translation>警告会留在您的日记里</translation>
-    </message>
-    <message>
         <location filename="../app/diary/WarningPage.qml" line="53"/>
         <source>Why</source>
         <translation>原因</translation>
@@ -2229,6 +2232,18 @@
         <location filename="../app/diary/model/warning_board.cpp" line="104"/>
         <source>If nobody answers</source>
         <translation>如果没有人接</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved, and not with the clinic.</source>
+        <translation>您的记录没有保存，诊所也没有收到。</translation>
+    </message>
+    <message>
+        <source>Back to your entry, to save it again</source>
+        <translation>回到您的记录，再保存一次</translation>
+    </message>
+    <message>
+        <source>The warning stays in your diary</source>
+        <translation>警告会留在您的日记里</translation>
     </message>
     </context>
     <context>

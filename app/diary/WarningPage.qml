@@ -15,7 +15,7 @@ PageBody {
     foot: [
         ActButton {
             text: qsTr("I have read this")
-            hint: qsTr("The warning stays in your diary")
+            hint: root.board.readHint
             onClicked: root.board.confirm()
             Layout.fillWidth: true
         }
@@ -44,6 +44,12 @@ PageBody {
         strong: true
         Layout.fillWidth: true
     }
+    Words {
+        text: root.board.unsaved
+        visible: text !== ""
+        strong: true
+        Layout.fillWidth: true
+    }
     CallList {
         board: root.board
         tone: root.tone
@@ -60,6 +66,7 @@ PageBody {
     }
     Words {
         text: root.board.sentState
+        visible: text !== ""
         soft: true
         Layout.fillWidth: true
     }

@@ -35,8 +35,9 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
             openToday();
     });
     connect(&m_entry, &diaryapp::EntryBoard::saved, this, &DiaryProgram::afterSave);
+    connect(&m_entry, &diaryapp::EntryBoard::notSaved, this, &DiaryProgram::afterRefusal);
     connect(&m_entry, &diaryapp::EntryBoard::left, this, &DiaryProgram::openToday);
-    connect(&m_warning, &diaryapp::WarningBoard::confirmed, this, &DiaryProgram::openToday);
+    connect(&m_warning, &diaryapp::WarningBoard::confirmed, this, &DiaryProgram::afterReading);
     const auto complain = [this](const QString& text) { say(text); };
     connect(&m_today, &diaryapp::TodayBoard::failed, this, complain);
     connect(&m_warning, &diaryapp::WarningBoard::failed, this, complain);
@@ -53,6 +54,7 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     });
     connect(&m_mine, &diaryapp::MineBoard::deleted, this, [this] {
         m_reminders.cancelAll();
+        m_entry.setRead();
         m_before = Page::lock;
         turnTo(Page::lock);
         say(tr("Your diary is no longer on this device."));
@@ -159,6 +161,8 @@ void DiaryProgram::openToday()
     if (!m_home.isOpen() || !m_home.diary().joined())
         return arrive();
     m_today.refresh();
+    if (m_entry.isLoudUnsaved())
+        return afterRefusal();
     m_warning.showStanding();
     // What still stands comes before everything else.
     turnTo(m_warning.isEmpty() ? Page::today : Page::warning);
@@ -192,29 +196,12 @@ void DiaryProgram::openCall()
     turnTo(Page::call);
 }
 
-void DiaryProgram::openHistory()
-{
-    if (m_home.isOpen())
-        turnTo(Page::history);
-}
-
 void DiaryProgram::openNotes()
 {
     if (!m_home.isOpen())
         return;
     turnTo(Page::notes);
     m_history.markRead();
-}
-
-void DiaryProgram::openSettings()
-{
-    turnTo(Page::settings);
-}
-
-void DiaryProgram::openReminders()
-{
-    if (m_home.isOpen())
-        turnTo(Page::reminders);
 }
 
 void DiaryProgram::openKeys()
@@ -285,6 +272,26 @@ void DiaryProgram::afterSave()
         say(text, m_entry.savedEntry(), !m_entry.findings().empty());
     }
     syncNow();
+}
+
+/// A warning waits for no storage: it takes the page although nothing was saved, and says that.
+void DiaryProgram::afterRefusal()
+{
+    if (m_entry.isLoudUnsaved()) {
+        m_warning.showUnsaved(m_entry.findings(), m_entry.problem());
+        turnTo(Page::warning);
+    } else if (!m_entry.findings().empty()) {
+        const diaryapp::Advice advice = diaryapp::adviceFor(m_entry.findings().front());
+        say(m_entry.problem() + QLatin1Char(' ') + advice.title, {}, true);
+    }
+}
+
+void DiaryProgram::afterReading()
+{
+    if (!m_entry.isLoudUnsaved() || !m_home.isOpen())
+        return openToday();
+    m_entry.setRead();
+    turnTo(Page::entry);
 }
 
 void DiaryProgram::say(const QString& text, std::optional<recovery::EntryId> undoable, bool stays)

@@ -136,14 +136,22 @@ public:
     Q_INVOKABLE void openEntry();
     Q_INVOKABLE void openCall();
     Q_INVOKABLE void openWarning();
-    Q_INVOKABLE void openHistory();
+    Q_INVOKABLE void openHistory()
+    {
+        if (m_home.isOpen())
+            turnTo(Page::history);
+    }
     Q_INVOKABLE void openNotes();
     Q_INVOKABLE void openPhoto();
     /// Saves the entry, and goes on to photographs only if nothing is to be read first.
     Q_INVOKABLE void saveThenPhoto();
     Q_INVOKABLE void openPicture(const QString& key);
-    Q_INVOKABLE void openSettings();
-    Q_INVOKABLE void openReminders();
+    Q_INVOKABLE void openSettings() { turnTo(Page::settings); }
+    Q_INVOKABLE void openReminders()
+    {
+        if (m_home.isOpen())
+            turnTo(Page::reminders);
+    }
     Q_INVOKABLE void openKeys();
     Q_INVOKABLE void openMine();
     Q_INVOKABLE void openNotices() { turnTo(Page::notices); }
@@ -183,6 +191,8 @@ private:
     void applyLanguage();
     void afterSave();
     void wirePhotos();
+    void afterRefusal();
+    void afterReading();
 
     DiarySetup m_setup;
     diaryapp::DiarySettings m_settings;

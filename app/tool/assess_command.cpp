@@ -53,7 +53,10 @@ int assess(const Options& options)
     const auto assessed = assessTables(*scores, signs, protocol, clock::SystemClock().now());
     if (!assessed)
         return complain(assessed.error().detail);
-    if (assessed->ahead > 0)
+    if (assessed->allAhead)
+        std::cerr << "ebbline assess: note: all rows lie more than a day ahead of this computer's clock; the table is judged by its own time, "
+                     "silence up to its last row\n";
+    else if (assessed->ahead > 0)
         std::cerr << "ebbline assess: note: " << assessed->ahead
                   << " rows lie more than a day ahead of this computer's clock; they are judged as written, and nobody is called silent for them\n";
     if (const Done written = writeFile(options.out, exchange::writeFindings(assessed->findings)); !written) {

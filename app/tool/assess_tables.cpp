@@ -39,9 +39,10 @@ std::vector<exchange::FindingRow> judged(const std::string& name, const TableCou
     // Silence is judged to the end of the table, and nobody is expected to write after the follow-up.
     clock::Moment until = course.input.treated;
     until.at = std::min(end, until.at + std::chrono::days(protocol.carePlan.followUpDay));
-    if (!course.entries.empty())
-        until.at = std::max(until.at, course.entries.rbegin()->first);
-    for (const triggers::Finding& finding : triggers::judge(course.input, protocol, until))
+    for (const auto& [at, entry] : course.entries)
+        if (at <= end)
+            until.at = std::max(until.at, at);
+    for (const triggers::Finding& finding : triggers::judgeArrived(course.input, protocol, until))
         rows.push_back({name, finding.raisedAt, std::string(triggers::word(finding.trigger)), finding.urgency,
                         finding.trigger == triggers::Trigger::silence ? std::nullopt : std::optional(finding.stream.symptom),
                         finding.stream.side, triggers::explain(finding)});
@@ -85,6 +86,7 @@ Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchan
 struct TableEnd {
     clock::Instant at{};
     std::size_t ahead = 0;  ///< rows more than a day after now
+    bool allAhead = false;
 };
 
 TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs, clock::Instant now)
@@ -102,7 +104,8 @@ TableEnd tableEnd(const std::vector<exchange::ScoreRow>& scores, const std::vect
         take(row.enteredAt.at);
     for (const exchange::SignRow& row : signs)
         take(row.enteredAt.at);
-    if (end.ahead == scores.size() + signs.size())
+    end.allAhead = end.ahead > 0 && end.ahead == scores.size() + signs.size();
+    if (end.allAhead)
         end.at = last;
     return end;
 }
@@ -116,7 +119,7 @@ Result<Assessed> assessTables(const std::vector<exchange::ScoreRow>& scores, con
     if (!courses)
         return fail(courses.error());
     const TableEnd end = tableEnd(scores, signs, now);
-    Assessed assessed{{}, courses->size(), end.ahead};
+    Assessed assessed{{}, courses->size(), end.ahead, end.allAhead};
     for (const auto& [name, course] : *courses)
         for (exchange::FindingRow& row : judged(name, course, protocol, end.at))
             assessed.findings.push_back(std::move(row));

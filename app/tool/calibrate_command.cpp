@@ -7,6 +7,7 @@
 #include "app/tool/subcommand.h"
 
 #include "core/rehearsal/calibrate.h"
+#include "core/rehearsal/grounds.h"
 #include "core/rehearsal/rehearse.h"
 
 #include <nlohmann/json.hpp>
@@ -40,6 +41,7 @@ void print(const rehearsal::Calibration& done, const Options& options)
                                     {"fittedPer100", 100 * done.fittedRate},
                                     {"byRulesInPointsPer100", 100 * done.ruleRate},
                                     {"ownThresholds", done.ownThresholds},
+                                    {"budgetShownToHold", rehearsal::groundsOf(done.protocol.thresholds.calibratedOn).isBudgetShown()},
                                     {"band", done.protocol.band.provenance().version},
                                     {"bandRefused", done.bandObjection}};
         for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
@@ -59,7 +61,8 @@ void print(const rehearsal::Calibration& done, const Options& options)
     if (!done.bandObjection.empty())
         std::printf("the band learned from these courses is not used, because it failed its check: %s\n", done.bandObjection.c_str());
     if (!done.ownThresholds)
-        std::printf("fewer than %d uncomplicated courses: thresholds are drawn towards those of the protocol it started from\n",
+        std::printf("fewer than %d uncomplicated courses: thresholds are drawn towards those of the protocol it started from;\n"
+                    "they are not shown to hold the budget\n",
                     rehearsal::enoughForThresholds);
 }
 

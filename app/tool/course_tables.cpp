@@ -1,5 +1,7 @@
 #include "app/tool/course_tables.h"
 
+#include "core/clock/iso8601.h"
+
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -82,9 +84,34 @@ std::map<std::string, triggers::CourseInput> coursesOf(const std::vector<exchang
     return courses;
 }
 
+namespace {
+
+/// `line` of the table of truth: its cells hold no line breaks, so a row is a line.
+Done checkOnset(const exchange::TruthRow& row, std::size_t line, const triggers::CourseInput& course)
+{
+    if (!row.onsetAt)
+        return {};
+    clock::Instant last = rehearsal::endOf(course).at;
+    for (const triggers::Observation& observation : course.observations)
+        last = std::max(last, observation.at.at);
+    const bool early = row.onsetAt->at < course.treated.at;
+    if (!early && row.onsetAt->at <= last)
+        return {};
+    return fail(Reason::outOfRange, "table of truth, line " + std::to_string(line) + ": the onset of course "
+                                        + exchange::quotedCell(row.course) + ", " + clock::toIso8601(*row.onsetAt)
+                                        + (early ? ", lies before its treatment" : ", lies after its last row and after day 21"));
+}
+
+}  // namespace
+
 Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<exchange::ScoreRow>& scores,
                                                          const std::vector<exchange::TruthRow>& truth)
 {
+    std::map<std::string, triggers::CourseInput> inputs = coursesOf(scores);
+    for (std::size_t i = 0; i < truth.size(); ++i)
+        if (const auto course = inputs.find(truth[i].course); course != inputs.end())
+            if (const Done checked = checkOnset(truth[i], i + 2, course->second); !checked)
+                return fail(checked.error());
     std::map<std::string, rehearsal::Truth> truths;
     for (const exchange::TruthRow& row : truth) {
         const auto [place, fresh] = truths.try_emplace(row.course, rehearsal::Truth{row.kind, row.onsetAt, row.side});
@@ -93,7 +120,7 @@ Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<excha
             place->second = {row.kind, row.onsetAt, row.side};
     }
     std::vector<rehearsal::KnownCourse> courses;
-    for (auto& [name, input] : coursesOf(scores)) {
+    for (auto& [name, input] : inputs) {
         const auto found = truths.find(name);
         if (found == truths.end())
             return fail(Reason::notFound, "course " + exchange::quotedCell(name) + " has scores and no row in the table of truth");

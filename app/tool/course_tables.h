@@ -26,7 +26,9 @@ Done writeFile(const std::string& file, std::string_view bytes);
 std::map<std::string, triggers::CourseInput> coursesOf(const std::vector<exchange::ScoreRow>& rows);
 
 /// Scores and truth of the same courses. A course with two complications takes the one that began
-/// first. \returns Reason::notFound naming a course that has scores and no truth, or the reverse.
+/// first. \returns Reason::notFound naming a course that has scores and no truth, or the reverse;
+///          Reason::outOfRange naming line and course of an onset before the treatment, or after both the last
+///          row of the course and the evening of day 21: nothing that was written can speak of it.
 Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<exchange::ScoreRow>& scores,
                                                          const std::vector<exchange::TruthRow>& truth);
 

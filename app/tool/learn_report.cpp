@@ -107,8 +107,8 @@ Json watchJson(const LearnReport& report)
               {"signalledAt", report.signalledAt}};
     json["sum"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().sum);
     json["expectedMinusObserved"] = watch.points.empty() ? Json(nullptr) : Json(watch.points.back().expectedMinusObserved);
-    json["falseSignal"] = watch.falseSignal;
-    json["found"] = watch.found;
+    json["falseSignal"] = watch.points.empty() ? Json(nullptr) : Json(watch.falseSignal);
+    json["found"] = watch.points.empty() ? Json(nullptr) : Json(watch.found);
     return json;
 }
 

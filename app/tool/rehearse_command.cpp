@@ -53,6 +53,12 @@ Json shareJson(long part, long whole)
     return json;
 }
 
+/// The same of the courses whose onset is known; null without one.
+Json timedJson(long part, long whole)
+{
+    return whole > 0 ? shareJson(part, whole) : Json(nullptr);
+}
+
 /// `31.2 (27.9-34.8)` alerts per 100 courses.
 std::string burdenText(const KindFigures& figures)
 {
@@ -76,6 +82,7 @@ Json burdenJson(const KindFigures& figures)
 Json figuresJson(const KindFigures& f)
 {
     const long strict = f.courses - f.beforeOnset;
+    const long strictTimed = f.timed - f.beforeOnset;
     Json json{{"kind", f.kind},
               {"courses", f.courses},
               {"flagged", shareJson(f.flagged, f.courses)},
@@ -85,12 +92,13 @@ Json figuresJson(const KindFigures& f)
               {"alerts", f.alerts},
               {"alertsPer100Courses", burdenJson(f)}};
     if (f.kind != "plain") {
-        json["within24h"] = shareJson(f.withinDay, f.courses);
-        json["within72h"] = shareJson(f.withinThreeDays, f.courses);
-        json["alertBeforeOnset"] = shareJson(f.beforeOnset, f.courses);
+        json["onsetKnown"] = f.timed;
+        json["within24h"] = timedJson(f.withinDay, f.timed);
+        json["within72h"] = timedJson(f.withinThreeDays, f.timed);
+        json["alertBeforeOnset"] = timedJson(f.beforeOnset, f.timed);
         json["strict"] = {{"flagged", shareJson(f.strictFlagged, strict)},
-                          {"within24h", shareJson(f.strictWithinDay, strict)},
-                          {"within72h", shareJson(f.strictWithinThreeDays, strict)}};
+                          {"within24h", timedJson(f.strictWithinDay, strictTimed)},
+                          {"within72h", timedJson(f.strictWithinThreeDays, strictTimed)}};
         json["rightSide"] = shareJson(f.rightSide, f.flagged);
         json["medianDelayHours"] = f.medianDelayHours ? Json(*f.medianDelayHours) : Json(nullptr);
     }
@@ -109,12 +117,15 @@ void printFigures(const char* title, const std::vector<KindFigures>& rows)
         if (f.kind == "plain")
             continue;
         const long strict = f.courses - f.beforeOnset;
-        std::printf("    within 24 h %s  72 h %s  median delay %s\n", shareText(f.withinDay, f.courses).c_str(),
-                    shareText(f.withinThreeDays, f.courses).c_str(),
+        const long strictTimed = f.timed - f.beforeOnset;
+        if (f.timed < f.courses)
+            std::printf("    onset known of %ld; times and what came before it speak of those\n", f.timed);
+        std::printf("    within 24 h %s  72 h %s  median delay %s\n", shareText(f.withinDay, f.timed).c_str(),
+                    shareText(f.withinThreeDays, f.timed).c_str(),
                     f.medianDelayHours ? (std::to_string(*f.medianDelayHours).substr(0, 5) + " h").c_str() : "-");
         std::printf("    alert before onset %s; without those courses: flagged %s  24 h %s  72 h %s\n",
-                    shareText(f.beforeOnset, f.courses).c_str(), shareText(f.strictFlagged, strict).c_str(),
-                    shareText(f.strictWithinDay, strict).c_str(), shareText(f.strictWithinThreeDays, strict).c_str());
+                    shareText(f.beforeOnset, f.timed).c_str(), shareText(f.strictFlagged, strict).c_str(),
+                    shareText(f.strictWithinDay, strictTimed).c_str(), shareText(f.strictWithinThreeDays, strictTimed).c_str());
     }
 }
 

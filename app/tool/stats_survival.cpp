@@ -49,6 +49,15 @@ std::expected<People, std::variant<Error, Complaint>> peopleIn(const SurvivalOpt
     return people;
 }
 
+/// Why a restricted mean has no spread: the curve is level over all of the time up to the horizon.
+std::string nothingVaried(const statistics::SurvivalCurve& curve, double horizon)
+{
+    for (const auto& step : curve.steps)
+        if (step.time < horizon && step.events > 0)
+            return "it happened to everybody at once, so that nothing varied";
+    return "nothing happened before the horizon";
+}
+
 Answered km(const SurvivalOptions& options)
 {
     if (options.horizon < 0)
@@ -90,7 +99,7 @@ Answered km(const SurvivalOptions& options)
             answer.text += "mean time within " + shown(options.horizon, 2) + ": " + shown(mean->mean) + ", " + shown(low)
                            + " to " + shown(high) + "\n";
         } else {
-            const std::string why = mean ? "nothing happened before the horizon" : mean.error().detail;
+            const std::string why = mean ? nothingVaried(*curve, options.horizon) : mean.error().detail;
             answer.json["restrictedMean"] = {{"horizon", options.horizon}, {"notEnough", why}};
             answer.text += "mean time within " + shown(options.horizon, 2) + ": not enough to say: " + why + "\n";
         }
@@ -113,7 +122,7 @@ void addDifference(Answer& answer, const std::vector<Followed>& first, const std
         const auto curve = statistics::kaplanMeier(i == 0 ? first : second);
         const auto mean = curve ? statistics::restrictedMean(*curve, options.horizon) : fail(curve.error());
         if (!mean || !mean->variance) {
-            why = mean ? "in one group nothing happened before the horizon" : mean.error().detail;
+            why = mean ? "in one group " + nothingVaried(*curve, options.horizon) : mean.error().detail;
             break;
         }
         means[i] = mean->mean;

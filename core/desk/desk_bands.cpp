@@ -4,6 +4,7 @@
 
 #include "core/bytes/text.h"
 #include "core/rehearsal/calibrate.h"
+#include "core/rehearsal/grounds.h"
 #include "core/rehearsal/taught.h"
 #include "core/triage/course_curve.h"
 
@@ -37,7 +38,8 @@ void takeStatistics(triggers::Thresholds& into, const triggers::Thresholds& from
     for (const triggers::Statistic statistic : triggers::allStatistics)
         triggers::thresholdOf(into, statistic) = triggers::thresholdOf(from, statistic);
     into.falseAlertBudget = from.falseAlertBudget;
-    into.calibratedOn = from.calibratedOn;
+    // They were calibrated beside the rules that they came with.
+    into.calibratedOn = rehearsal::sameRules(into, from) ? from.calibratedOn : rehearsal::withChange(from.calibratedOn);
 }
 
 /// Below rehearsal::fewestToCalibrate courses: the thresholds of the protocol as they are.

@@ -134,10 +134,16 @@ public:
     recovery::Entry blankEntry() const;
 
     /// One durable transaction, then warning signs and triggers at once, with no network.
-    /// \returns as recovery::check(), and Reason::storageFull: the draft is still there then.
+    /// A clock that was set in between refuses nothing: a moment that lies ahead becomes now, and one before
+    /// the treatment is kept and judged as right after it.
+    /// \returns as recovery::check(), and Reason::storageFull: the draft is still there then. What it raised
+    ///          is with judged(): a warning waits for no storage.
     Result<Saved> record(const recovery::Entry& entry);
     /// Replaces an entry; the old one stays in its history. The moment it speaks of may change too.
     Result<Saved> amend(const recovery::EntryId& old, const recovery::Entry& entry);
+
+    /// What this entry raises, most urgent first, whether it is stored or not.
+    std::vector<triage::Finding> judged(const recovery::Entry& entry) const;
 
     std::vector<EntryView> history() const;  ///< newest first
     std::optional<recovery::Entry> lastBefore(clock::Instant at) const;

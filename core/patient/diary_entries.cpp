@@ -86,17 +86,20 @@ Result<Saved> Diary::amend(const recovery::EntryId& old, const recovery::Entry& 
     return m_inside->store(std::move(corrected), found->second.versions.back().operation);
 }
 
-Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal::OperationId> supersedes)
+/// As it would be stored now. Somebody may have set the phone's clock while it was being typed: a
+/// moment that lies ahead becomes this one, and one before the treatment stays as the clock said.
+recovery::Entry Diary::Inside::dated(recovery::Entry entry) const
 {
     entry.course = course()->opened->course;
     entry.recordedAt = now();
-    if (const Done checked = recovery::check(entry); !checked)
-        return fail(checked.error());
-    if (clock::dayOfRecovery(course()->opened->treated, entry.at) < 0)
-        return fail(Reason::outOfRange, "at: it lies before the treatment");
+    if (entry.at.at > entry.recordedAt.at)
+        entry.at = entry.recordedAt;
+    return entry;
+}
 
-    // Judged before it is stored, on the state with this entry in it: the warning and the entry
-    // become durable together.
+/// On the state with this entry in it.
+std::vector<triage::Finding> Diary::Inside::raisedBy(const recovery::Entry& entry) const
+{
     journal::CourseState with = *course();
     with.entries[entry.id].versions.push_back({entry, {}, entry.recordedAt});
     std::vector<triage::Finding> raised = triage::findingsOf(with, entry.recordedAt);
@@ -105,7 +108,22 @@ Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal:
     });
     std::stable_sort(raised.begin(), raised.end(),
                      [](const triage::Finding& a, const triage::Finding& b) { return a.urgency < b.urgency; });
+    return raised;
+}
 
+std::vector<triage::Finding> Diary::judged(const recovery::Entry& entry) const
+{
+    return m_inside->course() ? m_inside->raisedBy(m_inside->dated(entry)) : std::vector<triage::Finding>{};
+}
+
+Result<Saved> Diary::Inside::store(recovery::Entry entry, std::optional<journal::OperationId> supersedes)
+{
+    entry = dated(std::move(entry));
+    if (const Done checked = recovery::check(entry); !checked)
+        return fail(checked.error());
+
+    // Judged before it is stored: the warning and the entry become durable together.
+    std::vector<triage::Finding> raised = raisedBy(entry);
     std::vector<records::Body> bodies{records::EntryRecorded{entry}};
     for (const triage::Finding& finding : raised)
         if (finding.urgency <= recovery::Urgency::callNow)

@@ -30,6 +30,8 @@ struct Diary::Inside {
     std::vector<triage::Finding> findings() const;
     EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;
     EntryState stateOf(const journal::EntryHistory& history) const;
+    recovery::Entry dated(recovery::Entry entry) const;                             ///< \pre joined
+    std::vector<triage::Finding> raisedBy(const recovery::Entry& entry) const;  ///< \pre joined
     Result<Saved> store(recovery::Entry entry, std::optional<journal::OperationId> supersedes);
     std::vector<ReminderView> reminders() const;
     /// The open table of photographs.

@@ -5,10 +5,12 @@
 #include "core/crypto/crypto.h"
 #include "core/rehearsal/allocate.h"
 #include "core/rehearsal/chance.h"
+#include "core/rehearsal/grounds.h"
 #include "core/rehearsal/taught.h"
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace ebbline::rehearsal {
 
@@ -63,14 +65,28 @@ Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const 
     return LearnedBand{*whole, *coverage};
 }
 
-/// Share of the courses left out of a resample that alert under thresholds from the resample.
+/// What comes of a cohort's own limits: with few courses they are drawn towards the thresholds it
+/// started from, and a statistic that no ordinary course ever reaches keeps the threshold it had.
+struct Blend {
+    Limits start;
+    double own;  ///< 0..1
+
+    Limits operator()(Limits limits) const
+    {
+        for (std::size_t j = 0; j < statisticCount; ++j)
+            limits[j] = limits[j] > never ? own * limits[j] + (1 - own) * start[j] : start[j];
+        return limits;
+    }
+};
+
+/// Share of the courses left out of a resample that alert under the thresholds that would come of it.
 double heldOutRate(const Cohort& cohort, const std::vector<std::vector<int>>& resamples, double alpha,
-                   const Shares& shares)
+                   const Shares& shares, const Blend& blend)
 {
     double alerting = 0;
     double outside = 0;
     for (const std::vector<int>& weights : resamples) {
-        const Limits limits = cohort.limits(alpha, shares, weights);
+        const Limits limits = blend(cohort.limits(alpha, shares, weights));
         for (std::size_t course = 0; course < weights.size(); ++course)
             if (weights[course] == 0) {
                 outside += 1;
@@ -153,39 +169,35 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
         result.shares = allocated(cohort, troubledPeaks(plain, result.protocol, settings.seed, mostTroubled), aim, usualShares);
     progress(75);
 
+    triggers::Thresholds& thresholds = result.protocol.thresholds;
+    Blend blend{{}, std::min(1.0, courseCount / enoughForThresholds)};
+    for (std::size_t j = 0; j < statisticCount; ++j)
+        blend.start[j] = triggers::thresholdOf(std::as_const(thresholds), allStatistics[j]);
     double low = 0;
     double high = mostAlpha;
     for (int i = 0; i < bisections; ++i) {
         const double middle = (low + high) / 2;
-        (heldOutRate(cohort, resamples, middle, result.shares) <= aim ? low : high) = middle;
+        (heldOutRate(cohort, resamples, middle, result.shares, blend) <= aim ? low : high) = middle;
         progress(75 + 25 * (i + 1) / bisections);
     }
-    result.heldOutRate = heldOutRate(cohort, resamples, low, result.shares);
+    result.heldOutRate = heldOutRate(cohort, resamples, low, result.shares, blend);
 
     if (enough && result.heldOutRate > budget)
         return fail(Reason::refused, "no thresholds hold the budget: even the strictest alert in "
                                          + std::to_string(std::lround(100 * result.heldOutRate))
                                          + " of 100 courses that they were not fitted to");
 
-    const Limits limits = cohort.limits(low, result.shares, std::vector<int>(plain.size(), 1));
-    const double own = std::min(1.0, courseCount / enoughForThresholds);
+    const Limits used = blend(cohort.limits(low, result.shares, std::vector<int>(plain.size(), 1)));
     result.ownThresholds = enough;
-    triggers::Thresholds& thresholds = result.protocol.thresholds;
-    Limits used{};
-    for (std::size_t j = 0; j < statisticCount; ++j) {
-        double& threshold = triggers::thresholdOf(thresholds, allStatistics[j]);
-        // A statistic that no ordinary course ever reaches keeps the threshold it had.
-        if (limits[j] > never)
-            threshold = own * limits[j] + (1 - own) * threshold;
-        used[j] = threshold;
-    }
+    for (std::size_t j = 0; j < statisticCount; ++j)
+        triggers::thresholdOf(thresholds, allStatistics[j]) = used[j];
     for (std::size_t course = 0; course < plain.size(); ++course) {
         result.fittedRate += alerts(cohort.peaks()[course], used) ? 1 / courseCount : 0;
         for (std::size_t j = 0; j < statisticCount; ++j)
             result.statisticRate[j] += cohort.peaks()[course].values[j] > used[j] ? 1 / courseCount : 0;
     }
     thresholds.falseAlertBudget = settings.budget;
-    thresholds.calibratedOn = std::to_string(plain.size()) + " uncomplicated courses";
+    thresholds.calibratedOn = calibratedOn(plain.size());
     return result;
 }
 

@@ -40,12 +40,16 @@ struct CalibrationSettings {
 struct Calibration {
     triggers::Protocol protocol;
     int plainCourses = 0;
-    double heldOutRate = 0;  ///< share of courses outside the resample that alert: the honest figure
+    /// Share of courses outside a resample that alert under the thresholds that would come of it, drawn
+    /// towards the start's where courses are few: the honest figure. Below enoughForThresholds courses
+    /// it may lie above the budget.
+    double heldOutRate = 0;
     double fittedRate = 0;   ///< share of the courses it was fitted to
     Shares shares = usualShares;  ///< how the budget was divided; the usual below enoughForThresholds
     double ruleRate = 0;     ///< share that alerts by rules in points alone
     Shares statisticRate{};  ///< share of courses by statistic
-    bool ownThresholds = true;  ///< false: too few courses, drawn towards the thresholds it started from
+    /// False: too few courses, drawn towards the thresholds it started from and not shown to hold the budget.
+    bool ownThresholds = true;
     /// Of the learned band on courses that it has not seen; empty if none was to be learned.
     std::optional<bands::Coverage> coverage{};
     /// Why the learned band was not taken: the protocol keeps the band it started from. Empty: it was.

@@ -37,6 +37,7 @@ CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& pro
     CourseVerdict verdict;
     verdict.name = course.name;
     verdict.kind = course.truth.kind;
+    verdict.timed = course.truth.onset.has_value();
     const bool fellSilent = course.truth.kind == word(Kind::silent);
     for (triggers::Finding& finding : triggers::judge(course.input, protocol, endOf(course.input))) {
         const bool silence = finding.trigger == triggers::Trigger::silence;
@@ -76,6 +77,7 @@ std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts)
         const bool threeDays = verdict.delayHours && *verdict.delayHours <= threeDaysHours + aMinute;
         const bool strict = !verdict.beforeOnset;
         figures.flagged += flagged;
+        figures.timed += verdict.timed;
         figures.withinDay += day;
         figures.withinThreeDays += threeDays;
         figures.beforeOnset += verdict.beforeOnset;

@@ -23,6 +23,7 @@ struct CourseVerdict {
     std::optional<triggers::Finding> first;        ///< first alert at all
     std::optional<triggers::Finding> sinceOnset;   ///< first alert from the onset on; plain: as first
     std::optional<double> delayHours;              ///< from the onset to sinceOnset
+    bool timed = false;                            ///< the truth has an onset
     bool beforeOnset = false;                      ///< there was an alert before the onset
     bool rightSide = false;                        ///< sinceOnset names the side of the truth
     int alerts = 0;
@@ -39,6 +40,7 @@ struct KindFigures {
     std::string kind;
     long courses = 0;
     long flagged = 0;       ///< since the onset; plain: at any time
+    long timed = 0;         ///< whose onset is known: of these the times speak, and beforeOnset
     long withinDay = 0;     ///< 24 hours of the onset
     long withinThreeDays = 0;
     long beforeOnset = 0;

@@ -22,15 +22,13 @@ std::string keyOf(const triggers::Finding& finding)
            + std::string(recovery::word(finding.stream.side)) + "/" + std::to_string(finding.day);
 }
 
-/// Every version of an entry is judged: correcting an entry does not take a warning back.
-void addWarnings(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated,
-                 const clock::Moment& now)
+/// Every version of an entry is judged: correcting an entry does not take a warning back. What has
+/// arrived is judged whatever the clocks say: one that runs ahead, or behind, delays no warning.
+void addWarnings(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated)
 {
     for (const auto& [id, history] : course.entries) {
         std::map<std::string, Finding> byKey;
         for (const auto& version : history.versions) {
-            if (version.value.recordedAt.at > now.at)
-                continue;
             for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = treated})) {
                 Finding finding{keyOf(warning, id), warning.urgency, warning, id, version.value.at,
                                 std::max(0, clock::dayOfRecovery(treated, version.value.at)), {}, true};
@@ -46,13 +44,15 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
 
 void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& now)
 {
-    const triggers::CourseInput input = courseInput(course);
+    triggers::CourseInput input = courseInput(course);
     const triggers::Protocol protocol = course.opened ? course.opened->protocol : triggers::defaultProtocol();
     // After the follow-up nobody expects entries any more.
     clock::Moment until = now;
-    if (course.followUp && course.followUp->at.at < now.at)
+    if (course.followUp && course.followUp->at.at < now.at) {
         until = course.followUp->at;
-    for (const triggers::Finding& finding : triggers::judge(input, protocol, until))
+        std::erase_if(input.observations, [&](const triggers::Observation& o) { return o.at.at > until.at; });
+    }
+    for (const triggers::Finding& finding : triggers::judgeArrived(input, protocol, until))
         findings.push_back({keyOf(finding), finding.urgency, finding, {}, finding.raisedAt, finding.day, {}, true});
 }
 
@@ -82,7 +82,7 @@ std::vector<Finding> findingsOf(const journal::CourseState& course, const clock:
     if (!course.opened && !course.treatment)
         return findings;
     const clock::Moment treated = treatedAt(course);
-    addWarnings(findings, course, treated, now);
+    addWarnings(findings, course, treated);
     // Nobody is silent before the phone and the clinic have met.
     if (course.opened)
         addTriggers(findings, course, now);

@@ -21,7 +21,9 @@ struct Finding {
     bool open = true;       ///< not closed by an act
 };
 
-/// All findings of a course, newest first.
+/// All findings of a course, newest first. Every entry that has arrived counts, as it was written, also
+/// one that lies after `now` or before the treatment: clocks differ, and no warning waits for one. `now`
+/// tells how long somebody is silent.
 std::vector<Finding> findingsOf(const journal::CourseState& course, const clock::Moment& now);
 
 struct Row {

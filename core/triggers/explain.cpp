@@ -24,6 +24,19 @@ std::string what(const Finding& finding)
     return symptom;
 }
 
+/// A finding of no side is one over all symptoms: the score that stands for them may be a usual one.
+bool isOverall(const Finding& finding)
+{
+    return finding.stream.side == recovery::Side::none;
+}
+
+std::string overall(const Finding& finding, const std::string& says)
+{
+    return "all symptoms together " + says + " on day " + std::to_string(finding.day) + ", among them "
+           + std::string(recovery::word(finding.stream.symptom)) + " with " + number(finding, "score")
+           + " of 10, usual is up to " + number(finding, "usualHigh");
+}
+
 }  // namespace
 
 std::string explain(const Finding& finding)
@@ -31,6 +44,8 @@ std::string explain(const Finding& finding)
     const std::string day = " on day " + std::to_string(finding.day);
     switch (finding.trigger) {
     case Trigger::level:
+        if (isOverall(finding))
+            return overall(finding, "are far above the usual");
         return what(finding) + " is far above the usual: " + number(finding, "score") + " of 10" + day + ", usual is up to "
                + number(finding, "usualHigh");
     case Trigger::rebound:
@@ -41,6 +56,8 @@ std::string explain(const Finding& finding)
                + number(finding, "left") + ", right " + number(finding, "right") + day
                + (finding.numbers.contains("apart") ? "; all symptoms together " + number(finding, "apart") + " points apart" : "");
     case Trigger::slowRecovery:
+        if (isOverall(finding))
+            return overall(finding, "are slow to go");
         return what(finding) + " is slow to go: " + number(finding, "score") + " of 10" + day + ", usual is up to "
                + number(finding, "usualHigh");
     case Trigger::persistentPuckering:

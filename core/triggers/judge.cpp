@@ -22,11 +22,16 @@ public:
     {
     }
 
-    std::vector<Finding> run(const clock::Moment& now)
+    /// Entries up to `until`, silence up to `now`.
+    std::vector<Finding> run(const clock::Moment& until, const clock::Moment& now)
     {
         clock::Moment last = m_course.treated;
-        for (const Observation* observation : inOrder(m_course, now)) {
-            silence(last, observation->at);
+        for (const Observation* observation : inOrder(m_course, until)) {
+            // An entry of before the treatment counts as made right after it, and so does the wait for the next.
+            if (observation->at.at <= now.at && observation->at.at > last.at) {
+                silence(last, observation->at);
+                last = observation->at;
+            }
             enterDay(std::max(0, clock::dayOfRecovery(m_course.treated, observation->at)));
             m_passed.clear();
             for (const Candidate& candidate : m_watch.take(*observation))
@@ -38,7 +43,6 @@ public:
             });
             for (const Candidate* candidate : m_passed)
                 raise(*candidate, observation->at);
-            last = observation->at;
         }
         silence(last, now);
         return std::move(m_findings);
@@ -141,7 +145,18 @@ private:
 
 std::vector<Finding> judge(const CourseInput& course, const Protocol& protocol, const clock::Moment& now)
 {
-    return Judge(course, protocol).run(now);
+    return Judge(course, protocol).run(now, now);
+}
+
+std::vector<Finding> judgeArrived(const CourseInput& course, const Protocol& protocol, const clock::Moment& now)
+{
+    clock::Moment until = now;
+    for (const Observation& observation : course.observations)
+        until.at = std::max(until.at, observation.at.at);
+    std::vector<Finding> findings = Judge(course, protocol).run(until, now);
+    std::stable_sort(findings.begin(), findings.end(),
+                     [](const Finding& a, const Finding& b) { return a.raisedAt.at < b.raisedAt.at; });
+    return findings;
 }
 
 }  // namespace ebbline::triggers

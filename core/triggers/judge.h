@@ -43,6 +43,11 @@ struct CourseInput {
 /// at all; the same entry twice is the same as once; of several answers of a day the highest counts.
 std::vector<Finding> judge(const CourseInput& course, const Protocol& protocol, const clock::Moment& now);
 
+/// The same for a course of which everything has arrived: an entry that lies after `now` is judged as
+/// it was written, because one of two clocks is wrong and a finding must not wait for the other. Silence
+/// alone is told by `now`: an entry after it neither ends a silence nor begins one.
+std::vector<Finding> judgeArrived(const CourseInput& course, const Protocol& protocol, const clock::Moment& now);
+
 /// One English sentence that a practitioner would say, with the numbers behind it.
 std::string explain(const Finding& finding);
 

@@ -40,9 +40,16 @@ bool has(const triggers::Finding& finding, const char* name)
     return finding.numbers.contains(name);
 }
 
+/// Over all symptoms: the one that it names may be a usual one.
+bool isOverall(const triggers::Finding& finding)
+{
+    return finding.stream.side == recovery::Side::none
+           && (finding.trigger == triggers::Trigger::level || finding.trigger == triggers::Trigger::slowRecovery);
+}
+
 QString triggerTitle(const triggers::Finding& finding)
 {
-    const auto stream = streamText(finding.stream);
+    const auto stream = isOverall(finding) ? Findings::tr("All symptoms together") : streamText(finding.stream);
     switch (finding.trigger) {
     case triggers::Trigger::level:
         return Findings::tr("%1: above the usual range").arg(stream);
@@ -66,6 +73,10 @@ QString triggerReason(const triggers::Finding& finding)
     switch (finding.trigger) {
     case triggers::Trigger::level:
     case triggers::Trigger::slowRecovery:
+        if (isOverall(finding)) {
+            return Findings::tr("Day %1; among them %2 with %3, usual up to %4.")
+                .arg(day, charts::symptomName(finding.stream.symptom), number(finding, "score"), number(finding, "usualHigh"));
+        }
         return Findings::tr("%1 on day %2; usual up to %3.")
             .arg(number(finding, "score"), day, number(finding, "usualHigh"));
     case triggers::Trigger::rebound:

@@ -2,6 +2,7 @@
 
 #include "app/charts/curve_words.h"
 #include "app/desk/model/words.h"
+#include "core/rehearsal/grounds.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -137,6 +138,25 @@ QList<ProtocolLine> rulesOf(const triggers::Thresholds& thresholds)
     };
 }
 
+QString calibrationText(const triggers::Thresholds& thresholds)
+{
+    const auto grounds = rehearsal::groundsOf(thresholds.calibratedOn);
+    const auto courses = cohortText(thresholds.calibratedOn);
+    const auto budget = QLocale().toString(thresholds.falseAlertBudget, 'g', 3);
+    if (grounds.isBudgetShown()) {
+        return ProtocolBoard::tr("Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.").arg(courses, budget);
+    }
+    QStringList lines{ProtocolBoard::tr("Thresholds calibrated on %1.").arg(courses)};
+    if (grounds.isFew()) {
+        lines << ProtocolBoard::tr("These are few: the thresholds are drawn towards those before.");
+    }
+    if (grounds.changed) {
+        lines << ProtocolBoard::tr("Rules, or the days that are asked about, were changed since.");
+    }
+    lines << ProtocolBoard::tr("It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.").arg(budget);
+    return lines.join(QLatin1Char(' '));
+}
+
 ProtocolBoard::ProtocolBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
     connect(&workplace, &Workplace::openChanged, this, &ProtocolBoard::refresh);
@@ -196,11 +216,7 @@ QString ProtocolBoard::band() const
 
 QString ProtocolBoard::calibration() const
 {
-    return current() == nullptr
-               ? QString()
-               : tr("Thresholds calibrated on %1, to at most %2 false alerts in 100 uncomplicated courses.")
-                     .arg(cohortText(current()->thresholds.calibratedOn),
-                          QLocale().toString(current()->thresholds.falseAlertBudget, 'g', 3));
+    return current() == nullptr ? QString() : calibrationText(current()->thresholds);
 }
 
 }  // namespace ebbline::deskapp

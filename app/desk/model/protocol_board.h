@@ -69,5 +69,7 @@ QString instructionName(aftercare::InstructionKind kind);
 ProtocolLine lineOf(const aftercare::Instruction& instruction);
 /// The rules with their thresholds.
 QList<ProtocolLine> rulesOf(const triggers::Thresholds& thresholds);
+/// What the thresholds rest on, and the budget only as far as it was shown to hold.
+QString calibrationText(const triggers::Thresholds& thresholds);
 
 }  // namespace ebbline::deskapp

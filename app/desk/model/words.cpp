@@ -1,5 +1,7 @@
 #include "app/desk/model/words.h"
 
+#include "core/rehearsal/grounds.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -276,17 +278,12 @@ QString complicationName(const QString& word)
 
 QString cohortText(const std::string& kept)
 {
-    const auto text = QString::fromStdString(kept);
-    bool counted = false;
-    const int courses = text.section(u' ', 0, 0).toInt(&counted);
-    const auto rest = text.section(u' ', 1);
-    if (counted && rest == QLatin1String("invented courses")) {
-        return Words::tr("%Ln invented course(s)", nullptr, courses);
+    const auto grounds = rehearsal::groundsOf(kept);
+    if (!grounds.courses) {
+        return QString::fromStdString(kept);
     }
-    if (counted && rest == QLatin1String("uncomplicated courses")) {
-        return Words::tr("%Ln uncomplicated course(s)", nullptr, courses);
-    }
-    return text;
+    return grounds.invented ? Words::tr("%Ln invented course(s)", nullptr, *grounds.courses)
+                            : Words::tr("%Ln uncomplicated course(s)", nullptr, *grounds.courses);
 }
 
 QStringList diaryLanguages()

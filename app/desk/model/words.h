@@ -36,8 +36,8 @@ QString complicationName(const QString& word);
 /// A language in its own name: "Deutsch". Empty for an unknown one.
 QString languageName(const QString& code);
 
-/// What thresholds were calibrated on, as kept in English ("8000 invented courses"), in the desk's language; a text
-/// that is none of ours stays as it is.
+/// What thresholds were calibrated on, as kept in English ("8000 invented courses"), in the desk's language, without
+/// the mark of a change (core/rehearsal/grounds.h); a text that is none of ours stays as it is.
 QString cohortText(const std::string& kept);
 
 /// Those that the diary speaks, as a patient is registered with.

@@ -7,6 +7,7 @@
 #include "app/desk/model/protocol_board.h"
 #include "app/desk/model/words.h"
 #include "app/desk/protocol/rule_fields.h"
+#include "core/rehearsal/grounds.h"
 #include "core/triggers/statistic.h"
 
 #include <QLocale>
@@ -123,6 +124,8 @@ void ProtocolEditor::open(const std::string& name)
         for (const auto statistic : triggers::allStatistics) {
             triggers::thresholdOf(m_draft.thresholds, statistic) = triggers::thresholdOf(m_inUse.thresholds, statistic);
         }
+        m_draft.thresholds.falseAlertBudget = m_inUse.thresholds.falseAlertBudget;
+        m_draft.thresholds.calibratedOn = m_inUse.thresholds.calibratedOn;
     }
     refresh();
 }
@@ -182,6 +185,9 @@ triggers::Protocol ProtocolEditor::protocol() const
     protocol.version = m_inUse.version + 1;
     protocol.carePlan = m_draft.plan;
     protocol.thresholds = m_draft.thresholds;
+    if (!rehearsal::sameRules(m_draft.thresholds, m_inUse.thresholds) || !rehearsal::sameAsking(m_draft.plan, m_inUse.carePlan)) {
+        protocol.thresholds.calibratedOn = rehearsal::withChange(protocol.thresholds.calibratedOn);
+    }
     protocol.former.reset();
     return protocol;
 }

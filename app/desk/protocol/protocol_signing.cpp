@@ -69,7 +69,7 @@ QString flaggedText(const std::vector<rehearsal::KindFigures>& all, const std::s
 QString soonText(const std::vector<rehearsal::KindFigures>& all, const std::string& kind)
 {
     const auto* figures = figuresOf(all, kind);
-    return figures == nullptr || kind == "plain" ? QStringLiteral("–") : partText(figures->withinDay, figures->courses);
+    return figures == nullptr || kind == "plain" ? QStringLiteral("–") : partText(figures->withinDay, figures->timed);
 }
 
 QString findingLine(const std::optional<triggers::Finding>& finding)

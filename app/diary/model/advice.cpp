@@ -83,15 +83,20 @@ QString reasonOf(const triggers::Finding& finding)
 {
     const QString what = symptomName(finding.stream.symptom);
     const QString side = sideInSentence(finding.stream.side);
+    const bool overall = finding.stream.side == recovery::Side::none;
     using enum triggers::Trigger;
     switch (finding.trigger) {
     case level:
+        if (overall)
+            return said(QT_TRANSLATE_NOOP("DiaryAdvice", "All taken together, it is more than usual for this day."));
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: %3 of 10. Usual on this day is up to %4.")).arg(what, side, number(finding, "score"), number(finding, "usualHigh"));
     case rebound:
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it went down to %3 and is at %4 again.")).arg(what, side, number(finding, "lowest"), number(finding, "score"));
     case sideDivergence:
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
     case slowRecovery:
+        if (overall)
+            return said(QT_TRANSLATE_NOOP("DiaryAdvice", "All taken together, it takes longer than usual to go."));
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it takes longer than usual to go.")).arg(what, side);
     case persistentPuckering:
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it is still there.")).arg(what, side);

@@ -67,6 +67,7 @@ void EntryBoard::start(const patient::Draft& draft)
     m_problem.clear();
     m_temperatureProblem.clear();
     m_findings.clear();
+    m_unsaved = false;
     m_entry = draft.entry;
     m_temperature = QString::fromStdString(draft.temperatureText);
     if (m_temperature.isEmpty() && m_entry.temperature)
@@ -324,9 +325,12 @@ void EntryBoard::save()
     if (!m_temperatureProblem.isEmpty() || !m_home.isOpen())
         return;
     const auto stored = m_amends ? m_home.diary().amend(*m_amends, m_entry) : m_home.diary().record(m_entry);
+    m_unsaved = !stored;
     if (!stored) {
         m_problem = errorText(stored.error());
+        m_findings = m_home.diary().judged(m_entry);
         Q_EMIT changed();
+        Q_EMIT notSaved();
         return;
     }
     m_findings = stored->findings;

@@ -114,18 +114,23 @@ public:
     /// Done typing: what is not a temperature is said.
     Q_INVOKABLE void writeTemperature(const QString& text);
     Q_INVOKABLE void writeNote(const QString& text);
-    /// Refused while the temperature is not one: it may be a fever.
+    /// Refused while the temperature is not one: it may be a fever. Where it cannot be stored, what it
+    /// raises is judged all the same.
     Q_INVOKABLE void save();
     Q_INVOKABLE void discard();
 
-    /// Findings of the entry saved last, most urgent first.
+    /// Findings of the entry that was saved last, or could not be, most urgent first.
     const std::vector<triage::Finding>& findings() const { return m_findings; }
     /// The entry saved last: the newest by its writing, not by the moment that it speaks of.
     const std::optional<recovery::EntryId>& savedEntry() const { return m_saved; }
+    /// The last save failed, what it raises asks for a call, and nobody has read that yet.
+    bool isLoudUnsaved() const { return m_unsaved && !m_findings.empty() && m_findings.front().urgency <= recovery::Urgency::callNow; }
+    void setRead() { m_unsaved = false; }
 
 Q_SIGNALS:
     void changed();
     void saved();
+    void notSaved();  ///< problem() says why, findings() what it raises
     void left();  ///< back from the first question, or discarded
 
 private:
@@ -149,6 +154,7 @@ private:
     QString m_problem;
     std::vector<triage::Finding> m_findings;
     std::optional<recovery::EntryId> m_saved;
+    bool m_unsaved = false;
 };
 
 }  // namespace ebbline::diaryapp

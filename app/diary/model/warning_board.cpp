@@ -18,6 +18,14 @@ WarningBoard::WarningBoard(Home& home, DiarySettings& settings, QObject* parent)
 void WarningBoard::show(std::vector<triage::Finding> findings)
 {
     m_findings = std::move(findings);
+    m_unsaved.clear();
+    Q_EMIT changed();
+}
+
+void WarningBoard::showUnsaved(std::vector<triage::Finding> findings, const QString& problem)
+{
+    m_findings = std::move(findings);
+    m_unsaved = tr("Your entry is not saved, and not with the clinic.") + QLatin1Char(' ') + problem;
     Q_EMIT changed();
 }
 
@@ -66,7 +74,12 @@ QString WarningBoard::reason() const
 
 QString WarningBoard::sentState() const
 {
-    return tr("A call is faster than the diary: the clinic may not have seen your entry yet.");
+    return m_unsaved.isEmpty() ? tr("A call is faster than the diary: the clinic may not have seen your entry yet.") : QString();
+}
+
+QString WarningBoard::readHint() const
+{
+    return m_unsaved.isEmpty() ? tr("The warning stays in your diary") : tr("Back to your entry, to save it again");
 }
 
 QString WarningBoard::clinicName() const
@@ -109,12 +122,13 @@ QList<CallLine> WarningBoard::calls() const
 
 void WarningBoard::confirm()
 {
-    if (m_home.isOpen())
+    if (m_home.isOpen() && m_unsaved.isEmpty())
         for (const triage::Finding& finding : m_findings)
             if (finding.urgency <= recovery::Urgency::callNow)
                 if (const Done done = m_home.diary().confirmWarning(finding); !done)
                     Q_EMIT failed(errorText(done.error()));
     m_findings.clear();
+    m_unsaved.clear();
     m_home.touch();
     Q_EMIT confirmed();
 }

@@ -34,6 +34,8 @@ class WarningBoard : public QObject {
     Q_PROPERTY(QString doNow READ doNow NOTIFY changed FINAL)
     Q_PROPERTY(QString reason READ reason NOTIFY changed FINAL)
     Q_PROPERTY(QString sentState READ sentState NOTIFY changed FINAL)
+    Q_PROPERTY(QString unsaved READ unsaved NOTIFY changed FINAL)    ///< that it is not saved, and why; else empty
+    Q_PROPERTY(QString readHint READ readHint NOTIFY changed FINAL)  ///< where the warning goes once read
     /// Numbers in the order to try them: for an emergency the emergency number first.
     Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
     Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed FINAL)
@@ -45,6 +47,8 @@ public:
 
     /// The findings to show, most urgent first.
     void show(std::vector<triage::Finding> findings);
+    /// The same of an entry that could not be saved: `problem` says why.
+    void showUnsaved(std::vector<triage::Finding> findings, const QString& problem);
     /// What still stands from earlier entries.
     void showStanding();
     bool isEmpty() const { return m_findings.empty(); }
@@ -55,12 +59,15 @@ public:
     QString doNow() const;
     QString reason() const;
     QString sentState() const;
+    QString unsaved() const { return m_unsaved; }
+    QString readHint() const;
     QList<CallLine> calls() const;
     QString clinicName() const;
     QStringList emergencySigns() const;
     QStringList callSigns() const;
 
-    /// The patient has read it: recorded, and it no longer covers the day.
+    /// The patient has read it: recorded, and it no longer covers the day. Of an entry that is not saved
+    /// nothing is recorded.
     Q_INVOKABLE void confirm();
     /// Hands the number to the phone. \returns false where nothing can dial: the number stays on the page.
     Q_INVOKABLE bool call(const QString& number);
@@ -74,6 +81,7 @@ private:
     Home& m_home;
     DiarySettings& m_settings;
     std::vector<triage::Finding> m_findings;
+    QString m_unsaved;
 };
 
 }  // namespace ebbline::diaryapp

@@ -47,6 +47,15 @@ TEST_CASE("a rebound says the score, the day and the low before it", "[desk][wor
     CHECK(findingBasis(finding).toStdString() == "Rule “rebound”: statistic 5.10, threshold 4.81.");
 }
 
+TEST_CASE("a finding over all symptoms does not say that one usual score were slow", "[desk][words]")
+{
+    auto finding = found(triggers::Trigger::slowRecovery, {{"score", 2}, {"usualHigh", 2}});
+    std::get<triggers::Finding>(finding.what).stream = {recovery::Symptom::tightness, recovery::Side::none};
+
+    CHECK(findingTitle(finding) == QLatin1String("All symptoms together: slow to settle"));
+    CHECK(findingReason(finding) == QLatin1String("Day 6; among them Tightness with 2, usual up to 2."));
+}
+
 TEST_CASE("a missing number shows as a dash, never as zero", "[desk][words]")
 {
     CHECK(findingReason(found(triggers::Trigger::level, {})).contains(u'–'));

@@ -57,6 +57,22 @@ TEST_CASE("a rule says its threshold and its guard in words", "[desk][protocol]"
                                       "least 5 point(s) between the sides over pain, swelling, bruising and tightness")));
 }
 
+TEST_CASE("a budget that was not shown to hold is not asserted", "[desk][protocol]")
+{
+    triggers::Thresholds thresholds;
+    thresholds.falseAlertBudget = 5;
+    thresholds.calibratedOn = "60 uncomplicated courses";
+    CHECK(deskapp::calibrationText(thresholds)
+          == QLatin1String("Thresholds calibrated on 60 uncomplicated course(s). These are few: the thresholds are drawn towards "
+                           "those before. It is not shown that they hold the budget of 5 false alerts in 100 uncomplicated courses."));
+    thresholds.calibratedOn = "8000 invented courses, rules changed since";
+    CHECK(deskapp::calibrationText(thresholds)
+          == QLatin1String("Thresholds calibrated on 8000 invented course(s). Rules, or the days that are asked about, were changed "
+                           "since. It is not shown that they hold the budget of 5 false alerts in 100 uncomplicated courses."));
+    thresholds.calibratedOn = "300 uncomplicated courses";
+    CHECK(deskapp::calibrationText(thresholds).contains(QLatin1String("to at most 5 false alerts in 100")));
+}
+
 TEST_CASE("the page says what the thresholds were calibrated on and to which budget", "[desk][protocol]")
 {
     screens::DemoClinic clinic;

@@ -7,6 +7,9 @@
 
 #include <QDesktopServices>
 
+#include <csignal>
+#include <sys/resource.h>
+
 using namespace ebbline;
 using recovery::Sign;
 using screens::DemoPatient;
@@ -28,6 +31,29 @@ void restart(DemoPatient& patient, std::unique_ptr<app::DiaryProgram>& program)
     program = patient.program(QStringLiteral("en"));
     REQUIRE(program->home().unlock(bytes::viewOf(DemoPatient::passphrase)));
 }
+
+/// While it lives, no file of this process takes another byte.
+class FullDisk {
+public:
+    FullDisk()
+    {
+        m_before = std::signal(SIGXFSZ, SIG_IGN);
+        getrlimit(RLIMIT_FSIZE, &m_limit);
+        const rlimit none{0, m_limit.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &none);
+    }
+    ~FullDisk()
+    {
+        setrlimit(RLIMIT_FSIZE, &m_limit);
+        std::signal(SIGXFSZ, m_before);
+    }
+    FullDisk(const FullDisk&) = delete;
+    FullDisk& operator=(const FullDisk&) = delete;
+
+private:
+    rlimit m_limit{};
+    void (*m_before)(int) = nullptr;
+};
 
 /// Takes the place of the phone's dialler.
 class Dialler : public QObject {
@@ -61,6 +87,73 @@ TEST_CASE("a warning takes the page the moment the entry is saved, with no netwo
     CHECK(board.reason() == QLatin1String("It is hard to breathe, or I can not swallow my spit."));
     CHECK(numbersOf(board) == QStringList{"112", "+00 555 0100", "+00 555 0199"});
     CHECK_FALSE(program->isBackShown());
+}
+
+TEST_CASE("a warning takes the page although nothing could be saved, and says that", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    {
+        const FullDisk full;
+        DemoPatient::tellSign(*program, Sign::breathing);
+
+        REQUIRE(program->page() == Page::warning);
+        auto& board = *program->warning();
+        CHECK(board.isEmergency());
+        CHECK(board.title() == QLatin1String("Call the emergency number now"));
+        CHECK(numbersOf(board).first() == QLatin1String("112"));
+        CHECK(board.unsaved().startsWith(QLatin1String("Your entry is not saved, and not with the clinic.")));
+        CHECK(board.unsaved().endsWith(program->entry()->problem()));
+        CHECK_FALSE(program->entry()->problem().isEmpty());
+        CHECK(board.sentState().isEmpty());
+        CHECK(board.readHint() == QLatin1String("Back to your entry, to save it again"));
+        CHECK(program->home().diary().history().empty());
+
+        // Until it was read, nothing else takes its place.
+        program->openToday();
+        CHECK(program->page() == Page::warning);
+        CHECK_FALSE(board.unsaved().isEmpty());
+
+        board.confirm();
+        CHECK(program->page() == Page::entry);
+    }
+    // Once there is room, the same entry is saved, and warns as any other.
+    program->entry()->save();
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->warning()->unsaved().isEmpty());
+    CHECK(program->warning()->readHint() == QLatin1String("The warning stays in your diary"));
+    CHECK(program->home().diary().history().size() == 1);
+    program->warning()->confirm();
+    CHECK(program->page() == Page::today);
+}
+
+TEST_CASE("what can wait for a day is said too when it could not be saved", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    const FullDisk full;
+
+    DemoPatient::tellSign(*program, Sign::threadLump);
+
+    CHECK(program->page() == Page::entry);
+    CHECK(program->notice().contains(QLatin1String("Your clinic should hear of this")));
+    CHECK(program->notice().startsWith(program->entry()->problem()));
+}
+
+TEST_CASE("a phone whose clock is before the treatment warns as any other", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    patient.clock().turnWall(patient.clock().now() - std::chrono::hours(72));
+
+    DemoPatient::tellSign(*program, Sign::vision);
+
+    CHECK(program->page() == Page::warning);
+    CHECK(program->warning()->isEmergency());
+    CHECK(program->entry()->problem().isEmpty());
 }
 
 TEST_CASE("each sign that is loud takes the page, each other one is said, and none says less than its rule", "[diary][warning]")

@@ -109,14 +109,16 @@ TEST_CASE("a row in the future is counted and makes nobody silent", "[tool][asse
                                                score("b", "2099-03-02T20:00:00+01:00", Symptom::pain, Side::left, 2)};
     const auto done = assessed(rows, later());
     CHECK(done.ahead == 1);
+    CHECK_FALSE(done.allAhead);
     CHECK(done.courses == 2);
     for (const exchange::FindingRow& row : done.findings)
-        CHECK((row.course != "a" || row.trigger != "silence"));
+        CHECK(row.trigger != "silence");
 
     // A table that lies in the future as a whole is judged to its own end.
     const auto early = assessed({rows[0], score("b", "2027-03-09T20:00:00+01:00", Symptom::pain, Side::left, 2)},
                                 test::momentAt("2026-01-01T00:00:00Z").at);
     CHECK(early.ahead == 2);
+    CHECK(early.allAhead);
     CHECK(std::any_of(early.findings.begin(), early.findings.end(), [](const exchange::FindingRow& row) {
         return row.course == "a" && row.trigger == "silence";
     }));

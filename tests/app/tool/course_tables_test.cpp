@@ -88,6 +88,32 @@ TEST_CASE("scores without a truth, or a truth without scores, are refused by the
     CHECK(extra.error().detail.find("'b'") != std::string::npos);
 }
 
+TEST_CASE("an onset of which no row can speak is refused by line and course", "[tool][tables][errors]")
+{
+    const auto rows = scores("a,2027-03-01T10:00:00+01:00,2027-03-01T20:00:00+01:00,pain,L,3\n"
+                             "b,2027-03-01T10:00:00+01:00,2027-03-01T20:00:00+01:00,pain,L,3\n"
+                             "b,2027-03-01T10:00:00+01:00,2027-04-20T20:00:00+02:00,pain,L,3\n");
+    const auto told = [&](const std::string& onset) {
+        const auto truth = exchange::readTruth("course,kind,onset_at,side\na,plain,,-\nb,infection," + onset + ",L\n");
+        REQUIRE(truth);
+        return knownCourses(rows, *truth);
+    };
+    for (const char* onset : {"1999-03-05T10:00:00+01:00", "2027-03-01T09:59:59+01:00", "2099-03-05T10:00:00+01:00", "2027-04-20T20:00:01+02:00"}) {
+        CAPTURE(onset);
+        const auto refused = told(onset);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().reason == Reason::outOfRange);
+        CHECK(refused.error().detail.find("line 3") != std::string::npos);
+        CHECK(refused.error().detail.find("'b'") != std::string::npos);
+    }
+    for (const char* onset : {"", "2027-03-01T10:00:00+01:00", "2027-04-20T20:00:00+02:00"})
+        CHECK(told(onset));
+    // Who stops writing and then falls ill was missed, and is no fault of the table.
+    const auto missed = exchange::readTruth("course,kind,onset_at,side\na,infection,2027-03-06T10:00:00+01:00,L\nb,plain,,-\n");
+    REQUIRE(missed);
+    CHECK(knownCourses(rows, *missed));
+}
+
 TEST_CASE("a file that is not there is named and not thrown about", "[tool][tables][errors]")
 {
     const auto read = readFile("/nowhere/at/all.csv");

@@ -58,6 +58,16 @@ if(NOT out MATCHES "not enough to say: known outcomes 1, want 10")
     message(FATAL_ERROR "one course: ${out}")
 endif()
 
+# With no outcome known there is no chance of a signal to tell, and 0 is not said for it.
+file(WRITE ${WORK}/unknown-truth.csv "course,kind,onset_at,side\na,silent,,-\n")
+ebbline(0 learn --scores one.csv --truth unknown-truth.csv --json)
+foreach(member IN ITEMS falseSignal found)
+    string(JSON type TYPE "${out}" watch ${member})
+    if(NOT type STREQUAL "NULL")
+        message(FATAL_ERROR "${member} of no known outcome: ${out}")
+    endif()
+endforeach()
+
 # Bad input: named with line and column, exit 2.
 function(refused place)
     ebbline(2 learn ${ARGN})

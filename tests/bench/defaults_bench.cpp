@@ -1,0 +1,134 @@
+// What the default protocol costs on ordinary courses that were invented, warning rules included, and
+// which thresholds today's calibration gives on the like: docs/statistics/detection.md, docs/clinical/thresholds.md.
+//
+//   defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT]
+
+#include "core/rehearsal/calibrate.h"
+#include "core/rehearsal/rehearse.h"
+#include "core/warnings/warnings.h"
+
+#include <algorithm>
+#include <cstdio>
+#include <cstdlib>
+#include <cstring>
+#include <vector>
+
+using namespace ebbline;
+using namespace ebbline::rehearsal;
+
+namespace {
+
+constexpr std::array models{Model::decay, Model::steps};
+
+const char* nameOf(Model model)
+{
+    return model == Model::decay ? "decay" : "steps";
+}
+
+std::vector<KnownCourse> plainCourses(Model model, std::uint64_t seed, int count)
+{
+    std::vector<KnownCourse> courses;
+    courses.reserve(static_cast<std::size_t>(count));
+    for (int i = 0; i < count; ++i) {
+        courses.push_back(invent({model, Rhythm::mixed, seed}, Kind::plain, i));
+        courses.back().name += nameOf(model);
+    }
+    return courses;
+}
+
+std::string text(long part, long whole)
+{
+    const auto interval = share(part, whole);
+    if (!interval)
+        return "none";
+    char buffer[48];
+    std::snprintf(buffer, sizeof buffer, "%.3f (%.3f-%.3f)", static_cast<double>(part) / static_cast<double>(whole),
+                  interval->low, interval->high);
+    return buffer;
+}
+
+/// A warning rule asks for a call, or for more: at one entry at least.
+bool warns(const KnownCourse& course)
+{
+    return std::any_of(course.input.observations.begin(), course.input.observations.end(), [&](const triggers::Observation& observation) {
+        recovery::Entry entry;
+        entry.at = entry.recordedAt = observation.at;
+        entry.scores = observation.scores;
+        for (const TickedSigns& ticked : course.signs)
+            if (ticked.at.at == observation.at.at)
+                entry.present.insert(ticked.signs.begin(), ticked.signs.end());
+        const auto urgency = warnings::mostUrgent(warnings::judge(entry, {.treated = course.input.treated}));
+        return urgency && *urgency <= recovery::Urgency::callNow;
+    });
+}
+
+void printCost(std::uint64_t seed, int count)
+{
+    std::printf("### The default protocol on plain courses, entries mixed, seed %llu\n\n"
+                "| model | triggers alone | warning rules, call now | either |\n|---|---|---|---|\n",
+                static_cast<unsigned long long>(seed));
+    for (const Model model : models) {
+        long byTriggers = 0;
+        long byWarnings = 0;
+        long either = 0;
+        for (const KnownCourse& course : plainCourses(model, seed, count)) {
+            const bool alert = verdictOn(course, triggers::defaultProtocol()).sinceOnset.has_value();
+            const bool warning = warns(course);
+            byTriggers += alert;
+            byWarnings += warning;
+            either += alert || warning;
+        }
+        std::printf("| %s | %s | %s | %s |\n", nameOf(model), text(byTriggers, count).c_str(), text(byWarnings, count).c_str(),
+                    text(either, count).c_str());
+    }
+    std::printf("\n");
+}
+
+void printThresholds(std::uint64_t seed, int count)
+{
+    auto courses = plainCourses(Model::decay, seed, count);
+    auto more = plainCourses(Model::steps, seed, count);
+    courses.insert(courses.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+    CalibrationSettings usual;
+    usual.learnBand = false;
+    CalibrationSettings fixed = usual;
+    fixed.shares = usualShares;
+    std::printf("### Thresholds under the seed band, budget 10, %d plain courses of each model, entries mixed, seed %llu\n\n"
+                "| statistic | default | calibrated today | calibrated with the usual shares |\n|---|---|---|---|\n",
+                count, static_cast<unsigned long long>(seed));
+    const auto divided = calibrate(courses, triggers::defaultProtocol(), usual);
+    const auto undivided = calibrate(courses, triggers::defaultProtocol(), fixed);
+    if (!divided || !undivided) {
+        std::printf("%s\n", (divided ? undivided : divided).error().detail.c_str());
+        return;
+    }
+    const triggers::Thresholds defaults;
+    for (const triggers::Statistic statistic : triggers::allStatistics)
+        std::printf("| %s | %.2f | %.2f | %.2f |\n", std::string(triggers::word(statistic)).c_str(), triggers::thresholdOf(defaults, statistic),
+                    triggers::thresholdOf(std::as_const(divided->protocol.thresholds), statistic),
+                    triggers::thresholdOf(std::as_const(undivided->protocol.thresholds), statistic));
+    std::printf("\nHeld out: %.3f, %.3f.\n", divided->heldOutRate, undivided->heldOutRate);
+}
+
+}  // namespace
+
+int main(int argc, char** argv)
+{
+    std::uint64_t calibrationSeed = 31'001;
+    std::uint64_t judgementSeed = 33'001;
+    int count = 4000;
+    for (int i = 1; i < argc; ++i) {
+        if (std::strcmp(argv[i], "--quick") == 0) {
+            count = 800;
+        } else if (std::strcmp(argv[i], "--seeds") == 0 && i + 2 < argc) {
+            calibrationSeed = std::strtoull(argv[++i], nullptr, 10);
+            judgementSeed = std::strtoull(argv[++i], nullptr, 10);
+        } else {
+            std::fprintf(stderr, "defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT]\n");
+            return 2;
+        }
+    }
+    printCost(judgementSeed, count);
+    printThresholds(calibrationSeed, count);
+    return 0;
+}

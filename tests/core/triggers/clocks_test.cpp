@@ -1,0 +1,94 @@
+// Triggers when clocks disagree, and what is said of a finding over all symptoms.
+
+#include "core/triggers/judge.h"
+
+#include "core/clock/iso8601.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <algorithm>
+
+using namespace ebbline;
+using namespace ebbline::triggers;
+using recovery::Score;
+using recovery::Side;
+using recovery::Stream;
+using recovery::Symptom;
+using recovery::Urgency;
+
+namespace {
+
+const clock::Moment treated = *clock::parseIso8601("2027-03-01T10:00:00+01:00");
+
+clock::Moment onDay(int day, int hour = 20)
+{
+    clock::Moment at = treated;
+    at.at += std::chrono::hours(24 * day + hour - 10);
+    return at;
+}
+
+Score points(int value) { return *Score::of(value); }
+
+/// Pain on the left, an entry every evening from day 0.
+CourseInput series(const std::vector<int>& scores)
+{
+    CourseInput course{treated, {}, {}};
+    for (std::size_t day = 0; day < scores.size(); ++day)
+        course.observations.push_back(
+            {onDay(static_cast<int>(day)), {{Stream{Symptom::pain, Side::left}, points(scores[day])}}});
+    return course;
+}
+
+const Finding* find(const std::vector<Finding>& findings, Trigger trigger)
+{
+    const auto found = std::find_if(findings.begin(), findings.end(),
+                                    [&](const Finding& finding) { return finding.trigger == trigger; });
+    return found == findings.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+TEST_CASE("what has arrived is judged as written although it lies ahead of the clock", "[triggers][safety]")
+{
+    const auto course = series({5, 4, 3, 2, 2, 5});
+    const auto known = judge(course, defaultProtocol(), onDay(5, 21));
+
+    // A clock that is a day behind, or before the treatment, hides nothing and calls nobody silent.
+    CHECK(judgeArrived(course, defaultProtocol(), onDay(5, 21)) == known);
+    CHECK(judgeArrived(course, defaultProtocol(), onDay(4, 21)) == known);
+    CHECK(judgeArrived(course, defaultProtocol(), onDay(-30)) == known);
+}
+
+TEST_CASE("an entry that lies ahead neither ends a silence nor begins one", "[triggers][safety]")
+{
+    auto course = series({3, 3});
+    course.observations.push_back({onDay(900), {{Stream{Symptom::pain, Side::left}, points(1)}}});
+
+    CHECK_FALSE(find(judgeArrived(course, defaultProtocol(), onDay(3)), Trigger::silence));
+    const auto findings = judgeArrived(course, defaultProtocol(), onDay(4, 21));
+    const Finding* silence = find(findings, Trigger::silence);
+    REQUIRE(silence);
+    CHECK(silence->raisedAt == onDay(4));
+}
+
+TEST_CASE("the wait for an entry begins with the treatment, also after one dated before it", "[triggers][errors]")
+{
+    CourseInput course{treated, {}, {}};
+    course.observations.push_back({onDay(-20), {{Stream{Symptom::pain, Side::left}, points(3)}}});
+
+    CHECK(judge(course, defaultProtocol(), onDay(2)).empty());
+    CHECK(find(judge(course, defaultProtocol(), onDay(3, 11)), Trigger::silence));
+}
+
+TEST_CASE("a finding over all symptoms says so, and not that one usual score were high", "[triggers]")
+{
+    const Finding slow{.trigger = Trigger::slowRecovery, .urgency = Urgency::nextWorkingDay,
+                       .stream = {Symptom::tightness, Side::none}, .raisedAt = onDay(16), .day = 16,
+                       .numbers = {{"score", 2}, {"usualHigh", 2}}};
+    CHECK(explain(slow) == "all symptoms together are slow to go on day 16, among them tightness with 2 of 10, usual is up to 2");
+    Finding high = slow;
+    high.trigger = Trigger::level;
+    CHECK(explain(high).starts_with("all symptoms together are far above the usual on day 16"));
+    high.stream.side = Side::left;
+    CHECK(explain(high) == "tightness on the left is far above the usual: 2 of 10 on day 16, usual is up to 2");
+}
