@@ -24,6 +24,8 @@ take diary today_due patient-today
 take diary entry_answered patient-scores
 take diary entry_signs patient-signs
 take diary warning_call_now patient-warning
+take diary photo patient-photo
+take diary history_photos patient-photos
 take desk clinic desk-clinic
 take desk desks desk-desks
 take desk keep desk-keep

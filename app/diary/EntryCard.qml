@@ -57,7 +57,7 @@ Card {
 
                 PhotoThumb {
                     program: root.program
-                    width: (photos.width - (photos.across - 1) * Theme.gapSmall) / photos.across
+                    width: Math.min(9 * Theme.bodySize, (photos.width - (photos.across - 1) * Theme.gapSmall) / photos.across)
                 }
             }
         }

@@ -9,6 +9,7 @@
 #include <QImage>
 #include <QStringList>
 #include <QUrl>
+#include <QVariant>
 #include <QtQml/qqmlregistration.h>
 
 #include <set>
@@ -29,7 +30,7 @@ class PhotoBoard : public QObject {
     Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)        ///< what was kept so far, or empty
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(QString full READ full NOTIFY changed FINAL)          ///< no more can be added; or empty
-    Q_PROPERTY(QImage preview READ preview NOTIFY changed FINAL)     ///< decoded from what would be kept
+    Q_PROPERTY(QVariant preview READ previewOnPage NOTIFY changed FINAL)  ///< a QImage, decoded from what would be kept
     Q_PROPERTY(bool cameraThere READ isCameraThere NOTIFY changed FINAL)
     Q_PROPERTY(bool live READ isLive NOTIFY changed FINAL)           ///< a camera shows a picture that can be taken
 
@@ -53,6 +54,7 @@ public:
     QString problem() const { return m_problem; }
     QString full() const;
     QImage preview() const { return m_preview; }
+    QVariant previewOnPage() const { return m_preview; }  ///< QML has no name for the type of a picture
     bool isCameraThere() const;
     bool isLive() const { return m_live; }
     void setLive(bool live);
