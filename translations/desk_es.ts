@@ -272,6 +272,10 @@
             <source>Not read yet</source>
             <translation>Aún sin leer</translation>
         </message>
+        <message>
+            <source>Correction not opened yet; %1 opened an earlier version, %2</source>
+            <translation>Corrección aún sin abrir; %1 abrió una versión anterior, %2</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -828,6 +832,14 @@
         <message>
             <source>Single keys (T, C, X, F, N, H, /) are on</source>
             <translation>Teclas sueltas (T, C, X, F, N, H, /) activadas</translation>
+        </message>
+        <message>
+            <source>On photographs</source>
+            <translation>En las fotos</translation>
+        </message>
+        <message>
+            <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
+            <translation>+ y - amplían y reducen ambas, 0 muestra la imagen entera, las flechas desplazan la parte visible; al marcar los ojos, las flechas mueven el cursor (con Mayús, a pasos pequeños), Espacio marca, Retroceso deshace, Escape termina</translation>
         </message>
     </context>
     <context>
@@ -1759,6 +1771,45 @@
                 <numerusform>en %Ln días</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: could not be opened</source>
+            <translation>%1: no se pudo abrir</translation>
+        </message>
+        <message>
+            <source>The only photograph of this view.</source>
+            <translation>La única foto de esta vista.</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes, not stretched and not mirrored.</source>
+            <translation>Alineadas por los ojos, sin deformar ni reflejar.</translation>
+        </message>
+        <message>
+            <source>As they were taken, perhaps not on one scale.</source>
+            <translation>Tal como se tomaron, quizá no a la misma escala.</translation>
+        </message>
+        <message>
+            <source>Photographs, %1: %2, and %3. %4</source>
+            <comment>view, first, last, how</comment>
+            <translation>Fotos, %1: %2, y %3. %4</translation>
+        </message>
+        <message>
+            <source>Photograph, %1: %2. %3</source>
+            <comment>view, when, how</comment>
+            <translation>Foto, %1: %2. %3</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
+            <translation>La primera y la última de cada vista, la primera a la izquierda. La luz, la distancia y la expresión pueden variar: compare con cautela.</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1773,6 +1824,14 @@
         <message>
             <source>Page %L1 of the sheet</source>
             <translation>Página %L1 de la hoja</translation>
+        </message>
+        <message>
+            <source>With photographs: the first and the last of each view</source>
+            <translation>Con fotos: la primera y la última de cada vista</translation>
+        </message>
+        <message>
+            <source>The photographs are being opened.</source>
+            <translation>Se están abriendo las fotos.</translation>
         </message>
     </context>
     <context>
@@ -2515,6 +2574,10 @@
                 <numerusform>%Ln casos sin complicaciones</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
+            <translation>Sin TLS, otros podrían leer lo que se envía: HTTP sin cifrar es solo para un servidor en este mismo ordenador. No se envió nada.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -2597,6 +2660,14 @@
         <message>
             <source>Who did what</source>
             <translation>Quién hizo qué</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
+            <translation>El código de recuperación ya no se muestra. Si no está en papel, cree uno nuevo.</translation>
         </message>
     </context>
     <context>
@@ -2714,6 +2785,13 @@
         <message>
             <source>Save the course</source>
             <translation>Guardar el caso</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>%Ln anotación nueva o corregida, aún sin abrir</numerusform>
+                <numerusform>%Ln anotaciones nuevas o corregidas, aún sin abrir</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -2874,6 +2952,55 @@
                 <numerusform>%Ln mensaje no se pudo verificar y se ha apartado.</numerusform>
                 <numerusform>%Ln mensajes no se pudieron verificar y se han apartado.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Phones not heard of for more than a day: %1</source>
+            <comment>list of names</comment>
+            <translation>Más de un día sin noticias de los teléfonos de: %1</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>y %Ln más</numerusform>
+                <numerusform>y %Ln más</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1. What was written there may not be here.</source>
+            <translation>%1. Lo que se escribió allí puede no estar aquí.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) not heard of for more than a day.</source>
+            <translation>
+                <numerusform>Más de un día sin noticias de %Ln teléfono.</numerusform>
+                <numerusform>Más de un día sin noticias de %Ln teléfonos.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln teléfono lleva más de un día sin confirmar lo que se le envió.</numerusform>
+                <numerusform>%Ln teléfonos llevan más de un día sin confirmar lo que se les envió.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln teléfono aún debe confirmar lo que se le envió.</numerusform>
+                <numerusform>%Ln teléfonos aún deben confirmar lo que se les envió.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
+            <translation>Hay noticias de todos los teléfonos en el último día o poco más, y han confirmado lo que se les envió.</translation>
+        </message>
+        <message>
+            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
+            <translation>Este puesto volvió a una copia anterior: un teléfono tiene más de este puesto que el propio puesto. Lo que se escribió aquí entretanto hay que escribirlo de nuevo.</translation>
         </message>
     </context>
     <context>
@@ -5780,6 +5907,307 @@
             <translation>
                 <numerusform>%Ln recordatorio hecho</numerusform>
                 <numerusform>%Ln recordatorios hechos</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>photos</source>
+            <translation>fotos</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PhotoComparison</name>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>view, how many photographs</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>There is no photograph of this view here.</source>
+            <translation>No hay aquí ninguna foto de esta vista.</translation>
+        </message>
+        <message>
+            <source>There is only one photograph of this view.</source>
+            <translation>Solo hay una foto de esta vista.</translation>
+        </message>
+        <message>
+            <source>Earlier: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Más antigua: %1, %2</translation>
+        </message>
+        <message>
+            <source>Later: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Más reciente: %1, %2</translation>
+        </message>
+        <message>
+            <source>Eyes marked %1</source>
+            <translation>Ojos marcados: %1</translation>
+        </message>
+        <message>
+            <source>Eyes marked by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Ojos marcados por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1. %2. %3</source>
+            <comment>which one and when, view, where the sides are</comment>
+            <translation>%1. %2. %3</translation>
+        </message>
+        <message>
+            <source>Being opened</source>
+            <translation>Abriéndose</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes: the later one is turned, sized and moved, not stretched and not mirrored.</source>
+            <translation>Alineadas por los ojos: la más reciente está girada, ajustada de tamaño y desplazada, sin deformar ni reflejar.</translation>
+        </message>
+        <message>
+            <source>While you mark, both are shown as they were taken.</source>
+            <translation>Mientras marca, ambas se muestran tal como se tomaron.</translation>
+        </message>
+        <message>
+            <source>Shown as they were taken, perhaps not on one scale. Mark the eyes in both to align them.</source>
+            <translation>Se muestran tal como se tomaron, quizá no a la misma escala. Marque los ojos en ambas para alinearlas.</translation>
+        </message>
+        <message>
+            <source>The two marks are too close together to turn a picture by. Mark the middle of each pupil.</source>
+            <translation>Las dos marcas están demasiado juntas para girar una imagen a partir de ellas. Marque el centro de cada pupila.</translation>
+        </message>
+        <message>
+            <source>Both eyes are marked. Keep them, or mark again: the nearer mark moves.</source>
+            <translation>Ambos ojos están marcados. Conserve las marcas o marque otra vez: se mueve la marca más cercana.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient&apos;s right pupil: the one on the left of the picture.</source>
+            <translation>Marque el centro de la pupila derecha del paciente: la que está a la izquierda en la imagen.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient&apos;s right pupil.</source>
+            <translation>Marque el centro de la pupila derecha del paciente.</translation>
+        </message>
+        <message>
+            <source>Now the patient&apos;s left pupil: the one on the right of the picture.</source>
+            <translation>Ahora la pupila izquierda del paciente: la que está a la derecha en la imagen.</translation>
+        </message>
+        <message>
+            <source>Now the patient&apos;s left pupil.</source>
+            <translation>Ahora la pupila izquierda del paciente.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s left eye is marked to the left of the right one. If the picture is upright, the two are swapped.</source>
+            <translation>El ojo izquierdo del paciente está marcado a la izquierda del ojo derecho. Si la imagen no está cabeza abajo, los dos están intercambiados.</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Cursor: %2 % desde la izquierda, %3 % desde arriba. Espacio marca.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoHalf</name>
+        <message>
+            <source>The one before</source>
+            <translation>La anterior</translation>
+        </message>
+        <message>
+            <source>The one after</source>
+            <translation>La siguiente</translation>
+        </message>
+        <message>
+            <source>Mark the eyes anew</source>
+            <translation>Marcar los ojos de nuevo</translation>
+        </message>
+        <message>
+            <source>Mark the eyes</source>
+            <translation>Marcar los ojos</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoMarking</name>
+        <message>
+            <source>Click or tap, or move the cursor with the arrows (with Shift in small steps) and press Space. Square: right eye. Circle: left eye.</source>
+            <translation>Haga clic o toque, o mueva el cursor con las flechas (con Mayús, a pasos pequeños) y pulse Espacio. Cuadrado: ojo derecho. Círculo: ojo izquierdo.</translation>
+        </message>
+        <message>
+            <source>Keep the marks</source>
+            <translation>Conservar las marcas</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Deshacer</translation>
+        </message>
+        <message>
+            <source>Leave without keeping</source>
+            <translation>Salir sin conservar</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoPanel</name>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s photographs show up here once the phone has sent them. Taking them is the patient&apos;s choice.</source>
+            <translation>Las fotos del paciente aparecen aquí en cuanto el teléfono las envía. Tomarlas es decisión del paciente.</translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <translation>Fotos: %1</translation>
+        </message>
+        <message>
+            <source>Side by side</source>
+            <translation>Lado a lado</translation>
+        </message>
+        <message>
+            <source>Two photographs of one view beside each other</source>
+            <translation>Dos fotos de una misma vista, una junto a otra</translation>
+        </message>
+    </context>
+    <context>
+        <name>Photos</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <comment>day, view, time</comment>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient&apos;s right on the left.</source>
+            <translation>Como frente al paciente: la derecha del paciente, a la izquierda.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s left side is towards the camera.</source>
+            <translation>El lado izquierdo del paciente mira hacia la cámara.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s right side is towards the camera.</source>
+            <translation>El lado derecho del paciente mira hacia la cámara.</translation>
+        </message>
+        <message>
+            <source>Beside an entry that has not arrived yet</source>
+            <translation>Con una anotación que aún no ha llegado</translation>
+        </message>
+        <message>
+            <source>Beside the entry of %1</source>
+            <translation>Con la anotación de %1</translation>
+        </message>
+        <message>
+            <source>Could not be opened</source>
+            <translation>No se pudo abrir</translation>
+        </message>
+        <message>
+            <source>Still arriving: %1 of %2 parts</source>
+            <translation>Aún llegando: %1 de %2 partes</translation>
+        </message>
+        <message>
+            <source>Taken back by the patient, %1</source>
+            <translation>Retirada por el paciente, %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln photograph(s)</source>
+            <translation>
+                <numerusform>%Ln foto</numerusform>
+                <numerusform>%Ln fotos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln still arriving</source>
+            <translation>
+                <numerusform>%Ln aún llegando</numerusform>
+                <numerusform>%Ln aún llegando</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <comment>views</comment>
+            <translation>Fotos: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotosPage</name>
+        <message>
+            <source>Photographs side by side</source>
+            <translation>Fotos lado a lado</translation>
+        </message>
+        <message>
+            <source>Back to the course</source>
+            <translation>Volver al caso</translation>
+        </message>
+        <message>
+            <source>Closer</source>
+            <translation>Acercar</translation>
+        </message>
+        <message>
+            <source>Farther</source>
+            <translation>Alejar</translation>
+        </message>
+        <message>
+            <source>Whole picture</source>
+            <translation>Imagen entera</translation>
+        </message>
+        <message>
+            <source>Zoom of both: %1</source>
+            <translation>Zoom de ambas: %1</translation>
+        </message>
+        <message>
+            <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
+            <translation>La luz, la distancia y la expresión varían de una foto a otra. Lo que parece un cambio puede deberse a ellas: compare con cautela y mire al paciente antes de decidir.</translation>
+        </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+        <message>
+            <source>Stay open</source>
+            <translation>Dejar abierto</translation>
+        </message>
+    </context>
+    <context>
+        <name>IdlePanel</name>
+        <message>
+            <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
+            <translation>Nadie ha usado el puesto desde hace un rato. Se bloquea en medio minuto. Lo empezado se conserva.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhoneWords</name>
+        <message>
+            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
+            <translation>El teléfono tiene más de este puesto que el propio puesto: el puesto es una copia anterior.</translation>
+        </message>
+        <message>
+            <source>The phone sent two different histories: call, and do not rely on its entries.</source>
+            <translation>El teléfono ha enviado dos historiales distintos: llame y no confíe en sus anotaciones.</translation>
+        </message>
+        <message>
+            <source>A message of the phone is missing: the hub holds it back or lost it.</source>
+            <translation>Falta un mensaje del teléfono: el servidor lo retiene o lo ha perdido.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since %1: what was written there may not be here.</source>
+            <translation>Sin noticias del teléfono desde %1: lo que se escribió allí puede no estar aquí.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since it was linked.</source>
+            <translation>Sin noticias del teléfono desde que se vinculó.</translation>
+        </message>
+        <message>
+            <source>It has not confirmed what was sent to it, %1.</source>
+            <comment>when it was sent</comment>
+            <translation>El teléfono no ha confirmado lo que se le envió, %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SettingsBoard</name>
+        <message numerus="yes">
+            <source>%Ln minute(s)</source>
+            <translation>
+                <numerusform>%Ln minuto</numerusform>
+                <numerusform>%Ln minutos</numerusform>
             </translation>
         </message>
     </context>

@@ -272,6 +272,10 @@
             <source>Not read yet</source>
             <translation>Pas encore lu</translation>
         </message>
+        <message>
+            <source>Correction not opened yet; %1 opened an earlier version, %2</source>
+            <translation>Correction pas encore ouverte ; %1 a ouvert une version antérieure, %2</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -828,6 +832,14 @@
         <message>
             <source>Single keys (T, C, X, F, N, H, /) are on</source>
             <translation>Les touches simples (T, C, X, F, N, H, /) sont actives</translation>
+        </message>
+        <message>
+            <source>On photographs</source>
+            <translation>Sur les photos</translation>
+        </message>
+        <message>
+            <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
+            <translation>+ et - agrandissent et réduisent les deux, 0 affiche l’image entière, les flèches déplacent la partie visible ; pendant le marquage des yeux, les flèches déplacent le curseur (avec Maj, à petits pas), Espace marque, Retour arrière annule, Échap termine</translation>
         </message>
     </context>
     <context>
@@ -1759,6 +1771,45 @@
                 <numerusform>sur %Ln jours</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: could not be opened</source>
+            <translation>%1 : n’a pas pu être ouverte</translation>
+        </message>
+        <message>
+            <source>The only photograph of this view.</source>
+            <translation>La seule photo de cette vue.</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes, not stretched and not mirrored.</source>
+            <translation>Alignées sur les yeux, sans déformation ni effet miroir.</translation>
+        </message>
+        <message>
+            <source>As they were taken, perhaps not on one scale.</source>
+            <translation>Telles qu’elles ont été prises, peut-être pas à la même échelle.</translation>
+        </message>
+        <message>
+            <source>Photographs, %1: %2, and %3. %4</source>
+            <comment>view, first, last, how</comment>
+            <translation>Photos, %1 : %2, et %3. %4</translation>
+        </message>
+        <message>
+            <source>Photograph, %1: %2. %3</source>
+            <comment>view, when, how</comment>
+            <translation>Photo, %1 : %2. %3</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Photos</translation>
+        </message>
+        <message>
+            <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
+            <translation>La première et la dernière de chaque vue, la première à gauche. Lumière, distance et expression peuvent différer : comparez avec prudence.</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1773,6 +1824,14 @@
         <message>
             <source>Page %L1 of the sheet</source>
             <translation>Page %L1 de la fiche</translation>
+        </message>
+        <message>
+            <source>With photographs: the first and the last of each view</source>
+            <translation>Avec photos : la première et la dernière de chaque vue</translation>
+        </message>
+        <message>
+            <source>The photographs are being opened.</source>
+            <translation>Ouverture des photos en cours.</translation>
         </message>
     </context>
     <context>
@@ -2515,6 +2574,10 @@
                 <numerusform>%Ln suivis sans complication</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
+            <translation>Sans TLS, d’autres pourraient lire les échanges : HTTP seul est réservé à un hub sur cet ordinateur même. Rien n’a été envoyé.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -2597,6 +2660,14 @@
         <message>
             <source>Who did what</source>
             <translation>Qui a fait quoi</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Photos</translation>
+        </message>
+        <message>
+            <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
+            <translation>Le code de secours n’est plus affiché. S’il n’est pas sur papier, créez-en un nouveau.</translation>
         </message>
     </context>
     <context>
@@ -2714,6 +2785,13 @@
         <message>
             <source>Save the course</source>
             <translation>Enregistrer le suivi</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>%Ln note nouvelle ou corrigée, pas encore ouverte</numerusform>
+                <numerusform>%Ln notes nouvelles ou corrigées, pas encore ouvertes</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -2874,6 +2952,55 @@
                 <numerusform>%Ln message n’a pas pu être vérifié et a été mis à part.</numerusform>
                 <numerusform>%Ln messages n’ont pas pu être vérifiés et ont été mis à part.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Phones not heard of for more than a day: %1</source>
+            <comment>list of names</comment>
+            <translation>Plus d’un jour sans nouvelles des téléphones de : %1</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>et %Ln autre</numerusform>
+                <numerusform>et %Ln autres</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1. What was written there may not be here.</source>
+            <translation>%1. Ce qui y a été écrit n’est peut-être pas ici.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) not heard of for more than a day.</source>
+            <translation>
+                <numerusform>Plus d’un jour sans nouvelles de %Ln téléphone.</numerusform>
+                <numerusform>Plus d’un jour sans nouvelles de %Ln téléphones.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+            <translation>
+                <numerusform>Depuis plus d’un jour, %Ln téléphone n’a pas confirmé ce qui lui a été envoyé.</numerusform>
+                <numerusform>Depuis plus d’un jour, %Ln téléphones n’ont pas confirmé ce qui leur a été envoyé.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln téléphone doit encore confirmer ce qui lui a été envoyé.</numerusform>
+                <numerusform>%Ln téléphones doivent encore confirmer ce qui leur a été envoyé.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
+            <translation>Tous les téléphones ont donné des nouvelles depuis un jour ou guère plus, et ont confirmé ce qui leur a été envoyé.</translation>
+        </message>
+        <message>
+            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
+            <translation>Ce poste est revenu à une copie plus ancienne : un téléphone a reçu de lui plus que le poste lui-même ne contient. Ce qui a été écrit ici entre-temps doit être réécrit.</translation>
         </message>
     </context>
     <context>
@@ -5780,6 +5907,307 @@
             <translation>
                 <numerusform>%Ln rappel fait</numerusform>
                 <numerusform>%Ln rappels faits</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>photos</source>
+            <translation>photos</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PhotoComparison</name>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>view, how many photographs</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>There is no photograph of this view here.</source>
+            <translation>Il n’y a ici aucune photo de cette vue.</translation>
+        </message>
+        <message>
+            <source>There is only one photograph of this view.</source>
+            <translation>Il n’y a qu’une photo de cette vue.</translation>
+        </message>
+        <message>
+            <source>Earlier: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Plus ancienne : %1, %2</translation>
+        </message>
+        <message>
+            <source>Later: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Plus récente : %1, %2</translation>
+        </message>
+        <message>
+            <source>Eyes marked %1</source>
+            <translation>Yeux marqués : %1</translation>
+        </message>
+        <message>
+            <source>Eyes marked by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Yeux marqués par %1, %2</translation>
+        </message>
+        <message>
+            <source>%1. %2. %3</source>
+            <comment>which one and when, view, where the sides are</comment>
+            <translation>%1. %2. %3</translation>
+        </message>
+        <message>
+            <source>Being opened</source>
+            <translation>En cours d’ouverture</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes: the later one is turned, sized and moved, not stretched and not mirrored.</source>
+            <translation>Alignées sur les yeux : la plus récente est tournée, mise à l’échelle et déplacée, sans déformation ni effet miroir.</translation>
+        </message>
+        <message>
+            <source>While you mark, both are shown as they were taken.</source>
+            <translation>Pendant le marquage, les deux sont affichées telles qu’elles ont été prises.</translation>
+        </message>
+        <message>
+            <source>Shown as they were taken, perhaps not on one scale. Mark the eyes in both to align them.</source>
+            <translation>Affichées telles qu’elles ont été prises, peut-être pas à la même échelle. Marquez les yeux sur les deux pour les aligner.</translation>
+        </message>
+        <message>
+            <source>The two marks are too close together to turn a picture by. Mark the middle of each pupil.</source>
+            <translation>Les deux marques sont trop proches pour servir à tourner une image. Marquez le centre de chaque pupille.</translation>
+        </message>
+        <message>
+            <source>Both eyes are marked. Keep them, or mark again: the nearer mark moves.</source>
+            <translation>Les deux yeux sont marqués. Gardez les marques, ou marquez à nouveau : la marque la plus proche se déplace.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient&apos;s right pupil: the one on the left of the picture.</source>
+            <translation>Marquez le centre de la pupille droite du patient : celle qui est à gauche sur l’image.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient&apos;s right pupil.</source>
+            <translation>Marquez le centre de la pupille droite du patient.</translation>
+        </message>
+        <message>
+            <source>Now the patient&apos;s left pupil: the one on the right of the picture.</source>
+            <translation>Maintenant la pupille gauche du patient : celle qui est à droite sur l’image.</translation>
+        </message>
+        <message>
+            <source>Now the patient&apos;s left pupil.</source>
+            <translation>Maintenant la pupille gauche du patient.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s left eye is marked to the left of the right one. If the picture is upright, the two are swapped.</source>
+            <translation>L’œil gauche du patient est marqué à gauche de l’œil droit. Si l’image est à l’endroit, les deux sont intervertis.</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Curseur : %2 % depuis la gauche, %3 % depuis le haut. Espace marque.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoHalf</name>
+        <message>
+            <source>The one before</source>
+            <translation>La précédente</translation>
+        </message>
+        <message>
+            <source>The one after</source>
+            <translation>La suivante</translation>
+        </message>
+        <message>
+            <source>Mark the eyes anew</source>
+            <translation>Marquer de nouveau les yeux</translation>
+        </message>
+        <message>
+            <source>Mark the eyes</source>
+            <translation>Marquer les yeux</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoMarking</name>
+        <message>
+            <source>Click or tap, or move the cursor with the arrows (with Shift in small steps) and press Space. Square: right eye. Circle: left eye.</source>
+            <translation>Cliquez ou touchez, ou déplacez le curseur avec les flèches (avec Maj, à petits pas) et appuyez sur Espace. Carré : œil droit. Cercle : œil gauche.</translation>
+        </message>
+        <message>
+            <source>Keep the marks</source>
+            <translation>Garder les marques</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Annuler</translation>
+        </message>
+        <message>
+            <source>Leave without keeping</source>
+            <translation>Quitter sans garder</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoPanel</name>
+        <message>
+            <source>Photographs</source>
+            <translation>Photos</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s photographs show up here once the phone has sent them. Taking them is the patient&apos;s choice.</source>
+            <translation>Les photos du patient apparaissent ici dès que le téléphone les a envoyées. En prendre ou non relève du choix du patient.</translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <translation>Photos : %1</translation>
+        </message>
+        <message>
+            <source>Side by side</source>
+            <translation>Côte à côte</translation>
+        </message>
+        <message>
+            <source>Two photographs of one view beside each other</source>
+            <translation>Deux photos d’une même vue, l’une à côté de l’autre</translation>
+        </message>
+    </context>
+    <context>
+        <name>Photos</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <comment>day, view, time</comment>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient&apos;s right on the left.</source>
+            <translation>Comme face au patient : la droite du patient est à gauche.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s left side is towards the camera.</source>
+            <translation>Le côté gauche du patient est tourné vers la caméra.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s right side is towards the camera.</source>
+            <translation>Le côté droit du patient est tourné vers la caméra.</translation>
+        </message>
+        <message>
+            <source>Beside an entry that has not arrived yet</source>
+            <translation>Avec une note qui n’est pas encore arrivée</translation>
+        </message>
+        <message>
+            <source>Beside the entry of %1</source>
+            <translation>Avec la note, %1</translation>
+        </message>
+        <message>
+            <source>Could not be opened</source>
+            <translation>N’a pas pu être ouverte</translation>
+        </message>
+        <message>
+            <source>Still arriving: %1 of %2 parts</source>
+            <translation>Pas encore complète : %1 sur %2 parties</translation>
+        </message>
+        <message>
+            <source>Taken back by the patient, %1</source>
+            <translation>Retirée par le patient, %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln photograph(s)</source>
+            <translation>
+                <numerusform>%Ln photo</numerusform>
+                <numerusform>%Ln photos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln still arriving</source>
+            <translation>
+                <numerusform>%Ln pas encore complète</numerusform>
+                <numerusform>%Ln pas encore complètes</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <comment>views</comment>
+            <translation>Photos : %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotosPage</name>
+        <message>
+            <source>Photographs side by side</source>
+            <translation>Photos côte à côte</translation>
+        </message>
+        <message>
+            <source>Back to the course</source>
+            <translation>Retour au suivi</translation>
+        </message>
+        <message>
+            <source>Closer</source>
+            <translation>Rapprocher</translation>
+        </message>
+        <message>
+            <source>Farther</source>
+            <translation>Éloigner</translation>
+        </message>
+        <message>
+            <source>Whole picture</source>
+            <translation>Image entière</translation>
+        </message>
+        <message>
+            <source>Zoom of both: %1</source>
+            <translation>Zoom des deux : %1</translation>
+        </message>
+        <message>
+            <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
+            <translation>Lumière, distance et expression diffèrent d’une photo à l’autre. Ce qui ressemble à un changement peut en venir : comparez avec prudence, et regardez le patient avant de décider.</translation>
+        </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+        <message>
+            <source>Stay open</source>
+            <translation>Laisser ouvert</translation>
+        </message>
+    </context>
+    <context>
+        <name>IdlePanel</name>
+        <message>
+            <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
+            <translation>Personne n’a utilisé le poste depuis un moment. Il se verrouille dans une demi-minute. Ce qui est commencé est conservé.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhoneWords</name>
+        <message>
+            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
+            <translation>Le téléphone a reçu de ce poste plus que le poste lui-même ne contient : le poste est une copie plus ancienne.</translation>
+        </message>
+        <message>
+            <source>The phone sent two different histories: call, and do not rely on its entries.</source>
+            <translation>Le téléphone a envoyé deux historiques différents : appelez, et ne vous fiez pas à ses notes.</translation>
+        </message>
+        <message>
+            <source>A message of the phone is missing: the hub holds it back or lost it.</source>
+            <translation>Il manque un message du téléphone : le hub le retient ou l’a perdu.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since %1: what was written there may not be here.</source>
+            <translation>Sans nouvelles du téléphone depuis %1 : ce qui y a été écrit n’est peut-être pas ici.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since it was linked.</source>
+            <translation>Sans nouvelles du téléphone depuis qu’il a été relié.</translation>
+        </message>
+        <message>
+            <source>It has not confirmed what was sent to it, %1.</source>
+            <comment>when it was sent</comment>
+            <translation>Le téléphone n’a pas confirmé ce qui lui a été envoyé, %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SettingsBoard</name>
+        <message numerus="yes">
+            <source>%Ln minute(s)</source>
+            <translation>
+                <numerusform>%Ln minute</numerusform>
+                <numerusform>%Ln minutes</numerusform>
             </translation>
         </message>
     </context>

@@ -272,6 +272,10 @@
             <source>Not read yet</source>
             <translation>Ainda não lida</translation>
         </message>
+        <message>
+            <source>Correction not opened yet; %1 opened an earlier version, %2</source>
+            <translation>Correção ainda não aberta; %1 abriu uma versão anterior, %2</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -828,6 +832,14 @@
         <message>
             <source>Single keys (T, C, X, F, N, H, /) are on</source>
             <translation>Atalhos de uma tecla (T, C, X, F, N, H, /) ativados</translation>
+        </message>
+        <message>
+            <source>On photographs</source>
+            <translation>Nas fotos</translation>
+        </message>
+        <message>
+            <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
+            <translation>+ e - ampliam e reduzem as duas, 0 mostra a imagem inteira, as setas movem a parte visível; ao marcar os olhos, as setas movem o cursor (com Shift, em passos pequenos), Espaço marca, Backspace desfaz, Esc encerra</translation>
         </message>
     </context>
     <context>
@@ -1759,6 +1771,45 @@
                 <numerusform>em %Ln dias</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1: could not be opened</source>
+            <translation>%1: não foi possível abrir</translation>
+        </message>
+        <message>
+            <source>The only photograph of this view.</source>
+            <translation>A única foto desta vista.</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes, not stretched and not mirrored.</source>
+            <translation>Alinhadas pelos olhos, sem distorcer nem espelhar.</translation>
+        </message>
+        <message>
+            <source>As they were taken, perhaps not on one scale.</source>
+            <translation>Como foram tiradas, talvez não na mesma escala.</translation>
+        </message>
+        <message>
+            <source>Photographs, %1: %2, and %3. %4</source>
+            <comment>view, first, last, how</comment>
+            <translation>Fotos, %1: %2, e %3. %4</translation>
+        </message>
+        <message>
+            <source>Photograph, %1: %2. %3</source>
+            <comment>view, when, how</comment>
+            <translation>Foto, %1: %2. %3</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
+            <translation>A primeira e a última de cada vista, a primeira à esquerda. Luz, distância e expressão podem variar: compare com cautela.</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1773,6 +1824,14 @@
         <message>
             <source>Page %L1 of the sheet</source>
             <translation>Página %L1 da ficha</translation>
+        </message>
+        <message>
+            <source>With photographs: the first and the last of each view</source>
+            <translation>Com fotos: a primeira e a última de cada vista</translation>
+        </message>
+        <message>
+            <source>The photographs are being opened.</source>
+            <translation>As fotos estão sendo abertas.</translation>
         </message>
     </context>
     <context>
@@ -2515,6 +2574,10 @@
                 <numerusform>%Ln casos sem complicações</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
+            <translation>Sem TLS, outros poderiam ler o que é enviado: HTTP sem criptografia é só para um servidor neste mesmo computador. Nada foi enviado.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -2597,6 +2660,14 @@
         <message>
             <source>Who did what</source>
             <translation>Quem fez o quê</translation>
+        </message>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
+            <translation>O código de recuperação não é mais mostrado. Se não está no papel, crie um novo.</translation>
         </message>
     </context>
     <context>
@@ -2714,6 +2785,13 @@
         <message>
             <source>Save the course</source>
             <translation>Salvar o caso</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln new or corrected entry(ies), not opened yet</source>
+            <translation>
+                <numerusform>%Ln anotação nova ou corrigida, ainda não aberta</numerusform>
+                <numerusform>%Ln anotações novas ou corrigidas, ainda não abertas</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -2874,6 +2952,55 @@
                 <numerusform>%Ln mensagem não pôde ser verificada e foi separada.</numerusform>
                 <numerusform>%Ln mensagens não puderam ser verificadas e foram separadas.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>Phones not heard of for more than a day: %1</source>
+            <comment>list of names</comment>
+            <translation>Mais de um dia sem notícias dos celulares de: %1</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>e mais %Ln</numerusform>
+                <numerusform>e mais %Ln</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1. What was written there may not be here.</source>
+            <translation>%1. O que foi escrito lá pode não estar aqui.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) not heard of for more than a day.</source>
+            <translation>
+                <numerusform>Mais de um dia sem notícias de %Ln celular.</numerusform>
+                <numerusform>Mais de um dia sem notícias de %Ln celulares.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+            <translation>
+                <numerusform>Há mais de um dia %Ln celular não confirma o que foi enviado a ele.</numerusform>
+                <numerusform>Há mais de um dia %Ln celulares não confirmam o que foi enviado a eles.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln celular ainda precisa confirmar o que foi enviado a ele.</numerusform>
+                <numerusform>%Ln celulares ainda precisam confirmar o que foi enviado a eles.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
+            <translation>Há notícias de todos os celulares no último dia ou pouco mais, e eles confirmaram o que lhes foi enviado.</translation>
+        </message>
+        <message>
+            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
+            <translation>Esta estação voltou a uma cópia mais antiga: um celular tem mais dela do que a própria estação. O que foi escrito aqui nesse meio-tempo precisa ser escrito de novo.</translation>
         </message>
     </context>
     <context>
@@ -5780,6 +5907,307 @@
             <translation>
                 <numerusform>%Ln lembrete feito</numerusform>
                 <numerusform>%Ln lembretes feitos</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>photos</source>
+            <translation>fotos</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PhotoComparison</name>
+        <message>
+            <source>%1 (%2)</source>
+            <comment>view, how many photographs</comment>
+            <translation>%1 (%2)</translation>
+        </message>
+        <message>
+            <source>There is no photograph of this view here.</source>
+            <translation>Não há aqui nenhuma foto desta vista.</translation>
+        </message>
+        <message>
+            <source>There is only one photograph of this view.</source>
+            <translation>Há só uma foto desta vista.</translation>
+        </message>
+        <message>
+            <source>Earlier: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Mais antiga: %1, %2</translation>
+        </message>
+        <message>
+            <source>Later: %1, %2</source>
+            <comment>day, time</comment>
+            <translation>Mais recente: %1, %2</translation>
+        </message>
+        <message>
+            <source>Eyes marked %1</source>
+            <translation>Olhos marcados: %1</translation>
+        </message>
+        <message>
+            <source>Eyes marked by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Olhos marcados por %1, %2</translation>
+        </message>
+        <message>
+            <source>%1. %2. %3</source>
+            <comment>which one and when, view, where the sides are</comment>
+            <translation>%1. %2. %3</translation>
+        </message>
+        <message>
+            <source>Being opened</source>
+            <translation>Sendo aberta</translation>
+        </message>
+        <message>
+            <source>Aligned by the eyes: the later one is turned, sized and moved, not stretched and not mirrored.</source>
+            <translation>Alinhadas pelos olhos: a mais recente foi girada, redimensionada e deslocada, sem distorcer nem espelhar.</translation>
+        </message>
+        <message>
+            <source>While you mark, both are shown as they were taken.</source>
+            <translation>Enquanto você marca, as duas são mostradas como foram tiradas.</translation>
+        </message>
+        <message>
+            <source>Shown as they were taken, perhaps not on one scale. Mark the eyes in both to align them.</source>
+            <translation>Mostradas como foram tiradas, talvez não na mesma escala. Marque os olhos nas duas para alinhá-las.</translation>
+        </message>
+        <message>
+            <source>The two marks are too close together to turn a picture by. Mark the middle of each pupil.</source>
+            <translation>As duas marcas estão próximas demais para girar uma imagem por elas. Marque o centro de cada pupila.</translation>
+        </message>
+        <message>
+            <source>Both eyes are marked. Keep them, or mark again: the nearer mark moves.</source>
+            <translation>Os dois olhos estão marcados. Mantenha as marcas ou marque de novo: a marca mais próxima se move.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient&apos;s right pupil: the one on the left of the picture.</source>
+            <translation>Marque o centro da pupila direita do paciente: a que está à esquerda na imagem.</translation>
+        </message>
+        <message>
+            <source>Mark the middle of the patient&apos;s right pupil.</source>
+            <translation>Marque o centro da pupila direita do paciente.</translation>
+        </message>
+        <message>
+            <source>Now the patient&apos;s left pupil: the one on the right of the picture.</source>
+            <translation>Agora a pupila esquerda do paciente: a que está à direita na imagem.</translation>
+        </message>
+        <message>
+            <source>Now the patient&apos;s left pupil.</source>
+            <translation>Agora a pupila esquerda do paciente.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s left eye is marked to the left of the right one. If the picture is upright, the two are swapped.</source>
+            <translation>O olho esquerdo do paciente está marcado à esquerda do olho direito. Se a imagem não está de cabeça para baixo, os dois estão trocados.</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Cursor: %2% a partir da esquerda, %3% a partir do alto. Espaço marca.</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>day, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoHalf</name>
+        <message>
+            <source>The one before</source>
+            <translation>A anterior</translation>
+        </message>
+        <message>
+            <source>The one after</source>
+            <translation>A seguinte</translation>
+        </message>
+        <message>
+            <source>Mark the eyes anew</source>
+            <translation>Marcar os olhos de novo</translation>
+        </message>
+        <message>
+            <source>Mark the eyes</source>
+            <translation>Marcar os olhos</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoMarking</name>
+        <message>
+            <source>Click or tap, or move the cursor with the arrows (with Shift in small steps) and press Space. Square: right eye. Circle: left eye.</source>
+            <translation>Clique ou toque, ou mova o cursor com as setas (com Shift, em passos pequenos) e pressione Espaço. Quadrado: olho direito. Círculo: olho esquerdo.</translation>
+        </message>
+        <message>
+            <source>Keep the marks</source>
+            <translation>Manter as marcas</translation>
+        </message>
+        <message>
+            <source>Undo</source>
+            <translation>Desfazer</translation>
+        </message>
+        <message>
+            <source>Leave without keeping</source>
+            <translation>Sair sem manter</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotoPanel</name>
+        <message>
+            <source>Photographs</source>
+            <translation>Fotos</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s photographs show up here once the phone has sent them. Taking them is the patient&apos;s choice.</source>
+            <translation>As fotos do paciente aparecem aqui assim que o celular as envia. Tirar fotos é escolha do paciente.</translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <translation>Fotos: %1</translation>
+        </message>
+        <message>
+            <source>Side by side</source>
+            <translation>Lado a lado</translation>
+        </message>
+        <message>
+            <source>Two photographs of one view beside each other</source>
+            <translation>Duas fotos da mesma vista, uma ao lado da outra</translation>
+        </message>
+    </context>
+    <context>
+        <name>Photos</name>
+        <message>
+            <source>%1, %2, %3</source>
+            <comment>day, view, time</comment>
+            <translation>%1, %2, %3</translation>
+        </message>
+        <message>
+            <source>As when facing the patient: the patient&apos;s right on the left.</source>
+            <translation>Como de frente para o paciente: a direita do paciente fica à esquerda.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s left side is towards the camera.</source>
+            <translation>O lado esquerdo do paciente está voltado para a câmera.</translation>
+        </message>
+        <message>
+            <source>The patient&apos;s right side is towards the camera.</source>
+            <translation>O lado direito do paciente está voltado para a câmera.</translation>
+        </message>
+        <message>
+            <source>Beside an entry that has not arrived yet</source>
+            <translation>Com uma anotação que ainda não chegou</translation>
+        </message>
+        <message>
+            <source>Beside the entry of %1</source>
+            <translation>Com a anotação de %1</translation>
+        </message>
+        <message>
+            <source>Could not be opened</source>
+            <translation>Não foi possível abrir</translation>
+        </message>
+        <message>
+            <source>Still arriving: %1 of %2 parts</source>
+            <translation>Ainda chegando: %1 de %2 partes</translation>
+        </message>
+        <message>
+            <source>Taken back by the patient, %1</source>
+            <translation>Retirada pelo paciente, %1</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln photograph(s)</source>
+            <translation>
+                <numerusform>%Ln foto</numerusform>
+                <numerusform>%Ln fotos</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln still arriving</source>
+            <translation>
+                <numerusform>%Ln ainda chegando</numerusform>
+                <numerusform>%Ln ainda chegando</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Photographs: %1</source>
+            <comment>views</comment>
+            <translation>Fotos: %1</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhotosPage</name>
+        <message>
+            <source>Photographs side by side</source>
+            <translation>Fotos lado a lado</translation>
+        </message>
+        <message>
+            <source>Back to the course</source>
+            <translation>Voltar ao caso</translation>
+        </message>
+        <message>
+            <source>Closer</source>
+            <translation>Aproximar</translation>
+        </message>
+        <message>
+            <source>Farther</source>
+            <translation>Afastar</translation>
+        </message>
+        <message>
+            <source>Whole picture</source>
+            <translation>Imagem inteira</translation>
+        </message>
+        <message>
+            <source>Zoom of both: %1</source>
+            <translation>Zoom das duas: %1</translation>
+        </message>
+        <message>
+            <source>Light, distance and expression differ from one photograph to the next. What looks like a change may be one of them: compare with care, and look at the patient before you decide.</source>
+            <translation>Luz, distância e expressão variam de uma foto para outra. O que parece uma mudança pode vir delas: compare com cautela e olhe para o paciente antes de decidir.</translation>
+        </message>
+    </context>
+    <context>
+        <name>IdleNotice</name>
+        <message>
+            <source>Stay open</source>
+            <translation>Deixar aberta</translation>
+        </message>
+    </context>
+    <context>
+        <name>IdlePanel</name>
+        <message>
+            <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
+            <translation>Ninguém usa a estação há algum tempo. Ela se tranca em meio minuto. O que foi começado fica guardado.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PhoneWords</name>
+        <message>
+            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
+            <translation>O celular tem mais desta estação do que a própria estação: a estação é uma cópia mais antiga.</translation>
+        </message>
+        <message>
+            <source>The phone sent two different histories: call, and do not rely on its entries.</source>
+            <translation>O celular enviou dois históricos diferentes: ligue e não confie nas anotações dele.</translation>
+        </message>
+        <message>
+            <source>A message of the phone is missing: the hub holds it back or lost it.</source>
+            <translation>Falta uma mensagem do celular: o servidor a retém ou a perdeu.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since %1: what was written there may not be here.</source>
+            <translation>Sem notícias do celular desde %1: o que foi escrito lá pode não estar aqui.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since it was linked.</source>
+            <translation>Sem notícias do celular desde que foi vinculado.</translation>
+        </message>
+        <message>
+            <source>It has not confirmed what was sent to it, %1.</source>
+            <comment>when it was sent</comment>
+            <translation>O celular não confirmou o que foi enviado a ele, %1.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::SettingsBoard</name>
+        <message numerus="yes">
+            <source>%Ln minute(s)</source>
+            <translation>
+                <numerusform>%Ln minuto</numerusform>
+                <numerusform>%Ln minutos</numerusform>
             </translation>
         </message>
     </context>

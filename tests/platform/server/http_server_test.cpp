@@ -107,18 +107,26 @@ struct Mailboxed {
     }
 };
 
+server::ServerSettings on(const char* address, bool behindTlsProxy = false)
+{
+    server::ServerSettings settings;
+    settings.address = address;
+    settings.behindTlsProxy = behindTlsProxy;
+    return settings;
+}
+
 }  // namespace
 
 TEST_CASE("without a certificate only this machine is served, unless a proxy with TLS is said to stand before", "[hub][server]")
 {
     for (const char* address : {"127.0.0.1", "127.0.0.53", "::1", "::ffff:127.0.0.1"}) {
         CAPTURE(address);
-        CHECK(refusal({.address = address}) != Reason::refused);
+        CHECK(refusal(on(address)) != Reason::refused);
     }
     for (const char* address : {"0.0.0.0", "::", "192.0.2.7", "::ffff:192.0.2.7"}) {
         CAPTURE(address);
-        CHECK(refusal({.address = address}) == Reason::refused);
-        CHECK(refusal({.address = address, .behindTlsProxy = true}) != Reason::refused);
+        CHECK(refusal(on(address)) == Reason::refused);
+        CHECK(refusal(on(address, true)) != Reason::refused);
     }
 }
 
