@@ -4,6 +4,7 @@
 /// events of the course under them, and the same thing as a table.
 
 #include "app/charts/curve_picture.h"
+#include "app/desk/model/curve_figures.h"
 #include "app/desk/model/row_list.h"
 #include "app/desk/model/workplace.h"
 
@@ -69,7 +70,7 @@ class CurveBoard : public QObject {
     Q_PROPERTY(QList<ebbline::charts::Event> events READ events NOTIFY changed FINAL)
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed FINAL)
     Q_PROPERTY(QString legend READ legend NOTIFY changed FINAL)
-    Q_PROPERTY(QString figures READ figures NOTIFY changed FINAL)  ///< peak, half-life, resolved
+    Q_PROPERTY(QString figures READ figures NOTIFY changed FINAL)  ///< figuresOf()
 
 public:
     explicit CurveBoard(Workplace& workplace, QObject* parent = nullptr);
@@ -112,11 +113,6 @@ private:
 /// messages. Day 0 is the treatment.
 QList<charts::Event> eventsOf(const journal::CourseState& course);
 
-/// Both sides of a symptom.
-struct CurvePair {
-    curves::Curve left;
-    curves::Curve right;
-};
 CurvePair curvesOf(desk::Desk& desk, const recovery::CourseId& course, recovery::Symptom symptom);
 
 }  // namespace ebbline::deskapp
