@@ -406,6 +406,58 @@
             <source>settled on day %1</source>
             <translation>هدأ في اليوم %1</translation>
         </message>
+        <message>
+            <source>area: not enough to say</source>
+            <translation>المساحة: لا يكفي للقول</translation>
+        </message>
+        <message>
+            <source>area %1 points × days, day %2 to %3</source>
+            <translation>المساحة %1 نقطة × يوم، من اليوم %2 إلى %3</translation>
+        </message>
+        <message>
+            <source>level</source>
+            <translation>متساويان</translation>
+        </message>
+        <message>
+            <source>left %1 higher</source>
+            <translation>اليسار أعلى بمقدار %1</translation>
+        </message>
+        <message>
+            <source>right %1 higher</source>
+            <translation>اليمين أعلى بمقدار %1</translation>
+        </message>
+        <message>
+            <source>Left against right: not enough to say.</source>
+            <translation>اليسار مقابل اليمين: لا يكفي للقول.</translation>
+        </message>
+        <message>
+            <source>%1 on average</source>
+            <translation>%1 في المتوسط</translation>
+        </message>
+        <message>
+            <source>most on day %1 (%2)</source>
+            <translation>الأكثر في اليوم %1 (%2)</translation>
+        </message>
+        <message>
+            <source>the difference is %1 % of the sum</source>
+            <translation>الفرق %1 % من المجموع</translation>
+        </message>
+        <message>
+            <source>too few points for a share of the sum</source>
+            <translation>نقاط قليلة جدًا لحساب نسبة من المجموع</translation>
+        </message>
+        <message>
+            <source>Left against right, %1 days with both: %2.</source>
+            <translation>اليسار مقابل اليمين، عدد الأيام التي فيها الجانبان %1: %2.</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>اليسار: %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>اليمين: %1.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -2978,14 +3030,6 @@
             <source>L %1  R %2</source>
             <comment>last scores, left and right</comment>
             <translation>يس %1  يم %2</translation>
-        </message>
-        <message>
-            <source>Left: %1.</source>
-            <translation>اليسار: %1.</translation>
-        </message>
-        <message>
-            <source>Right: %1.</source>
-            <translation>اليمين: %1.</translation>
         </message>
         <message>
             <source>%1 to %2</source>

@@ -394,6 +394,58 @@
             <source>settled on day %1</source>
             <translation>abgeklungen an Tag %1</translation>
         </message>
+        <message>
+            <source>area: not enough to say</source>
+            <translation>Fläche: zu wenig für eine Aussage</translation>
+        </message>
+        <message>
+            <source>area %1 points × days, day %2 to %3</source>
+            <translation>Fläche %1 Punkte × Tage, Tag %2 bis %3</translation>
+        </message>
+        <message>
+            <source>level</source>
+            <translation>gleich</translation>
+        </message>
+        <message>
+            <source>left %1 higher</source>
+            <translation>links um %1 höher</translation>
+        </message>
+        <message>
+            <source>right %1 higher</source>
+            <translation>rechts um %1 höher</translation>
+        </message>
+        <message>
+            <source>Left against right: not enough to say.</source>
+            <translation>Links gegen rechts: zu wenig für eine Aussage.</translation>
+        </message>
+        <message>
+            <source>%1 on average</source>
+            <translation>%1 im Mittel</translation>
+        </message>
+        <message>
+            <source>most on day %1 (%2)</source>
+            <translation>am meisten an Tag %1 (%2)</translation>
+        </message>
+        <message>
+            <source>the difference is %1 % of the sum</source>
+            <translation>der Unterschied ist %1 % der Summe</translation>
+        </message>
+        <message>
+            <source>too few points for a share of the sum</source>
+            <translation>zu wenige Punkte für einen Anteil an der Summe</translation>
+        </message>
+        <message>
+            <source>Left against right, %1 days with both: %2.</source>
+            <translation>Links gegen rechts, %1 Tage mit beiden: %2.</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>Links: %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>Rechts: %1.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -2846,14 +2898,6 @@
             <source>L %1  R %2</source>
             <comment>last scores, left and right</comment>
             <translation>L %1  R %2</translation>
-        </message>
-        <message>
-            <source>Left: %1.</source>
-            <translation>Links: %1.</translation>
-        </message>
-        <message>
-            <source>Right: %1.</source>
-            <translation>Rechts: %1.</translation>
         </message>
         <message>
             <source>%1 to %2</source>

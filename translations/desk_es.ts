@@ -394,6 +394,58 @@
             <source>settled on day %1</source>
             <translation>remitido el día %1</translation>
         </message>
+        <message>
+            <source>area: not enough to say</source>
+            <translation>área: datos insuficientes</translation>
+        </message>
+        <message>
+            <source>area %1 points × days, day %2 to %3</source>
+            <translation>área %1 puntos × días, del día %2 al %3</translation>
+        </message>
+        <message>
+            <source>level</source>
+            <translation>iguales</translation>
+        </message>
+        <message>
+            <source>left %1 higher</source>
+            <translation>izquierda %1 más alta</translation>
+        </message>
+        <message>
+            <source>right %1 higher</source>
+            <translation>derecha %1 más alta</translation>
+        </message>
+        <message>
+            <source>Left against right: not enough to say.</source>
+            <translation>Izquierda frente a derecha: datos insuficientes.</translation>
+        </message>
+        <message>
+            <source>%1 on average</source>
+            <translation>%1 de media</translation>
+        </message>
+        <message>
+            <source>most on day %1 (%2)</source>
+            <translation>máximo el día %1 (%2)</translation>
+        </message>
+        <message>
+            <source>the difference is %1 % of the sum</source>
+            <translation>la diferencia es el %1 % de la suma</translation>
+        </message>
+        <message>
+            <source>too few points for a share of the sum</source>
+            <translation>muy pocos puntos para una parte de la suma</translation>
+        </message>
+        <message>
+            <source>Left against right, %1 days with both: %2.</source>
+            <translation>Izquierda frente a derecha, %1 días con ambas: %2.</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>Izquierda: %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>Derecha: %1.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -2857,14 +2909,6 @@
             <source>L %1  R %2</source>
             <comment>last scores, left and right</comment>
             <translation>Izq. %1  Der. %2</translation>
-        </message>
-        <message>
-            <source>Left: %1.</source>
-            <translation>Izquierda: %1.</translation>
-        </message>
-        <message>
-            <source>Right: %1.</source>
-            <translation>Derecha: %1.</translation>
         </message>
         <message>
             <source>%1 to %2</source>

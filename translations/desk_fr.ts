@@ -394,6 +394,58 @@
             <source>settled on day %1</source>
             <translation>résolu au jour %1</translation>
         </message>
+        <message>
+            <source>area: not enough to say</source>
+            <translation>aire : données insuffisantes</translation>
+        </message>
+        <message>
+            <source>area %1 points × days, day %2 to %3</source>
+            <translation>aire %1 points × jours, du jour %2 au jour %3</translation>
+        </message>
+        <message>
+            <source>level</source>
+            <translation>égales</translation>
+        </message>
+        <message>
+            <source>left %1 higher</source>
+            <translation>gauche plus haute de %1</translation>
+        </message>
+        <message>
+            <source>right %1 higher</source>
+            <translation>droite plus haute de %1</translation>
+        </message>
+        <message>
+            <source>Left against right: not enough to say.</source>
+            <translation>Gauche contre droite : données insuffisantes.</translation>
+        </message>
+        <message>
+            <source>%1 on average</source>
+            <translation>%1 en moyenne</translation>
+        </message>
+        <message>
+            <source>most on day %1 (%2)</source>
+            <translation>le plus au jour %1 (%2)</translation>
+        </message>
+        <message>
+            <source>the difference is %1 % of the sum</source>
+            <translation>la différence est de %1 % de la somme</translation>
+        </message>
+        <message>
+            <source>too few points for a share of the sum</source>
+            <translation>trop peu de points pour une part de la somme</translation>
+        </message>
+        <message>
+            <source>Left against right, %1 days with both: %2.</source>
+            <translation>Gauche contre droite, %1 jours avec les deux : %2.</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>Gauche : %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>Droite : %1.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -2857,14 +2909,6 @@
             <source>L %1  R %2</source>
             <comment>last scores, left and right</comment>
             <translation>G %1  D %2</translation>
-        </message>
-        <message>
-            <source>Left: %1.</source>
-            <translation>Gauche : %1.</translation>
-        </message>
-        <message>
-            <source>Right: %1.</source>
-            <translation>Droite : %1.</translation>
         </message>
         <message>
             <source>%1 to %2</source>

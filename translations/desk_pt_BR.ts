@@ -394,6 +394,58 @@
             <source>settled on day %1</source>
             <translation>passou no dia %1</translation>
         </message>
+        <message>
+            <source>area: not enough to say</source>
+            <translation>área: dados insuficientes</translation>
+        </message>
+        <message>
+            <source>area %1 points × days, day %2 to %3</source>
+            <translation>área %1 pontos × dias, do dia %2 ao %3</translation>
+        </message>
+        <message>
+            <source>level</source>
+            <translation>iguais</translation>
+        </message>
+        <message>
+            <source>left %1 higher</source>
+            <translation>esquerda %1 mais alta</translation>
+        </message>
+        <message>
+            <source>right %1 higher</source>
+            <translation>direita %1 mais alta</translation>
+        </message>
+        <message>
+            <source>Left against right: not enough to say.</source>
+            <translation>Esquerda contra direita: dados insuficientes.</translation>
+        </message>
+        <message>
+            <source>%1 on average</source>
+            <translation>%1 em média</translation>
+        </message>
+        <message>
+            <source>most on day %1 (%2)</source>
+            <translation>mais no dia %1 (%2)</translation>
+        </message>
+        <message>
+            <source>the difference is %1 % of the sum</source>
+            <translation>a diferença é %1 % da soma</translation>
+        </message>
+        <message>
+            <source>too few points for a share of the sum</source>
+            <translation>poucos pontos para uma parte da soma</translation>
+        </message>
+        <message>
+            <source>Left against right, %1 days with both: %2.</source>
+            <translation>Esquerda contra direita, %1 dias com ambas: %2.</translation>
+        </message>
+        <message>
+            <source>Left: %1.</source>
+            <translation>Esquerda: %1.</translation>
+        </message>
+        <message>
+            <source>Right: %1.</source>
+            <translation>Direita: %1.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -2857,14 +2909,6 @@
             <source>L %1  R %2</source>
             <comment>last scores, left and right</comment>
             <translation>Esq. %1  Dir. %2</translation>
-        </message>
-        <message>
-            <source>Left: %1.</source>
-            <translation>Esquerda: %1.</translation>
-        </message>
-        <message>
-            <source>Right: %1.</source>
-            <translation>Direita: %1.</translation>
         </message>
         <message>
             <source>%1 to %2</source>

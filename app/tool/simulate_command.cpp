@@ -159,7 +159,8 @@ void addSimulate(CLI::App& app, std::function<int()>& run)
     command->footer("All of it is invented; the assumptions stand in docs/statistics/detection.md. The same seed gives\n"
                     "the same tables on every machine. Kinds: plain, infection, haematoma, slow-recovery, puckering,\n"
                     "silent; late-haematoma, worsening-puckering; and told by warning signs thread-out, weakness,\n"
-                    "saliva-swelling, pale-skin, bleeding; each with a weight if wanted.\n"
+                    "saliva-swelling, pale-skin, bleeding, thread-lump, spreading-colour, airway, allergy,\n"
+                    "numbing-reaction, severe-illness, stroke-signs, vision; each with a weight if wanted.\n"
                     "Example: ebbline simulate --courses 4000 --seed 7 --kinds plain --out-scores s.csv --out-truth t.csv");
     command->add_option("--courses", options->courses, "How many, all kinds together")
         ->check(CLI::Range(1, mostCourses))

@@ -119,6 +119,11 @@ void addStats(CLI::App& app, std::function<int()>& run)
     addRiskChart(*stats, run);
     addCurveMethods(*stats, run);
     addSurvivalMethods(*stats, run);
+    addAgreementMethods(*stats, run);
+    addRankMethods(*stats, run);
+    addLineMethods(*stats, run);
+    addScaleMethods(*stats, run);
+    addPoolingMethods(*stats, run);
 }
 
 }  // namespace ebbline::tool

@@ -106,7 +106,6 @@ Answered fisher(const FisherOptions& options)
     const auto found = statistics::fisherExact(options.table, options.confidence);
     if (!found)
         return refused(found.error());
-    const auto orNull = [](const std::optional<double>& value) { return value ? Json(*value) : Json(nullptr); };
     Answer answer;
     setProbability(answer.json, "twoSided", found->twoSided);
     setProbability(answer.json, "less", found->less);

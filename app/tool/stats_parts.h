@@ -7,12 +7,17 @@
 #include "app/tool/number_table.h"
 #include "app/tool/subcommand.h"
 
+#include "core/statistics/loess.h"
+#include "core/statistics/proportions.h"
+
 #include <nlohmann/json.hpp>
 
 #include <functional>
 #include <memory>
+#include <optional>
 #include <string>
 #include <variant>
+#include <vector>
 
 namespace ebbline::tool {
 
@@ -60,6 +65,61 @@ std::string probabilityText(double p);
 /// Sets `name`, or `nameBelow` where the probability is too small for a number: never 0.
 void setProbability(Json& json, const std::string& name, double p);
 
+/// `-0.1500 to 0.7600`.
+std::string rangeText(const statistics::Interval& limits);
+
+/// `2 missing, left out` as a line; nothing if none is.
+std::string missingText(std::size_t missing);
+
+/// null where there is none.
+Json orNull(const std::optional<double>& value);
+
+/// Two values of a row.
+struct PairColumns {
+    std::string file;
+    std::string first = "first";
+    std::string second = "second";
+};
+/// first - second of each row that has both.
+struct Differences {
+    std::vector<double> values;
+    std::size_t missing = 0;
+};
+void addPairColumns(CLI::App& command, PairColumns& columns);
+std::expected<Differences, std::variant<Error, Complaint>> differencesIn(const PairColumns& columns);
+
+/// A value of a row, and the group it belongs to.
+struct GroupColumns {
+    std::string file;
+    std::string value = "value";
+    std::string group = "group";
+};
+/// The first group is the one that is named first.
+struct TwoGroups {
+    std::vector<std::string> names;
+    std::vector<double> values[2];
+    std::size_t missing = 0;
+};
+void addGroupColumns(CLI::App& command, GroupColumns& columns);
+/// \returns Reason::outOfRange for a third group, Reason::notEnough for a single one.
+std::expected<TwoGroups, std::variant<Error, Complaint>> groupsIn(const GroupColumns& columns);
+
+/// The place of a group among two, added if it is new. \returns Reason::outOfRange for a third.
+Result<std::size_t> groupOf(std::vector<std::string>& names, const std::string& word);
+
+/// Points of the plane; a row without one of both is missing.
+struct PointColumns {
+    std::string file;
+    std::string x = "x";
+    std::string y = "y";
+};
+struct Points {
+    std::vector<statistics::Point> values;
+    std::size_t missing = 0;
+};
+void addPointColumns(CLI::App& command, PointColumns& columns);
+std::expected<Points, std::variant<Error, Complaint>> pointsIn(const PointColumns& columns);
+
 /// A method as a subcommand of `stats`. `answer` is called with the options read.
 template <typename Options>
 CLI::App* addMethod(CLI::App& stats, std::function<int()>& run, const std::string& name, const std::string& purpose,
@@ -77,5 +137,10 @@ void addChartMethods(CLI::App& stats, std::function<int()>& run);
 void addRiskChart(CLI::App& stats, std::function<int()>& run);
 void addCurveMethods(CLI::App& stats, std::function<int()>& run);
 void addSurvivalMethods(CLI::App& stats, std::function<int()>& run);
+void addAgreementMethods(CLI::App& stats, std::function<int()>& run);
+void addRankMethods(CLI::App& stats, std::function<int()>& run);
+void addLineMethods(CLI::App& stats, std::function<int()>& run);
+void addScaleMethods(CLI::App& stats, std::function<int()>& run);
+void addPoolingMethods(CLI::App& stats, std::function<int()>& run);
 
 }  // namespace ebbline::tool

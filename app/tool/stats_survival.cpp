@@ -3,6 +3,7 @@
 #include "app/tool/stats_parts.h"
 
 #include "core/statistics/distributions.h"
+#include "core/statistics/hazard_ratio.h"
 #include "core/statistics/log_rank.h"
 #include "core/statistics/survival.h"
 
@@ -21,6 +22,7 @@ struct SurvivalOptions {
     std::string event = "event";
     std::string group = "group";
     std::string emphasis = "equal";
+    std::string ties = "efron";
     double horizon = 0;  ///< 0: none asked for
     double confidence = 0.95;
 };
@@ -142,6 +144,47 @@ void addDifference(Answer& answer, const std::vector<Followed>& first, const std
                    + " (confidence " + percent(options.confidence) + ")\n";
 }
 
+struct Split {
+    std::vector<std::string> names;
+    std::vector<Followed> groups[2];
+};
+
+Result<Split> groupsOf(const People& people)
+{
+    Split split;
+    for (std::size_t i = 0; i < people.followed.size(); ++i) {
+        const auto place = groupOf(split.names, people.groups[i]);
+        if (!place)
+            return fail(place.error());
+        split.groups[*place].push_back(people.followed[i]);
+    }
+    if (split.names.size() < 2)
+        return fail(Reason::notEnough, "only one group was followed");
+    return split;
+}
+
+Answered hazard(const SurvivalOptions& options)
+{
+    const auto people = peopleIn(options, true);
+    if (!people)
+        return std::unexpected(people.error());
+    const auto split = groupsOf(*people);
+    if (!split)
+        return refused(split.error());
+    const auto found = statistics::hazardRatio(split->groups[0], split->groups[1],
+                                               options.ties == "breslow" ? statistics::Ties::breslow : statistics::Ties::efron,
+                                               options.confidence);
+    if (!found)
+        return refused(found.error());
+    return Answer{{{"of", split->names[1]}, {"to", split->names[0]}, {"ties", options.ties}, {"ratio", found->ratio},
+                   {"low", found->limits.low}, {"high", found->limits.high}, {"logRatio", found->logRatio},
+                   {"standardError", found->error}, {"confidence", options.confidence}},
+                  "the hazard of " + split->names[1] + " is " + shown(found->ratio) + " times that of " + split->names[0] + ", "
+                      + rangeText(found->limits) + " (confidence " + percent(options.confidence)
+                      + ")\nlogarithm " + shown(found->logRatio) + ", standard error " + shown(found->error)
+                      + "\nonly if the ratio is the same at all times\n"};
+}
+
 Answered logrank(const SurvivalOptions& options)
 {
     if (options.horizon < 0)
@@ -151,19 +194,10 @@ Answered logrank(const SurvivalOptions& options)
     const auto people = peopleIn(options, true);
     if (!people)
         return std::unexpected(people.error());
-    std::vector<std::string> names;
-    std::vector<Followed> groups[2];
-    for (std::size_t i = 0; i < people->followed.size(); ++i) {
-        auto found = std::find(names.begin(), names.end(), people->groups[i]);
-        if (found == names.end()) {
-            if (names.size() == 2)
-                return refused({Reason::outOfRange, "want two groups, found a third: " + exchange::quotedCell(people->groups[i])});
-            found = names.insert(names.end(), people->groups[i]);
-        }
-        groups[found - names.begin()].push_back(people->followed[i]);
-    }
-    if (names.size() < 2)
-        return refused({Reason::notEnough, "only one group was followed"});
+    const auto split = groupsOf(*people);
+    if (!split)
+        return refused(split.error());
+    const auto& [names, groups] = *split;
     const auto test = statistics::logRank(groups[0], groups[1], options.emphasis == "early" ? statistics::Emphasis::early
                                                                                             : statistics::Emphasis::equal);
     if (!test)
@@ -184,6 +218,11 @@ Answered logrank(const SurvivalOptions& options)
     return answer;
 }
 
+void addHorizon(CLI::App& command, SurvivalOptions& options)
+{
+    command.add_option("--horizon", options.horizon, "Also the mean time without the event up to here");
+}
+
 CLI::App* addSurvival(CLI::App& stats, std::function<int()>& run, const std::string& name, const std::string& purpose,
                       const std::shared_ptr<SurvivalOptions>& options, Answered (*answer)(const SurvivalOptions&))
 {
@@ -191,7 +230,6 @@ CLI::App* addSurvival(CLI::App& stats, std::function<int()>& run, const std::str
     command->add_option("FILE", options->file, "Table (CSV), one row for each who was followed")->required();
     command->add_option("--time", options->time, "Its column of times: of the event, or when last seen")->capture_default_str();
     command->add_option("--event", options->event, "Its column of yes (it happened) and no (last seen)")->capture_default_str();
-    command->add_option("--horizon", options->horizon, "Also the mean time without the event up to here");
     command->add_option("--confidence", options->confidence, "Above 0 and below 1")->capture_default_str();
     return command;
 }
@@ -208,6 +246,7 @@ void addSurvivalMethods(CLI::App& stats, std::function<int()>& run)
                     "  3.00  4  1  75.0 %  12.8 % to 96.1 %\n"
                     "  7.00  2  1  37.5 %  1.1 % to 80.8 %\n"
                     "  median 7.00");
+    addHorizon(*command, *one);
 
     const auto two = std::make_shared<SurvivalOptions>();
     command = addSurvival(stats, run, "logrank", "Do two groups reach the event at the same pace", two, logrank);
@@ -217,10 +256,25 @@ void addSurvivalMethods(CLI::App& stats, std::function<int()>& run)
                     "  a  2  2.00  1.3333\n"
                     "  b  2  1.00  1.6667\n"
                     "  chi-square 0.6154, p = 0.4328");
+    addHorizon(*command, *two);
     command->add_option("--group", two->group, "Its column of groups, two of them")->capture_default_str();
     command->add_option("--emphasis", two->emphasis, "equal: log-rank; early: weighted by who is left")
         ->check(CLI::IsMember({"equal", "early"}))
         ->capture_default_str();
+
+    const auto ratio = std::make_shared<SurvivalOptions>();
+    command = addSurvival(stats, run, "hazard", "How many times faster the second group reaches the event", ratio, hazard);
+    command->footer("Remissions (Gehan, Biometrika 1965;52:203; R 4.2.2, survival 3.5-3: coxph, logarithm 1.5721251).\n"
+                    "Example: weeks.csv holds the lines  time,event,group  then with yes and 6mp  6  6  6  7  10  13  16  22  23\n"
+                    "  with no and 6mp  6  9  10  11  17  19  20  25  32  32  34  35  with yes and placebo  1  1  2  2  3  4  4  5\n"
+                    "  5  8  8  8  8  11  11  12  12  15  17  22  23\n"
+                    "  ebbline stats hazard weeks.csv\n"
+                    "  the hazard of placebo is 4.8169 times that of 6mp, 2.1465 to 10.8093 (confidence 95.0 %)\n"
+                    "  logarithm 1.5721, standard error 0.4124\n"
+                    "  only if the ratio is the same at all times");
+    command->add_option("--group", ratio->group, "Its column of groups, two of them; the first row's is the first")
+        ->capture_default_str();
+    command->add_option("--ties", ratio->ties, "efron, or breslow")->check(CLI::IsMember({"efron", "breslow"}))->capture_default_str();
 }
 
 }  // namespace ebbline::tool

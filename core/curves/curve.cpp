@@ -19,7 +19,6 @@ constexpr std::size_t fewestForHalfLife = 4;
 constexpr int fewestForAsymmetry = 3;
 constexpr int resolvedPoints = 1;
 constexpr int fewestPointsForIndex = 4;   // statistics of a ratio near zero say nothing
-constexpr double tail = 1.2815515655446004;  // normal quantile of 0.9: 80 % between the tails
 
 std::vector<Smoothed> smoothedDays(const Daily& daily, const bands::Band& band, recovery::Symptom symptom,
                                    statistics::LevelEstimate* last = nullptr)
@@ -168,10 +167,8 @@ Curve curveOf(const recovery::Stream& stream, const clock::Moment& treated, std:
     curve.smoothed = smoothedDays(daily, band, stream.symptom, &level);
     const int last = daily.days.back().day;
     if (followUpDay > last && static_cast<int>(daily.days.size()) >= fewestForForecast && !curve.smoothed.empty()) {
-        const bands::Movement& movement = band.movement(stream.symptom);
-        curve.forecast = forecastFor(
-            followUpDay, {level.mean, level.variance + (followUpDay - last) * movement.drift + movement.noise}, band,
-            stream.symptom);
+        curve.forecast = forecastFor(followUpDay, forecastOf(level, followUpDay - last, band.movement(stream.symptom)), band,
+                                     stream.symptom);
     }
     curve.halfLifeDays = halfLife(daily, static_cast<int>(curve.peak->day));
     curve.area = areaUnder(daily);

@@ -75,6 +75,11 @@ std::vector<statistics::LevelEstimate> levelsOf(const Daily& daily, const bands:
     return levels;
 }
 
+statistics::LevelEstimate forecastOf(const statistics::LevelEstimate& last, int days, const bands::Movement& movement)
+{
+    return {last.mean, last.variance + days * movement.drift + movement.noise};
+}
+
 double fractionalDay(const clock::Moment& treated, const clock::Moment& at)
 {
     return std::max(0.0, clock::dayOfRecovery(treated, at) + at.minuteOfDay() / 1440.0);

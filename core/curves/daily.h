@@ -27,6 +27,13 @@ Daily dailyOf(std::span<const Sample> samples, const clock::Moment& treated);
 /// the noise, which is the same as one after the other (tests hold it against core/statistics).
 std::vector<statistics::LevelEstimate> levelsOf(const Daily& daily, const bands::Band& band, recovery::Symptom symptom);
 
+/// z of a reading `days` after the last observed day: the level goes on from where it was, wandering, and
+/// is seen through the noise of one reading. \pre days >= 0
+statistics::LevelEstimate forecastOf(const statistics::LevelEstimate& last, int days, const bands::Movement& movement);
+
+/// The normal quantile of 0.9: 80 % lie between this many standard deviations below and above.
+inline constexpr double tail = 1.2815515655446004;
+
 /// Days as drawn: the whole day is the calendar day, the fraction the time of that day.
 double fractionalDay(const clock::Moment& treated, const clock::Moment& at);
 

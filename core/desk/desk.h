@@ -168,6 +168,8 @@ public:
     std::vector<records::PatientRegistered> patients() const;  ///< by name
     std::vector<triage::Row> queue() const;
     curves::Curve curve(const recovery::CourseId& course, const recovery::Stream& stream) const;
+    /// Left against right of a symptom; empty where there is not enough to say.
+    std::optional<curves::Asymmetry> asymmetry(const recovery::CourseId& course, recovery::Symptom symptom) const;
     /// Oldest first; those that the patient took back are left out.
     std::vector<CoursePhoto> photos(const recovery::CourseId& course) const;
     /// JPEG bytes that were checked when they came. \returns Reason::notFound, also for one that was taken back;

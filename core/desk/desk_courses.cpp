@@ -107,6 +107,12 @@ curves::Curve Desk::curve(const recovery::CourseId& id, const recovery::Stream& 
     return triage::courseCurve(found ? *found : journal::CourseState{}, stream);
 }
 
+std::optional<curves::Asymmetry> Desk::asymmetry(const recovery::CourseId& id, recovery::Symptom symptom) const
+{
+    const journal::CourseState* found = m_inside->course(id);
+    return found ? triage::courseAsymmetry(*found, symptom) : std::nullopt;
+}
+
 Done Desk::act(const recovery::CourseId& id, const std::string& finding, records::Act act, records::Outcome outcome,
                const std::string& note)
 {

@@ -12,7 +12,7 @@ namespace {
 using recovery::Side;
 using recovery::Symptom;
 
-constexpr std::array<std::pair<Kind, std::string_view>, 13> words{{{Kind::plain, "plain"},
+constexpr std::array<std::pair<Kind, std::string_view>, 21> words{{{Kind::plain, "plain"},
                                                                   {Kind::infection, "infection"},
                                                                   {Kind::haematoma, "haematoma"},
                                                                   {Kind::slowRecovery, "slow-recovery"},
@@ -24,7 +24,15 @@ constexpr std::array<std::pair<Kind, std::string_view>, 13> words{{{Kind::plain,
                                                                   {Kind::weakness, "weakness"},
                                                                   {Kind::salivaSwelling, "saliva-swelling"},
                                                                   {Kind::paleSkin, "pale-skin"},
-                                                                  {Kind::bleeding, "bleeding"}}};
+                                                                  {Kind::bleeding, "bleeding"},
+                                                                  {Kind::airway, "airway"},
+                                                                  {Kind::allergy, "allergy"},
+                                                                  {Kind::numbingReaction, "numbing-reaction"},
+                                                                  {Kind::severeIllness, "severe-illness"},
+                                                                  {Kind::strokeSigns, "stroke-signs"},
+                                                                  {Kind::vision, "vision"},
+                                                                  {Kind::threadLump, "thread-lump"},
+                                                                  {Kind::spreadingColour, "spreading-colour"}}};
 /// Signs have a stream of chance of their own: the scores do not depend on them.
 constexpr std::uint64_t streamOfSigns = std::uint64_t{1} << 60;
 

@@ -23,17 +23,23 @@ enum class Kind : std::uint8_t {
     lateHaematoma,   ///< day 7 to 10
     worseningFolds,  ///< folds that grow in the second week
     threadOut, weakness, salivaSwelling, paleSkin, bleeding,  ///< told by a warning sign, hardly by a score
+    airway, allergy, numbingReaction, severeIllness, strokeSigns, vision,  ///< told by a sign of an emergency
+    threadLump, spreadingColour,  ///< told by a sign
 };
 
 /// What the triggers are there for, and are measured on.
 inline constexpr std::array allKinds{Kind::plain,        Kind::infection, Kind::haematoma,
                                      Kind::slowRecovery, Kind::puckering, Kind::silent};
-/// What else a diary can show. Numbness that spreads is not among them: there is no anchor for its scores.
-inline constexpr std::array rareKinds{Kind::lateHaematoma,  Kind::worseningFolds, Kind::threadOut, Kind::weakness,
-                                      Kind::salivaSwelling, Kind::paleSkin,       Kind::bleeding};
+/// What else a diary can show. Left out, with reasons, in docs/statistics/detection.md: numbness that
+/// spreads, and fever.
+inline constexpr std::array rareKinds{Kind::lateHaematoma,  Kind::worseningFolds,  Kind::threadOut,     Kind::weakness,
+                                      Kind::salivaSwelling, Kind::paleSkin,        Kind::bleeding,      Kind::airway,
+                                      Kind::allergy,        Kind::numbingReaction, Kind::severeIllness, Kind::strokeSigns,
+                                      Kind::vision,         Kind::threadLump,      Kind::spreadingColour};
 
 /// As in the table of truth: `plain`, `infection`, `haematoma`, `slow-recovery`, `puckering`, `silent`;
-/// `late-haematoma`, `worsening-puckering`, `thread-out`, `weakness`, `saliva-swelling`, `pale-skin`, `bleeding`.
+/// `late-haematoma`, `worsening-puckering`, `thread-out`, `weakness`, `saliva-swelling`, `pale-skin`, `bleeding`,
+/// `airway`, `allergy`, `numbing-reaction`, `severe-illness`, `stroke-signs`, `vision`, `thread-lump`, `spreading-colour`.
 std::string_view word(Kind kind);
 Result<Kind> kindFromWord(std::string_view text);
 

@@ -41,6 +41,17 @@ constexpr std::array shown{
     Shown{Kind::salivaSwelling, Sign::salivaSwelling, 1, 0, 24, never},
     Shown{Kind::paleSkin, Sign::paleSkin, 1, 0, 2, 24},
     Shown{Kind::bleeding, Sign::bleeding, 1, 0, 1, 6},
+    Shown{Kind::airway, Sign::neckSwelling, 1, 0, 1, 12},
+    Shown{Kind::airway, Sign::breathing, 0.5, 0, 2, 12},
+    Shown{Kind::allergy, Sign::allergy, 1, 0, 1, 12},
+    Shown{Kind::numbingReaction, Sign::numbingReaction, 1, 0, 1, 6},
+    Shown{Kind::severeIllness, Sign::severeIllness, 1, 0, 12, 48},
+    Shown{Kind::strokeSigns, Sign::strokeSigns, 1, 0, 1, 24},
+    Shown{Kind::vision, Sign::vision, 1, 0, 1, 24},
+    Shown{Kind::threadLump, Sign::threadLump, 1, 0, 24, never},
+    Shown{Kind::spreadingColour, Sign::colourChange, 1, 0, 24, never},
+    Shown{Kind::spreadingColour, Sign::edgeMoved, 1, 12, 48, never},
+    Shown{Kind::spreadingColour, Sign::warmer, 0.5, 0, 48, never},
 };
 constexpr std::array ordinary{Sign::moreTender, Sign::colourChange, Sign::threadLump};
 
@@ -56,6 +67,14 @@ std::optional<double> onsetByKind(Chance& chance, Kind kind)
     case Kind::salivaSwelling: return chance.between(24, 7 * 24);
     case Kind::paleSkin: return chance.between(1, 24);
     case Kind::bleeding: return chance.between(1, 12);
+    case Kind::airway: return chance.between(2, 12);          // most major bleedings: first 10 to 12 hours (Thorne)
+    case Kind::allergy: return chance.between(2, 24);
+    case Kind::numbingReaction: return chance.between(2, 12);  // late, after large dilute volumes: up to about 12 hours
+    case Kind::severeIllness: return chance.between(3 * 24, 9 * 24);  // as an infection
+    case Kind::strokeSigns:
+    case Kind::vision: return chance.between(2, 20 * 24);
+    case Kind::threadLump: return chance.between(3 * 24, 18 * 24);
+    case Kind::spreadingColour: return chance.between(2 * 24, 9 * 24);
     default: return std::nullopt;
     }
 }

@@ -6,10 +6,15 @@
 #include "core/journal/state.h"
 #include "core/triggers/judge.h"
 
+#include <optional>
+
 namespace ebbline::triage {
 
 /// Inside the band of the course's own protocol, with the forecast to its follow-up.
 curves::Curve courseCurve(const journal::CourseState& course, const recovery::Stream& stream);
+
+/// Left against right of a symptom; empty where there is not enough to say (curves::asymmetryOf).
+std::optional<curves::Asymmetry> courseAsymmetry(const journal::CourseState& course, recovery::Symptom symptom);
 
 /// When the treatment was: as sent to the phone, or as recorded; the epoch if neither is known.
 clock::Moment treatedAt(const journal::CourseState& course);

@@ -1,6 +1,7 @@
 #include "app/desk/model/curve_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/curve_figures.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
@@ -24,27 +25,12 @@ QString lastOf(const curves::Curve& curve)
     return curve.points.empty() ? QStringLiteral("–") : charts::digits(curve.points.back().points);
 }
 
-QString figuresOf(const curves::Curve& curve)
-{
-    QStringList parts;
-    if (curve.peak) {
-        parts << Curves::tr("highest %1 on day %2")
-                     .arg(charts::digits(curve.peak->points), charts::digits(static_cast<int>(curve.peak->day)));
-    }
-    if (curve.halfLifeDays && *curve.halfLifeDays <= charts::lastDay) {  // longer than the course says nothing
-        parts << Curves::tr("halved in %1 days").arg(QLocale().toString(*curve.halfLifeDays, 'f', 1));
-    }
-    if (curve.resolvedOnDay) {
-        parts << Curves::tr("settled on day %1").arg(charts::digits(*curve.resolvedOnDay));
-    }
-    return QLocale().createSeparatedList(parts);
-}
-
 }  // namespace
 
 CurvePair curvesOf(desk::Desk& desk, const recovery::CourseId& course, recovery::Symptom symptom)
 {
-    return {desk.curve(course, {symptom, recovery::Side::left}), desk.curve(course, {symptom, recovery::Side::right})};
+    return {desk.curve(course, {symptom, recovery::Side::left}), desk.curve(course, {symptom, recovery::Side::right}),
+            desk.asymmetry(course, symptom)};
 }
 
 CurveBoard::CurveBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace) {}
@@ -87,6 +73,7 @@ void CurveBoard::refresh()
         m_table.setRows({});
         m_left = {};
         m_right = {};
+        m_figures.clear();
         m_events.clear();
         Q_EMIT changed();
         return;
@@ -104,16 +91,7 @@ void CurveBoard::refresh()
         if (symptom == m_symptom) {
             m_left = tab.leftCurve;
             m_right = tab.rightCurve;
-            const auto left = figuresOf(pair.left);
-            const auto right = figuresOf(pair.right);
-            QStringList figures;
-            if (!left.isEmpty()) {
-                figures << tr("Left: %1.").arg(left);
-            }
-            if (!right.isEmpty()) {
-                figures << tr("Right: %1.").arg(right);
-            }
-            m_figures = figures.join(u' ');
+            m_figures = figuresOf(pair);
         }
         tabs.append({QString::number(tab.symptom), {}, QVariant::fromValue(tab)});
     }

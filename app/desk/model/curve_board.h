@@ -5,6 +5,7 @@
 
 #include "app/charts/curve_picture.h"
 #include "app/desk/model/course_events.h"
+#include "app/desk/model/curve_figures.h"
 #include "app/desk/model/row_list.h"
 #include "app/desk/model/workplace.h"
 
@@ -71,7 +72,7 @@ class CurveBoard : public QObject {
     Q_PROPERTY(QString eventsSentence READ eventsText NOTIFY changed FINAL)  ///< the events, day by day
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed FINAL)
     Q_PROPERTY(QString legend READ legend NOTIFY changed FINAL)
-    Q_PROPERTY(QString figures READ figures NOTIFY changed FINAL)  ///< peak, half-life, resolved
+    Q_PROPERTY(QString figures READ figures NOTIFY changed FINAL)  ///< figuresOf()
 
 public:
     explicit CurveBoard(Workplace& workplace, QObject* parent = nullptr);
@@ -111,11 +112,6 @@ private:
     QString m_figures;
 };
 
-/// Both sides of a symptom.
-struct CurvePair {
-    curves::Curve left;
-    curves::Curve right;
-};
 CurvePair curvesOf(desk::Desk& desk, const recovery::CourseId& course, recovery::Symptom symptom);
 
 }  // namespace ebbline::deskapp

@@ -3,44 +3,7 @@
 # The methods of `ebbline stats` through the program: published figures in, the same figures out; bad
 # input named with its place; too little input answered with "not enough to say".
 cmake_minimum_required(VERSION 3.25)
-file(REMOVE_RECURSE ${WORK})
-file(MAKE_DIRECTORY ${WORK})
-
-function(stats wanted)
-    execute_process(COMMAND ${EBBLINE} stats ${ARGN} WORKING_DIRECTORY ${WORK}
-        RESULT_VARIABLE code OUTPUT_VARIABLE out ERROR_VARIABLE err)
-    if(NOT code EQUAL ${wanted})
-        message(FATAL_ERROR "ebbline stats ${ARGN}: exit ${code}, wanted ${wanted}\n${out}${err}")
-    endif()
-    if("${out}" MATCHES "[^a-z](nan|inf)[^a-z]")
-        message(FATAL_ERROR "ebbline stats ${ARGN}: no number at all\n${out}")
-    endif()
-    set(out "${out}" PARENT_SCOPE)
-    set(err "${err}" PARENT_SCOPE)
-endfunction()
-
-# The answer's number at a path begins with these characters.
-function(says number)
-    string(JSON found GET "${out}" ${ARGN})
-    if(NOT found MATCHES "^${number}")
-        message(FATAL_ERROR "${ARGN} is ${found}, wanted ${number}\n${out}")
-    endif()
-endfunction()
-
-# What --help shows is what the program prints.
-function(example_holds method)
-    execute_process(COMMAND ${EBBLINE} stats ${method} --help RESULT_VARIABLE code OUTPUT_VARIABLE help)
-    string(REPLACE "\n  " "\n" help "${help}")
-    string(FIND "${help}" "${ARGN}" place)
-    if(NOT code EQUAL 0 OR place EQUAL -1)
-        message(FATAL_ERROR "the example of stats ${method} is not what it prints:\n${ARGN}\n${help}")
-    endif()
-endfunction()
-
-function(write name)
-    list(JOIN ARGN "\n" text)
-    file(WRITE ${WORK}/${name} "${text}\n")
-endfunction()
+include(${CMAKE_CURRENT_LIST_DIR}/stats_functions.cmake)
 
 # Shares. Newcombe, Stat Med 1998;17:857 and 873; Brown, Cai, DasGupta 2001.
 stats(0 wilson 81 263 --json)
@@ -226,13 +189,7 @@ stats(0 racusum done.csv --odds-ratio 2 --decision 3.5)
 string(REGEX REPLACE "with all at the lowest.*" "" first "${out}")
 example_holds(racusum "${first}")
 
-# Bad input: the place and the reason, exit 2, nothing printed as an answer.
-function(refused place)
-    stats(2 ${ARGN})
-    if(NOT err MATCHES "${place}" OR NOT out STREQUAL "")
-        message(FATAL_ERROR "stats ${ARGN}: wanted ${place}\n${out}${err}")
-    endif()
-endfunction()
+# Bad input: see refused() in stats_functions.cmake.
 write(bad.csv value 1 nan 3)
 refused("line 3, column 1 \\(value\\): want a number, or nothing if it is missing, found 'nan'" ewma bad.csv --centre 0 --spread 1)
 refused("line 3, column 1" cusum bad.csv --target 0 --slack 1 --decision 2)

@@ -25,7 +25,8 @@ std::vector<Named> allPictures()
 {
     std::vector<Named> all;
     for (auto* const group : {proportionPictures, poolingPictures, survivalPictures, chartPictures, smoothingPictures,
-                              agreementPictures, regressionPictures, recoveryPictures, triggerPictures, learningPictures})
+                              agreementPictures, regressionPictures, recoveryPictures, triggerPictures, learningPictures,
+                              practicePictures})
         for (Named& picture : group())
             all.push_back(std::move(picture));
     return all;

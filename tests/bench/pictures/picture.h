@@ -100,5 +100,6 @@ std::vector<Named> regressionPictures();
 std::vector<Named> recoveryPictures();
 std::vector<Named> triggerPictures();
 std::vector<Named> learningPictures();
+std::vector<Named> practicePictures();
 
 }  // namespace ebbline::bench

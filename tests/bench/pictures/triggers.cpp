@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <vector>
 
 namespace ebbline::bench {
 
@@ -120,6 +121,95 @@ Picture tails()
     return picture;
 }
 
+const Axis dayAxis{"day of recovery", 0, 22, {{0, "0"}, {1, "1"}, {3, "3"}, {7, "7"}, {14, "14"}, {21, "21"}}};
+
+double dayOf(const triggers::CourseInput& course, const clock::Moment& at)
+{
+    return triggers::hoursSince(course.treated, at) / 24;
+}
+
+/// Scores of folds on one side, by day.
+Points foldsOf(const triggers::CourseInput& course, recovery::Side side)
+{
+    Points points;
+    for (const triggers::Observation* observation : triggers::inOrder(course, endOf(course)))
+        if (const auto found = observation->scores.find({recovery::Symptom::puckering, side}); found != observation->scores.end())
+            points.emplace_back(dayOf(course, observation->at), found->second.points());
+    return points;
+}
+
+/// When a trigger was raised, with how urgent; at most the first of each urgency.
+std::vector<triggers::Finding> raised(const triggers::CourseInput& course, triggers::Trigger trigger)
+{
+    std::vector<triggers::Finding> found;
+    for (const triggers::Finding& finding : triggers::judge(course, protocol(), endOf(course)))
+        if (finding.trigger == trigger)
+            found.push_back(finding);
+    return found;
+}
+
+Picture puckering()
+{
+    Picture picture("Folds in forty ordinary courses, and in one in which they stay, with the day of the finding.", dayAxis,
+                    axis("score", 0, 10, 2));
+    Points ordinary;
+    for (int i = 0; i < 40; ++i)
+        for (const auto& value : foldsOf(invent(invention, Kind::plain, i).input, recovery::Side::left))
+            ordinary.push_back(value);
+    picture.marks(ordinary, Mark::hollow, ink::edge, "forty ordinary courses");
+    for (int i = 0; i < 40; ++i) {
+        const KnownCourse course = invent(invention, Kind::puckering, i);
+        const auto findings = raised(course.input, triggers::Trigger::persistentPuckering);
+        if (findings.empty() || findings.front().stream.side != course.truth.side)
+            continue;
+        const Points points = foldsOf(course.input, course.truth.side);
+        picture.line(points, {ink::tide, Dash::solid, 1.4});
+        picture.marks(points, Mark::round, ink::tide, "a course with folds that stay");
+        picture.upright(dayOf(course.input, findings.front().raisedAt), {ink::call, Dash::dashed, 1.6}, "raised");
+        break;
+    }
+    picture.across(protocol().thresholds.puckeringGuard, {ink::soft, Dash::dotted, 1.4}, "from day 21 on, this is enough");
+    picture.note("rules in points, no statistic");
+    return picture;
+}
+
+/// Days since the last entry, hour by hour up to the evening of day 21.
+Points waitOf(const triggers::CourseInput& course)
+{
+    Points points{{0, 0}};
+    double last = 0;
+    for (const triggers::Observation* observation : triggers::inOrder(course, endOf(course))) {
+        const double day = dayOf(course, observation->at);
+        points.emplace_back(day, day - last);
+        points.emplace_back(day, 0);
+        last = day;
+    }
+    points.emplace_back(dayOf(course, endOf(course)), dayOf(course, endOf(course)) - last);
+    return points;
+}
+
+Picture silence()
+{
+    constexpr double mostDays = 8;
+    Picture picture("Days since the last entry, in one ordinary course and in one that fell silent.", dayAxis,
+                    axis("days since the last entry", 0, mostDays, 2));
+    picture.line(waitOf(invent(invention, Kind::plain, 0).input), {ink::edge, Dash::solid, 1.4}, "an ordinary course");
+    for (int i = 0; i < 40; ++i) {
+        const KnownCourse course = invent(invention, Kind::silent, i);
+        const auto findings = raised(course.input, triggers::Trigger::silence);
+        if (course.input.observations.size() < 12 || findings.empty())
+            continue;
+        Points wait = waitOf(course.input);
+        if (wait.back().second > mostDays)
+            wait.back() = {wait.back().first - wait.back().second + mostDays, mostDays};
+        picture.line(wait, {ink::tide, Dash::solid, 1.8}, "a course that fell silent");
+        picture.upright(dayOf(course.input, findings.front().raisedAt), {ink::call, Dash::dashed, 1.6}, "raised");
+        break;
+    }
+    picture.across(protocol().thresholds.silentDays, {ink::soft, Dash::dotted, 1.4}, "days of the rule");
+    return picture;
+}
+
 }  // namespace
 
 std::vector<Named> triggerPictures()
@@ -135,6 +225,8 @@ std::vector<Named> triggerPictures()
     std::vector<Named> pictures;
     for (const Shown& shown : all)
         pictures.push_back({shown.name, inTrouble(shown)});
+    pictures.push_back({"persistent-puckering", puckering()});
+    pictures.push_back({"silence", silence()});
     pictures.push_back({"budget", tails()});
     return pictures;
 }

@@ -7,7 +7,9 @@
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
+#include <rapidcheck.h>
 
+#include <algorithm>
 #include <cmath>
 
 using Catch::Matchers::WithinAbs;
@@ -60,9 +62,39 @@ TEST_CASE("peak, area, half-life and resolution of a falling course", "[curves]"
     // Trapezoids: 6 + 7 + 5 + 3.5 + 2.5 + 1.5 + 1 + 0.5.
     CHECK_THAT(curve.area.value(), WithinAbs(27.0, 1e-12));
     CHECK(curve.resolvedOnDay == 6);
-    REQUIRE(curve.halfLifeDays);
-    CHECK(*curve.halfLifeDays > 1.0);
-    CHECK(*curve.halfLifeDays < 3.0);
+    // By hand, days since the peak against the logarithm of score + 1/2, up to the first zero:
+    //   t           0       1       2       3       4        5        6        7
+    //   score       8       6       4       3       2        1        1        0
+    //   y = ln   2.14007 1.87180 1.50408 1.25276 0.91629  0.40547  0.40547 -0.69315
+    //   mean t = 3.5, sum (t - 3.5)^2 = 2 (12.25 + 6.25 + 2.25 + 0.25) = 42
+    //   sum (t - 3.5) y = 3.5 (-0.69315 - 2.14007) + 2.5 (0.40547 - 1.87180) + 1.5 (0.40547 - 1.50408)
+    //                     + 0.5 (0.91629 - 1.25276) = -9.9162 - 3.6658 - 1.6479 - 0.1682 = -15.3982
+    //   slope = -15.3982 / 42 = -0.36662, half-life = 0.693147 / 0.36662 = 1.8906
+    CHECK_THAT(curve.halfLifeDays.value(), WithinAbs(1.8906, 5e-5));
+}
+
+TEST_CASE("the figures of a course shifted by some days are the same, their days shifted", "[curves][property]")
+{
+    CHECK(rc::check("shifted days", [] {
+        // With gaps; the first day is an entry, so that the shift is of the whole course.
+        std::vector<int> days = *rc::gen::container<std::vector<int>>(rc::gen::inRange(-1, 11));
+        days.resize(std::min<std::size_t>(days.size(), 15));
+        days.insert(days.begin(), *rc::gen::inRange(0, 11));
+        const int shift = *rc::gen::inRange(1, 7);
+        std::vector<int> later(static_cast<std::size_t>(shift), -1);
+        later.insert(later.end(), days.begin(), days.end());
+
+        const Curve one = curveFrom(days);
+        const Curve other = curveFrom(later);
+        RC_ASSERT(one.peak && other.peak);
+        RC_ASSERT(one.peak->points == other.peak->points);
+        RC_ASSERT(static_cast<int>(one.peak->day) + shift == static_cast<int>(other.peak->day));
+        RC_ASSERT(one.area == other.area);
+        RC_ASSERT(one.halfLifeDays == other.halfLifeDays);
+        RC_ASSERT(one.resolvedOnDay.has_value() == other.resolvedOnDay.has_value());
+        RC_ASSERT(!one.resolvedOnDay || *one.resolvedOnDay + shift == *other.resolvedOnDay);
+        RC_CLASSIFY(one.halfLifeDays.has_value(), "with a half-life");
+    }));
 }
 
 TEST_CASE("a rise after resolving takes the resolution back", "[curves]")
@@ -82,7 +114,7 @@ TEST_CASE("missing days are marked, not filled with zeros", "[curves]")
     CHECK(curve.smoothed[1].points > 1.0);
 }
 
-TEST_CASE("a forecast needs three observed days and widens with silence", "[curves]")
+TEST_CASE("a forecast needs three observed days, and is higher after a high course", "[curves]")
 {
     CHECK_FALSE(curveFrom({4, 5}).forecast);
     const Curve curve = curveFrom({3, 4, 4, 4, 3});

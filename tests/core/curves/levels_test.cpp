@@ -1,4 +1,4 @@
-// The smoother by days, the sides against each other, and how honest a forecast is.
+// The smoother by days, the sides against each other, and how a forecast widens.
 
 #include "core/clock/iso8601.h"
 #include "core/curves/daily.h"
@@ -7,6 +7,7 @@
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
 #include <rapidcheck.h>
 
+#include <array>
 #include <cmath>
 
 using Catch::Matchers::WithinAbs;
@@ -124,13 +125,41 @@ TEST_CASE("exchanging the sides changes the sign of the asymmetry and nothing el
 
 TEST_CASE("a forecast widens with every day of silence", "[curves]")
 {
-    const recovery::Stream stream{Symptom::swelling, recovery::Side::left};
-    const auto early = curveOf(stream, treated, evenings({4, 5, 5, 4}), bands::seedBand(), 6);
-    const auto late = curveOf(stream, treated, evenings({4, 5, 5, 4}), bands::seedBand(), 7);
+    // One distribution on all days, every answer as usual as any other: what differs from day to day is
+    // the forecast alone.
+    bands::Band::Table table = bands::seedBand().table();
+    for (auto& days : table)
+        for (bands::Distribution& day : days)
+            day.fill(1.0 / 11);
+    const auto band = bands::Band::create(bands::seedBand().provenance(), table);
+    REQUIRE(band);
+    const auto samples = evenings({4, 5, 5, 4});
+    const statistics::LevelEstimate last = levelsOf(dailyOf(samples, treated), *band, Symptom::twinges).back();
+    const auto reach = [&](int days) {
+        const auto z = forecastOf(last, days, band->movement(Symptom::twinges));
+        const double half = tail * std::sqrt(z.variance);
+        return band->pointsAt(Symptom::twinges, 0, std::array{z.mean - half, z.mean, z.mean + half});
+    };
 
-    REQUIRE((early.forecast && late.forecast));
-    CHECK(late.forecast->low <= late.forecast->median);
-    CHECK(late.forecast->median <= late.forecast->high);
-    // The band is the same size on both days; only the level has wandered one day more.
-    CHECK(late.forecast->high - late.forecast->low >= early.forecast->high - early.forecast->low - 1);
+    constexpr int lastEntry = 3;
+    const recovery::Stream stream{Symptom::twinges, recovery::Side::left};
+    const auto forecastTo = [&](int day) { return curveOf(stream, treated, samples, *band, day).forecast.value(); };
+    for (int day = lastEntry + 2; day <= 21; ++day) {
+        CAPTURE(day);
+        // Before whole scores are made of it: wider on both sides, around the same middle.
+        const auto before = reach(day - 1 - lastEntry);
+        const auto now = reach(day - lastEntry);
+        CHECK(now[0] < before[0]);
+        CHECK(now[1] == before[1]);
+        CHECK(now[2] > before[2]);
+        CHECK((now[0] > 0 && now[2] < 10));  // an end of the scale would hide it
+
+        const Forecast yesterday = forecastTo(day - 1);
+        const Forecast today = forecastTo(day);
+        CHECK(today.low <= yesterday.low);
+        CHECK(today.median == yesterday.median);
+        CHECK(today.high >= yesterday.high);
+    }
+    CHECK(forecastTo(21).low < forecastTo(4).low);
+    CHECK(forecastTo(21).high > forecastTo(4).high);
 }

@@ -6,8 +6,10 @@
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
+#include <catch2/matchers/catch_matchers_floating_point.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 #include <optional>
 #include <utility>
@@ -61,6 +63,20 @@ TEST_CASE("fresh courses alert about as often as the budget says", "[rehearsal][
     CHECK(alerts < 600 * 0.16);
     CHECK(done.heldOutRate <= 0.10);
     CHECK(done.ownThresholds);
+}
+
+TEST_CASE("the held-out share is at the aim: 1.28 standard errors of such a share below the budget, or just under it",
+          "[rehearsal][calibrate]")
+{
+    constexpr int count = 400;
+    const Calibration done = calibrated(plainCourses(count, 44), 10);
+
+    const double spread = std::sqrt(0.1 * 0.9 / count);  // 1.5 %
+    const double aim = std::max(0.1 - 1.28 * spread, (0.1 + done.ruleRate) / 2);
+    CAPTURE(aim, done.heldOutRate, done.ruleRate);
+    CHECK(done.heldOutRate <= aim);
+    CHECK(done.heldOutRate > aim - 2.0 / count);  // a share of so many moves in steps
+    CHECK(aim < 0.1);
 }
 
 TEST_CASE("what calibration counts is what the judge raises", "[rehearsal][calibrate]")
@@ -133,11 +149,42 @@ TEST_CASE("a band that does not hold on courses it has not seen is not taken", "
     CHECK(few.protocol.band == triggers::defaultProtocol().band);
 }
 
-TEST_CASE("the same seed gives the same protocol, whatever order the courses come in is theirs", "[rehearsal][calibrate]")
+TEST_CASE("the same courses in the same order and the same seed give the same protocol", "[rehearsal][calibrate]")
 {
     const auto courses = plainCourses(200, 35);
 
     CHECK(calibrated(courses, 10).protocol == calibrated(courses, 10).protocol);
+}
+
+TEST_CASE("in another order the same courses teach the same band, and thresholds that differ by the draw alone",
+          "[rehearsal][calibrate]")
+{
+    auto courses = plainCourses(200, 35);
+    const Calibration forwards = calibrated(courses, 10);
+    std::reverse(courses.begin(), courses.end());
+    const Calibration backwards = calibrated(courses, 10);
+
+    const bands::Band& one = forwards.protocol.band;
+    const bands::Band& other = backwards.protocol.band;
+    CHECK(one.provenance() == other.provenance());
+    double furthest = 0;  // sums in another order differ in their last digits
+    for (std::size_t row = 0; row < one.table().size(); ++row)
+        for (std::size_t day = 0; day < one.table()[row].size(); ++day)
+            for (std::size_t k = 0; k < one.table()[row][day].size(); ++k)
+                furthest = std::max(furthest, std::abs(one.table()[row][day][k] - other.table()[row][day][k]));
+    CHECK(furthest < 1e-12);
+    CHECK(forwards.ruleRate == backwards.ruleRate);
+    // What is drawn to be left out depends on the place in the table: alpha moves, and all thresholds
+    // move with it in one direction.
+    bool noLower = true, noHigher = true;
+    for (const triggers::Statistic statistic : triggers::allStatistics) {
+        const double before = triggers::thresholdOf(std::as_const(forwards.protocol.thresholds), statistic);
+        const double after = triggers::thresholdOf(std::as_const(backwards.protocol.thresholds), statistic);
+        CAPTURE(triggers::word(statistic), before, after);
+        noLower = noLower && after >= before - 1e-6;
+        noHigher = noHigher && after <= before + 1e-6;
+    }
+    CHECK((noLower || noHigher));
 }
 
 TEST_CASE("complicated courses teach nothing", "[rehearsal][calibrate]")
@@ -152,11 +199,37 @@ TEST_CASE("complicated courses teach nothing", "[rehearsal][calibrate]")
 
 TEST_CASE("few courses are drawn towards the thresholds they started from, and said to be", "[rehearsal][calibrate]")
 {
-    const Calibration done = calibrated(plainCourses(60, 37), 10);
+    // Two starts that differ by 1 in every threshold, and otherwise not: what is left of that difference
+    // is how far the thresholds were drawn.
+    const triggers::Protocol low = triggers::defaultProtocol();
+    triggers::Protocol high = low;
+    for (const triggers::Statistic statistic : triggers::allStatistics)
+        triggers::thresholdOf(high.thresholds, statistic) += 1;
+    const auto leftOfOne = [&](int count) {
+        const auto courses = plainCourses(count, 37);
+        CalibrationSettings settings;
+        settings.resamples = 20;
+        settings.shares = usualShares;
+        const auto fromLow = calibrate(courses, low, settings);
+        const auto fromHigh = calibrate(courses, high, settings);
+        REQUIRE((fromLow && fromHigh));
+        CHECK(fromLow->plainCourses == count);
+        CHECK(fromLow->ownThresholds == (count >= enoughForThresholds));
+        CHECK(fromHigh->ownThresholds == fromLow->ownThresholds);
+        std::vector<double> left;
+        for (const triggers::Statistic statistic : triggers::allStatistics)
+            left.push_back(triggers::thresholdOf(std::as_const(fromHigh->protocol.thresholds), statistic)
+                           - triggers::thresholdOf(std::as_const(fromLow->protocol.thresholds), statistic));
+        return left;
+    };
 
-    CHECK_FALSE(done.ownThresholds);
-    CHECK(done.plainCourses == 60);
-    CHECK_FALSE(groundsOf(done.protocol.thresholds.calibratedOn).isBudgetShown());
+    const int count = GENERATE(60, 150, 300);
+    const double expected = 1 - count / static_cast<double>(enoughForThresholds);  // 0.8, 0.5, nothing
+    for (const double left : leftOfOne(count)) {
+        CAPTURE(count);
+        CHECK_THAT(left, Catch::Matchers::WithinAbs(expected, 1e-9));
+    }
+    CHECK_FALSE(groundsOf(calibrated(plainCourses(60, 37), 10).protocol.thresholds.calibratedOn).isBudgetShown());
     CHECK(groundsOf(calibrated(plainCourses(300, 37), 10).protocol.thresholds.calibratedOn).isBudgetShown());
 }
 

@@ -158,7 +158,10 @@ TEST_CASE("a complication that a sign tells is ticked after its onset, nearly al
 {
     struct Row { Kind kind; recovery::Sign sign; };
     const auto row = GENERATE(Row{Kind::threadOut, recovery::Sign::threadOut}, Row{Kind::weakness, recovery::Sign::faceWeakness},
-                              Row{Kind::salivaSwelling, recovery::Sign::salivaSwelling}, Row{Kind::paleSkin, recovery::Sign::paleSkin});
+                              Row{Kind::salivaSwelling, recovery::Sign::salivaSwelling}, Row{Kind::paleSkin, recovery::Sign::paleSkin},
+                              Row{Kind::airway, recovery::Sign::neckSwelling}, Row{Kind::allergy, recovery::Sign::allergy},
+                              Row{Kind::severeIllness, recovery::Sign::severeIllness},
+                              Row{Kind::strokeSigns, recovery::Sign::strokeSigns}, Row{Kind::vision, recovery::Sign::vision});
     CAPTURE(word(row.kind));
     int wrote = 0;
     int told = 0;
@@ -178,6 +181,77 @@ TEST_CASE("a complication that a sign tells is ticked after its onset, nearly al
     }
     REQUIRE(wrote > 100);
     CHECK(told > 0.75 * wrote);
+}
+
+TEST_CASE("a reaction to the numbing is over within hours, and ticked by whoever writes in them", "[rehearsal][invented]")
+{
+    int wrote = 0;
+    int told = 0;
+    for (int i = 0; i < 400; ++i) {
+        const KnownCourse course = invent({Model::decay, Rhythm::twice, 9}, Kind::numbingReaction, i);
+        const auto since = [&](const clock::Moment& at) {
+            return std::chrono::duration<double, std::ratio<3600>>(at.at - course.truth.onset->at).count();
+        };
+        CHECK(since(course.input.treated) <= -2 + 1.0 / 60);
+        CHECK(since(course.input.treated) >= -12);
+        const auto during = [&](const clock::Moment& at) { return since(at) >= 1 && since(at) < 6; };
+        wrote += std::any_of(course.input.observations.begin(), course.input.observations.end(),
+                             [&](const auto& entry) { return during(entry.at); });
+        bool ticked = false;
+        for (const TickedSigns& answer : course.signs)
+            if (answer.signs.contains(recovery::Sign::numbingReaction)) {
+                CHECK((since(answer.at) >= 0 && since(answer.at) < 7));
+                ticked = ticked || during(answer.at);
+            }
+        told += ticked;
+    }
+    REQUIRE(wrote > 50);
+    CHECK(told > 0.75 * wrote);
+    CHECK(told <= wrote);
+}
+
+TEST_CASE("a colour that spreads shows first, and its edge has moved from half a day after the onset on", "[rehearsal][invented]")
+{
+    int wrote = 0;
+    int told = 0;
+    for (int i = 0; i < 200; ++i) {
+        const KnownCourse course = invent({Model::steps, Rhythm::twice, 9}, Kind::spreadingColour, i);
+        const auto since = [&](const clock::Moment& at) {
+            return std::chrono::duration<double, std::ratio<3600>>(at.at - course.truth.onset->at).count();
+        };
+        const auto later = [&](const clock::Moment& at) { return since(at) > 48 && since(at) < 96; };
+        wrote += std::count_if(course.input.observations.begin(), course.input.observations.end(),
+                               [&](const auto& entry) { return later(entry.at); }) >= 2;
+        bool both = false;
+        for (const TickedSigns& answer : course.signs)
+            if (answer.signs.contains(recovery::Sign::edgeMoved)) {
+                CHECK(since(answer.at) >= 12);
+                both = both || (later(answer.at) && answer.signs.contains(recovery::Sign::colourChange));
+            }
+        told += both;
+    }
+    REQUIRE(wrote > 100);
+    CHECK(told > 0.9 * wrote);
+}
+
+TEST_CASE("a thread lump is ticked to the end, far more often than by mistake", "[rehearsal][invented]")
+{
+    const auto sharesOf = [](Kind kind) {
+        int entries = 0, ticks = 0;
+        for (int i = 0; i < 200; ++i) {
+            const KnownCourse course = invent({Model::decay, Rhythm::daily, 9}, kind, i);
+            const auto late = [&](const clock::Moment& at) { return clock::dayOfRecovery(course.input.treated, at) >= 19; };
+            entries += static_cast<int>(std::count_if(course.input.observations.begin(), course.input.observations.end(),
+                                                      [&](const auto& entry) { return late(entry.at); }));
+            ticks += static_cast<int>(std::count_if(course.signs.begin(), course.signs.end(), [&](const TickedSigns& answer) {
+                return late(answer.at) && answer.signs.contains(recovery::Sign::threadLump);
+            }));
+        }
+        REQUIRE(entries > 100);
+        return ticks / static_cast<double>(entries);
+    };
+    CHECK(sharesOf(Kind::threadLump) > 0.8);
+    CHECK(sharesOf(Kind::plain) < 0.03);
 }
 
 TEST_CASE("ordinary courses tick a sign by mistake now and then, and never a grave one", "[rehearsal][invented]")
