@@ -105,7 +105,7 @@ TEST_CASE("a picture that is hard to pack is packed harder, not refused", "[came
     std::mt19937 random(7);
     for (int y = 0; y < noise.height(); ++y)
         for (int x = 0; x < noise.width(); ++x)
-            noise.setPixel(x, y, random() | 0xff000000u);
+            noise.setPixel(x, y, static_cast<uint>(random()) | 0xff000000u);
     const auto jpeg = photoFromImage(noise);
     REQUIRE(jpeg);
     CHECK(jpeg->size() <= photos::maximumJpeg);
