@@ -203,13 +203,12 @@ void CourseWatch::judgeOverall()
     double slow = 0;
     int levelStreams = 0;
     int slowStreams = 0;
-    Candidate high{.trigger = Trigger::level, .statistic = Statistic::levelOverall};
-    Candidate late{.trigger = Trigger::slowRecovery, .statistic = Statistic::slowOverall};
-    const auto shows = [](Candidate& candidate, Symptom symptom, int points) {
-        if (points <= candidate.score)
-            return;
-        candidate.score = points;
-        candidate.stream = {symptom, Side::none};
+    // The symptom with the highest score speaks for all, be it 0 today.
+    std::optional<Candidate> high;
+    std::optional<Candidate> late;
+    const auto shows = [](std::optional<Candidate>& candidate, const Candidate& shown) {
+        if (!candidate || shown.score > candidate->score)
+            candidate = shown;
     };
     for (const Symptom symptom : healingSymptoms)
         for (const auto& watched : m_streams[rowOf(symptom)]) {
@@ -219,22 +218,24 @@ void CourseWatch::judgeOverall()
             level += reading.level;
             ++levelStreams;
             if (reading.points >= limits().levelGuard)
-                shows(high, symptom, reading.points);
+                shows(high, {.trigger = Trigger::level, .statistic = Statistic::levelOverall,
+                             .stream = {symptom, Side::none}, .score = reading.points});
             if (m_day < limits().slowFirstDay || reading.observedDays < fewestForSlow)
                 continue;
             slow += reading.lastThreeZ - ownStartOverall * reading.early;
             ++slowStreams;
             if (reading.peak >= limits().slowPeakGuard && reading.lastThree >= limits().slowGuard)
-                shows(late, symptom, reading.points);
+                shows(late, {.trigger = Trigger::slowRecovery, .statistic = Statistic::slowOverall,
+                             .stream = {symptom, Side::none}, .score = reading.points});
         }
     // As if one more stream were ordinary: who scores little is not believed as much.
-    if (high.score > 0) {
-        high.value = level / (levelStreams + 1);
-        m_candidates.push_back(high);
+    if (high) {
+        high->value = level / (levelStreams + 1);
+        m_candidates.push_back(*high);
     }
-    if (late.score > 0) {
-        late.value = slow / (slowStreams + 1);
-        m_candidates.push_back(late);
+    if (late) {
+        late->value = slow / (slowStreams + 1);
+        m_candidates.push_back(*late);
     }
 }
 

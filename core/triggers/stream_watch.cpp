@@ -26,10 +26,9 @@ void StreamWatch::start(int points)
     readBeginning();
 }
 
-/// These two change in the first days only.
+/// It changes in the first days only.
 void StreamWatch::readBeginning()
 {
-    m_reading.early = m_earlyDays > 0 ? m_earlySum / m_earlyDays : 0;
     if (m_beginningCount > 0)
         m_reading.beginning = static_cast<double>(m_beginningSum) / m_beginningCount;
 }
@@ -100,6 +99,9 @@ const StreamReading& StreamWatch::feed(int day, int points)
         sumPoints += m_lastTwo[static_cast<std::size_t>(i)].points;
     }
     reading.lastTwoLowest = m_finished > 0 ? std::min(points, m_lastTwo[0].points) : points;
+    // Today counts at once: a stream may be looked at long after its last entry.
+    if (day >= 1 && day <= lastEarlyDay)
+        reading.early = (m_earlySum + m_today.z) / (m_earlyDays + 1);
     reading.lastThreeZ = sumZ / (counted + 1);
     reading.lastThreeSum = sumPoints;
     reading.lastThree = static_cast<double>(sumPoints) / (counted + 1);

@@ -4,12 +4,15 @@
 #include "core/rehearsal/calibrate.h"
 #include "core/rehearsal/rehearse.h"
 
+#include "tests/bench/full_course.h"
+
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 
 using namespace ebbline;
 using namespace ebbline::rehearsal;
+using ebbline::bench::fullCourse;
 
 namespace {
 
@@ -24,28 +27,6 @@ double milliseconds(Work work, int runs = 5)
         best = std::min(best, std::chrono::duration<double, std::milli>(std::chrono::steady_clock::now() - start).count());
     }
     return best;
-}
-
-/// Every stream every evening: six symptoms, two sides, 22 days, nothing missing.
-triggers::CourseInput fullCourse(int number)
-{
-    const KnownCourse pattern = invent({Model::decay, Rhythm::daily, 3}, Kind::plain, number);
-    triggers::CourseInput course{pattern.input.treated, pattern.input.baseline, {}};
-    std::map<recovery::Stream, recovery::Score> scores;
-    for (const recovery::Symptom symptom : recovery::allSymptoms)
-        if (symptom != recovery::Symptom::numbness)
-            for (const recovery::Side side : recovery::bothSides)
-                scores.insert_or_assign({symptom, side}, *recovery::Score::of(0));
-    auto next = pattern.input.observations.begin();
-    for (int day = 0; day < inventedDays; ++day) {
-        if (next != pattern.input.observations.end())
-            for (const auto& [stream, score] : (next++)->scores)
-                scores.insert_or_assign(stream, score);
-        clock::Moment at = pattern.input.treated;
-        at.at += std::chrono::hours(24 * day + 6);
-        course.observations.push_back({at, scores});
-    }
-    return course;
 }
 
 }  // namespace
