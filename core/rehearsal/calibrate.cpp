@@ -173,11 +173,13 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     Blend blend{{}, std::min(1.0, courseCount / enoughForThresholds)};
     for (std::size_t j = 0; j < statisticCount; ++j)
         blend.start[j] = triggers::thresholdOf(std::as_const(thresholds), allStatistics[j]);
+    // The cohort's own limits are sought by themselves: sought through the blend they would undo it.
+    const Blend unblended{blend.start, 1};
     double low = 0;
     double high = mostAlpha;
     for (int i = 0; i < bisections; ++i) {
         const double middle = (low + high) / 2;
-        (heldOutRate(cohort, resamples, middle, result.shares, blend) <= aim ? low : high) = middle;
+        (heldOutRate(cohort, resamples, middle, result.shares, unblended) <= aim ? low : high) = middle;
         progress(75 + 25 * (i + 1) / bisections);
     }
     result.heldOutRate = heldOutRate(cohort, resamples, low, result.shares, blend);

@@ -174,7 +174,7 @@ TEST_CASE("a treatment that is being written is there as it was, at its step", "
     Idle it;
     it.program->openTreatment();
     auto& editor = *it.program->treatment();
-    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), QStringLiteral("de")));
+    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 1));
     editor.draw({296, 170}, {252, 262});
     editor.setLot(QStringLiteral("TH-4417"));
     editor.setWeight(QStringLiteral("61"));
@@ -203,7 +203,7 @@ TEST_CASE("a patient who is being registered keeps name and phone over a lock, a
     CHECK(editor.begunOf(QStringLiteral("name")) == QLatin1String("Lea Fon"));
     CHECK(editor.begunOf(QStringLiteral("phone")) == QLatin1String("+00 55"));
     it.program->openTreatment();
-    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), {}, QStringLiteral("de")));
+    REQUIRE(editor.registerPatient(QStringLiteral("Lea Fontaine"), {}, 1));
     CHECK(editor.begunOf(QStringLiteral("name")).isEmpty());
     CHECK(editor.begunOf(QStringLiteral("phone")).isEmpty());
 }

@@ -256,16 +256,6 @@ TEST_CASE("the held-out figure of few courses speaks of the thresholds that are 
     CHECK(heldOut < 1.5 * truly + 3 * 0.018);
 }
 
-TEST_CASE("few courses still tell a budget of 20 from one of 5", "[rehearsal][calibrate]")
-{
-    const auto courses = plainCourses(60, 37);
-    const Calibration strict = calibrated(courses, 5);
-    const Calibration wide = calibrated(courses, 20);
-    CHECK(strict.heldOutRate < wide.heldOutRate);
-    for (const triggers::Statistic statistic : triggers::allStatistics)
-        CHECK(triggers::thresholdOf(strict.protocol.thresholds, statistic) >= triggers::thresholdOf(wide.protocol.thresholds, statistic));
-}
-
 TEST_CASE("too few courses and settings out of bounds are refused by name", "[rehearsal][calibrate][errors]")
 {
     const auto start = triggers::defaultProtocol();
