@@ -1566,10 +1566,6 @@
             <translation>Bloquear si nadie usa el puesto durante</translation>
         </message>
         <message>
-            <source>minutes</source>
-            <translation>minutos</translation>
-        </message>
-        <message>
             <source>Less motion</source>
             <translation>Menos movimiento</translation>
         </message>
@@ -2817,13 +2813,6 @@
             <translation>
                 <numerusform>%1 de %Ln recordatorio respondido con «hecho»</numerusform>
                 <numerusform>%1 de %Ln recordatorios respondidos con «hecho»</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
-            <translation>
-                <numerusform>%Ln anotación nueva, aún sin abrir</numerusform>
-                <numerusform>%Ln anotaciones nuevas, aún sin abrir</numerusform>
             </translation>
         </message>
         <message>
@@ -6064,7 +6053,7 @@
         </message>
         <message>
             <source>Mark the eyes anew</source>
-            <translation>Marcar los ojos de nuevo</translation>
+            <translation>Volver a marcar</translation>
         </message>
         <message>
             <source>Mark the eyes</source>

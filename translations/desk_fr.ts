@@ -172,7 +172,7 @@
         </message>
         <message>
             <source>Join the clinic's other desks</source>
-            <translation>Rejoindre les autres postes de la clinique</translation>
+            <translation>Rejoindre les autres postes</translation>
         </message>
         <message>
             <source>If the clinic works with Ebbline at another computer already</source>
@@ -629,7 +629,7 @@
         </message>
         <message>
             <source>Called about all</source>
-            <translation>Appelé pour tous</translation>
+            <translation>Tous appelés</translation>
         </message>
         <message>
             <source>No rule and no warning sign has asked for a look.</source>
@@ -1564,10 +1564,6 @@
         <message>
             <source>Lock when nobody touches the desk for</source>
             <translation>Verrouiller si personne n’utilise le poste pendant</translation>
-        </message>
-        <message>
-            <source>minutes</source>
-            <translation>minutes</translation>
         </message>
         <message>
             <source>Less motion</source>
@@ -2817,13 +2813,6 @@
             <translation>
                 <numerusform>Réponse « Fait » : %1 sur %Ln rappel</numerusform>
                 <numerusform>Réponse « Fait » : %1 sur %Ln rappels</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
-            <translation>
-                <numerusform>%Ln nouvelle note, pas encore ouverte</numerusform>
-                <numerusform>%Ln nouvelles notes, pas encore ouvertes</numerusform>
             </translation>
         </message>
         <message>
@@ -6064,7 +6053,7 @@
         </message>
         <message>
             <source>Mark the eyes anew</source>
-            <translation>Marquer de nouveau les yeux</translation>
+            <translation>Marquer à nouveau</translation>
         </message>
         <message>
             <source>Mark the eyes</source>

@@ -1566,10 +1566,6 @@
             <translation>Trancar quando ninguém usa a estação por</translation>
         </message>
         <message>
-            <source>minutes</source>
-            <translation>minutos</translation>
-        </message>
-        <message>
             <source>Less motion</source>
             <translation>Menos movimento</translation>
         </message>
@@ -2817,13 +2813,6 @@
             <translation>
                 <numerusform>%1 de %Ln lembrete respondido com “feito”</numerusform>
                 <numerusform>%1 de %Ln lembretes respondidos com “feito”</numerusform>
-            </translation>
-        </message>
-        <message numerus="yes">
-            <source>%Ln new entry(ies), not opened yet</source>
-            <translation>
-                <numerusform>%Ln anotação nova, ainda não aberta</numerusform>
-                <numerusform>%Ln anotações novas, ainda não abertas</numerusform>
             </translation>
         </message>
         <message>
@@ -6064,7 +6053,7 @@
         </message>
         <message>
             <source>Mark the eyes anew</source>
-            <translation>Marcar os olhos de novo</translation>
+            <translation>Marcar de novo</translation>
         </message>
         <message>
             <source>Mark the eyes</source>

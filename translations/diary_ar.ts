@@ -170,7 +170,7 @@
         <translation>كل شيء معًا أكثر من المعتاد في هذا اليوم.</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
+        <source>All in all, it takes longer than usual to go.</source>
         <translation>كل شيء معًا يستغرق زواله وقتًا أطول من المعتاد.</translation>
     </message>
     </context>

@@ -170,7 +170,7 @@
         <translation>Alles zusammen ist mehr als an diesem Tag üblich.</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
+        <source>All in all, it takes longer than usual to go.</source>
         <translation>Alles zusammen braucht länger als üblich.</translation>
     </message>
     </context>
@@ -1631,7 +1631,7 @@
     <message>
         <location filename="../app/diary/diary_photos.cpp" line="13"/>
         <source>Taken back. It is no longer on this phone.</source>
-        <translation>Zurückgenommen. Es ist nicht mehr auf diesem Telefon.</translation>
+        <translation>Zurück­genommen. Es ist nicht mehr auf diesem Telefon.</translation>
     </message>
     </context>
     <context>
@@ -2438,7 +2438,7 @@
     <message>
         <location filename="../app/diary/PicturePage.qml" line="59"/>
         <source>Take it back …</source>
-        <translation>Zurücknehmen …</translation>
+        <translation>Zurück­nehmen …</translation>
     </message>
     <message>
         <location filename="../app/diary/PicturePage.qml" line="60"/>
@@ -2453,7 +2453,7 @@
     <message>
         <location filename="../app/diary/PicturePage.qml" line="74"/>
         <source>Take it back now. There is no way back.</source>
-        <translation>Jetzt zurücknehmen. Es gibt kein Zurück.</translation>
+        <translation>Jetzt zurück­nehmen. Es gibt kein Zurück.</translation>
     </message>
     </context>
     <context>
@@ -2542,7 +2542,7 @@
     <message>
         <location filename="../app/diary/model/picture_board.cpp" line="63"/>
         <source>It could not be taken back. Try again.</source>
-        <translation>Es ließ sich nicht zurücknehmen. Versuchen Sie es noch einmal.</translation>
+        <translation>Es ließ sich nicht zurück­nehmen. Versuchen Sie es noch einmal.</translation>
     </message>
     </context>
     <context>

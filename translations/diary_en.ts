@@ -170,8 +170,8 @@
         <translation>All taken together, it is more than usual for this day.</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
-        <translation>All taken together, it takes longer than usual to go.</translation>
+        <source>All in all, it takes longer than usual to go.</source>
+        <translation>All in all, it takes longer than usual to go.</translation>
     </message>
     </context>
     <context>

@@ -170,7 +170,7 @@
         <translation>En conjunto, es más de lo habitual este día.</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
+        <source>All in all, it takes longer than usual to go.</source>
         <translation>En conjunto, tarda más de lo habitual en irse.</translation>
     </message>
     </context>

@@ -170,7 +170,7 @@
         <translation>Dans l&apos;ensemble, c&apos;est plus que d&apos;habitude ce jour-là.</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
+        <source>All in all, it takes longer than usual to go.</source>
         <translation>Dans l&apos;ensemble, cela met plus de temps que d&apos;habitude à partir.</translation>
     </message>
     </context>

@@ -170,7 +170,7 @@
         <translation>No conjunto, é mais que o normal neste dia.</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
+        <source>All in all, it takes longer than usual to go.</source>
         <translation>No conjunto, demora mais que o normal para passar.</translation>
     </message>
     </context>

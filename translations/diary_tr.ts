@@ -170,7 +170,7 @@
         <translation>Hepsi birlikte bu gün için olağandan fazla.</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
+        <source>All in all, it takes longer than usual to go.</source>
         <translation>Hepsi birlikte, geçmesi olağandan uzun sürüyor.</translation>
     </message>
     </context>
@@ -2428,7 +2428,7 @@
     <message>
         <location filename="../app/diary/PicturePage.qml" line="43"/>
         <source>It goes from this phone now. It goes from the server and from the clinic's computers once they next sync. What somebody copied or printed stays.</source>
-        <translation>Şimdi bu telefondan gider. Sunucudan ve kliniğin bilgisayarlarından, bir sonraki eşitlemede gider. Birinin kopyaladığı ya da bastığı kalır.</translation>
+        <translation>Şimdi bu telefondan gider. Sunucudan ve kliniğin bilgisayar­larından, bir sonraki eşitlemede gider. Birinin kopyaladığı ya da bastığı kalır.</translation>
     </message>
     <message>
         <location filename="../app/diary/PicturePage.qml" line="59"/>

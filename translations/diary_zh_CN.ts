@@ -170,7 +170,7 @@
         <translation>总体来看，比这一天通常的情况要重。</translation>
     </message>
     <message>
-        <source>All taken together, it takes longer than usual to go.</source>
+        <source>All in all, it takes longer than usual to go.</source>
         <translation>总体来看，比通常消退得慢。</translation>
     </message>
     </context>

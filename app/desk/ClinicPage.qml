@@ -15,6 +15,11 @@ PageFrame {
     subtitle: root.editor.saved.length > 0 ? root.editor.saved
                                            : qsTr("The numbers stand on every warning, even on a locked phone without network.")
 
+    Words {
+        text: root.program.hub.phones
+        soft: true
+        Layout.fillWidth: true
+    }
     GridLayout {
         columns: root.bodyWidth > 56 * Theme.textBody ? 2 : 1
         columnSpacing: Theme.gapPage
@@ -26,6 +31,7 @@ PageFrame {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             Layout.alignment: Qt.AlignTop
+            Layout.fillHeight: false
 
             LineField {
                 objectName: "clinicName"
@@ -59,6 +65,7 @@ PageFrame {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             Layout.alignment: Qt.AlignTop
+            Layout.fillHeight: false
 
             NoteField {
                 label: qsTr("People at the desk, one name a line")
@@ -80,13 +87,6 @@ PageFrame {
                 value: root.editor.hubKey
                 onEdited: text => root.editor.hubKey = text
                 Layout.fillWidth: true
-            }
-            Words {
-                visible: root.program.hub.phones.length > 0
-                text: root.program.hub.phones
-                soft: true
-                Layout.fillWidth: true
-                Layout.bottomMargin: Theme.gap
             }
             LineField {
                 objectName: "clinicKey"

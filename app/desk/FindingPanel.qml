@@ -17,9 +17,10 @@ ColumnLayout {
         text: qsTr("Findings")
         Layout.fillWidth: true
     }
-    RowLayout {
+    Flow {
         visible: root.course.openFindings > 1
         spacing: Theme.gapHair
+        Layout.fillWidth: true
 
         ActButton {
             text: qsTr("Take all")

@@ -31,6 +31,7 @@ PageFrame {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             Layout.alignment: Qt.AlignTop
+            Layout.fillHeight: false
 
             Choice {
                 label: qsTr("Against before the treatment")
@@ -65,6 +66,7 @@ PageFrame {
             Layout.fillWidth: true
             Layout.preferredWidth: 1
             Layout.alignment: Qt.AlignTop
+            Layout.fillHeight: false
 
             Words {
                 text: qsTr("Complications")
@@ -73,20 +75,27 @@ PageFrame {
                 Layout.fillWidth: true
             }
             GridLayout {
+                id: grid
+
                 columns: root.bodyWidth > 64 * Theme.textBody ? 2 : 1
                 columnSpacing: Theme.gap
                 rowSpacing: 0
                 Layout.fillWidth: true
+                Layout.fillHeight: false
+                Layout.preferredWidth: 1
 
                 Repeater {
                     model: root.editor.complications
 
                     TickBox {
                         required property tickRow row
+                        required property int index
 
                         text: row.name
                         checked: row.ticked
                         onToggled: root.editor.tick(row.word, checked)
+                        Layout.row: Math.floor(index / grid.columns)
+                        Layout.column: index % grid.columns
                         Layout.fillWidth: true
                         Layout.preferredWidth: 1
                     }

@@ -70,6 +70,7 @@ ColumnLayout {
         visible: root.side.there
         spacing: Theme.gapHair
         Layout.fillWidth: true
+        Layout.preferredWidth: 1  // as wide as the half, not as its acts in one row
 
         ActButton {
             text: qsTr("The one before")

@@ -60,6 +60,7 @@ PageFrame {
             Layout.fillWidth: true
             Layout.preferredWidth: 50
             Layout.alignment: Qt.AlignTop
+            Layout.fillHeight: false
         }
         PhotoHalf {
             comparison: root.comparison
@@ -69,6 +70,7 @@ PageFrame {
             Layout.fillWidth: true
             Layout.preferredWidth: 50
             Layout.alignment: Qt.AlignTop
+            Layout.fillHeight: false
         }
     }
     Flow {

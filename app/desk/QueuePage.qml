@@ -54,10 +54,17 @@ PageFrame {
         Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
-    Words {
-        visible: root.program.hub.unheard.length > 0
-        text: root.program.hub.unheard
-        Layout.fillWidth: true
+    // Made when there is something to say: a line that appears keeps the height of its first word.
+    Repeater {
+        model: root.program.hub.unheard.length > 0 ? [root.program.hub.unheard] : []
+
+        Words {
+            required property string modelData
+
+            text: modelData
+            Layout.fillWidth: true
+            Layout.preferredWidth: 1
+        }
     }
     Words {
         visible: root.program.handOver.pinned.length > 0

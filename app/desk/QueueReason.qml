@@ -43,12 +43,12 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     Words {
-        visible: root.row.reach.length > 0
         text: root.row.reach
         small: true
         strong: true
         color: root.emergency ? Theme.inkOnAlarm : Theme.ink
         Layout.fillWidth: true
+        Layout.preferredHeight: root.row.reach.length > 0 ? implicitHeight : 0
     }
     Words {
         text: root.row.unopened.length > 0

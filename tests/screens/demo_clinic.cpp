@@ -275,6 +275,21 @@ void DemoClinic::tell(desk::Desk& desk, const std::string& name, int daysAgo, co
     }
 }
 
+void DemoClinic::confirmAll(desk::Desk& desk)
+{
+    auto& vault = desk.vault();
+    for (const auto& [name, mailbox] : m_mailboxes) {
+        std::vector<journal::OperationId> carried;
+        const auto unsealed = vault.unsealed(mailbox).value();
+        for (const auto& operation : unsealed) {
+            carried.push_back(operation.id);
+        }
+        const auto number = vault.ownHead(mailbox).value().sequence + 1;
+        need(vault.storeSealed(mailbox, number, bytes::viewOf("sealed"), carried));
+        need(vault.acknowledged(mailbox, number, m_clock.now()));
+    }
+}
+
 void DemoClinic::fill(desk::Desk& desk, int past)
 {
     need(desk.describeClinic({{"Practice at the Quay", "+00 555 0100", "+00 555 0199", "112"},
@@ -352,6 +367,7 @@ void DemoClinic::fill(desk::Desk& desk, int past)
             need(desk.act(row.course, row.findings.front().key, records::Act::called, records::Outcome::none, "No answer, left a message."));
         }
     }
+    confirmAll(desk);
 }
 
 }  // namespace ebbline::screens

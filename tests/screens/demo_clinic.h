@@ -68,6 +68,8 @@ private:
     Sent photograph(const recovery::Entry& entry, const Told& told, const Shot& shot);
     void receive(desk::Desk& desk, const Sent& sent);
     void tell(desk::Desk& desk, const std::string& name, int daysAgo, const std::vector<Told>& told);
+    /// Every phone says that it has what the desk wrote so far.
+    void confirmAll(desk::Desk& desk);
     void fill(desk::Desk& desk, int past);
 
     QTemporaryDir m_folder;

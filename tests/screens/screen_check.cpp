@@ -45,6 +45,17 @@ bool pressable(const QQuickItem* item)
 }
 
 /// A Flickable between the item and the window that can bring it into sight.
+/// In a strip that is moved to the side.
+bool canScrollAside(const QQuickItem* item)
+{
+    for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
+        if (parent->inherits("QQuickFlickable") && parent->property("contentWidth").toReal() > parent->width()) {
+            return true;
+        }
+    }
+    return false;
+}
+
 bool canScrollTo(const QQuickItem* item)
 {
     for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
@@ -151,7 +162,7 @@ QStringList cutOff(QQuickWindow& window)
             continue;
         }
         const auto box = item->mapRectToScene(QRectF(0, 0, std::min(wide, item->width()), std::min(high, item->height())));
-        if (box.left() < -1 || box.right() > window.width() + 1) {
+        if (!canScrollAside(item) && (box.left() < -1 || box.right() > window.width() + 1)) {
             faults << nameOf(item) + QStringLiteral(": sticks out to a side");
         } else if (!canScrollTo(item) && (!insideClip(item, box) || box.bottom() > window.height() + 1 || box.top() < -1)) {
             faults << nameOf(item) + QStringLiteral(": hidden behind an edge");
@@ -165,11 +176,22 @@ QStringList overEdge(QQuickWindow& window)
     QStringList faults;
     for (auto* item : visibleItems(window)) {
         const auto box = item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
-        if (pressable(item) && (box.left() < -1 || box.right() > window.width() + 1)) {
+        if (pressable(item) && !canScrollAside(item) && (box.left() < -1 || box.right() > window.width() + 1)) {
             faults << QStringLiteral("%1: from %2 to %3").arg(nameOf(item)).arg(box.left()).arg(box.right());
         }
     }
     return faults;
+}
+
+/// In a popup that lies over the page, or in the page.
+bool isOverPage(const QQuickItem* item)
+{
+    for (; item != nullptr; item = item->parentItem()) {
+        if (item->inherits("QQuickPopupItem")) {
+            return true;
+        }
+    }
+    return false;
 }
 
 QStringList overlapping(QQuickWindow& window)
@@ -185,7 +207,8 @@ QStringList overlapping(QQuickWindow& window)
     for (qsizetype i = 0; i < solid.size(); ++i) {
         for (qsizetype j = i + 1; j < solid.size(); ++j) {
             const auto shared = inSight(solid[i]) & inSight(solid[j]);
-            if (shared.width() > 1 && shared.height() > 1 && !solid[i]->isAncestorOf(solid[j]) && !solid[j]->isAncestorOf(solid[i])) {
+            // A panel covers what is behind it; that is what it is for.
+            if (shared.width() > 1 && shared.height() > 1 && isOverPage(solid[i]) == isOverPage(solid[j]) && !solid[i]->isAncestorOf(solid[j]) && !solid[j]->isAncestorOf(solid[i])) {
                 faults << nameOf(solid[i]) + QStringLiteral(" and ") + nameOf(solid[j]);
             }
         }
@@ -258,8 +281,14 @@ QStringList faint(QQuickWindow& window)
     const QImage picture = window.grabWindow().convertToFormat(QImage::Format_RGB32);
     const double scale = picture.width() / static_cast<double>(window.width());
     QStringList faults;
-    for (auto* item : visibleItems(window)) {
+    const auto items = visibleItems(window);
+    const bool panel = std::any_of(items.begin(), items.end(), isOverPage);
+    for (auto* item : items) {
         if (!item->inherits("QQuickText") || item->property("text").toString().trimmed().isEmpty() || !item->isEnabled()) {
+            continue;
+        }
+        // Behind a panel the page is dimmed, and cannot be used.
+        if (panel && !isOverPage(item)) {
             continue;
         }
         const auto box = inSight(item);

@@ -96,7 +96,7 @@ QString reasonOf(const triggers::Finding& finding)
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1: %2 on your left and %3 on your right.")).arg(what, number(finding, "left"), number(finding, "right"));
     case slowRecovery:
         if (overall)
-            return said(QT_TRANSLATE_NOOP("DiaryAdvice", "All taken together, it takes longer than usual to go."));
+            return said(QT_TRANSLATE_NOOP("DiaryAdvice", "All in all, it takes longer than usual to go."));
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it takes longer than usual to go.")).arg(what, side);
     case persistentPuckering:
         return said(QT_TRANSLATE_NOOP("DiaryAdvice", "%1, %2: it is still there.")).arg(what, side);

@@ -64,10 +64,10 @@ TEST_CASE("what a phone has not confirmed is said, at once on the clinic's page 
 {
     Phones it;
     REQUIRE(it.program->workplace().desk().writeMessage(it.tomas, "Please take your temperature."));
-    CHECK(it.hub().phones().contains(QLatin1String("have yet to confirm what was sent to them.")));
+    CHECK(it.hub().phones().contains(QLatin1String("has yet to confirm what was sent to it.")));
     CHECK(it.row().reach.toStdString() == "");
     it.clinic.clock().advance(sync::longestSilence + 1s);
-    CHECK(it.hub().phones().contains(QLatin1String("have not confirmed for more than a day what was sent to them.")));
+    CHECK(it.hub().phones().contains(QLatin1String("has not confirmed for more than a day what was sent to it.")));
     CHECK(it.row().reach.contains(QLatin1String("It has not confirmed what was sent to it, ")));
 }
 

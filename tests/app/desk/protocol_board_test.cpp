@@ -67,7 +67,7 @@ TEST_CASE("a budget that was not shown to hold is not asserted", "[desk][protoco
                            "those before. It is not shown that they hold the budget of 5 false alerts in 100 uncomplicated courses."));
     thresholds.calibratedOn = "8000 invented courses, rules changed since";
     CHECK(deskapp::calibrationText(thresholds)
-          == QLatin1String("Thresholds calibrated on 8000 invented course(s). Rules, or the days that are asked about, were changed "
+          == QLatin1String("Thresholds calibrated on 8,000 invented course(s). Rules, or the days that are asked about, were changed "
                            "since. It is not shown that they hold the budget of 5 false alerts in 100 uncomplicated courses."));
     thresholds.calibratedOn = "300 uncomplicated courses";
     CHECK(deskapp::calibrationText(thresholds).contains(QLatin1String("to at most 5 false alerts in 100")));
@@ -82,6 +82,6 @@ TEST_CASE("the page says what the thresholds were calibrated on and to which bud
 
     REQUIRE_FALSE(board.names().isEmpty());
     CHECK(board.calibration()
-          == QLatin1String("Thresholds calibrated on 8000 invented courses, to at most 10 false alerts in 100 uncomplicated courses."));
+          == QLatin1String("Thresholds calibrated on 8,000 invented courses, to at most 10 false alerts in 100 uncomplicated courses."));
     CHECK(board.band().contains(QLatin1String("assumption"), Qt::CaseInsensitive));
 }

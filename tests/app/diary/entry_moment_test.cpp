@@ -102,7 +102,7 @@ TEST_CASE("what was just saved is what is corrected, also when it is about an ea
     program->undoSave();
 
     CHECK(program->entry()->isAmending());
-    CHECK(program->entry()->sides().first().points == 5);
+    CHECK(program->entry()->sides().last().points == 5);  // of the left side, which stands on the right
     program->entry()->answer(1, 6);
     program->entry()->save();
     CHECK(program->entry()->savedEntry() == saved);
@@ -112,7 +112,7 @@ TEST_CASE("what was just saved is what is corrected, also when it is about an ea
     // An older entry, corrected from the list: the page that follows offers that one again.
     program->undoSave();
     CHECK(program->entry()->isAmending());
-    CHECK(program->entry()->sides().first().points == 6);
+    CHECK(program->entry()->sides().last().points == 6);
 }
 
 TEST_CASE("what is asked as last time is what was before the moment that is written about", "[diary][moment]")
