@@ -6310,7 +6310,7 @@
         </message>
         <message>
             <source>Mark the eyes anew</source>
-            <translation>تحديد العينين من جديد</translation>
+            <translation>إعادة التحديد</translation>
         </message>
         <message>
             <source>Mark the eyes</source>

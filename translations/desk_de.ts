@@ -2334,7 +2334,7 @@
         </message>
         <message>
             <source>Nasolabial fold</source>
-            <translation>Nasolabialfalte</translation>
+            <translation>Nasolabial­falte</translation>
         </message>
         <message>
             <source>Marionette fold</source>
@@ -5990,7 +5990,7 @@
         </message>
         <message>
             <source>Mark the eyes anew</source>
-            <translation>Augen neu markieren</translation>
+            <translation>Neu markieren</translation>
         </message>
         <message>
             <source>Mark the eyes</source>

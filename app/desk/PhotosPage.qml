@@ -92,7 +92,7 @@ PageFrame {
             onClicked: root.comparison.whole()
         }
         Words {
-            height: Theme.target
+            height: Math.max(Theme.target, implicitHeight)
             verticalAlignment: Text.AlignVCenter
             text: qsTr("Zoom of both: %1").arg(root.comparison.zoomText)
             soft: true

@@ -43,17 +43,9 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     Words {
-        text: root.row.reach
-        small: true
-        strong: true
-        color: root.emergency ? Theme.inkOnAlarm : Theme.ink
-        Layout.fillWidth: true
-        Layout.preferredHeight: root.row.reach.length > 0 ? implicitHeight : 0
-    }
-    Words {
-        text: root.row.unopened.length > 0
+        text: (root.row.reach.length > 0 ? root.row.reach + "\n" : "") + (root.row.unopened.length > 0
               ? qsTr("%1 · %2 · %3").arg(root.row.taken).arg(root.row.lastEntry).arg(root.row.unopened)
-              : qsTr("%1 · %2").arg(root.row.taken).arg(root.row.lastEntry)
+              : qsTr("%1 · %2").arg(root.row.taken).arg(root.row.lastEntry))
         small: true
         strong: root.row.isTaken
         color: root.emergency ? Theme.inkOnAlarm : Theme.inkSoft
