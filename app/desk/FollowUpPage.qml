@@ -97,7 +97,8 @@ PageFrame {
                         Layout.row: Math.floor(index / grid.columns)
                         Layout.column: index % grid.columns
                         Layout.fillWidth: true
-                        Layout.preferredWidth: 1
+                        // Wide to begin with: a layout that once saw wrapped words keeps room for them.
+                        Layout.preferredWidth: 30 * Theme.textBody
                     }
                 }
             }
