@@ -878,8 +878,8 @@
             <translation>على مخطط الوجه</translation>
         </message>
         <message>
-            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
-            <translation>الأسهم تحرّك المؤشر (مع Shift بخطوات صغيرة)، المسافة تضع نقطة الدخول والنهاية، Escape يبدأ من جديد، Delete يزيل الخيط المختار</translation>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread</source>
+            <translation>الأسهم تحرّك المؤشر (مع Shift بخطوات صغيرة)، المسافة تضع نقطة الدخول والنهاية، Escape يبدأ من جديد؛ Page Up وPage Down تختاران خيطًا، Home يمسك نقطة دخوله وEnd نهايته، المسافة تضعها، Delete يزيل الخيط</translation>
         </message>
         <message>
             <source>Back to work</source>
@@ -3715,6 +3715,14 @@
         <message>
             <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
             <translation>المؤشر %1 عرضًا، %2 نزولًا: المسافة تضع نقطة الدخول.</translation>
+        </message>
+        <message>
+            <source>Entry point of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>أُمسكت نقطة دخول الخيط %1، وهي الآن %2 عرضًا، %3 نزولًا: المسافة تضعها.</translation>
+        </message>
+        <message>
+            <source>End of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>أُمسكت نهاية الخيط %1، وهي الآن %2 عرضًا، %3 نزولًا: المسافة تضعها.</translation>
         </message>
     </context>
     <context>

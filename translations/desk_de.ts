@@ -858,8 +858,8 @@
             <translation>Auf der Gesichtskarte</translation>
         </message>
         <message>
-            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
-            <translation>Pfeile bewegen den Zeiger (mit Umschalt in kleinen Schritten), Leertaste setzt Einstich und Ende, Escape beginnt neu, Entf entfernt den gewählten Faden</translation>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread</source>
+            <translation>Pfeile bewegen den Zeiger (mit Umschalt in kleinen Schritten), Leertaste setzt Einstich und Ende, Escape beginnt neu; Bild auf und Bild ab wählen einen Faden, Pos1 nimmt seinen Einstich und Ende sein Ende, Leertaste legt es ab, Entf entfernt den Faden</translation>
         </message>
         <message>
             <source>Back to work</source>
@@ -1513,7 +1513,7 @@
         </message>
         <message>
             <source>Lock</source>
-            <translation>Abschließen</translation>
+            <translation>Sperren</translation>
         </message>
         <message>
             <source>Practice</source>
@@ -1563,7 +1563,7 @@
         </message>
         <message>
             <source>Lock when nobody touches the desk for</source>
-            <translation>Abschließen, wenn niemand den Platz nutzt für</translation>
+            <translation>Sperren, wenn niemand den Platz nutzt für</translation>
         </message>
             <message>
             <source>Less motion</source>
@@ -3519,6 +3519,14 @@
         <message>
             <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
             <translation>Zeiger %1 quer, %2 hinunter: Leertaste setzt den Einstich.</translation>
+        </message>
+        <message>
+            <source>Entry point of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Einstich von Faden %1 genommen, jetzt %2 quer, %3 hinunter: Leertaste legt ihn ab.</translation>
+        </message>
+        <message>
+            <source>End of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Ende von Faden %1 genommen, jetzt %2 quer, %3 hinunter: Leertaste legt es ab.</translation>
         </message>
     </context>
     <context>

@@ -858,8 +858,8 @@
             <translation>En el mapa facial</translation>
         </message>
         <message>
-            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
-            <translation>las flechas mueven el cursor (con Mayús, a pasos pequeños), Espacio fija el punto de entrada y el final, Escape empieza de nuevo, Supr quita el hilo elegido</translation>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread</source>
+            <translation>las flechas mueven el cursor (con Mayús a pasos pequeños), la barra espaciadora fija la entrada y el final, Escape empieza de nuevo; Re Pág y Av Pág eligen un hilo, Inicio toma su punto de entrada y Fin su final, la barra espaciadora lo deja, Supr quita el hilo</translation>
         </message>
         <message>
             <source>Back to work</source>
@@ -3519,6 +3519,14 @@
         <message>
             <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
             <translation>Cursor %1 en horizontal, %2 hacia abajo: Espacio fija el punto de entrada.</translation>
+        </message>
+        <message>
+            <source>Entry point of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Punto de entrada del hilo %1 tomado, ahora %2 en horizontal, %3 hacia abajo: la barra espaciadora lo deja.</translation>
+        </message>
+        <message>
+            <source>End of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Final del hilo %1 tomado, ahora %2 en horizontal, %3 hacia abajo: la barra espaciadora lo deja.</translation>
         </message>
     </context>
     <context>

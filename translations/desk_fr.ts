@@ -858,8 +858,8 @@
             <translation>Sur la carte du visage</translation>
         </message>
         <message>
-            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
-            <translation>les flèches déplacent le curseur (avec Maj, à petits pas), Espace pose le point d’entrée et l’extrémité, Échap recommence, Suppr retire le fil choisi</translation>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread</source>
+            <translation>les flèches déplacent le curseur (avec Maj à petits pas), Espace pose le point d’entrée et la fin, Échap recommence ; Page préc. et Page suiv. choisissent un fil, Origine prend son point d’entrée et Fin sa fin, Espace le repose, Suppr enlève le fil</translation>
         </message>
         <message>
             <source>Back to work</source>
@@ -3519,6 +3519,14 @@
         <message>
             <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
             <translation>Curseur %1 en largeur, %2 vers le bas : Espace pose le point d’entrée.</translation>
+        </message>
+        <message>
+            <source>Entry point of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Point d’entrée du fil %1 pris, maintenant %2 en travers, %3 vers le bas : Espace le repose.</translation>
+        </message>
+        <message>
+            <source>End of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Fin du fil %1 prise, maintenant %2 en travers, %3 vers le bas : Espace la repose.</translation>
         </message>
     </context>
     <context>

@@ -858,8 +858,8 @@
             <translation>No mapa facial</translation>
         </message>
         <message>
-            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread</source>
-            <translation>as setas movem o cursor (com Shift, em passos pequenos), Espaço marca o ponto de entrada e o fim, Esc recomeça, Delete remove o fio escolhido</translation>
+            <source>arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread</source>
+            <translation>as setas movem o cursor (com Shift em passos pequenos), Espaço marca a entrada e o fim, Escape recomeça; Page Up e Page Down escolhem um fio, Home pega o ponto de entrada e End o fim, Espaço o solta, Delete remove o fio</translation>
         </message>
         <message>
             <source>Back to work</source>
@@ -3519,6 +3519,14 @@
         <message>
             <source>Cursor %1 across, %2 down: Space sets the entry point.</source>
             <translation>Cursor %1 na horizontal, %2 para baixo: Espaço marca o ponto de entrada.</translation>
+        </message>
+        <message>
+            <source>Entry point of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Ponto de entrada do fio %1 pego, agora %2 na horizontal, %3 para baixo: Espaço o solta.</translation>
+        </message>
+        <message>
+            <source>End of thread %1 taken, now %2 across, %3 down: Space puts it down.</source>
+            <translation>Fim do fio %1 pego, agora %2 na horizontal, %3 para baixo: Espaço o solta.</translation>
         </message>
     </context>
     <context>

@@ -74,14 +74,13 @@ PageFrame {
                 soft: true
                 Layout.fillWidth: true
             }
-            GridLayout {
+            // Placed by their own widths: a layout would keep room for what it once saw wrapped.
+            Grid {
                 id: grid
 
                 columns: root.bodyWidth > 64 * Theme.textBody ? 2 : 1
                 columnSpacing: Theme.gap
-                rowSpacing: 0
                 Layout.fillWidth: true
-                Layout.fillHeight: false
                 Layout.preferredWidth: 1
 
                 Repeater {
@@ -89,16 +88,11 @@ PageFrame {
 
                     TickBox {
                         required property tickRow row
-                        required property int index
 
+                        width: (grid.width - (grid.columns - 1) * grid.columnSpacing) / grid.columns
                         text: row.name
                         checked: row.ticked
                         onToggled: root.editor.tick(row.word, checked)
-                        Layout.row: Math.floor(index / grid.columns)
-                        Layout.column: index % grid.columns
-                        Layout.fillWidth: true
-                        // Wide to begin with: a layout that once saw wrapped words keeps room for them.
-                        Layout.preferredWidth: 30 * Theme.textBody
                     }
                 }
             }

@@ -29,7 +29,7 @@ PanelFrame {
                 ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")],
                 ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
                 ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],
-                [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over, Delete removes the chosen thread")],
+                [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread")],
                 [qsTr("On photographs"), qsTr("+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends")]]
 
         RowLayout {

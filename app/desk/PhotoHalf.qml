@@ -66,13 +66,19 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
-    Flow {
+    // In a row where there is room for it, otherwise below each other.
+    GridLayout {
         visible: root.side.there
-        spacing: Theme.gapHair
+        columns: root.width >= before.implicitWidth + after.implicitWidth + marks.implicitWidth + 2 * columnSpacing ? 3 : 1
+        columnSpacing: Theme.gapHair
+        rowSpacing: Theme.gapHair
         Layout.fillWidth: true
         Layout.preferredWidth: 1  // as wide as the half, not as its acts in one row
+        Layout.fillHeight: false
 
         ActButton {
+            id: before
+
             text: qsTr("The one before")
             quiet: true
             enabled: root.side.canStepBack
@@ -80,6 +86,8 @@ ColumnLayout {
             onClicked: root.comparison.step(root.half, -1)
         }
         ActButton {
+            id: after
+
             text: qsTr("The one after")
             quiet: true
             enabled: root.side.canStepOn
@@ -87,6 +95,8 @@ ColumnLayout {
             onClicked: root.comparison.step(root.half, 1)
         }
         ActButton {
+            id: marks
+
             text: root.side.marked ? qsTr("Mark the eyes anew") : qsTr("Mark the eyes")
             quiet: true
             enabled: !root.marking && root.side.state.length === 0

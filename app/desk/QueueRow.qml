@@ -67,27 +67,31 @@ Item {
         onClicked: root.picked()
         onDoubleClicked: root.opened()
     }
-    ColumnLayout {
+    // Placed by hand: a layout around it could leave the head of a new row without a width.
+    Item {
         id: body
 
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.verticalCenter: frame.verticalCenter
-        spacing: 0
+        implicitHeight: reasons.y + reasons.implicitHeight + Theme.gapSmall + Theme.gapHair
+        height: body.implicitHeight
 
         QueueRowHead {
+            id: head
+
+            width: body.width
             row: root.row
-            Layout.fillWidth: true
         }
         GridLayout {
+            id: reasons
+
+            x: Theme.gap
+            y: head.height + (root.barred ? Theme.gapSmall : 0)
+            width: body.width - 2 * Theme.gap
             columns: root.width > 52 * Theme.textBody ? 3 : 1
             columnSpacing: Theme.gapLarge
             rowSpacing: Theme.gapSmall
-            Layout.fillWidth: true
-            Layout.margins: Theme.gapSmall + Theme.gapHair
-            Layout.leftMargin: Theme.gap
-            Layout.rightMargin: Theme.gap
-            Layout.topMargin: root.barred ? Theme.gapSmall : 0
 
             QueueReason {
                 row: root.row

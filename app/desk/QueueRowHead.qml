@@ -17,7 +17,7 @@ Rectangle {
     readonly property real natural: mark.width + nameSize.advanceWidth + daySize.advanceWidth + 2 * Theme.gap + 4
     readonly property bool oneLine: root.natural + sinceSize.advanceWidth + Theme.gapLarge <= root.room
 
-    implicitHeight: since.y + Math.max(since.height, root.oneLine ? line.height : 0) + (root.barred ? Theme.gapSmall : Theme.gapHair)
+    implicitHeight: (root.oneLine ? line.y + line.height : since.y + since.height) + (root.barred ? Theme.gapSmall : Theme.gapHair)
     color: root.barred ? Theme.callNowFill : "transparent"
     radius: Theme.corner
 

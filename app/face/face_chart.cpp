@@ -42,7 +42,7 @@ void FaceChart::setView(int view)
     const auto next = static_cast<recovery::ChartView>(std::clamp(view, 1, 3));
     if (next != m_view) {
         m_view = next;
-        m_keyEntry.reset();
+        forgetKeys();
         dropGesture();
         Q_EMIT viewChanged();
         Q_EMIT cursorMoved();
@@ -62,8 +62,10 @@ void FaceChart::setSelected(int number)
 {
     if (number != m_selected) {
         m_selected = number;
+        m_carried = Gesture::none;
         update();
         Q_EMIT selectedChanged();
+        Q_EMIT cursorMoved();
     }
 }
 
@@ -105,6 +107,12 @@ QString FaceChart::cursorText() const
 {
     const auto across = qRound(m_cursor.x());
     const auto down = qRound(m_cursor.y());
+    if (m_carried == Gesture::movingEntry) {
+        return tr("Entry point of thread %1 taken, now %2 across, %3 down: Space puts it down.").arg(m_selected).arg(across).arg(down);
+    }
+    if (m_carried == Gesture::movingEnd) {
+        return tr("End of thread %1 taken, now %2 across, %3 down: Space puts it down.").arg(m_selected).arg(across).arg(down);
+    }
     return m_keyEntry ? tr("Entry point set. Cursor %1 across, %2 down: Space sets the end.").arg(across).arg(down)
                       : tr("Cursor %1 across, %2 down: Space sets the entry point.").arg(across).arg(down);
 }
@@ -156,6 +164,25 @@ void FaceChart::dropGesture()
     update();
 }
 
+QList<Track> FaceChart::shownTracks() const
+{
+    auto tracks = m_tracks;
+    if (m_gesture == Gesture::drawing) {
+        const auto hint = hintFor(m_view, {m_pressed.x(), m_pressed.y()}, {m_current.x(), m_current.y()});
+        tracks.append({0, view(), hint.side == recovery::Side::left, m_pressed, m_current});
+        return tracks;
+    }
+    const auto moving = m_gesture == Gesture::none ? m_carried : m_gesture;
+    if (moving != Gesture::none) {
+        for (auto& track : tracks) {
+            if (track.number == m_selected) {
+                (moving == Gesture::movingEntry ? track.entry : track.end) = m_gesture == Gesture::none ? m_cursor : m_current;
+            }
+        }
+    }
+    return tracks;
+}
+
 void FaceChart::paint(QPainter* painter)
 {
     if (width() <= 0 || height() <= 0) {
@@ -183,18 +210,7 @@ void FaceChart::paint(QPainter* painter)
         paintCautions(*painter, m_view, palette, words);
     }
     paintDrawing(*painter, m_view, palette);
-    auto tracks = m_tracks;
-    if (m_gesture == Gesture::drawing) {
-        const auto hint = hintFor(m_view, {m_pressed.x(), m_pressed.y()}, {m_current.x(), m_current.y()});
-        tracks.append({0, view(), hint.side == recovery::Side::left, m_pressed, m_current});
-    } else if (m_gesture != Gesture::none) {
-        for (auto& track : tracks) {
-            if (track.number == m_selected) {
-                (m_gesture == Gesture::movingEntry ? track.entry : track.end) = m_current;
-            }
-        }
-    }
-    paintTracks(*painter, m_view, tracks, m_selected, palette, words);
+    paintTracks(*painter, m_view, shownTracks(), m_selected, palette, words);
     paintSides(*painter, m_view, palette, words);
 
     if (m_drawable && hasActiveFocus()) {
@@ -213,6 +229,7 @@ void FaceChart::paint(QPainter* painter)
 void FaceChart::mousePressEvent(QMouseEvent* event)
 {
     forceActiveFocus(Qt::MouseFocusReason);
+    forgetKeys();
     // A thread drawn with finger or pen must not scroll the page under it.
     setKeepMouseGrab(true);
     setKeepTouchGrab(true);
@@ -266,9 +283,45 @@ void FaceChart::moveCursor(double dx, double dy)
     Q_EMIT cursorMoved();
 }
 
+void FaceChart::chooseBeside(int step)
+{
+    QList<int> here;
+    for (const auto& track : m_tracks) {
+        if (track.view == view()) {
+            here << track.number;
+        }
+    }
+    if (!here.isEmpty()) {
+        const auto at = here.indexOf(m_selected);
+        const auto next = at < 0 ? (step > 0 ? 0 : here.size() - 1) : (at + step + here.size()) % here.size();
+        forgetKeys();
+        Q_EMIT chosen(here[next]);
+    }
+}
+
+void FaceChart::takeHold(Gesture end)
+{
+    const auto* track = selectedTrack();
+    if (track == nullptr) {
+        return;
+    }
+    m_keyEntry.reset();
+    m_carried = end;
+    m_cursor = end == Gesture::movingEntry ? track->entry : track->end;
+    Q_EMIT cursorMoved();
+}
+
 void FaceChart::setPoint()
 {
-    if (!m_keyEntry) {
+    if (const auto* track = selectedTrack(); m_carried != Gesture::none && track != nullptr) {
+        const bool entry = m_carried == Gesture::movingEntry;
+        const auto from = entry ? m_cursor : track->entry;
+        const auto to = entry ? track->end : m_cursor;
+        if (QLineF(from, to).length() >= shortestTrack) {
+            m_carried = Gesture::none;
+            Q_EMIT moved(m_selected, from, to);
+        }
+    } else if (!m_keyEntry) {
         m_keyEntry = m_cursor;
     } else if (QLineF(*m_keyEntry, m_cursor).length() >= shortestTrack) {
         const auto entry = *m_keyEntry;
@@ -276,6 +329,14 @@ void FaceChart::setPoint()
         Q_EMIT drawn(entry, m_cursor);
     }
     Q_EMIT cursorMoved();
+}
+
+bool FaceChart::forgetKeys()
+{
+    const bool held = m_keyEntry.has_value() || m_carried != Gesture::none;
+    m_keyEntry.reset();
+    m_carried = Gesture::none;
+    return held;
 }
 
 void FaceChart::keyPressEvent(QKeyEvent* event)
@@ -298,17 +359,28 @@ void FaceChart::keyPressEvent(QKeyEvent* event)
     case Qt::Key_Down:
         moveCursor(0, step);
         break;
+    case Qt::Key_PageUp:
+        chooseBeside(-1);
+        break;
+    case Qt::Key_PageDown:
+        chooseBeside(1);
+        break;
+    case Qt::Key_Home:
+        takeHold(Gesture::movingEntry);
+        break;
+    case Qt::Key_End:
+        takeHold(Gesture::movingEnd);
+        break;
     case Qt::Key_Space:
     case Qt::Key_Return:
     case Qt::Key_Enter:
         setPoint();
         break;
     case Qt::Key_Escape:
-        if (!m_keyEntry) {
+        if (!forgetKeys()) {
             event->ignore();
             return;
         }
-        m_keyEntry.reset();
         Q_EMIT cursorMoved();
         break;
     default:

@@ -4,7 +4,9 @@
 ///
 /// Never mirrored: the patient's left stays on the right of the front picture in every language.
 /// Drawing with keys: arrows move a cursor (with Shift one unit at a time), Space or Enter sets
-/// the entry point and then the end, Escape starts over.
+/// the entry point and then the end, Escape starts over. Page Up and Page Down choose a thread of
+/// the view; Home takes hold of its entry point and End of its end, the arrows carry it, Space or
+/// Enter puts it down, Escape leaves it where it was.
 
 #include "app/face/face_paint.h"
 
@@ -89,8 +91,13 @@ private:
     const Track* trackAt(const QPointF& frame) const;
     const Track* selectedTrack() const;
     void dropGesture();
+    /// The tracks as they would be if the gesture, or what is carried by keys, ended now.
+    QList<Track> shownTracks() const;
     void moveCursor(double dx, double dy);
+    void chooseBeside(int step);
+    void takeHold(Gesture end);
     void setPoint();
+    bool forgetKeys();
 
     recovery::ChartView m_view = recovery::ChartView::front;
     QList<Track> m_tracks;
@@ -117,6 +124,7 @@ private:
     QPointF m_current;   ///< frame
     QPointF m_cursor{recovery::chartWidth / 2, recovery::chartHeight / 2};  ///< frame, for keys
     std::optional<QPointF> m_keyEntry;
+    Gesture m_carried = Gesture::none;  ///< the end of the chosen thread that the cursor carries
 };
 
 }  // namespace ebbline::face

@@ -27,6 +27,7 @@ void checkLayout(QQuickWindow& window, int percent)
     CHECK(listed(screens::smallTargets(window, leastTarget)) == "");
     CHECK(listed(screens::cutOff(window)) == "");
     CHECK(listed(screens::overEdge(window)) == "");
+    CHECK(listed(screens::overlapping(window)) == "");
     // With letters of twice the size a narrow column of a table may break a word.
     if (percent == 100)
         CHECK(listed(screens::brokenWords(window)) == "");

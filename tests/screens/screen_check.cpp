@@ -44,17 +44,23 @@ bool pressable(const QQuickItem* item)
            || item->inherits("QQuickComboBox");
 }
 
-/// A Flickable between the item and the window that can bring it into sight.
-/// In a strip that is moved to the side.
+/// In a strip that is moved to the side: one that cuts off what is beyond it, gives way to a hand, and itself lies within the window.
 bool canScrollAside(const QQuickItem* item)
 {
+    const qreal room = item->window()->width();
     for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
-        if (parent->inherits("QQuickFlickable") && parent->property("contentWidth").toReal() > parent->width()) {
+        if (!parent->inherits("QQuickFlickable") || parent->property("contentWidth").toReal() <= parent->width()) {
+            continue;
+        }
+        const auto frame = parent->mapRectToScene(QRectF(0, 0, parent->width(), parent->height()));
+        if (parent->clip() && parent->property("interactive").toBool() && frame.left() >= -1 && frame.right() <= room + 1) {
             return true;
         }
     }
     return false;
 }
+
+/// A Flickable between the item and the window that can bring it into sight.
 
 bool canScrollTo(const QQuickItem* item)
 {

@@ -166,6 +166,88 @@ TEST_CASE("Escape forgets the entry point set with keys", "[face][chart][keys]")
     CHECK(drawn.isEmpty());
 }
 
+TEST_CASE("keys alone choose a thread and carry its entry point or its end somewhere else", "[face][chart][keys]")
+{
+    Stage stage;
+    auto elsewhere = track(2, {100, 100}, {120, 200});
+    elsewhere.view = static_cast<int>(recovery::ChartView::leftOblique);
+    stage.chart.setTracks({track(1, {290, 170}, {250, 260}), elsewhere, track(3, {110, 170}, {150, 260})});
+    QObject::connect(&stage.chart, &FaceChart::chosen, &stage.chart, &FaceChart::setSelected);
+    QSignalSpy moved(&stage.chart, &FaceChart::moved);
+    QSignalSpy drawn(&stage.chart, &FaceChart::drawn);
+
+    SECTION("the threads of this view one after the other, and round")
+    {
+        QList<int> visited;
+        for (const int key : {Qt::Key_PageDown, Qt::Key_PageDown, Qt::Key_PageDown, Qt::Key_PageUp}) {
+            stage.key(key);
+            visited << stage.chart.selected();
+        }
+        CHECK(visited == QList<int>{1, 3, 1, 3});
+    }
+    SECTION("the entry point; the end stays")
+    {
+        stage.key(Qt::Key_PageDown);
+        stage.key(Qt::Key_Home);
+        CHECK(stage.chart.cursorText().contains(QStringLiteral("Entry point of thread 1 taken")));
+        stage.key(Qt::Key_Right);
+        stage.key(Qt::Key_Up, Qt::ShiftModifier);
+        stage.key(Qt::Key_Space);
+        REQUIRE(moved.count() == 1);
+        CHECK(moved[0][0].toInt() == 1);
+        CHECK(moved[0][1].toPointF() == QPointF(298, 169));
+        CHECK(moved[0][2].toPointF() == QPointF(250, 260));
+    }
+    SECTION("the end; the entry point stays")
+    {
+        stage.key(Qt::Key_PageUp);
+        stage.key(Qt::Key_End);
+        CHECK(stage.chart.cursorText().contains(QStringLiteral("End of thread 3 taken")));
+        stage.key(Qt::Key_Down);
+        stage.key(Qt::Key_Return);
+        REQUIRE(moved.count() == 1);
+        CHECK(moved[0][1].toPointF() == QPointF(110, 170));
+        CHECK(moved[0][2].toPointF() == QPointF(150, 268));
+    }
+    SECTION("Escape leaves it where it was")
+    {
+        stage.key(Qt::Key_PageDown);
+        stage.key(Qt::Key_End);
+        stage.key(Qt::Key_Down);
+        stage.key(Qt::Key_Escape);
+        stage.key(Qt::Key_Space);
+        CHECK(moved.isEmpty());
+        CHECK(stage.chart.cursorText().contains(QStringLiteral("Entry point set")));
+    }
+    SECTION("nothing is taken while no thread is chosen")
+    {
+        stage.key(Qt::Key_Home);
+        stage.key(Qt::Key_Space);
+        CHECK(stage.chart.cursorText().contains(QStringLiteral("Entry point set")));
+    }
+    CHECK(drawn.isEmpty());
+}
+
+TEST_CASE("an end is not put down on its own entry point", "[face][chart][keys]")
+{
+    Stage stage;
+    stage.chart.setTracks({track(1, {200, 200}, {200, 240})});
+    stage.chart.setSelected(1);
+    QSignalSpy moved(&stage.chart, &FaceChart::moved);
+
+    stage.key(Qt::Key_End);
+    for (int i = 0; i < 5; ++i) {
+        stage.key(Qt::Key_Up);
+    }
+    stage.key(Qt::Key_Space);
+    CHECK(moved.isEmpty());
+    CHECK(stage.chart.cursorText().contains(QStringLiteral("End of thread 1 taken")));
+    stage.key(Qt::Key_Up);
+    stage.key(Qt::Key_Space);
+    REQUIRE(moved.count() == 1);
+    CHECK(moved[0][2].toPointF() == QPointF(200, 192));
+}
+
 TEST_CASE("the cursor never leaves the frame", "[face][chart][keys]")
 {
     Stage stage;
