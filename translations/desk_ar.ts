@@ -1969,6 +1969,14 @@
             <source>The photographs are being opened.</source>
             <translation>يجري فتح الصور.</translation>
         </message>
+        <message>
+            <source>Save as FHIR</source>
+            <translation>حفظ بصيغة FHIR</translation>
+        </message>
+        <message>
+            <source>The whole course for other programs, without the patient&apos;s name</source>
+            <translation>المسار كله لبرامج أخرى، بلا اسم المريض</translation>
+        </message>
     </context>
     <context>
         <name>StepField</name>
@@ -3560,6 +3568,22 @@
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>حُفظت باسم %1. الملف غير مشفّر: احفظه كما تحفظ ملف المريض.</translation>
         </message>
+        <message>
+            <source>Save the course for other programs</source>
+            <translation>حفظ المسار لبرامج أخرى</translation>
+        </message>
+        <message>
+            <source>FHIR files (*.fhir.json)</source>
+            <translation>ملفات FHIR (*.fhir.json)</translation>
+        </message>
+        <message>
+            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
+            <translation>حُفظ باسم %1 بلا اسم المريض. الملف غير مشفّر: احفظه كما تحفظ سجل المريض.</translation>
+        </message>
+        <message>
+            <source>It could not be written there. Choose another place.</source>
+            <translation>تعذّرت الكتابة هناك. اختر مكانًا آخر.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::StepValue</name>
@@ -4328,6 +4352,15 @@
         <message>
             <source>Short of the moving zone</source>
             <translation>قبل المنطقة المتحركة</translation>
+        </message>
+        <message>
+            <source>fewer than %1</source>
+            <comment>of 100</comment>
+            <translation>أقل من %1</translation>
+        </message>
+        <message>
+            <source>Not enough to say: the groups lie too far apart</source>
+            <translation>لا يكفي للقول: المجموعات متباعدة أكثر مما ينبغي</translation>
         </message>
     </context>
     <context>

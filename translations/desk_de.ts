@@ -1881,6 +1881,14 @@
             <source>The photographs are being opened.</source>
             <translation>Die Fotos werden geöffnet.</translation>
         </message>
+        <message>
+            <source>Save as FHIR</source>
+            <translation>Als FHIR speichern</translation>
+        </message>
+        <message>
+            <source>The whole course for other programs, without the patient&apos;s name</source>
+            <translation>Der ganze Verlauf für andere Programme, ohne den Namen der behandelten Person</translation>
+        </message>
     </context>
     <context>
         <name>StepField</name>
@@ -3372,6 +3380,22 @@
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Gespeichert als %1. Die Datei ist nicht verschlüsselt: verwahren Sie sie wie die Akte.</translation>
         </message>
+        <message>
+            <source>Save the course for other programs</source>
+            <translation>Den Verlauf für andere Programme speichern</translation>
+        </message>
+        <message>
+            <source>FHIR files (*.fhir.json)</source>
+            <translation>FHIR-Dateien (*.fhir.json)</translation>
+        </message>
+        <message>
+            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
+            <translation>Gespeichert als %1, ohne den Namen der behandelten Person. Die Datei ist nicht verschlüsselt: Verwahren Sie sie wie die Akte.</translation>
+        </message>
+        <message>
+            <source>It could not be written there. Choose another place.</source>
+            <translation>Dort konnte nicht geschrieben werden. Wählen Sie einen anderen Ort.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::StepValue</name>
@@ -4084,6 +4108,15 @@
         <message>
             <source>Neck</source>
             <translation>Hals</translation>
+        </message>
+        <message>
+            <source>fewer than %1</source>
+            <comment>of 100</comment>
+            <translation>weniger als %1</translation>
+        </message>
+        <message>
+            <source>Not enough to say: the groups lie too far apart</source>
+            <translation>Zu wenig, um etwas zu sagen: die Gruppen liegen zu weit auseinander</translation>
         </message>
     </context>
     <context>

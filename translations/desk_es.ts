@@ -1881,6 +1881,14 @@
             <source>The photographs are being opened.</source>
             <translation>Se están abriendo las fotos.</translation>
         </message>
+        <message>
+            <source>Save as FHIR</source>
+            <translation>Guardar como FHIR</translation>
+        </message>
+        <message>
+            <source>The whole course for other programs, without the patient&apos;s name</source>
+            <translation>Todo el curso para otros programas, sin el nombre de la persona tratada</translation>
+        </message>
     </context>
     <context>
         <name>StepField</name>
@@ -3372,6 +3380,22 @@
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Guardado como %1. El archivo no está cifrado: custódielo como la historia clínica.</translation>
         </message>
+        <message>
+            <source>Save the course for other programs</source>
+            <translation>Guardar el curso para otros programas</translation>
+        </message>
+        <message>
+            <source>FHIR files (*.fhir.json)</source>
+            <translation>Archivos FHIR (*.fhir.json)</translation>
+        </message>
+        <message>
+            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
+            <translation>Guardado como %1, sin el nombre de la persona tratada. El archivo no está cifrado: guárdelo como la historia clínica.</translation>
+        </message>
+        <message>
+            <source>It could not be written there. Choose another place.</source>
+            <translation>No se pudo escribir ahí. Elija otro lugar.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::StepValue</name>
@@ -4084,6 +4108,15 @@
         <message>
             <source>Neck</source>
             <translation>Cuello</translation>
+        </message>
+        <message>
+            <source>fewer than %1</source>
+            <comment>of 100</comment>
+            <translation>menos de %1</translation>
+        </message>
+        <message>
+            <source>Not enough to say: the groups lie too far apart</source>
+            <translation>No alcanza para decir nada: los grupos están demasiado lejos unos de otros</translation>
         </message>
     </context>
     <context>

@@ -1881,6 +1881,14 @@
             <source>The photographs are being opened.</source>
             <translation>Ouverture des photos en cours.</translation>
         </message>
+        <message>
+            <source>Save as FHIR</source>
+            <translation>Enregistrer en FHIR</translation>
+        </message>
+        <message>
+            <source>The whole course for other programs, without the patient&apos;s name</source>
+            <translation>Tout le suivi pour d’autres programmes, sans le nom de la personne traitée</translation>
+        </message>
     </context>
     <context>
         <name>StepField</name>
@@ -3372,6 +3380,22 @@
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Enregistré sous %1. Le fichier n’est pas chiffré : conservez-le comme le dossier du patient.</translation>
         </message>
+        <message>
+            <source>Save the course for other programs</source>
+            <translation>Enregistrer le suivi pour d’autres programmes</translation>
+        </message>
+        <message>
+            <source>FHIR files (*.fhir.json)</source>
+            <translation>Fichiers FHIR (*.fhir.json)</translation>
+        </message>
+        <message>
+            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
+            <translation>Enregistré sous %1, sans le nom de la personne traitée. Le fichier n’est pas chiffré : gardez-le comme son dossier.</translation>
+        </message>
+        <message>
+            <source>It could not be written there. Choose another place.</source>
+            <translation>Impossible d’écrire à cet endroit. Choisissez-en un autre.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::StepValue</name>
@@ -4084,6 +4108,15 @@
         <message>
             <source>Neck</source>
             <translation>Cou</translation>
+        </message>
+        <message>
+            <source>fewer than %1</source>
+            <comment>of 100</comment>
+            <translation>moins de %1</translation>
+        </message>
+        <message>
+            <source>Not enough to say: the groups lie too far apart</source>
+            <translation>Pas assez pour conclure : les groupes sont trop éloignés les uns des autres</translation>
         </message>
     </context>
     <context>

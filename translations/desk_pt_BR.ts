@@ -1881,6 +1881,14 @@
             <source>The photographs are being opened.</source>
             <translation>As fotos estão sendo abertas.</translation>
         </message>
+        <message>
+            <source>Save as FHIR</source>
+            <translation>Salvar como FHIR</translation>
+        </message>
+        <message>
+            <source>The whole course for other programs, without the patient&apos;s name</source>
+            <translation>Todo o curso para outros programas, sem o nome da pessoa tratada</translation>
+        </message>
     </context>
     <context>
         <name>StepField</name>
@@ -3372,6 +3380,22 @@
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Salvo como %1. O arquivo não está criptografado: guarde-o como guarda o prontuário.</translation>
         </message>
+        <message>
+            <source>Save the course for other programs</source>
+            <translation>Salvar o curso para outros programas</translation>
+        </message>
+        <message>
+            <source>FHIR files (*.fhir.json)</source>
+            <translation>Arquivos FHIR (*.fhir.json)</translation>
+        </message>
+        <message>
+            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
+            <translation>Salvo como %1, sem o nome da pessoa tratada. O arquivo não é criptografado: guarde-o como o prontuário.</translation>
+        </message>
+        <message>
+            <source>It could not be written there. Choose another place.</source>
+            <translation>Não foi possível gravar ali. Escolha outro lugar.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::StepValue</name>
@@ -4084,6 +4108,15 @@
         <message>
             <source>Neck</source>
             <translation>Pescoço</translation>
+        </message>
+        <message>
+            <source>fewer than %1</source>
+            <comment>of 100</comment>
+            <translation>menos de %1</translation>
+        </message>
+        <message>
+            <source>Not enough to say: the groups lie too far apart</source>
+            <translation>Não é suficiente para dizer: os grupos estão distantes demais uns dos outros</translation>
         </message>
     </context>
     <context>

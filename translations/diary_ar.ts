@@ -1135,8 +1135,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>كل ما كتبته، صفحةً للطباعة (PDF) وجداول (CSV)، وصورك. يعمل بلا شبكة.</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>كل ما كتبته، صفحةً للطباعة (PDF) وجداول (CSV) وملفًا لبرامج الصحة الأخرى (FHIR)، وصورك. يعمل بلا شبكة.</translation>
     </message>
     </context>
     <context>

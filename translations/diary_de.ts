@@ -1135,8 +1135,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF) und als Tabellen (CSV), und Ihre Fotos. Das geht ohne Netz.</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF), als Tabellen (CSV) und für andere Gesundheitsprogramme (FHIR), und Ihre Fotos. Das geht ohne Netz.</translation>
     </message>
     </context>
     <context>

@@ -1135,8 +1135,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>Todo lo que escribió, como página para imprimir (PDF) y como tablas (CSV), y sus fotos. Funciona sin red.</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>Todo lo que escribió, como página para imprimir (PDF), como tablas (CSV) y para otros programas de salud (FHIR), y sus fotos. Funciona sin red.</translation>
     </message>
     </context>
     <context>

@@ -1135,8 +1135,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>Tout ce que vous avez écrit, en page à imprimer (PDF) et en tableaux (CSV), et vos photos. Cela marche sans réseau.</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>Tout ce que vous avez écrit, en page à imprimer (PDF), en tableaux (CSV) et pour d’autres programmes de santé (FHIR), et vos photos. Cela marche sans réseau.</translation>
     </message>
     </context>
     <context>

@@ -1135,8 +1135,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>Tudo o que você escreveu, como página para imprimir (PDF) e como tabelas (CSV), e as suas fotos. Funciona sem rede.</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>Tudo o que você escreveu, como página para imprimir (PDF), como tabelas (CSV) e para outros programas de saúde (FHIR), e as suas fotos. Funciona sem rede.</translation>
     </message>
     </context>
     <context>

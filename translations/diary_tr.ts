@@ -1135,8 +1135,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>Yazdığınız her şey, basılacak sayfa (PDF) ve tablo (CSV) olarak, ayrıca fotoğraflarınız. Ağ olmadan çalışır.</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>Yazdığınız her şey, basılacak sayfa (PDF), tablo (CSV) ve başka sağlık programları için dosya (FHIR) olarak, ayrıca fotoğraflarınız. Ağ olmadan çalışır.</translation>
     </message>
     </context>
     <context>

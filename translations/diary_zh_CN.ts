@@ -1135,8 +1135,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>您写的全部内容，有可打印的页面 (PDF) 和表格 (CSV)，还有您的照片。没有网络也能用。</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>您写的全部内容，有可打印的页面 (PDF)、表格 (CSV) 和供其他健康程序使用的文件 (FHIR)，还有您的照片。没有网络也能用。</translation>
     </message>
     </context>
     <context>

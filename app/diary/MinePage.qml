@@ -33,7 +33,7 @@ PageBody {
         Layout.topMargin: Theme.gap
     }
     Words {
-        text: qsTr("All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.")
+        text: qsTr("All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.")
         Layout.fillWidth: true
     }
     ActButton {

@@ -42,6 +42,7 @@ void print(const rehearsal::Calibration& done, const Options& options)
                                     {"byRulesInPointsPer100", 100 * done.ruleRate},
                                     {"ownThresholds", done.ownThresholds},
                                     {"budgetShownToHold", rehearsal::groundsOf(done.protocol.thresholds.calibratedOn).isBudgetShown()},
+                                    {"strictest", done.strictest},
                                     {"band", done.protocol.band.provenance().version},
                                     {"bandRefused", done.bandObjection}};
         for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
@@ -60,6 +61,8 @@ void print(const rehearsal::Calibration& done, const Options& options)
     std::printf("band %s\n", done.protocol.band.provenance().version.c_str());
     if (!done.bandObjection.empty())
         std::printf("the band learned from these courses is not used, because it failed its check: %s\n", done.bandObjection.c_str());
+    if (done.strictest)
+        std::printf("so few courses can not tell this budget from a smaller one: these are the strictest thresholds that they give\n");
     if (!done.ownThresholds)
         std::printf("fewer than %d uncomplicated courses: thresholds are drawn towards those of the protocol it started from;\n"
                     "they are not shown to hold the budget\n",

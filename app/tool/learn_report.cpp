@@ -1,5 +1,7 @@
 #include "app/tool/learn_report.h"
 
+#include "app/tool/stats_parts.h"
+
 #include <nlohmann/json.hpp>
 
 #include <cstdio>
@@ -71,10 +73,10 @@ Json comparisonJson(const Comparison& comparison)
     if (const auto& shares = comparison.shares) {
         json["shares"] = {{"difference", limitsJson(shares->difference.difference, shares->difference.low, shares->difference.high)},
                           {"fisher", shares->probability ? Json(*shares->probability) : Json(nullptr)},
-                          {"firstLower", shares->firstLower},
                           {"reference", shares->reference},
                           {"powerForDouble", shares->powerForDouble},
                           {"smallestFound", shares->smallestFound ? Json(*shares->smallestFound) : Json(nullptr)}};
+        setIntegrated(json["shares"], "firstLower", shares->firstLower, statistics::probabilityLowerError);
     } else {
         json["shares"] = lackJson(shares.error());
     }
@@ -163,6 +165,9 @@ Result<LearnReport> learnReport(const std::vector<PastCourse>& courses, const Wa
     report.watch = std::move(*watch);
     if (const auto counts = countsByClinic(courses); counts.size() > 1)
         report.pool = poolClinics(counts);
+    // Not drawn together, each still has its own share.
+    if (report.pool && !*report.pool)
+        report.clinics = complicationShares(courses, By::clinic);
     return report;
 }
 
@@ -179,6 +184,8 @@ void printJson(const LearnReport& report, std::ostream& out)
     json["practice"] = watchJson(report);
     if (report.pool)
         json["clinics"] = poolJson(*report.pool);
+    if (!report.clinics.empty())
+        json["clinicShares"] = sharesJson(report.clinics);
     if (report.comparison)
         json["comparison"] = comparisonJson(*report.comparison);
     if (report.lot)

@@ -22,6 +22,7 @@ struct LearnReport {
     learning::PracticeWatch watch;
     std::vector<std::string> signalledAt;  ///< courses at which the practice signalled
     std::optional<learning::Answer<learning::Pool>> pool;  ///< with more than one clinic
+    std::vector<learning::GroupShare> clinics;             ///< each by itself, where they can not be pooled
     std::optional<learning::Comparison> comparison;
     std::optional<learning::LotTrace> lot;
 };

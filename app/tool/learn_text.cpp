@@ -42,6 +42,20 @@ std::string shown(const Answer<Share>& share)
     return share ? percent(share->share, share->limits.low, share->limits.high) : sentence(share.error());
 }
 
+/// `0.961`; `below 0.001` and `above 0.999` rather than 0.000 and 1.000.
+std::string thousandths(double p)
+{
+    if (p < 0.0005)
+        return "below 0.001";
+    return p > 0.9995 ? "above 0.999" : formatted("%.3f", p);
+}
+
+/// `12.3 of 100`; `fewer than 0.1 of 100` rather than 0.0.
+std::string ofHundred(double p)
+{
+    return p > 0 && p < 0.0005 ? "fewer than 0.1 of 100" : formatted("%.1f of 100", 100 * p);
+}
+
 void printShares(const char* title, const std::vector<GroupShare>& groups, std::ostream& out)
 {
     if (groups.empty())
@@ -89,14 +103,14 @@ void printWatch(const LearnReport& report, std::ostream& out)
         out << "  no course with a known outcome\n";
         return;
     }
-    out << formatted("  courses %zu, signals %ld; expected - observed %.1f; sum now %.2f\n", watch.points.size(), watch.signalCount,
+    out << formatted("  courses %zu, signals %ld; expected - observed %.2f; sum now %.2f\n", watch.points.size(), watch.signalCount,
                      watch.points.back().expectedMinusObserved, watch.points.back().sum);
     for (const WatchPoint& point : watch.points)
         if (point.signal)
             out << "  signal at " << point.course << ", treated " << clock::toIso8601(point.treated)
                 << formatted(", sum %.2f\n", point.sum);
-    out << formatted("  by chance alone at least one signal in %.1f of 100 such series; in %.1f if the odds are %g times as large\n",
-                     100 * watch.falseSignal, 100 * watch.found, report.design.oddsRatio);
+    out << "  by chance alone at least one signal in " << ofHundred(watch.falseSignal) << " such series; in "
+        << ofHundred(watch.found) << formatted(" if the odds are %g times as large\n", report.design.oddsRatio);
     if (!watch.settled)
         out << formatted("  not settled: %ld courses have no known outcome, some of them before the last one shown\n", watch.unknown);
 }
@@ -127,7 +141,7 @@ void printComparison(const Comparison& comparison, std::ostream& out)
                          tenth(100 * shares->difference.low), tenth(100 * shares->difference.high))
             << (shares->probability ? formatted("Fisher's p %.3g; ", *shares->probability)
                                     : std::string("no test: all ended alike; "))
-            << formatted("P(first lower) %.3f\n", shares->firstLower)
+            << "P(first lower) " << thousandths(shares->firstLower) << "\n"
             << formatted("  so many courses find a doubling of %.1f %% in %.0f of 100 cases, and ", 100 * shares->reference,
                          100 * shares->powerForDouble)
             << (shares->smallestFound ? formatted("%.1f %% or more in 80\n", 100 * *shares->smallestFound)
@@ -168,6 +182,7 @@ void printText(const LearnReport& report, std::ostream& out)
     printWatch(report, out);
     if (report.pool)
         printPool(*report.pool, out);
+    printShares("Clinics, each by itself", report.clinics, out);
     if (report.comparison)
         printComparison(*report.comparison, out);
     if (report.lot)

@@ -265,6 +265,8 @@ Thresholds thresholdsFrom(const Json& json, bool first)
     }
     thresholds.calibratedOn = object.text("calibratedOn");
     object.finish();
+    if (const Done possible = triggers::check(thresholds); !possible)
+        refuse(possible.error().reason, "thresholds." + possible.error().detail);
     return thresholds;
 }
 

@@ -93,6 +93,13 @@ std::string percent(double share)
     return std::string(text) + " %";
 }
 
+std::string integrated(double share, double error)
+{
+    if (share < error)
+        return "below " + percent(error);
+    return share > 1 - error ? "above " + percent(1 - error) : percent(share);
+}
+
 std::string probabilityText(double p)
 {
     return p < 0.0001 ? "p < 0.0001" : "p = " + shown(p, 4);
@@ -102,6 +109,16 @@ void setProbability(Json& json, const std::string& name, double p)
 {
     if (p < smallestShown)
         json[name + "Below"] = smallestShown;
+    else
+        json[name] = p;
+}
+
+void setIntegrated(Json& json, const std::string& name, double p, double error)
+{
+    if (p < error)
+        json[name + "Below"] = error;
+    else if (p > 1 - error)
+        json[name + "Above"] = 1 - error;
     else
         json[name] = p;
 }

@@ -92,11 +92,11 @@ Answered newcombe(const TwoShares& options)
                    {"high", found->high},
                    {"confidence", options.confidence}},
                   {}};
-    setProbability(answer.json, "probabilityFirstIsLower", *lower);
+    setIntegrated(answer.json, "probabilityFirstIsLower", *lower, statistics::probabilityLowerError);
     answer.text = counted(options.first) + " against " + counted(options.second) + ": difference "
                   + shown(100 * found->difference, 1) + " points, " + shown(100 * found->low, 1) + " to "
                   + shown(100 * found->high, 1) + " (confidence " + percent(options.confidence)
-                  + ")\nthe first share is the lower one with probability " + percent(*lower)
+                  + ")\nthe first share is the lower one with probability " + integrated(*lower, statistics::probabilityLowerError)
                   + "\na comparison, not proof, unless chance decided who was treated how\n";
     return answer;
 }

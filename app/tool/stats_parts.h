@@ -59,11 +59,18 @@ std::string shown(double value, int digits = 4);
 /// `30.8 %`, `0.0057 %`; never 0 % nor 100 % for what is neither.
 std::string percent(double share);
 
+/// As percent(), for a probability that was integrated to within `error`: `below 0.000001 %` or `above 99.999999 %`
+/// nearer to the ends.
+std::string integrated(double share, double error);
+
 /// `p = 0.0312`, `p < 0.0001`.
 std::string probabilityText(double p);
 
 /// Sets `name`, or `nameBelow` where the probability is too small for a number: never 0.
 void setProbability(Json& json, const std::string& name, double p);
+
+/// Sets `name`; or `nameBelow`, `nameAbove` where it is nearer to 0 or 1 than the error of its integral.
+void setIntegrated(Json& json, const std::string& name, double p, double error);
 
 /// `-0.1500 to 0.7600`.
 std::string rangeText(const statistics::Interval& limits);

@@ -7,7 +7,7 @@
 /// 97th centile, because that side raises alerts. Scores are whole numbers, so a band promises less
 /// than 10 % and 3 %; what it promises for exactly these readings is added up from its own
 /// distributions and compared. Intervals allow for readings of a course resembling each other
-/// (core/statistics/clustered_share), at 95 % over all symptoms and both centiles together
+/// (core/statistics/clustered_share), at a nominal 95 % over all symptoms and both centiles together
 /// (Bonferroni). Criterion and limits: docs/statistics/band.md.
 
 #include "core/bands/learn_band.h"

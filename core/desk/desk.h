@@ -167,6 +167,9 @@ public:
     Result<CourseView> course(const recovery::CourseId& course) const;
     std::vector<records::PatientRegistered> patients() const;  ///< by name
     std::vector<triage::Row> queue() const;
+    /// The course as a FHIR bundle for other programs, without the patient's name: docs/formats/fhir.md. `program`: name
+    /// and version of the one that writes it. \returns Reason::notFound.
+    Result<std::string> bundle(const recovery::CourseId& course, const std::string& program) const;
     curves::Curve curve(const recovery::CourseId& course, const recovery::Stream& stream) const;
     /// Left against right of a symptom; empty where there is not enough to say.
     std::optional<curves::Asymmetry> asymmetry(const recovery::CourseId& course, recovery::Symptom symptom) const;

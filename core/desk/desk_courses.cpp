@@ -2,6 +2,7 @@
 
 #include "core/desk/inside.h"
 
+#include "core/exchange/fhir_bundle.h"
 #include "core/triage/course_curve.h"
 
 #include <algorithm>
@@ -99,6 +100,18 @@ Result<CourseView> Desk::course(const recovery::CourseId& id) const
 std::vector<triage::Row> Desk::queue() const
 {
     return triage::queueOf(m_inside->vault.state(), m_inside->now());
+}
+
+Result<std::string> Desk::bundle(const recovery::CourseId& id, const std::string& program) const
+{
+    const journal::CourseState* found = m_inside->course(id);
+    if (!found)
+        return fail(Reason::notFound, "course: unknown");
+    const auto record = exchange::recordOf(id, *found);
+    if (!record)
+        return fail(record.error());
+    const clock::Moment now = m_inside->now();
+    return exchange::writeBundle(*record, triage::findingsOf(*found, now), {.patientName = "", .written = now, .program = program});
 }
 
 curves::Curve Desk::curve(const recovery::CourseId& id, const recovery::Stream& stream) const

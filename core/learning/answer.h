@@ -16,6 +16,7 @@ enum class Lack {
     spread,    ///< nothing varied: an interval would be a pretence
     events,    ///< nothing happened in either group
     groups,    ///< groups to pool
+    apart,     ///< the groups lie further apart than can be drawn together
 };
 
 struct NotEnough {

@@ -33,8 +33,10 @@ Answer<Pool> poolClinics(std::span<const ClinicCounts> clinics)
         return std::unexpected(NotEnough{Lack::outcomes, together.total, fewestCourses});
 
     Pool pool;
-    if (const auto between = statistics::fitBetaBinomial(known))
-        pool.between = *between;
+    const auto between = statistics::spreadBetween(known);
+    if (!between)
+        return std::unexpected(NotEnough{Lack::apart});
+    pool.between = *between;
     const statistics::Beta common = statistics::updated({0.5, 0.5}, together);
     for (const ClinicCounts& clinic : clinics) {
         const statistics::Beta belief =

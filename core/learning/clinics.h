@@ -35,7 +35,8 @@ struct Pool {
 
 /// Clinics without a known outcome are given the share of a clinic nobody knows yet.
 /// \returns not enough with fewer than fewestGroups clinics that know fewestCourses outcomes together,
-///          or counts that cannot be.
+///          counts that cannot be, or Lack::apart: clinics of which each has all complicated or none say
+///          nothing that another could be drawn towards.
 Answer<Pool> poolClinics(std::span<const ClinicCounts> clinics);
 
 /// From courses, by their clinic.

@@ -34,6 +34,7 @@ std::string sentence(const NotEnough& lack)
     case Lack::followed: return counted("days followed");
     case Lack::groups: return counted("groups");
     case Lack::spread: return "not enough to say: nothing varied";
+    case Lack::apart: return "not enough to say: the groups lie too far apart to be drawn together";
     case Lack::events: return "not enough to say: nothing happened in either group";
     }
     return "not enough to say";

@@ -55,10 +55,20 @@ Result<vault::OpenInfo> Diary::openInfo(const std::filesystem::path& folder)
 
 const journal::CourseState* Diary::Inside::course() const
 {
-    const journal::CourseState* newest = nullptr;
+    const auto& courses = vault.state().courses;
+    const auto found = courses.find(courseId());
+    return found == courses.end() ? nullptr : &found->second;
+}
+
+recovery::CourseId Diary::Inside::courseId() const
+{
+    recovery::CourseId newest;
+    const journal::CourseState* of = nullptr;
     for (const auto& [id, course] : vault.state().courses)
-        if (course.opened && (!newest || course.opened->treated.at > newest->opened->treated.at))
-            newest = &course;
+        if (course.opened && (!of || course.opened->treated.at > of->opened->treated.at)) {
+            of = &course;
+            newest = id;
+        }
     return newest;
 }
 

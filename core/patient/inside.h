@@ -20,6 +20,8 @@ struct Diary::Inside {
     clock::Moment now() const { return zone.moment(clock.now()); }
     /// The course with the newest treatment that has arrived.
     const journal::CourseState* course() const;
+    /// Its id; null before a treatment has arrived.
+    recovery::CourseId courseId() const;
     /// The one in use; one that ended if there is no other.
     Result<std::optional<vault::Link>> link() const;
     /// Into the vault, and on its way to the clinic if there is one: a link that cannot be read is an error, not none.

@@ -5,6 +5,7 @@
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
 #include "core/exchange/calendar.h"
+#include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
 #include "core/store/durable_file.h"
 
@@ -105,6 +106,17 @@ std::map<std::string, std::string> Diary::tables() const
     files["notes.csv"] = std::move(notes).take();
     files["photos.csv"] = Inside::photoTable(photos(), photoFiles());
     return files;
+}
+
+Result<std::string> Diary::bundle(const std::string& program) const
+{
+    const journal::CourseState* course = m_inside->course();
+    if (!course)
+        return fail(Reason::notFound, "no course yet");
+    const auto record = exchange::recordOf(m_inside->courseId(), *course);
+    if (!record)
+        return fail(record.error());
+    return exchange::writeBundle(*record, m_inside->findings(), {.patientName = "", .written = m_inside->now(), .program = program});
 }
 
 Result<std::string> Diary::calendar(const std::string& words, const std::string& language)

@@ -101,7 +101,7 @@ double heldOutRate(const Cohort& cohort, const std::vector<std::vector<int>>& re
 Result<Calibration> calibrate(std::span<const KnownCourse> courses, const triggers::Protocol& start,
                               const CalibrationSettings& settings)
 {
-    if (!(settings.budget >= 0.5 && settings.budget <= 50))
+    if (!(settings.budget >= triggers::smallestBudget && settings.budget <= triggers::largestBudget))
         return fail(Reason::outOfRange, "budget: want 0.5..50 alerts per 100 courses");
     if (settings.resamples < 10 || settings.resamples > 1000)
         return fail(Reason::outOfRange, "resamples: want 10..1000");
@@ -189,6 +189,8 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
                                          + std::to_string(std::lround(100 * result.heldOutRate))
                                          + " of 100 courses that they were not fitted to");
 
+    // Bisection came down to nothing: the strictest thresholds that these courses give.
+    result.strictest = low == 0;
     const Limits used = blend(cohort.limits(low, result.shares, std::vector<int>(plain.size(), 1)));
     result.ownThresholds = enough;
     for (std::size_t j = 0; j < statisticCount; ++j)
@@ -200,6 +202,8 @@ Result<Calibration> calibrate(std::span<const KnownCourse> courses, const trigge
     }
     thresholds.falseAlertBudget = settings.budget;
     thresholds.calibratedOn = calibratedOn(plain.size());
+    if (const Done possible = triggers::check(thresholds); !possible)
+        return fail(Reason::refused, "these courses give no thresholds that make sense: " + possible.error().detail);
     return result;
 }
 

@@ -50,6 +50,9 @@ struct Calibration {
     Shares statisticRate{};  ///< share of courses by statistic
     /// False: too few courses, drawn towards the thresholds it started from and not shown to hold the budget.
     bool ownThresholds = true;
+    /// The strictest thresholds that these courses give: even they alert more often outside of the resamples than was
+    /// aimed at, so that a smaller budget would change nothing. With few courses only.
+    bool strictest = false;
     /// Of the learned band on courses that it has not seen; empty if none was to be learned.
     std::optional<bands::Coverage> coverage{};
     /// Why the learned band was not taken: the protocol keeps the band it started from. Empty: it was.

@@ -24,7 +24,7 @@ bool Grounds::isFew() const
 
 bool Grounds::isBudgetShown() const
 {
-    return courses && *courses >= enoughForThresholds && !changed;
+    return courses && *courses >= enoughForThresholds && !changed && !invented;
 }
 
 Grounds groundsOf(const std::string& calibratedOn)

@@ -18,7 +18,8 @@ struct Grounds {
 
     /// Fewer than enoughForThresholds: drawn towards the thresholds before.
     bool isFew() const;
-    /// Enough courses, and judged beside the rules that they were calibrated with.
+    /// Enough courses of real patients, and judged beside the rules that they were calibrated with. Invented
+    /// courses show how a budget holds for invented courses.
     bool isBudgetShown() const;
 };
 

@@ -31,17 +31,22 @@ Result<ClusteredShare> clusteredShare(std::span<const Group> groups, double conf
     const double variance = count / (count - 1) * squares / (readings * readings);
     const bool allAlike = events == 0 || events == readings;
     double effective = count;
-    if (!allAlike)
-        effective = variance > 0 ? std::min(readings, p * (1 - p) / variance) : readings;
-
-    const Result<double> z = normalQuantile(0.5 + confidence / 2);
-    if (!z)
-        return fail(z.error());
-    const double square = *z * *z;
-    const double centre = (p + square / (2 * effective)) / (1 + square / effective);
-    const double reach = *z / (1 + square / effective)
-                         * std::sqrt(p * (1 - p) / effective + square / (4 * effective * effective));
-    return ClusteredShare{p, {std::clamp(centre - reach, 0.0, p), std::clamp(centre + reach, p, 1.0)}, effective};
+    if (!allAlike) {
+        const Result<double> z = normalQuantile(0.5 + confidence / 2);
+        const Result<double> t = studentQuantile(0.5 + confidence / 2, count - 1);
+        if (!z || !t)
+            return fail(Reason::outOfRange, "confidence: too near to 0 or 1");
+        const double loss = *z / *t;
+        effective = (variance > 0 ? std::min(readings, p * (1 - p) / variance) : readings) * loss * loss;
+    }
+    const double yes = p * effective;
+    const double no = effective - yes;
+    const double tail = (1 - confidence) / 2;
+    const Result<double> low = yes > 0 ? betaQuantile(tail, yes, no + 1) : 0.0;
+    const Result<double> high = no > 0 ? betaQuantile(1 - tail, yes + 1, no) : 1.0;
+    if (!low || !high)
+        return fail(Reason::outOfRange, "groups: too large for an interval");
+    return ClusteredShare{p, {std::min(*low, p), std::max(*high, p)}, effective};
 }
 
 }  // namespace ebbline::statistics

@@ -5,10 +5,13 @@
 ///
 ///     p     = sum of events / sum of readings
 ///     var   = k / (k - 1) * sum over groups of (events_i - p readings_i)^2 / (sum of readings)^2
-///     n_eff = p (1 - p) / var, at most the number of readings
+///     n_eff = min(p (1 - p) / var, sum of readings) * (z / t)^2
 ///
-/// and Wilson's score interval for the share p of n_eff readings. Where all readings say the same,
-/// var is 0 and says nothing: n_eff is then the number of groups, the fewest it can honestly be.
+/// with z and t the quantiles of the normal distribution and of Student's with k - 1 degrees of freedom,
+/// because var is estimated from k groups; and the interval of Clopper and Pearson for p n_eff events of
+/// n_eff readings. Where all readings say the same, var is 0 and says nothing: n_eff is then the number
+/// of groups, the fewest it can honestly be. With few groups and rare events it still holds less often
+/// than it says: docs/statistics/proportions.md.
 /// Sources: variance of a ratio over groups of unequal size, W. G. Cochran, "Sampling Techniques",
 /// 3rd ed., Wiley 1977, chapter 11; the effective number in an interval for a share, E. L. Korn,
 /// B. I. Graubard, Survey Methodology 24 (1998) 193-201 (both from memory).

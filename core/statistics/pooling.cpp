@@ -96,7 +96,7 @@ Result<Beta> betaFromMoments(std::span<const Counts> groups)
     return Beta{mean * weight, (1 - mean) * weight};
 }
 
-Result<Beta> fitBetaBinomial(std::span<const Counts> groups)
+Result<std::optional<Beta>> spreadBetween(std::span<const Counts> groups)
 {
     if (!possible(groups))
         return fail(Reason::outOfRange, "groups: want 0 <= events <= total and total > 0");
@@ -108,7 +108,7 @@ Result<Beta> fitBetaBinomial(std::span<const Counts> groups)
         total += group.total;
     }
     if (events == 0 || events == total)
-        return fail(Reason::notEnough, "groups: all trials ended alike");
+        return std::optional<Beta>();
     const double mean = static_cast<double>(events) / static_cast<double>(total);
 
     Beta now = betaFromMoments(groups).value_or(Beta{10 * mean, 10 * (1 - mean)});
@@ -137,7 +137,7 @@ Result<Beta> fitBetaBinomial(std::span<const Counts> groups)
             }
         }
         if (now.a + now.b > largestWeight)
-            return fail(Reason::notEnough, "groups: they differ no more than chance makes them");
+            return std::optional<Beta>();
         if (now.a + now.b < 1e-6)
             return fail(Reason::notEnough, "groups: each is all events or none");
         if (!moved)
@@ -147,7 +147,17 @@ Result<Beta> fitBetaBinomial(std::span<const Counts> groups)
     // Flat to the rounding of the sum, or else this is no maximum.
     if (std::hypot(s.a, s.b) > 1e-5 * std::max(1.0, std::abs(value)) || s.aa >= 0)
         return fail(Reason::notEnough, "groups: the likelihood has no maximum");
-    return now;
+    return std::optional(now);
+}
+
+Result<Beta> fitBetaBinomial(std::span<const Counts> groups)
+{
+    const Result<std::optional<Beta>> between = spreadBetween(groups);
+    if (!between)
+        return fail(between.error());
+    if (!*between)
+        return fail(Reason::notEnough, "groups: they differ no more than chance makes them");
+    return **between;
 }
 
 double probabilityOfRun(const Beta& belief, int run) noexcept

@@ -10,6 +10,7 @@
 #include "core/result/result.h"
 #include "core/statistics/two_proportions.h"
 
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -37,7 +38,13 @@ Result<double> betaBinomialLogLikelihood(const Beta& between, std::span<const Co
 ///          spread more than a beta distribution can.
 Result<Beta> betaFromMoments(std::span<const Counts> groups);
 
-/// Maximum likelihood of the beta-binomial distribution.
+/// How the groups' true shares spread, by maximum likelihood of the beta-binomial distribution. None: they
+/// differ no more than chance makes them (the weight grows without bound), or all trials ended alike.
+/// \returns Reason::outOfRange; Reason::notEnough below two groups, or if they lie further apart than a
+///          distribution between them can say (each is all events or none), or the likelihood has no maximum.
+Result<std::optional<Beta>> spreadBetween(std::span<const Counts> groups);
+
+/// spreadBetween() where there must be one.
 /// \returns Reason::outOfRange; Reason::notEnough below two groups, or if the groups differ no more
 ///          than chance makes them (the weight grows without bound), or the likelihood has no maximum.
 Result<Beta> fitBetaBinomial(std::span<const Counts> groups);

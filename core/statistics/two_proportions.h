@@ -26,8 +26,11 @@ struct Difference {
 ///          0 < confidence < 1.
 Result<Difference> newcombe(const Counts& first, const Counts& second, double confidence = 0.95);
 
+inline constexpr double probabilityLowerError = 1e-8;
+
 /// Posterior probability that the first proportion is the lower one, both with Jeffreys' prior
-/// Beta(1/2, 1/2), independent. Absolute error below 1e-8.
+/// Beta(1/2, 1/2), independent. Absolute error below probabilityLowerError: what lies nearer to 0 or 1 than that is
+/// not known more exactly.
 /// Source: definition; P(p1 < p2) as the integral of P(p2 > x) over the posterior of p1.
 /// \returns Reason::outOfRange as newcombe().
 Result<double> probabilityLower(const Counts& first, const Counts& second);

@@ -1,5 +1,7 @@
 #include "core/triggers/protocol.h"
 
+#include <cmath>
+#include <string>
 #include <utility>
 
 namespace ebbline::triggers {
@@ -29,6 +31,23 @@ Result<Trigger> triggerFromWord(std::string_view text)
         if (candidate == text)
             return value;
     return fail(Reason::malformed, "trigger: '" + std::string(text.substr(0, 40)) + "' is not one of ours");
+}
+
+Done check(const Thresholds& t)
+{
+    struct Named { const char* name; double value; };
+    for (const Named& each : {Named{"level", t.level}, Named{"levelOverall", t.levelOverall}, Named{"rebound", t.rebound},
+                              Named{"sideDivergence", t.sideDivergence}, Named{"oneSideFills", t.oneSideFills},
+                              Named{"oneSideWorsens", t.oneSideWorsens}, Named{"slowRecovery", t.slowRecovery},
+                              Named{"slowOverall", t.slowOverall}}) {
+        if (!std::isfinite(each.value))
+            return fail(Reason::notFinite, std::string(each.name) + ": want a number");
+        if (each.value <= lowestThreshold || each.value > highestThreshold)
+            return fail(Reason::outOfRange, std::string(each.name) + ": want above 0 and at most 100");
+    }
+    if (!(t.falseAlertBudget >= smallestBudget && t.falseAlertBudget <= largestBudget))
+        return fail(Reason::outOfRange, "falseAlertBudget: want 0.5..50 alerts per 100 courses");
+    return {};
 }
 
 Protocol defaultProtocol()

@@ -59,6 +59,17 @@ struct Thresholds {
     bool operator==(const Thresholds&) const = default;
 };
 
+/// Bounds of a threshold of a statistic, above the first and up to the second, and of the budget: our choice.
+/// At 0 or less every entry past the guard would alert; far above what 22 days of scores can reach, nothing.
+inline constexpr double lowestThreshold = 0;
+inline constexpr double highestThreshold = 100;
+inline constexpr double smallestBudget = 0.5;
+inline constexpr double largestBudget = 50;
+
+/// \returns Reason::notFinite or Reason::outOfRange naming the threshold. The guards in points and days are the
+///          file's and the journal's to hold, each to its own bounds.
+Done check(const Thresholds& thresholds);
+
 /// What a protocol of the first form carried for two statistics that are judged no longer: kept so
 /// that the bytes which a clinic signed can be made again.
 struct FormerThresholds {

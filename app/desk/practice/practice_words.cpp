@@ -26,6 +26,11 @@ QString rawNumber(double value)
     return QString::number(value, 'g', QLocale::FloatingPointShortest);
 }
 
+QString ofHundredText(double probability)
+{
+    return probability > 0 && probability < 0.0005 ? Practice::tr("fewer than %1", "of 100").arg(numberText(0.1)) : numberText(100 * probability);
+}
+
 QString lackText(const learning::NotEnough& lack)
 {
     const auto have = static_cast<int>(lack.have);
@@ -41,6 +46,8 @@ QString lackText(const learning::NotEnough& lack)
         return Practice::tr("Not enough to say: %Ln group(s), %1 are needed", nullptr, have).arg(want);
     case learning::Lack::spread:
         return Practice::tr("Not enough to say: nothing varied");
+    case learning::Lack::apart:
+        return Practice::tr("Not enough to say: the groups lie too far apart");
     case learning::Lack::events:
         return Practice::tr("Not enough to say: nothing happened in either group");
     }

@@ -19,6 +19,8 @@ class Practice {
 QString percentText(double share);
 /// "12.3", to so many decimals; never "-0.0".
 QString numberText(double value, int decimals = 1);
+/// A probability as so many of a hundred: "12.3"; "fewer than 0.1" rather than 0.0.
+QString ofHundredText(double probability);
 /// "Not enough to say: 4 known outcomes, 10 are needed".
 QString lackText(const learning::NotEnough& lack);
 /// "4.8 % (2.1 to 10.6)", or what is lacking.

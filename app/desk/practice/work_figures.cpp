@@ -107,7 +107,7 @@ QList<PracticeFigure> watchFigures(const learning::PracticeWatch& watch, const l
     figure.says = says.join(QLatin1Char(' '));
     QStringList cautions;
     cautions << (odds ? Practice::tr("By chance alone such a line signals in %1 of 100 practices; if the odds really doubled, in %2.")
-                            .arg(numberText(100 * watch.falseSignal), numberText(100 * watch.found))
+                            .arg(ofHundredText(watch.falseSignal), ofHundredText(watch.found))
                       : Practice::tr("How often chance alone would signal is still being worked out."));
     if (!watch.settled) {
         cautions << Practice::tr("Not settled: %Ln course(s) have no known outcome, some from before the last one shown.", nullptr,

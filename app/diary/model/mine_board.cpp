@@ -2,6 +2,7 @@
 
 #include "app/diary/model/words.h"
 
+#include <QCoreApplication>
 #include <QDir>
 #include <QSaveFile>
 
@@ -59,6 +60,8 @@ void MineBoard::takeAlong(const QUrl& folder)
         bool written = place.mkpath(name) && place.cd(name);
         for (const auto& [file, text] : m_home.diary().tables())
             written = written && writeFile(place.filePath(QString::fromStdString(file)), QByteArray::fromStdString(text));
+        const auto bundle = m_home.diary().bundle((QCoreApplication::applicationName() + QLatin1Char(' ') + QCoreApplication::applicationVersion()).trimmed().toStdString());
+        written = written && bundle && writeFile(place.filePath(QStringLiteral("diary.fhir.json")), QByteArray::fromStdString(*bundle));
         // Opened by whoever opens the folder: as files, they are as plain as the tables.
         for (const auto& [file, photo] : m_home.diary().photoFiles()) {
             const auto jpeg = m_home.diary().photo(photo);

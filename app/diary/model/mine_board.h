@@ -26,7 +26,7 @@ public:
     QString loss() const;
     QString problem() const { return m_problem; }
 
-    /// Writes a folder of its own inside the given one: tables and a page to print.
+    /// Writes a folder of its own inside the given one: tables, a bundle for other programs, and a page to print.
     Q_INVOKABLE void takeAlong(const QUrl& folder);
     Q_INVOKABLE void askDelete();
     Q_INVOKABLE void keepAll();

@@ -1,4 +1,5 @@
 // One's own data: taken along whole, and deleted for good.
+#include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
 #include "tests/screens/demo_patient.h"
 
@@ -40,7 +41,7 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
 
     const QDir made(folder.filePath(QStringLiteral("diary-2027-03-01")));
     REQUIRE(program->mine()->outcome().contains(QLatin1String("diary-2027-03-01")));
-    CHECK(made.entryList(QDir::Files) == QStringList{"diary.pdf", "entries.csv", "notes.csv", "photos.csv", "reminders.csv", "scores.csv", "signs.csv", "versions.csv"});
+    CHECK(made.entryList(QDir::Files) == QStringList{"diary.fhir.json", "diary.pdf", "entries.csv", "notes.csv", "photos.csv", "reminders.csv", "scores.csv", "signs.csv", "versions.csv"});
     const auto scores = exchange::readScores(textOf(made.filePath(QStringLiteral("scores.csv"))).toStdString());
     REQUIRE(scores);
     CHECK(scores->size() == 10);
@@ -57,6 +58,12 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
     QFile pdf(made.filePath(QStringLiteral("diary.pdf")));
     REQUIRE(pdf.open(QIODevice::ReadOnly));
     CHECK(pdf.read(5) == "%PDF-");
+    const auto bundle = exchange::readBundle(textOf(made.filePath(QStringLiteral("diary.fhir.json"))).toStdString());
+    REQUIRE(bundle);
+    REQUIRE(bundle->entries.size() == 1);
+    CHECK(bundle->entries.front().note == "=Left side, \"tight\"");
+    CHECK(bundle->messages.size() == 1);
+    CHECK_FALSE(bundle->treatment);  // what was placed where is the clinic's record
     const QString page = diaryapp::recordHtml(program->home().diary(), false);
     CHECK(page.contains(QLatin1String("Swelling: right 4, left 6")));
     CHECK(page.contains(QLatin1String("Swelling: right 4, left 4")));

@@ -62,6 +62,10 @@ TEST_CASE("what is missing, unknown or out of bounds is refused by name", "[tool
     const Row row = GENERATE(
         Row{"\"rebound\":", "\"rebouns\":", Reason::malformed, "thresholds.rebound"},
         Row{"\"levelGuard\": 3", "\"levelGuard\": 30", Reason::outOfRange, "thresholds.levelGuard"},
+        Row{"\"level\": ", "\"level\": -", Reason::outOfRange, "thresholds.level"},
+        Row{"\"rebound\": ", "\"rebound\": 1e30", Reason::outOfRange, "thresholds.rebound"},
+        Row{"\"slowOverall\": ", "\"slowOverall\": 0.0e", Reason::malformed, "protocol"},
+        Row{"\"falseAlertBudget\": ", "\"falseAlertBudget\": -", Reason::outOfRange, "thresholds.falseAlertBudget"},
         Row{"\"silentDays\": 3", "\"silentDays\": 0", Reason::outOfRange, "thresholds.silentDays"},
         Row{"\"silentDays\": 3", "\"silentDays\": 2.5", Reason::outOfRange, "thresholds.silentDays"},
         Row{"\"formatVersion\": 2", "\"formatVersion\": 3", Reason::unsupported, "format"},

@@ -10,6 +10,7 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <cmath>
 #include <iostream>
 #include <optional>
 #include <vector>
@@ -53,6 +54,9 @@ struct Tally {
     long above = 0;
     long below = 0;
     long width = 0;  ///< sum of high - low
+    long threeOrMore = 0;         ///< courses that then scored three or more
+    double threeExpected = 0;     ///< as many as the forecasts make likely
+    double threeVariance = 0;
     long usualWidth = 0;  ///< of the band's own 10th to 90th centile
 };
 
@@ -85,6 +89,10 @@ Tally forecastsOf(const std::vector<KnownCourse>& judged, const bands::Band& ban
         tally.above += *then > curve.forecast->high;
         tally.below += *then < curve.forecast->low;
         tally.width += curve.forecast->high - curve.forecast->low;
+        const double three = curve.forecast->probabilityOfThreeOrMore;
+        tally.threeOrMore += *then >= 3;
+        tally.threeExpected += three;
+        tally.threeVariance += three * (1 - three);
         const bands::Range usual = band.inner(stream.symptom, target);
         tally.usualWidth += usual.high - usual.low;
     }
@@ -112,6 +120,8 @@ TEST_CASE("on held-out courses a forecast is missed above and below no more ofte
         CAPTURE(target, tally.made, tally.above, tally.below);
         REQUIRE(tally.made > heldOut / 3);
         misses += tally.above + tally.below;
+        std::cout << "  three or more: " << tally.threeOrMore << ", expected " << tally.threeExpected << " +- "
+                  << std::sqrt(tally.threeVariance) << "\n";
         // What is promised must not lie below what the exact interval of 99.9 % says of the misses.
         CHECK(statistics::clopperPearson(tally.above, tally.made, 0.999).value().low <= missed);
         CHECK(statistics::clopperPearson(tally.below, tally.made, 0.999).value().low <= missed);

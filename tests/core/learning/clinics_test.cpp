@@ -60,6 +60,24 @@ TEST_CASE("clinics that differ no more than chance share one figure", "[learning
         CHECK_THAT(clinic.share, WithinAbs(3.5 / 61, 1e-12));
 }
 
+TEST_CASE("clinics that lie as far apart as can be are not called alike, and are not drawn together", "[learning][clinics]")
+{
+    const std::vector<ClinicCounts> opposites{{"Mole", 80, 80}, {"Reed", 0, 159}, {"Weir", 0, 159}};
+
+    CHECK(poolClinics(opposites).error() == NotEnough{Lack::apart});
+    CHECK(sentence({Lack::apart}) == "not enough to say: the groups lie too far apart to be drawn together");
+}
+
+TEST_CASE("clinics without one complication are alike as far as anybody can see", "[learning][clinics]")
+{
+    const auto pool = poolClinics(std::vector<ClinicCounts>{{"Mole", 0, 20}, {"Reed", 0, 20}, {"Weir", 0, 20}});
+
+    REQUIRE(pool);
+    CHECK_FALSE(pool->between);
+    CHECK_THAT(pool->clinics.front().share, WithinAbs(0.5 / 61, 1e-12));
+    CHECK(pool->clinics.front().limits.high > 0.02);
+}
+
 TEST_CASE("a clinic whose courses nobody closed gets what is known of clinics", "[learning][clinics]")
 {
     auto groups = rats();

@@ -34,7 +34,16 @@ TEST_CASE("what a text of another program says is shown by nothing", "[rehearsal
         CHECK_FALSE(groundsOf(text).courses);
         CHECK_FALSE(groundsOf(text).isBudgetShown());
     }
-    CHECK(groundsOf("8000 invented courses").invented);
+}
+
+TEST_CASE("invented courses show nothing of a budget, however many they are", "[rehearsal][grounds]")
+{
+    const Grounds grounds = groundsOf("8000 invented courses");
+    CHECK(grounds.invented);
+    CHECK(grounds.courses == 8000);
+    CHECK_FALSE(grounds.isFew());
+    CHECK_FALSE(grounds.isBudgetShown());
+    CHECK_FALSE(groundsOf(triggers::Thresholds{}.calibratedOn).isBudgetShown());
 }
 
 TEST_CASE("guards are rules, thresholds of statistics are not", "[rehearsal][grounds]")

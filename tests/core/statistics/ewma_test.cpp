@@ -50,6 +50,24 @@ TEST_CASE("EWMA follows the NIST example through all 20 observations", "[statist
     CHECK_THAT(ewma.steadyLimits().lower, WithinAbs(47.4115, oneOfLastPrintedDigit));
 }
 
+TEST_CASE("EWMA of the NIST example to all digits", "[statistics]")
+{
+    // The page prints two decimals; these are R's, filter(0.3 * x, 0.7, "recursive", init = 50), R 4.2.2.
+    constexpr std::array<std::pair<std::size_t, double>, 7> full{
+        {{2, 50.564}, {3, 50.1848}, {4, 50.15936}, {5, 49.211552}, {17, 51.22906787}, {18, 51.94034751}, {19, 51.98824326}}};
+    Ewma ewma = made(nistDesign);
+    auto next = full.begin();
+    for (std::size_t i = 0; i < nistObservations.size(); ++i) {
+        REQUIRE(ewma.observe(nistObservations[i]));
+        if (next != full.end() && next->first == i) {
+            CAPTURE(i);
+            CHECK_THAT(ewma.average(), WithinAbs(next->second, 5e-7));
+            ++next;
+        }
+    }
+    CHECK(next == full.end());
+}
+
 TEST_CASE("the first limits lie width times weight times spread from the centre", "[statistics]")
 {
     // i = 1: weight / (2 - weight) * (1 - (1 - weight)^2) = weight^2.

@@ -99,6 +99,10 @@ TEST_CASE("groups that do not differ more than chance give no distribution", "[s
     CHECK(fitBetaBinomial(none).error().reason == Reason::notEnough);
     const std::vector<Counts> opposites{{0, 30}, {30, 30}, {0, 30}, {30, 30}};
     CHECK(fitBetaBinomial(opposites).error().reason == Reason::notEnough);
+    // Which of the two it is: alike as far as anybody can see, or further apart than can be said.
+    CHECK_FALSE(spreadBetween(alike).value());
+    CHECK_FALSE(spreadBetween(none).value());
+    CHECK(spreadBetween(opposites).error().reason == Reason::notEnough);
     CHECK(fitBetaBinomial({}).error().reason == Reason::notEnough);
     CHECK(fitBetaBinomial(std::vector<Counts>{{3, 2}, {1, 2}}).error().reason == Reason::outOfRange);
     const std::array seed{0.5, 0.5};
