@@ -139,7 +139,7 @@ int serve(const Place& place, const server::ServerSettings& settings, const mail
         metrics = std::move(*started);
         log.line("metrics", {{"port", metrics->port()}});
     }
-    (*mail)->whenOthersWrite([&](const std::optional<envelope::MailboxId>& mailbox) { (*http)->heard(mailbox); });
+    (*mail)->whenOthersWrite([&](const std::optional<mailbox::Written>& written) { (*http)->heard(written); });
     if (!portFile.empty()) {
         std::ofstream(portFile + ".new") << (*http)->port() << '\n';
         std::filesystem::rename(portFile + ".new", portFile);
