@@ -4,6 +4,7 @@
 #include "app/desk/model/words.h"
 #include "app/fonts/fonts.h"
 #include "core/crypto/crypto.h"
+#include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
 
 #include <QApplication>
@@ -119,6 +120,8 @@ int main(int argc, char* argv[])
             return complain(QStringLiteral("the hub cannot be set"));
         }
     }
+    const courier::NetworkWatch network;
+    QObject::connect(&network, &courier::NetworkWatch::back, program.hub(), &deskapp::HubWatch::networkIsBack);
     if (!program.show(QSize(1280, 800))) {
         return complain(QStringLiteral("the pages cannot be loaded"));
     }

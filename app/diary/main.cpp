@@ -2,6 +2,7 @@
 
 #include "app/diary/diary_program.h"
 #include "app/fonts/fonts.h"
+#include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
 #include "platform/device/device.h"
 
@@ -89,6 +90,8 @@ int main(int argc, char** argv)
         }
         program.locking()->unlock(QString::fromUtf8(file.readLine()).trimmed());
     }
+    const courier::NetworkWatch network;
+    QObject::connect(&network, &courier::NetworkWatch::back, &program.pulse(), &pulse::HubPulse::networkIsBack);
     if (!program.show(QSize(390, 844))) {
         std::fprintf(stderr, "ebbline-diary: the pages could not be loaded\n");
         return 1;

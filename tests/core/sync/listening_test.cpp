@@ -2,49 +2,18 @@
 
 #include "core/sync/listening.h"
 #include "core/sync/rhythm.h"
-#include "tests/core/desk/clinic_world.h"
+#include "tests/core/sync/holding_courier.h"
 
 using namespace ebbline;
 using namespace std::chrono_literals;
 
 namespace {
 
-/// Keeps a long poll as a hub does: answers it only when it has something to say, or when its time is over.
-class HoldingCourier final : public sync::Courier {
-public:
-    explicit HoldingCourier(test::ClinicWorld& world) : m_world(world) {}
-
-    void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override
-    {
-        asked.push_back(request);
-        mailbox::Response response = m_world.service.handle(request, "127.0.0.1", m_world.clock.now());
-        if (!mailbox::Service::waitOf(request) || mailbox::Service::endsWait(request, response))
-            return answer(response);
-        m_held = {request, std::move(answer)};
-    }
-    /// Something was put, or `over`: the time is.
-    void look(bool over = false)
-    {
-        if (!m_held)
-            return;
-        mailbox::Response response = m_world.service.handle(m_held->first, "127.0.0.1", m_world.clock.now(), true);
-        if (over || mailbox::Service::endsWait(m_held->first, response))
-            std::exchange(m_held, {})->second(response);
-    }
-    bool isHolding() const { return m_held.has_value(); }
-
-    std::vector<mailbox::Request> asked;
-
-private:
-    test::ClinicWorld& m_world;
-    std::optional<std::pair<mailbox::Request, std::function<void(Result<mailbox::Response>)>>> m_held;
-};
-
 struct Waiting {
     test::ClinicWorld world;
     recovery::CourseId course = world.treat();
     patient::Diary& phone = world.join(course);
-    HoldingCourier hub{world};
+    test::HoldingCourier hub{world};
     std::optional<sync::Heard> heard;
 
     Waiting()
