@@ -243,12 +243,12 @@ std::optional<Service::Wait> Service::waitOf(const Request& request)
     if (request.method != "GET" || (!news && !request.path.starts_with("/v1/m/")))
         return std::nullopt;
     const auto wait = field(request.query, "wait");
-    const auto seconds = wait ? numberIn(*wait) : std::nullopt;
+    const std::uint64_t seconds = wait ? numberIn(*wait).value_or(0) : 0;
     const auto mailbox = news ? std::nullopt : mailboxIn(std::string_view(request.path).substr(6));
-    if (!seconds || *seconds == 0 || (!news && !mailbox))
+    if (seconds == 0 || (!news && !mailbox))
         return std::nullopt;
     constexpr std::uint64_t most = longestWait.count();
-    return Wait{mailbox, std::chrono::seconds(std::min(*seconds, most))};
+    return Wait{mailbox, std::chrono::seconds(std::min(seconds, most))};
 }
 
 bool Service::endsWait(const Request& request, const Response& response)
