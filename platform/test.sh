@@ -11,7 +11,8 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [
   --campaign    instead of the ordinary run, the long campaigns. Against the vault: 20000 kills, 10000 power
                 cuts, every I/O fault, every request for memory refused. Against syncing: 10000 random schedules, 2200 scripts of a hostile hub.
                 Against the hub: 100000 abusive requests, 100 kills over each store, 20 failovers of the
-                database. EBBLINE_KILLS, EBBLINE_CUTS, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_ABUSE,
+                database. And a small model with its hub in every order with every single fault, and a search for leaks.
+                EBBLINE_KILLS, EBBLINE_CUTS, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_HUB_STRIDE, EBBLINE_LEAKS, EBBLINE_ABUSE,
                 EBBLINE_HUB_KILLS, EBBLINE_FAILOVERS and EBBLINE_SEED change numbers and seed
   --sanitize    after the ordinary run, the tests again with address and undefined-behaviour
                 sanitizers, those with threads with the thread sanitizer, clang-tidy, and every
@@ -48,9 +49,11 @@ tests() { ctest --preset "$1" -j "$(nproc)" "${@:2}"; }
 
 if [ "$campaign" = yes ]; then
     seed=${EBBLINE_SEED:-$(date +%s)}
-    step "Building the campaigns" build dev kill_campaign power_campaign io_sweep schedule_campaign hostile_campaign photo_campaign all_orders \
-        allocation_sweep abuse_campaign hub_kill_campaign failover_campaign
+    step "Building the campaigns" build dev kill_campaign power_campaign io_sweep schedule_campaign hostile_campaign photo_campaign all_orders hub_orders \
+        allocation_sweep leak_campaign abuse_campaign hub_kill_campaign failover_campaign
     step "Going through every order of a small model" build/dev/bin/all_orders --large 1
+    step "Going through every order of a small model with its hub" build/dev/bin/hub_orders --stride "${EBBLINE_HUB_STRIDE:-1}"
+    step "Looking for leaks" build/dev/bin/leak_campaign --rounds "${EBBLINE_LEAKS:-50}" --seed "$seed"
     step "Lying to the devices" build/dev/bin/hostile_campaign --scripts "${EBBLINE_SCRIPTS:-2200}" --seed "$seed"
     step "Cutting and lying about photographs" build/dev/bin/photo_campaign --scripts "${EBBLINE_PHOTO_SCRIPTS:-500}" --seed "$seed"
     step "Syncing in random schedules" build/dev/bin/schedule_campaign --schedules "${EBBLINE_SCHEDULES:-10000}" --seed "$seed"
