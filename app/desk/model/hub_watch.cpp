@@ -181,6 +181,11 @@ QString HubWatch::trouble() const
     if (m_gap || m_phones.withheld > 0) {
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
     }
+    if (m_phones.overdue > 0) {
+        texts << tr("For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.")
+                     .arg(m_phones.overdue)
+                     .arg(m_phones.overdueNames.mid(0, mostNames).join(tr(", ")));
+    }
     if (m_quarantined > 0) {
         texts << tr("%Ln message(s) could not be verified and were set apart.", nullptr, static_cast<int>(m_quarantined));
     }
