@@ -3,6 +3,7 @@
 
 #include "app/desk/model/words.h"
 #include "app/fonts/fonts.h"
+#include "core/crypto/core_dumps.h"
 #include "core/crypto/crypto.h"
 #include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
@@ -45,6 +46,7 @@ int complain(const QString& text)
 
 int main(int argc, char* argv[])
 {
+    (void)ebbline::crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     QApplication application(argc, argv);  // the charts need widgets
     QApplication::setApplicationName(QStringLiteral("ebbline-desk"));
     QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));

@@ -2,6 +2,7 @@
 
 #include "app/diary/diary_program.h"
 #include "app/fonts/fonts.h"
+#include "core/crypto/core_dumps.h"
 #include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
 #include "platform/device/device.h"
@@ -18,6 +19,7 @@
 int main(int argc, char** argv)
 {
     using namespace ebbline;
+    (void)crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("ebbline-diary"));
     QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
