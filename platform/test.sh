@@ -5,7 +5,7 @@ set -euo pipefail
 
 usage() {
     cat <<'TEXT'
-usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [--help]
+usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--gates] [--soak] [--help]
 
   --no-install  do not install packages
   --campaign    instead of the ordinary run, the long campaigns. Against the vault: 20000 kills, 10000 power
@@ -17,6 +17,8 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [
   --sanitize    after the ordinary run, the tests again with address and undefined-behaviour
                 sanitizers, those with threads with the thread sanitizer, clang-tidy, and every
                 fuzz target for 20 seconds
+  --gates       after the ordinary run, how much of core its tests reach (platform/coverage.sh), and how many of 200 small
+                changes to it they notice (platform/mutate.py; EBBLINE_MUTANTS changes the number)
   --soak        after the ordinary run, what takes an hour or the network: every fuzz target for five
                 minutes, exported courses and the bill of materials read by independent validators (needs
                 Node.js and npm), the licences judged by REUSE (needs its program), and everything that is
@@ -24,12 +26,13 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [
 TEXT
 }
 
-install=yes sanitize=no campaign=no soak=no
+install=yes sanitize=no campaign=no gates=no soak=no
 for argument in "$@"; do
     case $argument in
         --no-install) install=no ;;
         --sanitize) sanitize=yes ;;
         --campaign) campaign=yes ;;
+        --gates) gates=yes ;;
         --soak) soak=yes ;;
         --help | -h) usage; exit 0 ;;
         *) usage >&2; fail "test.sh does not know '$argument'" ;;
@@ -79,6 +82,11 @@ if [ "$sanitize" = yes ]; then
     step "Running the tests with the thread sanitizer" tests tsan -L threads
     step "Checking with clang-tidy" bash platform/tidy.sh
     step "Fuzzing" bash platform/fuzz.sh 20
+fi
+if [ "$gates" = yes ]; then
+    step "Measuring what the tests of core reach" bash platform/coverage.sh
+    step "Changing core and looking whether a test notices" python3 -B platform/mutate.py build/mutants --all \
+        --most "${EBBLINE_MUTANTS:-200}" --seed "${EBBLINE_SEED:-20270301}"
 fi
 if [ "$soak" = yes ]; then
     step "Validating exported courses" bash platform/validate_bundles.sh

@@ -1,7 +1,7 @@
 // ebbline: the tool for auditors and owners.
 
-#include "core/crypto/core_dumps.h"
 #include "app/tool/subcommand.h"
+#include "core/crypto/core_dumps.h"
 
 int main(int argc, char** argv)
 {
