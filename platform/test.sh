@@ -5,17 +5,20 @@ set -euo pipefail
 
 usage() {
     cat <<'TEXT'
-usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [--help]
+usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--gates] [--soak] [--help]
 
   --no-install  do not install packages
   --campaign    instead of the ordinary run, the long campaigns. Against the vault: 20000 kills, 10000 power
                 cuts, every I/O fault, every request for memory refused. Against syncing: 10000 random schedules, 2200 scripts of a hostile hub.
                 Against the hub: 100000 abusive requests, 100 kills over each store, 20 failovers of the
-                database. EBBLINE_KILLS, EBBLINE_CUTS, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_ABUSE,
+                database. And a small model with its hub in every order with every single fault, and a search for leaks.
+                EBBLINE_KILLS, EBBLINE_CUTS, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_HUB_STRIDE, EBBLINE_LEAKS, EBBLINE_ABUSE,
                 EBBLINE_HUB_KILLS, EBBLINE_FAILOVERS and EBBLINE_SEED change numbers and seed
   --sanitize    after the ordinary run, the tests again with address and undefined-behaviour
                 sanitizers, those with threads with the thread sanitizer, clang-tidy, and every
                 fuzz target for 20 seconds
+  --gates       after the ordinary run, how much of core its tests reach (platform/coverage.sh), and how many of 200 small
+                changes to it they notice (platform/mutate.py; EBBLINE_MUTANTS changes the number)
   --soak        after the ordinary run, what takes an hour or the network: every fuzz target for five
                 minutes, exported courses and the bill of materials read by independent validators (needs
                 Node.js and npm), the licences judged by REUSE (needs its program), and everything that is
@@ -23,12 +26,13 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--soak] [
 TEXT
 }
 
-install=yes sanitize=no campaign=no soak=no
+install=yes sanitize=no campaign=no gates=no soak=no
 for argument in "$@"; do
     case $argument in
         --no-install) install=no ;;
         --sanitize) sanitize=yes ;;
         --campaign) campaign=yes ;;
+        --gates) gates=yes ;;
         --soak) soak=yes ;;
         --help | -h) usage; exit 0 ;;
         *) usage >&2; fail "test.sh does not know '$argument'" ;;
@@ -48,9 +52,11 @@ tests() { ctest --preset "$1" -j "$(nproc)" "${@:2}"; }
 
 if [ "$campaign" = yes ]; then
     seed=${EBBLINE_SEED:-$(date +%s)}
-    step "Building the campaigns" build dev kill_campaign power_campaign io_sweep schedule_campaign hostile_campaign photo_campaign all_orders \
-        allocation_sweep abuse_campaign hub_kill_campaign failover_campaign
+    step "Building the campaigns" build dev kill_campaign power_campaign io_sweep schedule_campaign hostile_campaign photo_campaign all_orders hub_orders \
+        allocation_sweep leak_campaign abuse_campaign hub_kill_campaign failover_campaign
     step "Going through every order of a small model" build/dev/bin/all_orders --large 1
+    step "Going through every order of a small model with its hub" build/dev/bin/hub_orders --stride "${EBBLINE_HUB_STRIDE:-1}"
+    step "Looking for leaks" build/dev/bin/leak_campaign --rounds "${EBBLINE_LEAKS:-50}" --seed "$seed"
     step "Lying to the devices" build/dev/bin/hostile_campaign --scripts "${EBBLINE_SCRIPTS:-2200}" --seed "$seed"
     step "Cutting and lying about photographs" build/dev/bin/photo_campaign --scripts "${EBBLINE_PHOTO_SCRIPTS:-500}" --seed "$seed"
     step "Syncing in random schedules" build/dev/bin/schedule_campaign --schedules "${EBBLINE_SCHEDULES:-10000}" --seed "$seed"
@@ -76,6 +82,11 @@ if [ "$sanitize" = yes ]; then
     step "Running the tests with the thread sanitizer" tests tsan -L threads
     step "Checking with clang-tidy" bash platform/tidy.sh
     step "Fuzzing" bash platform/fuzz.sh 20
+fi
+if [ "$gates" = yes ]; then
+    step "Measuring what the tests of core reach" bash platform/coverage.sh
+    step "Changing core and looking whether a test notices" python3 -B platform/mutate.py build/mutants --all \
+        --most "${EBBLINE_MUTANTS:-200}" --seed "${EBBLINE_SEED:-20270301}"
 fi
 if [ "$soak" = yes ]; then
     step "Validating exported courses" bash platform/validate_bundles.sh

@@ -3195,6 +3195,10 @@
         <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
         <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند هاتف من هذا المكتب أكثر مما عند المكتب نفسه. ما كُتب هنا بينهما يجب أن يُكتب من جديد.</translation>
     </message>
+        <message>
+            <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
+            <translation>منذ أكثر من %1 يومًا لم يستلم هاتفٌ ما أُرسل إليه: %2. اتصل قبل أن يضيع شيء.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6606,6 +6610,10 @@
         <comment>when it was sent</comment>
         <translation>لم يؤكد استلام ما أُرسل إليه، %1.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <translation>مضى على ذلك أكثر من %1 يومًا: ربما فُقد الهاتف أو لم يعد مستعملًا. اتصل، وأعد ربط هاتف إذا لزم الأمر.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>

@@ -3043,6 +3043,10 @@
         <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
         <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein Telefon hat mehr von ihm als das Pult selbst. Was dazwischen hier geschrieben wurde, muss noch einmal geschrieben werden.</translation>
     </message>
+        <message>
+            <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
+            <translation>Seit mehr als %1 Tagen hat ein Telefon nicht angenommen, was ihm gesendet wurde: %2. Rufen Sie an, bevor etwas verloren geht.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6274,6 +6278,10 @@
         <comment>when it was sent</comment>
         <translation>Es hat nicht bestätigt, was ihm gesendet wurde, %1.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <translation>Das sind mehr als %1 Tage: Das Telefon ist vielleicht verloren oder nicht mehr in Gebrauch. Rufen Sie an, und koppeln Sie wenn nötig ein Telefon neu.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>

@@ -3043,6 +3043,10 @@
             <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
             <translation>Este puesto volvió a una copia anterior: un teléfono tiene más de este puesto que el propio puesto. Lo que se escribió aquí entretanto hay que escribirlo de nuevo.</translation>
         </message>
+        <message>
+            <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
+            <translation>Hace más de %1 días que un teléfono no recoge lo que se le envió: %2. Llame antes de que se pierda algo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6273,6 +6277,10 @@
             <source>It has not confirmed what was sent to it, %1.</source>
             <comment>when it was sent</comment>
             <translation>El teléfono no ha confirmado lo que se le envió, %1.</translation>
+        </message>
+        <message>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <translation>Son más de %1 días: puede que el teléfono se haya perdido o ya no se use. Llame y, si hace falta, vincule de nuevo un teléfono.</translation>
         </message>
     </context>
     <context>

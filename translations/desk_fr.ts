@@ -3043,6 +3043,10 @@
             <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
             <translation>Ce poste est revenu à une copie plus ancienne : un téléphone a reçu de lui plus que le poste lui-même ne contient. Ce qui a été écrit ici entre-temps doit être réécrit.</translation>
         </message>
+        <message>
+            <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
+            <translation>Depuis plus de %1 jours, un téléphone n’a pas reçu ce qui lui a été envoyé : %2. Appelez avant que quelque chose ne se perde.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6273,6 +6277,10 @@
             <source>It has not confirmed what was sent to it, %1.</source>
             <comment>when it was sent</comment>
             <translation>Le téléphone n’a pas confirmé ce qui lui a été envoyé, %1.</translation>
+        </message>
+        <message>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <translation>Cela fait plus de %1 jours : le téléphone est peut-être perdu ou n’est plus utilisé. Appelez, et associez de nouveau un téléphone si nécessaire.</translation>
         </message>
     </context>
     <context>

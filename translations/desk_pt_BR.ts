@@ -3043,6 +3043,10 @@
             <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
             <translation>Esta estação voltou a uma cópia mais antiga: um celular tem mais dela do que a própria estação. O que foi escrito aqui nesse meio-tempo precisa ser escrito de novo.</translation>
         </message>
+        <message>
+            <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
+            <translation>Há mais de %1 dias um telefone não recebe o que lhe foi enviado: %2. Ligue antes que algo se perca.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6273,6 +6277,10 @@
             <source>It has not confirmed what was sent to it, %1.</source>
             <comment>when it was sent</comment>
             <translation>O celular não confirmou o que foi enviado a ele, %1.</translation>
+        </message>
+        <message>
+            <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
+            <translation>São mais de %1 dias: o telefone pode ter se perdido ou não ser mais usado. Ligue e, se preciso, vincule um telefone de novo.</translation>
         </message>
     </context>
     <context>

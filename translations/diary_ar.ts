@@ -2165,6 +2165,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>إذا كنت قلقًا فاتصل. لا تنتظر جوابًا هنا.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>مضى على ذلك أكثر من %1 يومًا. اتصل بعيادتك من فضلك. احتفظ بهذا الهاتف وبهذا البرنامج: ما كتبته ربما لا يوجد في أي مكان آخر.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

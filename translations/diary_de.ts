@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Wenn Sie sich Sorgen machen, rufen Sie an. Warten Sie hier nicht auf eine Antwort.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>Das sind mehr als %1 Tage. Bitte rufen Sie Ihre Praxis an. Behalten Sie dieses Telefon und dieses Programm: Was Sie geschrieben haben, ist vielleicht nirgendwo sonst.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si está preocupado, llame. No espere aquí una respuesta.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>Son más de %1 días. Llame a su clínica, por favor. Conserve este teléfono y este programa: lo que escribió quizá no esté en ningún otro sitio.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si vous êtes inquiet, appelez. N&apos;attendez pas de réponse ici.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>Cela fait plus de %1 jours. Appelez votre clinique, s’il vous plaît. Gardez ce téléphone et ce programme : ce que vous avez écrit n’est peut-être nulle part ailleurs.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Se algo preocupa você, ligue. Não espere uma resposta aqui.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>São mais de %1 dias. Ligue para a sua clínica, por favor. Guarde este telefone e este programa: o que você escreveu talvez não esteja em nenhum outro lugar.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

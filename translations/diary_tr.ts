@@ -2140,6 +2140,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Endişeliyseniz arayın. Burada yanıt beklemeyin.</translation>
     </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>Bu, %1 günden fazla. Lütfen kliniğinizi arayın. Bu telefonu ve bu programı saklayın: yazdıklarınız belki başka hiçbir yerde yoktur.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2140,6 +2140,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>如果您担心，就打电话。不要在这里等回复。</translation>
     </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>已经超过 %1 天了。请给您的诊所打电话。请保留这部手机和这个程序：您写的内容可能别处都没有。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -3,7 +3,9 @@
 
 #include "app/desk/model/words.h"
 #include "app/fonts/fonts.h"
+#include "core/crypto/core_dumps.h"
 #include "core/crypto/crypto.h"
+#include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
 
 #include <QApplication>
@@ -44,6 +46,7 @@ int complain(const QString& text)
 
 int main(int argc, char* argv[])
 {
+    (void)ebbline::crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     QApplication application(argc, argv);  // the charts need widgets
     QApplication::setApplicationName(QStringLiteral("ebbline-desk"));
     QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
@@ -119,6 +122,8 @@ int main(int argc, char* argv[])
             return complain(QStringLiteral("the hub cannot be set"));
         }
     }
+    const courier::NetworkWatch network;
+    QObject::connect(&network, &courier::NetworkWatch::back, program.hub(), &deskapp::HubWatch::networkIsBack);
     if (!program.show(QSize(1280, 800))) {
         return complain(QStringLiteral("the pages cannot be loaded"));
     }

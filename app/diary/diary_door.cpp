@@ -25,6 +25,7 @@ void DiaryProgram::arrive()
 {
     m_idle.watch(m_setup.locksWhenIdle && m_home.isOpen());
     if (!m_home.isOpen()) {
+        m_pulse.end();
         // Whoever reads whom to call, or what to do about a warning, needs the numbers more than a locked page.
         const bool calling = m_left && (m_left->page == Page::call || m_left->page == Page::warning);
         return calling ? openCall() : turnTo(Page::lock);
@@ -33,8 +34,7 @@ void DiaryProgram::arrive()
         return turnTo(Page::join);
     openToday();
     goOn();
-    if (m_setup.syncEvery.count() > 0)
-        syncNow();
+    m_pulse.begin();
 }
 
 void DiaryProgram::goOn()
@@ -66,8 +66,7 @@ void DiaryProgram::lock()
     m_idle.watch(false);  // what closing changes is no use, and asks for no second lock
     if (m_home.isOpen())
         controls::finishTyping(window());
-    m_syncTimer.stop();
-    m_syncing = false;  // the courier goes with the diary, and its answers with it
+    m_pulse.end();  // the courier goes with the diary, and its answers with it
     m_asked = false;
     m_home.lock();
 }

@@ -9,7 +9,6 @@
 #include <QLocale>
 #include <QMetaEnum>
 #include <QQuickWindow>
-#include <QRandomGenerator>
 
 namespace ebbline::app {
 
@@ -24,15 +23,21 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
       m_settings(QString::fromStdString((m_setup.folder.string() + ".ini"))),
       m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier, m_setup.secrets), m_idle(m_setup.clock), m_locking(m_home),
       m_joining(m_home), m_today(m_home), m_entry(m_home, m_settings), m_warning(m_home, m_settings),
-      m_shelf(m_home), m_photo(m_home), m_picture(m_home, m_shelf), m_history(m_home, m_settings, m_shelf), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings)
+      m_shelf(m_home), m_photo(m_home), m_picture(m_home, m_shelf), m_history(m_home, m_settings, m_shelf), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings),
+      m_pulse({[this] { return m_home.isOpen() ? m_home.courier() : nullptr; }, [this]() -> vault::Vault& { return m_home.diary().vault(); },
+               [this](sync::Courier& way, std::function<void(const sync::Report&)> done) { m_home.diary().syncNow(way, std::move(done)); }})
 {
+    m_pulse.setInterval(m_setup.syncEvery);
+    connect(&m_pulse, &pulse::HubPulse::ended, this, &DiaryProgram::afterRun);
     if (!m_setup.language.isEmpty())
         m_settings.setLanguageCode(m_setup.language);
     connect(&m_settings, &diaryapp::DiarySettings::languageChanged, this, &DiaryProgram::applyLanguage);
     connect(&m_home, &diaryapp::Home::openChanged, this, &DiaryProgram::arrive);
     connect(&m_joining, &diaryapp::JoinBoard::changed, this, [this] {
-        if (m_page == Page::join && m_joining.stage() == diaryapp::JoinBoard::Stage::Joined)
+        if (m_page == Page::join && m_joining.stage() == diaryapp::JoinBoard::Stage::Joined) {
             openToday();
+            m_pulse.begin();
+        }
     });
     connect(&m_entry, &diaryapp::EntryBoard::saved, this, &DiaryProgram::afterSave);
     connect(&m_entry, &diaryapp::EntryBoard::notSaved, this, &DiaryProgram::afterRefusal);
@@ -67,8 +72,6 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     m_noticeTimer.setSingleShot(true);
     m_noticeTimer.setInterval(noticeTime);
     connect(&m_noticeTimer, &QTimer::timeout, this, &DiaryProgram::dismissNotice);
-    m_syncTimer.setSingleShot(true);
-    connect(&m_syncTimer, &QTimer::timeout, this, &DiaryProgram::syncNow);
     // Items of a list outlive their page as deferred deletions that nobody would carry out any more at
     // the end of the program; charts among them still need the event loop.
     connect(&m_engine, &QObject::destroyed, [] { QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); });
@@ -323,35 +326,26 @@ void DiaryProgram::setKeyboardHeight(qreal height)
 
 void DiaryProgram::syncNow()
 {
-    sync::Courier* courier = m_home.isOpen() && !m_syncing ? m_home.courier() : nullptr;
-    if (!courier)
-        return;
-    m_syncing = true;
-    m_home.diary().syncNow(*courier, [this](const sync::Report& report) {
-        m_syncing = false;
-        m_failures = report.problem ? m_failures + 1 : 0;
-        if (report.gapSeen || report.forkSeen)
-            say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
-        else if (m_asked)
-            say(report.problem ? diaryapp::errorText(*report.problem) : tr("Done. All is sent and fetched."));
-        m_asked = false;
-        if (m_setup.syncEvery.count() > 0)
-            m_syncTimer.start(m_failures == 0 ? m_setup.syncEvery
-                                              : std::max<std::chrono::milliseconds>(
-                                                  std::chrono::seconds(1),
-                                                  sync::backOff(m_failures, QRandomGenerator::global()->generateDouble())));
-        m_home.touch();
-    });
+    m_pulse.nudge();
+}
+
+void DiaryProgram::afterRun(const sync::Report& report)
+{
+    if (report.gapSeen || report.forkSeen)
+        say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
+    else if (m_asked)
+        say(report.problem ? diaryapp::errorText(*report.problem) : tr("Done. All is sent and fetched."));
+    m_asked = false;
+    m_home.touch();
 }
 
 void DiaryProgram::askNow()
 {
     m_asked = true;
-    syncNow();
-    if (!m_syncing && m_asked) {
-        m_asked = false;
-        say(tr("This device can not reach a clinic."));
-    }
+    if (m_pulse.runNow() || m_pulse.isBusy())
+        return;
+    m_asked = false;
+    say(tr("This device can not reach a clinic."));
 }
 
 void DiaryProgram::applyLanguage()

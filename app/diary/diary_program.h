@@ -40,6 +40,7 @@
 #include "app/diary/model/today_board.h"
 #include "app/diary/model/warning_board.h"
 #include "app/notices/notice_board.h"
+#include "app/pulse/hub_pulse.h"
 
 #include <QQmlApplicationEngine>
 #include <QSize>
@@ -129,6 +130,7 @@ public:
     diaryapp::MineBoard* mine() { return &m_mine; }
     notices::NoticeBoard* notices() { return &m_notices; }
 
+    pulse::HubPulse& pulse() { return m_pulse; }
     /// The phone is in another time zone, or may be: reminders keep the wall clock.
     void travelTo(const aftercare::Zone& zone) { m_home.travelTo(zone); }
 
@@ -190,6 +192,7 @@ private:
     void say(const QString& text, std::optional<recovery::EntryId> undoable = {}, bool stays = false);
     void applyLanguage();
     void afterSave();
+    void afterRun(const sync::Report& report);
     void wirePhotos();
     void afterRefusal();
     void afterReading();
@@ -222,11 +225,9 @@ private:
     QString m_notice;
     std::optional<recovery::EntryId> m_undoable;
     QTimer m_noticeTimer;
-    QTimer m_syncTimer;
-    bool m_syncing = false;
+    pulse::HubPulse m_pulse;
     qreal m_keyboardHeight = 0;
     bool m_asked = false;  ///< the patient waits for the answer
-    int m_failures = 0;
     QTranslator m_translator;
     QQmlApplicationEngine m_engine;
 };

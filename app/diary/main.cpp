@@ -2,6 +2,8 @@
 
 #include "app/diary/diary_program.h"
 #include "app/fonts/fonts.h"
+#include "core/crypto/core_dumps.h"
+#include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
 #include "platform/device/device.h"
 
@@ -17,6 +19,7 @@
 int main(int argc, char** argv)
 {
     using namespace ebbline;
+    (void)crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("ebbline-diary"));
     QApplication::setApplicationVersion(QStringLiteral(EBBLINE_VERSION));
@@ -89,6 +92,8 @@ int main(int argc, char** argv)
         }
         program.locking()->unlock(QString::fromUtf8(file.readLine()).trimmed());
     }
+    const courier::NetworkWatch network;
+    QObject::connect(&network, &courier::NetworkWatch::back, &program.pulse(), &pulse::HubPulse::networkIsBack);
     if (!program.show(QSize(390, 844))) {
         std::fprintf(stderr, "ebbline-diary: the pages could not be loaded\n");
         return 1;

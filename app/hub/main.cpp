@@ -1,6 +1,7 @@
 // ebbline-hub: holds the mailboxes between phones and clinics, and can read none of them.
 
 #include "core/bytes/text.h"
+#include "core/crypto/core_dumps.h"
 #include "core/mailbox/embedded_store.h"
 #include "platform/postgres/postgres_store.h"
 #include "platform/server/certificate.h"
@@ -139,7 +140,7 @@ int serve(const Place& place, const server::ServerSettings& settings, const mail
         metrics = std::move(*started);
         log.line("metrics", {{"port", metrics->port()}});
     }
-    (*mail)->whenOthersWrite([&](const std::optional<envelope::MailboxId>& mailbox) { (*http)->heard(mailbox); });
+    (*mail)->whenOthersWrite([&](const std::optional<mailbox::Written>& written) { (*http)->heard(written); });
     if (!portFile.empty()) {
         std::ofstream(portFile + ".new") << (*http)->port() << '\n';
         std::filesystem::rename(portFile + ".new", portFile);
@@ -173,6 +174,7 @@ int serve(const Place& place, const server::ServerSettings& settings, const mail
 
 int main(int argc, char** argv)
 {
+    (void)ebbline::crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     CLI::App app{"Ebbline hub: holds sealed envelopes between phones and clinics. It can read none of them."};
     app.set_version_flag("--version", EBBLINE_VERSION);
     app.require_subcommand(1);

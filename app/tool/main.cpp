@@ -1,10 +1,12 @@
 // ebbline: the tool for auditors and owners.
 
 #include "app/tool/subcommand.h"
+#include "core/crypto/core_dumps.h"
 
 int main(int argc, char** argv)
 {
     using namespace ebbline;
+    (void)crypto::refuseCoreDumps();  // a system that refuses keeps its own rule
     CLI::App app{"Ebbline's tool. Each subcommand has its own --help."};
     app.set_version_flag("--version", EBBLINE_VERSION);
     app.require_subcommand(1);

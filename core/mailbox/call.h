@@ -16,6 +16,7 @@ struct Service::Call {
     clock::Instant now;
     bool again = false;
     std::vector<std::string_view> parts{};  ///< of the path, without /v1/
+    std::int64_t clinic = 0;                ///< of the device, once it is known
 };
 
 /// Empty bodies of errors are all alike: they tell an attacker nothing.

@@ -83,6 +83,13 @@ struct Usage {
     std::int64_t blobBytes = 0;          ///< as announced, whether they came or not
 };
 
+/// Where something was put.
+struct Written {
+    envelope::MailboxId mailbox;
+    std::int64_t clinic = 0;
+    auto operator<=>(const Written&) const = default;
+};
+
 class MailStore {
 public:
     virtual ~MailStore() = default;
@@ -165,7 +172,7 @@ public:
     /// when another one wrote to a mailbox; with nothing when that may have happened to any of them. A
     /// hint, late or lost at times: looking is the truth. An empty function ends it; none is called
     /// any more once this returns.
-    using Heard = std::function<void(const std::optional<envelope::MailboxId>& mailbox)>;
+    using Heard = std::function<void(const std::optional<Written>& written)>;
     virtual void whenOthersWrite(Heard heard) = 0;
 };
 

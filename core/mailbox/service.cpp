@@ -7,7 +7,7 @@ namespace ebbline::mailbox {
 namespace {
 
 constexpr std::string_view prefix = "/v1/";
-constexpr std::uint64_t maximumWaitSeconds = 25;
+constexpr std::string_view newsPath = "/v1/news";
 constexpr std::size_t maximumPositions = 64;
 
 /// `name=value` in a query.
@@ -91,6 +91,7 @@ Response Service::handle(const Request& request, const std::string& address, clo
             response = answerFor(Error{Reason::storageFailed, {}});
         }
     }
+    response.clinic = call.clinic;
     response.hubTime =
         std::to_string(std::chrono::floor<std::chrono::seconds>(now).time_since_epoch().count());
     return response;
@@ -118,6 +119,7 @@ Response Service::route(Call& call)
     const Result<Device> device = authorised(call);
     if (!device)
         return answerFor(device.error());
+    call.clinic = device->clinic;
     RateLimiter& devices = isAboutBlobs(call.request) ? m_blobDevices : m_devices;
     if (const std::int64_t wait = call.again ? 0 : devices.take(bytes::toHex(device->id.view()), call.now); wait > 0) {
         Response limited = answer(429);
@@ -230,16 +232,32 @@ Response Service::news(Call&, const Device& device)
     return answer(200, std::move(out).bytes());
 }
 
-std::optional<std::pair<envelope::MailboxId, std::chrono::seconds>> Service::waitOf(const Request& request)
+std::string knownNews(bytes::View news)
 {
-    if (request.method != "GET" || !request.path.starts_with("/v1/m/"))
+    return news.empty() ? std::string() : bytes::toHex(crypto::hash128(news));
+}
+
+std::optional<Service::Wait> Service::waitOf(const Request& request)
+{
+    const bool news = request.path == newsPath;
+    if (request.method != "GET" || (!news && !request.path.starts_with("/v1/m/")))
         return std::nullopt;
     const auto wait = field(request.query, "wait");
-    const auto seconds = wait ? numberIn(*wait) : std::nullopt;
-    const auto mailbox = mailboxIn(std::string_view(request.path).substr(6));
-    if (!seconds || *seconds == 0 || !mailbox)
+    const std::uint64_t seconds = wait ? numberIn(*wait).value_or(0) : 0;
+    const auto mailbox = news ? std::nullopt : mailboxIn(std::string_view(request.path).substr(6));
+    if (seconds == 0 || (!news && !mailbox))
         return std::nullopt;
-    return std::pair{*mailbox, std::chrono::seconds(std::min(*seconds, maximumWaitSeconds))};
+    constexpr std::uint64_t most = longestWait.count();
+    return Wait{mailbox, std::chrono::seconds(std::min(seconds, most))};
+}
+
+bool Service::endsWait(const Request& request, const Response& response)
+{
+    if (response.status != 200)
+        return true;
+    if (request.path != newsPath)
+        return !response.body.empty();
+    return knownNews(response.body) != field(request.query, "known").value_or(std::string_view());
 }
 
 std::optional<envelope::MailboxId> Service::writtenBy(const Request& request)

@@ -18,6 +18,10 @@ namespace ebbline::mailbox {
 
 inline constexpr std::size_t maximumAnswer = 1024 * 1024;  ///< bytes of envelopes in one answer
 inline constexpr std::size_t maximumRequestBody = 300 * 1024;
+inline constexpr std::chrono::seconds longestWait{25};     ///< of one long poll
+
+/// How a desk names the news that it knows already, as `known` of GET /v1/news: 32 hexadecimal digits. Empty for none.
+std::string knownNews(bytes::View news);
 
 struct Limits {
     Quota quota;
@@ -42,9 +46,17 @@ public:
     /// counted already. Does not throw: what a store or the memory throws is answered 503.
     Response handle(const Request& request, const std::string& address, clock::Instant now, bool again = false);
 
-    /// The mailbox a caller waits for, if the request is a valid-looking long poll: a GET of a
-    /// mailbox with `wait=seconds`. The server asks again when something arrives there.
-    static std::optional<std::pair<envelope::MailboxId, std::chrono::seconds>> waitOf(const Request& request);
+    struct Wait {
+        std::optional<envelope::MailboxId> mailbox;  ///< empty: any of the caller's clinic
+        std::chrono::seconds time;                   ///< 1 s to longestWait
+    };
+    /// What a caller waits for, if the request is a valid-looking long poll: a GET of a mailbox or of the
+    /// news with `wait=seconds`. The server asks again when something arrives there.
+    static std::optional<Wait> waitOf(const Request& request);
+
+    /// Whether the answer says more than who waits knows: a mailbox has something past the positions; the news are
+    /// other than those whose hash (knownNews()) the caller named as `known`. Whatever is not a success ends a wait, too.
+    static bool endsWait(const Request& request, const Response& response);
 
     /// The mailbox a successful PUT wrote to; empty for other requests.
     static std::optional<envelope::MailboxId> writtenBy(const Request& request);

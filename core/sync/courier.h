@@ -12,8 +12,9 @@ namespace ebbline::sync {
 class Courier {
 public:
     virtual ~Courier() = default;
-    /// `answer` is called exactly once: a response of any status, or Reason::unreachable,
-    /// Reason::forged (the hub's certificate is not the pinned one).
+    /// `answer` is called exactly once, or never if the courier is destroyed before: a response of any status, or
+    /// Reason::unreachable, Reason::forged (the hub's certificate is not the pinned one). A request that asks the hub to
+    /// wait (`wait=`) is given that time as well.
     virtual void send(const mailbox::Request& request,
                       std::function<void(Result<mailbox::Response>)> answer) = 0;
 };

@@ -1,8 +1,15 @@
 #include "core/sync/hub_client.h"
 
+#include <algorithm>
 #include <charconv>
 
 namespace ebbline::sync {
+
+namespace {
+
+constexpr std::int64_t mostSeconds = 1'000'000;  ///< of a Retry-After: keeps what a hub says from overflowing a time
+
+}  // namespace
 
 Result<mailbox::Response> judged(Result<mailbox::Response> response)
 {
@@ -43,6 +50,8 @@ void HubClient::attempt(mailbox::Request request, Answer answer, bool again)
                 return;
             }
         }
+        const bool good = response && response->status >= 200 && response->status < 300;
+        self->m_retryAfter = std::chrono::seconds(response && !good ? std::clamp<std::int64_t>(response->retryAfterSeconds, 0, mostSeconds) : 0);
         answer(judged(std::move(response)));
     });
 }

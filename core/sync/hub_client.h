@@ -23,6 +23,9 @@ public:
     /// the seconds, 507 Reason::storageFull, 5xx Reason::unreachable.
     void signedRequest(mailbox::Request request, Answer answer);
 
+    /// How long the last answer that was no success asked to be left alone; 0: it did not ask.
+    std::chrono::seconds retryAfter() const { return m_retryAfter; }
+
     /// The same without a signature.
     static void plainRequest(Courier& courier, const mailbox::Request& request, const Answer& answer);
 
@@ -32,6 +35,7 @@ private:
     const crypto::SigningKey& m_key;
     const clock::Clock& m_clock;
     std::chrono::seconds m_offset{0};
+    std::chrono::seconds m_retryAfter{0};
 };
 
 /// A 2xx response, or the error that its status stands for.

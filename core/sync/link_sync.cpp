@@ -16,18 +16,10 @@ namespace {
 
 /// An answer of at least this size was cut off by the hub's bound: there may be more.
 constexpr std::size_t fullAnswer = mailbox::maximumAnswer / 2;
-/// Nothing of this device is wanted.
-constexpr std::uint64_t beyondAll = 0x7fff'ffff'ffff'ffff;
-constexpr std::size_t longestQuestion = 2000;
 constexpr std::size_t mostStuck = 8;
 
 /// Under this name a desk keeps the mailbox at which a hub's limit ended its last run.
 constexpr std::string_view stoppedName = "sync-stopped";
-
-std::string mailboxPath(const envelope::MailboxId& mailbox)
-{
-    return "/v1/m/" + bytes::toHex(mailbox.view());
-}
 
 /// One run over all links, step by step; keeps itself alive until done.
 class Run : public std::enable_shared_from_this<Run> {
@@ -48,8 +40,11 @@ public:
         if (isClinic() && m_posts.size() > 1) {
             const auto self = shared_from_this();
             m_hub->signedRequest({"GET", "/v1/news", {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
-                if (!response)
+                if (!response) {
+                    self->m_report.retryAfter = self->m_hub->retryAfter();
                     return self->finish(response.error());
+                }
+                self->m_report.reached = true;
                 self->keepNews(response->body);
                 self->beginWhereStopped();
                 self->next();
@@ -173,30 +168,15 @@ private:
 
     void pull()
     {
-        std::string after;
-        const auto add = [&](const envelope::DeviceId& device, std::uint64_t sequence) {
-            after += (after.empty() ? "after=" : ",") + bytes::toHex(device.view()) + ":" + std::to_string(sequence);
-        };
-        for (const crypto::SigningPublicKey& peer : post().peers) {
-            const envelope::DeviceId device = envelope::deviceIdOf(peer);
-            const Result<vault::Cursor> head = m_vault.peerHead(post().mailbox, device);
-            if (!head)
-                return finish(head.error());
-            add(device, head->sequence);
-        }
-        for (const envelope::DeviceId& colleague : post().colleagues)
-            if (after.size() < longestQuestion)
-                add(colleague, beyondAll);
-        for (const envelope::DeviceId& stuck : m_stuck)
-            add(stuck, beyondAll);
-        for (const envelope::DeviceId& revoked : post().revoked)
-            if (after.size() < longestQuestion)
-                add(revoked, beyondAll);
-        mailbox::Request request{"GET", mailboxPath(post().mailbox), after, {}, {}};
+        const Result<std::string> question = questionFor(m_vault, post(), m_stuck);
+        if (!question)
+            return finish(question.error());
+        mailbox::Request request{"GET", mailboxPath(post().mailbox), *question, {}, {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self](const Result<mailbox::Response>& response) {
             if (!response)
                 return self->problemWithLink(response.error());
+            self->m_report.reached = true;
             self->take(response->body);
         });
     }
@@ -260,8 +240,10 @@ private:
         if (!m_report.problem)
             m_report.problem = error;
         m_limited = error.reason == Reason::tooSoon;
-        if (error.reason == Reason::unreachable || m_limited)
+        if (error.reason == Reason::unreachable || m_limited) {
+            m_report.retryAfter = m_hub->retryAfter();
             return finish();
+        }
         nextLink();
     }
 

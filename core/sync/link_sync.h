@@ -38,6 +38,8 @@ struct Report {
     std::size_t photoChunksReceived = 0;
     std::optional<Error> photoProblem;    ///< the first thing that stopped a photograph; everything else went on
     std::optional<Error> problem;  ///< the first thing that stopped it, e.g. Reason::unreachable
+    bool reached = false;          ///< the hub said what lies there for at least one mailbox, or for all
+    std::chrono::seconds retryAfter{0};  ///< the hub ended the run, and asked to be left alone for so long; 0: it did not ask
 };
 
 /// Runs once over all links of the vault, then calls `done`. Vault and courier outlive the run.
@@ -48,8 +50,5 @@ std::string statementName(const envelope::MailboxId& mailbox);
 
 /// True if `since` lies longer back than `limit`, or ahead of us because somebody set the clock.
 bool isOver(clock::Instant since, std::chrono::milliseconds limit, clock::Instant now);
-
-/// Full jitter back-off: 2 s doubled per failure up to 15 minutes; `random` in [0, 1).
-std::chrono::milliseconds backOff(int failures, double random);
 
 }  // namespace ebbline::sync

@@ -38,6 +38,15 @@ Outlook::State gravest(const vault::Standing& standing, const Outlook& outlook)
 
 }  // namespace
 
+int overdueOf(const Outlook& outlook, clock::Instant now)
+{
+    int reached = 0;
+    for (const int days : overdueDays)
+        if (outlook.waitingSince && now - *outlook.waitingSince >= std::chrono::days(days))
+            reached = days;
+    return reached;
+}
+
 Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& mailbox)
 {
     const auto standing = vault.standing(mailbox);

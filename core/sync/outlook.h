@@ -7,6 +7,8 @@
 
 #include "core/sync/link_sync.h"
 
+#include <array>
+
 namespace ebbline::sync {
 
 struct Outlook {
@@ -24,6 +26,14 @@ struct Outlook {
     std::optional<clock::Instant> heardAt;       ///< when something new of the other end was last accepted; empty: never
     bool unheard = false;                        ///< as State::unheard, whatever graver holds as well
 };
+
+/// Days without an acknowledgement at which it is said anew that something waits: before ninety, after which an operator
+/// may want room (docs/decisions/0023-long-waits.md). Our own choice.
+inline constexpr std::array<int, 3> overdueDays{30, 60, 85};
+
+/// The highest of overdueDays that the oldest thing which was written here and is not acknowledged has waited; 0: none of
+/// them, or nothing waits.
+int overdueOf(const Outlook& outlook, clock::Instant now);
 
 /// Of one mailbox, at this moment of the vault's clock. Whether a link that ended or a course that is closed still
 /// matters is for the caller to say. \returns Reason::storageFailed.

@@ -1,5 +1,6 @@
 #include "core/sync/post.h"
 
+#include "core/bytes/text.h"
 #include "core/pairing/statement.h"
 
 #include <algorithm>
@@ -7,6 +8,10 @@
 namespace ebbline::sync {
 
 namespace {
+
+/// Nothing of this device is wanted.
+constexpr std::uint64_t beyondAll = 0x7fff'ffff'ffff'ffff;
+constexpr std::size_t longestQuestion = 2000;
 
 std::optional<pairing::Roster> rosterOf(const vault::Vault& vault, const crypto::SigningPublicKey& root)
 {
@@ -60,6 +65,35 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
                          channel.hub, true, false});
     }
     return posts;
+}
+
+std::string mailboxPath(const envelope::MailboxId& mailbox)
+{
+    return "/v1/m/" + bytes::toHex(mailbox.view());
+}
+
+Result<std::string> questionFor(const vault::Vault& vault, const Post& post, const std::set<envelope::DeviceId>& leftOut)
+{
+    std::string after;
+    const auto add = [&](const envelope::DeviceId& device, std::uint64_t sequence) {
+        after += (after.empty() ? "after=" : ",") + bytes::toHex(device.view()) + ":" + std::to_string(sequence);
+    };
+    for (const crypto::SigningPublicKey& peer : post.peers) {
+        const envelope::DeviceId device = envelope::deviceIdOf(peer);
+        const Result<vault::Cursor> head = vault.peerHead(post.mailbox, device);
+        if (!head)
+            return fail(head.error());
+        add(device, head->sequence);
+    }
+    for (const envelope::DeviceId& colleague : post.colleagues)
+        if (after.size() < longestQuestion)
+            add(colleague, beyondAll);
+    for (const envelope::DeviceId& each : leftOut)
+        add(each, beyondAll);
+    for (const envelope::DeviceId& revoked : post.revoked)
+        if (after.size() < longestQuestion)
+            add(revoked, beyondAll);
+    return after;
 }
 
 }  // namespace ebbline::sync

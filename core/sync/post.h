@@ -28,4 +28,11 @@ struct Post {
 /// Every mailbox of the vault that is still in use, phones before desks. \returns Reason::storageFailed.
 Result<std::vector<Post>> postsOf(const vault::Vault& vault);
 
+/// "/v1/m/…"
+std::string mailboxPath(const envelope::MailboxId& mailbox);
+
+/// What is asked of a mailbox: everything past what this vault holds, and nothing of those who are left out.
+/// \returns Reason::storageFailed.
+Result<std::string> questionFor(const vault::Vault& vault, const Post& post, const std::set<envelope::DeviceId>& leftOut = {});
+
 }  // namespace ebbline::sync

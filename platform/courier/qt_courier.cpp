@@ -1,5 +1,7 @@
 #include "platform/courier/qt_courier.h"
 
+#include "core/mailbox/service.h"
+
 #include <QCryptographicHash>
 #include <QNetworkReply>
 #include <QSslCertificate>
@@ -14,9 +16,15 @@ namespace ebbline::courier {
 QtCourier::QtCourier(const QString& base, const bytes::Array<32>& pinnedKey, QObject* parent)
     : QObject(parent), m_base(base), m_pinnedKey(pinnedKey)
 {
-    m_network.setTransferTimeout(timeoutMs);
+    setQuiet(m_quiet);
     m_network.setRedirectPolicy(QNetworkRequest::ManualRedirectPolicy);
     m_network.setAutoDeleteReplies(true);
+}
+
+void QtCourier::setQuiet(std::chrono::milliseconds time)
+{
+    m_quiet = time;
+    m_network.setTransferTimeout(static_cast<int>(time.count()));
 }
 
 bool QtCourier::isPinned(const QNetworkReply& reply) const
@@ -36,6 +44,9 @@ void QtCourier::send(const mailbox::Request& request, std::function<void(Result<
         url.setQuery(QString::fromStdString(request.query));
     QNetworkRequest outgoing(url);
     outgoing.setHeader(QNetworkRequest::ContentTypeHeader, QByteArrayLiteral("application/octet-stream"));
+    // A hub that was asked to wait says nothing for so long.
+    if (const auto wait = mailbox::Service::waitOf(request))
+        outgoing.setTransferTimeout(static_cast<int>((m_quiet + wait->time).count()));
     if (!request.authorisation.empty())
         outgoing.setRawHeader("EB-Auth", QByteArray::fromStdString(request.authorisation));
     const QByteArray body(reinterpret_cast<const char*>(request.body.data()), static_cast<qsizetype>(request.body.size()));

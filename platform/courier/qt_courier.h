@@ -2,7 +2,7 @@
 /// \file
 /// Carries requests to a hub over Qt Network, without blocking: the answer comes through the event
 /// loop. With a pinned key, a certificate whose public key differs is refused even if some
-/// authority signed it.
+/// authority signed it. Destroying it ends every request without an answer, one that waits at the hub too.
 
 #include "core/sync/courier.h"
 
@@ -23,10 +23,12 @@ public:
 
     void send(const mailbox::Request& request, std::function<void(Result<mailbox::Response>)> answer) override;
 
+    /// A request is given up after this time without a byte, besides what it asks the hub to wait. \pre time > 0
+    void setQuiet(std::chrono::milliseconds time);
     /// A request is given up after this time in all, whatever came of its answer. \pre time > 0
     void setLongest(std::chrono::milliseconds time) { m_longest = time; }
 
-    static constexpr int timeoutMs = 20'000;  ///< without a byte
+    static constexpr int timeoutMs = 20'000;  ///< without a byte, besides the time that a request asks the hub to wait
     static constexpr std::chrono::milliseconds longest{90'000};  ///< in all: room for the largest answer at 100 kbit/s
     static constexpr qint64 maximumResponse = 4 * 1024 * 1024;
 
@@ -35,6 +37,7 @@ private:
 
     QString m_base;
     bytes::Array<32> m_pinnedKey;
+    std::chrono::milliseconds m_quiet{timeoutMs};
     std::chrono::milliseconds m_longest = longest;
     QNetworkAccessManager m_network;
 };

@@ -1,5 +1,6 @@
 #include "platform/postgres/listener.h"
 
+#include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 
 #include <poll.h>
@@ -11,7 +12,8 @@ namespace ebbline::postgres {
 namespace {
 
 constexpr std::size_t maximumPayload = 7'900;  ///< bytes; the server takes less than 8000
-constexpr std::size_t idDigits = 32;
+constexpr std::size_t mailboxDigits = 32;
+constexpr std::size_t digits = mailboxDigits + 16;  ///< and the clinic's number
 constexpr std::chrono::milliseconds togetherWithin{3};
 
 }  // namespace
@@ -38,20 +40,20 @@ void Listener::setHeard(mailbox::MailStore::Heard heard)
     m_heard = std::move(heard);
 }
 
-void Listener::announce(const envelope::MailboxId& mailbox)
+void Listener::announce(const mailbox::Written& written)
 {
     {
         const std::scoped_lock lock(m_mutex);
-        m_toTell.insert(mailbox);
+        m_toTell.insert(written);
     }
     (void)::eventfd_write(m_wake, 1);
 }
 
-void Listener::call(const std::optional<envelope::MailboxId>& mailbox)
+void Listener::call(const std::optional<mailbox::Written>& written)
 {
     const std::scoped_lock lock(m_heardMutex);
     if (m_heard)
-        m_heard(mailbox);
+        m_heard(written);
 }
 
 void Listener::live()
@@ -81,7 +83,7 @@ void Listener::connect()
 {
     m_connection.reset();
     auto opened = Connection::open(m_settings.address);
-    if (opened && (*opened)->run("LISTEN ebbline_mail"))
+    if (opened && (*opened)->run("LISTEN ebbline_written"))
         m_connection = std::move(*opened);
 }
 
@@ -109,31 +111,31 @@ void Listener::receive(bool quiet)
         if (notice->be_pid == PQbackendPID(m_connection->handle()))
             continue;
         const std::string_view text(notice->extra);
-        for (std::size_t at = 0; at + idDigits <= text.size(); at += idDigits)
-            if (const auto id = bytes::fromHex(text.substr(at, idDigits))) {
-                envelope::MailboxId mailbox;
-                std::copy(id->begin(), id->end(), mailbox.value.begin());
-                call(mailbox);
+        for (std::size_t at = 0; at + digits <= text.size(); at += digits)
+            if (const auto named = bytes::fromHex(text.substr(at, digits))) {
+                bytes::Reader reader(*named);
+                const auto mailbox = reader.id<envelope::MailboxTag>();
+                call(mailbox::Written{mailbox, static_cast<std::int64_t>(reader.u64())});
             }
     }
 }
 
 void Listener::tell()
 {
-    std::set<envelope::MailboxId> mailboxes;
+    std::set<mailbox::Written> all;
     {
         const std::scoped_lock lock(m_mutex);
-        mailboxes.swap(m_toTell);
+        all.swap(m_toTell);
     }
     std::string payload;
     const auto send = [&] {
-        if (!payload.empty() && !m_connection->ask("SELECT pg_notify('ebbline_mail', $1::text)", Arguments().add(std::string_view(payload))))
+        if (!payload.empty() && !m_connection->ask("SELECT pg_notify('ebbline_written', $1::text)", Arguments().add(std::string_view(payload))))
             m_connection.reset();
         payload.clear();
     };
-    for (const envelope::MailboxId& mailbox : mailboxes) {
-        payload += bytes::toHex(mailbox.view());
-        if (payload.size() + idDigits > maximumPayload)
+    for (const mailbox::Written& written : all) {
+        payload += bytes::toHex(bytes::Writer().raw(written.mailbox.view()).u64(static_cast<std::uint64_t>(written.clinic)).bytes());
+        if (payload.size() + digits > maximumPayload)
             send();
         if (!m_connection)
             return;

@@ -24,7 +24,7 @@ public:
 
     void setHeard(mailbox::MailStore::Heard heard);
     /// Tells the others, soon.
-    void announce(const envelope::MailboxId& mailbox);
+    void announce(const mailbox::Written& written);
 
 private:
     void live();
@@ -33,7 +33,7 @@ private:
     bool wait(std::chrono::milliseconds atMost);
     void receive(bool quiet);
     void tell();
-    void call(const std::optional<envelope::MailboxId>& mailbox);
+    void call(const std::optional<mailbox::Written>& written);
 
     Settings m_settings;
     std::unique_ptr<Connection> m_connection;  ///< of the thread
@@ -41,7 +41,7 @@ private:
     std::mutex m_heardMutex;
     mailbox::MailStore::Heard m_heard;
     std::mutex m_mutex;
-    std::set<envelope::MailboxId> m_toTell;
+    std::set<mailbox::Written> m_toTell;
     bool m_stopping = false;
     std::thread m_thread;
 };

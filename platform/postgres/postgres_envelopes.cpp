@@ -46,7 +46,7 @@ Done PostgresStore::putEnvelope(const Device& sender, const envelope::MailboxId&
     });
     const std::scoped_lock lock(m_listenerMutex);
     if (put.outcome && m_listener)
-        m_listener->announce(mailbox);
+        m_listener->announce({mailbox, sender.clinic});
     return put.outcome;
 }
 

@@ -129,10 +129,10 @@ Done HttpServer::reloadCertificate()
     return {};
 }
 
-void HttpServer::heard(const std::optional<envelope::MailboxId>& mailbox)
+void HttpServer::heard(const std::optional<mailbox::Written>& written)
 {
-    if (mailbox)
-        m_inside->shared->waiting.wake(*mailbox);
+    if (written)
+        m_inside->shared->waiting.wake(*written);
     else
         m_inside->shared->waiting.wakeAll();
 }

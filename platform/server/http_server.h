@@ -59,7 +59,7 @@ public:
 
     /// Another hub over the same store wrote to this mailbox, or, with nothing, perhaps to any: who
     /// waits looks again.
-    void heard(const std::optional<envelope::MailboxId>& mailbox);
+    void heard(const std::optional<mailbox::Written>& written);
 
     /// Reads certificate and key again, for connections that begin from now on; those that run go
     /// on undisturbed. \returns Reason::malformed, and the old certificate stays in use.

@@ -15,6 +15,8 @@
 #include <boost/beast/http.hpp>
 #include <boost/beast/ssl.hpp>
 
+#include <utility>
+
 namespace ebbline::server {
 
 namespace {
@@ -82,7 +84,7 @@ asio::awaitable<mailbox::Response> ask(std::shared_ptr<Shared> shared, const mai
     co_return answer;
 }
 
-/// A long poll: asks, and if there is nothing yet, waits for the mailbox and asks again, until
+/// A long poll: asks, and if there is nothing yet, waits for the mailbox, or a desk for its clinic, and asks again, until
 /// something is there or the time is over.
 asio::awaitable<mailbox::Response> respond(std::shared_ptr<Shared> shared, mailbox::Request request,
                                            const std::string& address)
@@ -92,20 +94,33 @@ asio::awaitable<mailbox::Response> respond(std::shared_ptr<Shared> shared, mailb
         co_return co_await ask(shared, request, address);
 
     const auto waiter = std::make_shared<Waiter>(co_await asio::this_coro::executor);
-    waiter->timer.expires_after(wait->second);
-    // Registered before the first look, so that nothing can arrive unseen in between.
-    shared->waiting.add(wait->first, waiter);
+    waiter->timer.expires_after(wait->time);
+    // Registered before a look, so that nothing can arrive unseen in between.
+    std::optional<Waiting::For> what;
+    if (wait->mailbox) {
+        what = *wait->mailbox;
+        shared->waiting.add(*what, waiter);
+    }
     mailbox::Response answer = co_await ask(shared, request, address);
-    while (answer.status == 200 && answer.body.empty() && !shared->stopping) {
+    if (!what && answer.status == 200) {
+        // Whose desk it is, the first look has told: a second one follows at once.
+        what = answer.clinic;
+        shared->waiting.add(*what, waiter);
+        if (!mailbox::Service::endsWait(request, answer))
+            answer = co_await ask(shared, request, address, true);
+    }
+    bool arrived = false;  // then what is known already is worth an answer, too: there is more of it
+    while (!mailbox::Service::endsWait(request, answer) && !(arrived && !answer.body.empty()) && !shared->stopping) {
         const bool over = waiter->timer.expiry() <= std::chrono::steady_clock::now();
         if (!waiter->woken && !over)
             (void)co_await waiter->timer.async_wait(noThrow);
-        waiter->woken = false;
+        arrived = std::exchange(waiter->woken, false);
         answer = co_await ask(shared, request, address, true);
         if (over)
             break;
     }
-    shared->waiting.remove(wait->first, waiter);
+    if (what)
+        shared->waiting.remove(*what, waiter);
     co_return answer;
 }
 
@@ -169,7 +184,7 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
         if (answer.status >= 500)
             ++shared->serverErrors;
         if (written && answer.status == 200)
-            shared->waiting.wake(*written);
+            shared->waiting.wake({*written, answer.clinic});
 
         beast::get_lowest_layer(stream).expires_after(shared->settings.bodyTime);
         auto response = made(message.version(), keepAlive, std::move(answer));

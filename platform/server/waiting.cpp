@@ -12,16 +12,16 @@ void Waiting::call(const Place& place)
     });
 }
 
-void Waiting::add(const envelope::MailboxId& mailbox, const Place& place)
+void Waiting::add(const For& what, const Place& place)
 {
     const std::scoped_lock lock(m_mutex);
-    m_waiters.emplace(mailbox, place);
+    m_waiters.emplace(what, place);
 }
 
-void Waiting::remove(const envelope::MailboxId& mailbox, const Place& place)
+void Waiting::remove(const For& what, const Place& place)
 {
     const std::scoped_lock lock(m_mutex);
-    const auto [first, last] = m_waiters.equal_range(mailbox);
+    const auto [first, last] = m_waiters.equal_range(what);
     for (auto each = first; each != last; ++each)
         if (each->second == place) {
             m_waiters.erase(each);
@@ -29,10 +29,16 @@ void Waiting::remove(const envelope::MailboxId& mailbox, const Place& place)
         }
 }
 
-void Waiting::wake(const envelope::MailboxId& mailbox)
+void Waiting::wake(const mailbox::Written& written)
 {
     const std::scoped_lock lock(m_mutex);
-    const auto [first, last] = m_waiters.equal_range(mailbox);
+    wakeFor(written.mailbox);
+    wakeFor(written.clinic);
+}
+
+void Waiting::wakeFor(const For& what)
+{
+    const auto [first, last] = m_waiters.equal_range(what);
     for (auto place = first; place != last; ++place)
         call(place->second);
 }
@@ -40,7 +46,7 @@ void Waiting::wake(const envelope::MailboxId& mailbox)
 void Waiting::wakeAll()
 {
     const std::scoped_lock lock(m_mutex);
-    for (const auto& [mailbox, place] : m_waiters)
+    for (const auto& [what, place] : m_waiters)
         call(place);
 }
 

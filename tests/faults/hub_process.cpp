@@ -79,6 +79,12 @@ int HubProcess::end()
     return WIFEXITED(status) ? WEXITSTATUS(status) : -1;
 }
 
+std::string HubProcess::log() const
+{
+    std::ifstream said(m_folder / "log", std::ios::binary);
+    return {std::istreambuf_iterator<char>(said), {}};
+}
+
 bool HubProcess::runs() const
 {
     return m_process > 0 && ::waitpid(m_process, nullptr, WNOHANG) == 0;

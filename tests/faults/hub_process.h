@@ -25,6 +25,9 @@ public:
     int end();
     bool runs() const;
     std::size_t residentBytes() const;
+    pid_t process() const { return m_process; }
+    /// Everything that it printed so far.
+    std::string log() const;
 
 private:
     std::string m_store;

@@ -7,13 +7,16 @@
 #include "core/exchange/tables.h"
 #include "core/mailbox/wire.h"
 #include "core/pairing/handshake.h"
+#include "core/pairing/statement.h"
 #include "core/photos/sealed_photo.h"
 #include "core/sync/messages.h"
+#include "core/vault/container.h"
 #include "core/vault/key_slots.h"
 #include "tests/core/photos/sample_jpeg.h"
 
 #include <cstdio>
 #include <fstream>
+#include <iterator>
 
 using namespace ebbline;
 
@@ -114,6 +117,53 @@ int main(int argc, char** argv)
     seeds.add("pairing_code", pairing::toText(pairing::TypedCode{{0, 1, 2, 3}, {1, 2, 3, 4, 5, 6, 7, 8, 9}}));
     seeds.add("pairing_messages", pairing::signPatientLink({header.mailbox, sender.publicKey(), sender.publicKey(), "Clinic"}, sender));
 
+    // Without their signatures, which each run makes anew.
+    const auto unsignedPart = [](const bytes::Bytes& whole) { return bytes::View(whole).first(whole.size() - 64); };
+    pairing::Roster roster;
+    roster.desks = {{sender.publicKey(), recipient.publicKey(), true}};
+    roster.epochKey = recipient.publicKey();
+    roster.revoked = {envelope::DeviceId{crypto::randomArray<16>()}};
+    const auto signedRoster = pairing::signStatement(roster, sender);
+    seeds.add("clinic_statement", unsignedPart(signedRoster));
+    seeds.add("clinic_statement", unsignedPart(pairing::signStatement(pairing::PhoneReplaced{header.mailbox, header.sender, 7, evening.at}, sender)));
+    for (const std::size_t seedSize : {0u, 32u})
+        seeds.add("desk_link", unsignedPart(pairing::signDeskLink({header.mailbox, sender.publicKey(), sender.publicKey(), recipient.publicKey(), 3,
+                                                                   crypto::BoxKey::generate(), bytes::Bytes(seedSize, 5)},
+                                                                  sender)));
+    seeds.add("packed_statement", sync::packSigned(signedRoster));
+    seeds.add("packed_statement", sync::pack(sync::EpochSecret{2, crypto::BoxKey::generate()}));
+    const std::vector<vault::Vault::Head> heads{{header.mailbox, header.sender, {9, {}}}};
+    seeds.add("packed_statement", sync::pack(heads));
+
+    const auto work = std::filesystem::path(argv[1]) / "work";
+    std::filesystem::create_directories(work);
+    const auto put = [&](const char* name, bytes::View contents) {
+        std::ofstream file(work / name, std::ios::binary | std::ios::trunc);
+        file.write(reinterpret_cast<const char*>(contents.data()), static_cast<std::streamsize>(contents.size()));
+    };
+    put("vault.keys", bytes::Bytes(vault::KeySlots::fileSize, 0));
+    if (const auto made = vault::KeySlots::create(vault::SlotKind::passphrase, bytes::viewOf("a passphrase"), {1, 8192}))
+        put("vault.keys", made->first.encode());
+    put("open.info", info);
+    put("vault.db", bytes::viewOf("pages"));
+    std::filesystem::remove(work / "backup");
+    if (vault::pack(work, evening.at, work / "backup")) {
+        std::ifstream file(work / "backup", std::ios::binary);
+        const bytes::Bytes whole{std::istreambuf_iterator<char>(file), {}};
+        seeds.add("backup", whole);
+        seeds.add("backup", bytes::View(whole).first(whole.size() - 32));
+    }
+    std::filesystem::remove_all(work);
+
+    const auto http = [&](const std::string& text) { seeds.add("hub_http", '\1' + text); };
+    http("GET /v1/health HTTP/1.1\r\nHost: hub\r\n\r\n");
+    http("GET /v1/health HTTP/1.1\r\nHost: hub\r\n\r\nGET /v1/news?wait=25&known=00 HTTP/1.1\r\nHost: hub\r\nEB-Auth: " + news.authorisation + "\r\n\r\n");
+    http("PUT /v1/m/00/11/1 HTTP/1.1\r\nHost: hub\r\nContent-Length: 4\r\n\r\nbody");
+    http("POST /v1/desks HTTP/1.1\r\nHost: hub\r\nContent-Length: 5\r\nTransfer-Encoding: chunked\r\n\r\n0\r\n\r\n");
+    http("GET / HTTP/1.0\r\nConnection: keep-alive\r\nExpect: 100-continue\r\n\r\n");
+
+    seeds.add("photo_intake", test::sampleJpegOf(60));
+    seeds.add("photo_intake", test::sampleJpeg({.components = 1, .coded = 20}));
     const auto photo = [&](std::uint8_t which, bytes::View contents) {
         seeds.add("photo", bytes::Writer().u8(which).raw(contents).bytes());
     };

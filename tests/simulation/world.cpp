@@ -104,6 +104,14 @@ void World::copyHubAside()
     openHub();
 }
 
+void World::restartHub()
+{
+    trace.line(timeline.now(), "the hub starts again");
+    m_service.reset();
+    m_store.reset();
+    openHub();
+}
+
 void World::rollHubBack()
 {
     trace.line(timeline.now(), "the hub is put back to an older copy");

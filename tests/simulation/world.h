@@ -70,6 +70,8 @@ public:
     void putCopyBack(Device& device);
     /// The same for the hub's store.
     void copyHubAside();
+    /// Its process ends and another one takes over the same store.
+    void restartHub();
     void rollHubBack();
     /// The hub forgets what was acknowledged, as if so much time had passed.
     void tidyHub(std::chrono::hours later);

@@ -38,12 +38,17 @@ void ListeningCourier::send(const mailbox::Request& request, std::function<void(
 }
 
 HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
-    : QObject(parent), m_workplace(workplace), m_maker(std::move(maker))
+    : QObject(parent), m_workplace(workplace), m_maker(std::move(maker)),
+      m_pulse({[this] { return courier(); }, [this]() -> vault::Vault& { return m_workplace.desk().vault(); },
+               [this](sync::Courier& way, std::function<void(const sync::Report&)> done) { m_workplace.desk().syncNow(way, std::move(done)); }})
 {
-    connect(&m_timer, &QTimer::timeout, this, &HubWatch::syncNow);
+    connect(&m_pulse, &pulse::HubPulse::began, this, [this] {
+        m_courier->forget();
+        Q_EMIT changed();
+    });
+    connect(&m_pulse, &pulse::HubPulse::ended, this, &HubWatch::finished);
     connect(&workplace, &Workplace::openChanged, this, [this] {
-        m_alive = std::make_shared<bool>(true);  // an answer to a run before the lock finds nobody
-        m_busy = false;
+        m_pulse.end();  // an answer to a run before the lock finds nobody
         m_courier.reset();
         m_courierAddress.clear();
         m_lastHeard.reset();
@@ -52,6 +57,7 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
             if (const auto kept = m_workplace.desk().vault().kept(lastHeardName)) {
                 m_lastHeard = readMoment(*kept);
             }
+            m_pulse.begin();
         }
         refresh();
     });
@@ -73,6 +79,7 @@ sync::Courier* HubWatch::courier()
         return nullptr;
     }
     if (!m_courier || hub->address() != m_courierAddress) {
+        m_pulse.dropCourier();
         auto way = m_maker(*hub);
         m_courier = way ? std::make_unique<ListeningCourier>(std::move(way)) : nullptr;
         m_courierAddress = hub->address();
@@ -82,33 +89,21 @@ sync::Courier* HubWatch::courier()
 
 void HubWatch::every(std::chrono::milliseconds interval)
 {
-    if (interval.count() > 0) {
-        m_timer.start(interval);
-    } else {
-        m_timer.stop();
+    m_pulse.setInterval(interval);
+    if (m_workplace.isOpen()) {
+        m_pulse.begin();
     }
 }
 
 void HubWatch::syncNow()
 {
-    auto* way = courier();
-    if (m_busy || way == nullptr) {
+    if (!m_pulse.runNow()) {
         Q_EMIT changed();
-        return;
     }
-    m_busy = true;
-    m_courier->forget();
-    Q_EMIT changed();
-    m_workplace.desk().syncNow(*way, [this, alive = std::weak_ptr<bool>(m_alive)](const sync::Report& report) {
-        if (!alive.expired()) {
-            finished(report);
-        }
-    });
 }
 
 void HubWatch::finished(const sync::Report& report)
 {
-    m_busy = false;
     m_problem = report.problem;
     m_gap = m_gap || report.gapSeen;
     m_fork = m_fork || report.forkSeen;
@@ -185,6 +180,11 @@ QString HubWatch::trouble() const
     }
     if (m_gap || m_phones.withheld > 0) {
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
+    }
+    if (m_phones.overdue > 0) {
+        texts << tr("For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.")
+                     .arg(m_phones.overdue)
+                     .arg(m_phones.overdueNames.mid(0, mostNames).join(tr(", ")));
     }
     if (m_quarantined > 0) {
         texts << tr("%Ln message(s) could not be verified and were set apart.", nullptr, static_cast<int>(m_quarantined));

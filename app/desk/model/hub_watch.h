@@ -4,9 +4,9 @@
 /// queue must never look current: from a day and two hours without a word on, the line warns.
 
 #include "app/desk/model/phone_outlooks.h"
+#include "app/pulse/hub_pulse.h"
 
 #include <QObject>
-#include <QTimer>
 #include <QtQml/qqmlregistration.h>
 
 #include <functional>
@@ -54,7 +54,7 @@ public:
     QString unheard() const;
     QString phones() const;
     bool isStale() const;
-    bool isBusy() const { return m_busy; }
+    bool isBusy() const { return m_pulse.isBusy(); }
 
     /// Looks at the phones anew: they grow silent without anything happening.
     void refresh();
@@ -64,8 +64,11 @@ public:
 
     /// Once now; does nothing while a run is under way.
     Q_INVOKABLE void syncNow();
-    /// Every so often from now on; zero stops.
+    /// Every so often from now on, and at once when the hub has something; zero: only when asked.
     void every(std::chrono::milliseconds interval);
+    /// The computer has a network again.
+    void networkIsBack() { m_pulse.networkIsBack(); }
+    pulse::HubPulse& pulse() { return m_pulse; }
 
 Q_SIGNALS:
     void changed();
@@ -77,15 +80,13 @@ private:
     CourierMaker m_maker;
     std::string m_courierAddress;
     std::unique_ptr<ListeningCourier> m_courier;
-    QTimer m_timer;
-    std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
-    bool m_busy = false;
     std::optional<clock::Moment> m_lastHeard;
     std::optional<Error> m_problem;
     bool m_gap = false;
     bool m_fork = false;
     std::size_t m_quarantined = 0;
     PhoneOutlooks::Count m_phones;
+    pulse::HubPulse m_pulse;  ///< ends before the courier that it uses
 };
 
 }  // namespace ebbline::deskapp

@@ -71,6 +71,9 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
     if (outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, now.at)) {
         lines << PhoneWords::tr("It has not confirmed what was sent to it, %1.", "when it was sent").arg(when(*outlook->waitingSince));
     }
+    if (const int days = sync::overdueOf(*outlook, now.at); days > 0) {
+        lines << PhoneWords::tr("That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.").arg(days);
+    }
     return lines.join(u' ');
 }
 
@@ -95,6 +98,10 @@ PhoneOutlooks::Count PhoneOutlooks::count() const
         count.withheld += outlook->state == State::withheld ? 1 : 0;
         count.forked += outlook->state == State::forked ? 1 : 0;
         count.older += outlook->state == State::olderHere ? 1 : 0;
+        if (const int days = sync::overdueOf(*outlook, now.at); days > 0) {
+            count.overdue = std::max(count.overdue, days);
+            count.overdueNames << m_workplace.patientName(course);
+        }
         if (outlook->unheard) {
             unheard.emplace_back(outlook->heardAt.value_or(clock::Instant{}), m_workplace.patientName(course));
         }

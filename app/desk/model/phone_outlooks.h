@@ -27,6 +27,8 @@ public:
         int withheld = 0;
         int forked = 0;
         int older = 0;
+        int overdue = 0;          ///< the highest of sync::overdueDays that any of them reached; 0: none
+        QStringList overdueNames; ///< of all that reached one
         QStringList unheard;  ///< names of the patients, by how long it is since
     };
     /// Over courses that are not closed.

@@ -100,6 +100,8 @@ QString TodayBoard::outlook() const
     // Answers to reminders travel as well; what she wrote is what she waits for.
     if (outlook->waitingSince && m_today.waiting > 0)
         lines << tr("As far as this phone knows, what you wrote is not with the clinic. It has waited since %1.").arg(when(*outlook->waitingSince));
+    if (const int days = m_today.waiting > 0 ? sync::overdueOf(*outlook, m_today.now.at) : 0; days > 0)
+        lines << tr("That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.").arg(days);
     if (!lines.isEmpty())
         lines << tr("If you are worried, call. Do not wait for an answer here.");
     return lines.join(QLatin1Char(' '));

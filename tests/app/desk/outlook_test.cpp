@@ -71,6 +71,21 @@ TEST_CASE("what a phone has not confirmed is said, at once on the clinic's page 
     CHECK(it.row().reach.contains(QLatin1String("It has not confirmed what was sent to it, ")));
 }
 
+TEST_CASE("what a phone has not taken for thirty, sixty or eighty-five days is trouble, with the patient's name", "[desk][outlook]")
+{
+    Phones it;
+    REQUIRE(it.program->workplace().desk().writeMessage(it.tomas, "Please take your temperature."));
+    const auto written = it.clinic.clock().now();
+    it.clinic.clock().set(written + std::chrono::days(30) - 1s);
+    CHECK_FALSE(it.hub().trouble().contains(QLatin1String("before anything is lost")));
+    for (const int days : sync::overdueDays) {
+        it.clinic.clock().set(written + std::chrono::days(days));
+        CHECK(it.hub().trouble().contains(
+            QStringLiteral("For more than %1 days a phone has not taken what was sent to it: Tomas Reyl. Call, before anything is lost.").arg(days)));
+        CHECK(it.row().reach.contains(QStringLiteral("That is more than %1 days: the phone may be lost or out of use.").arg(days)));
+    }
+}
+
 TEST_CASE("what a hub holds back, a phone that forked and an older desk are trouble until they are over", "[desk][outlook]")
 {
     Phones it;

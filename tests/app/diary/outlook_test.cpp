@@ -78,6 +78,25 @@ TEST_CASE("a day without a word from the clinic is said, from twenty-six hours o
     CHECK(day.outlook().contains(QLatin1String("what you wrote is not with the clinic")));
 }
 
+TEST_CASE("what has waited for thirty, sixty or eighty-five days asks to keep the phone and to call", "[diary][outlook]")
+{
+    Day day;
+    day.patient.setOffline(true);
+    day.patient.goTo(0, 14, 5);
+    DemoPatient::tell(*day.program, 3);
+    const auto written = day.patient.clock().now();
+    day.patient.clock().set(written + std::chrono::days(30) - 1s);
+    CHECK_FALSE(day.outlook().contains(QLatin1String("Keep this phone")));
+    for (const int days : sync::overdueDays) {
+        day.patient.clock().set(written + std::chrono::days(days));
+        CHECK(day.outlook().contains(QStringLiteral("That is more than %1 days. Call your clinic, please. Keep this phone and this program: "
+                                                    "what you wrote may be nowhere else.")
+                                         .arg(days)));
+        CHECK(day.outlook().endsWith(whatToDo));
+        CHECK(day.program->today()->isStuck());
+    }
+}
+
 TEST_CASE("a message that is missing, two that do not fit, and an older copy are each said, the gravest alone", "[diary][outlook]")
 {
     Day day;

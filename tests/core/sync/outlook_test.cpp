@@ -207,3 +207,33 @@ TEST_CASE("the graver of two states is the one that is said", "[outlook]")
     CHECK(pair.atPhone().unheard);
     CHECK(pair.atPhone().waitingSince);
 }
+
+TEST_CASE("a wait is overdue from thirty, sixty and eighty-five days on, on both sides, until it is acknowledged", "[outlook]")
+{
+    Pair pair;
+    pair.record();
+    REQUIRE(pair.world.desk.writeMessage(pair.course, "How is it?"));
+    const auto written = pair.world.clock.now();
+    const auto overdue = [&](const Outlook& outlook) { return sync::overdueOf(outlook, pair.world.clock.now()); };
+    CHECK(overdue(pair.atPhone()) == 0);
+    for (const auto& [days, before] : {std::pair(30, 0), std::pair(60, 30), std::pair(85, 60)}) {
+        pair.world.clock.set(written + 24h * days - 1ms);
+        CHECK(overdue(pair.atPhone()) == before);
+        CHECK(overdue(pair.atDesk()) == before);
+        pair.world.clock.advance(1ms);
+        CHECK(overdue(pair.atPhone()) == days);
+        CHECK(overdue(pair.atDesk()) == days);
+    }
+    // The hub has it and keeps it: that changes nothing, and nothing is lost by it.
+    pair.there();
+    CHECK(overdue(pair.atPhone()) == 85);
+    pair.world.clock.advance(24h * 30);
+    REQUIRE(pair.world.service.tidy(pair.world.clock.now()));
+    CHECK(overdue(pair.atPhone()) == 85);
+    pair.andBack();
+    pair.world.syncDesk();
+    CHECK(overdue(pair.atPhone()) == 0);
+    CHECK(overdue(pair.atDesk()) == 0);
+    CHECK(pair.atPhone().state == State::delivered);
+    CHECK(pair.world.desk.course(pair.course)->state->entries.size() == 1);
+}

@@ -273,3 +273,46 @@ TEST_CASE("a renewed certificate is taken up while the hub runs, and a bad one i
     CHECK(hub.server->reloadCertificate().error().reason == Reason::malformed);
     CHECK(ask(*std::make_unique<courier::QtCourier>(hub.base("https"), renewed.keyHash), health));
 }
+
+TEST_CASE("a courier that goes while a request waits at the hub calls nobody any more", "[courier]")
+{
+    QTcpServer silent;
+    REQUIRE(silent.listen(QHostAddress::LocalHost));
+    int answers = 0;
+    {
+        courier::QtCourier courier(QString("http://127.0.0.1:%1").arg(silent.serverPort()));
+        courier.send({"GET", "/v1/news", "wait=25", {}, {}}, [&](const Result<mailbox::Response>&) { ++answers; });
+        QEventLoop loop;
+        QObject::connect(&silent, &QTcpServer::newConnection, &loop, &QEventLoop::quit);
+        QTimer::singleShot(5'000, &loop, &QEventLoop::quit);
+        loop.exec();
+    }
+    REQUIRE(silent.hasPendingConnections());
+    QTcpSocket* socket = silent.nextPendingConnection();
+    QEventLoop loop;
+    QObject::connect(socket, &QTcpSocket::disconnected, &loop, &QEventLoop::quit);
+    QTimer::singleShot(5'000, &loop, &QEventLoop::quit);
+    if (socket->state() == QAbstractSocket::ConnectedState)
+        loop.exec();
+    CHECK(socket->state() != QAbstractSocket::ConnectedState);
+    CHECK(answers == 0);
+}
+
+TEST_CASE("a request that asks the hub to wait is given that time on top; one that does not is given up", "[courier]")
+{
+    QTcpServer slow;
+    REQUIRE(slow.listen(QHostAddress::LocalHost));
+    // Says nothing for a second and a half, as a hub that waits.
+    QObject::connect(&slow, &QTcpServer::newConnection, &slow, [&] {
+        QTcpSocket* socket = slow.nextPendingConnection();
+        QTimer::singleShot(1'500, socket, [socket] { socket->write("HTTP/1.1 200 OK\r\nContent-Length: 0\r\n\r\n"); });
+    });
+    courier::QtCourier courier(QString("http://127.0.0.1:%1").arg(slow.serverPort()));
+    courier.setQuiet(400ms);
+    const auto waited = ask(courier, {"GET", "/v1/news", "wait=20", {}, {}});
+    REQUIRE(waited);
+    CHECK(waited->status == 200);
+    const auto other = ask(courier, health);
+    REQUIRE_FALSE(other);
+    CHECK(other.error().reason == Reason::unreachable);
+}

@@ -70,6 +70,25 @@ TEST_CASE("who waits at one hub hears at once of what came to the other", "[post
     CHECK(at - put < 2s);
 }
 
+TEST_CASE("a desk that waits for its clinic at one hub hears at once of what came to the other", "[postgres]")
+{
+    TwoHubs hubs;
+    std::string heard;
+    std::chrono::steady_clock::time_point at;
+    std::thread waiting([&] {
+        heard = hubs.ask(hubs.one, hubs.desk, "GET", "/v1/news", "wait=20");
+        at = std::chrono::steady_clock::now();
+    });
+    std::this_thread::sleep_for(1s);
+    const auto put = std::chrono::steady_clock::now();
+    CHECK(hubs.put(hubs.two, 1, hubs.sealed(1)) == 200);
+    waiting.join();
+    CHECK(statusOf(heard) == 200);
+    CHECK(heard.ends_with(std::string(hubs.mailbox.view().begin(), hubs.mailbox.view().end())));
+    CHECK(at > put);
+    CHECK(at - put < 2s);
+}
+
 TEST_CASE("an envelope repeated at the other hub is the same one, and a quota is one quota", "[postgres]")
 {
     TwoHubs hubs;

@@ -1,70 +1,23 @@
 // The hub's front end on a real port: what a good client gets, and what a bad one does not.
 
-#include "platform/server/http_server.h"
+#include "tests/platform/server/running_hub.h"
 
-#include "core/bytes/text.h"
-#include "core/mailbox/embedded_store.h"
-#include "tests/core/vault/folder.h"
-#include "tests/platform/server/raw_client.h"
+#include <catch2/catch_test_macros.hpp>
 
 #include <random>
 #include <thread>
 
 using namespace ebbline;
 using namespace ebbline::server;
+using namespace ebbline::test;
 using namespace std::chrono_literals;
 
 namespace {
-
-struct RunningHub {
-    test::Folder folder;
-    clock::SystemClock clock;
-    std::unique_ptr<mailbox::MailStore> store = std::move(*mailbox::openEmbeddedStore(folder.path()));
-    mailbox::Service service{*store, generous()};
-    std::unique_ptr<HttpServer> server;
-
-    explicit RunningHub(ServerSettings settings = {})
-    {
-        auto started = HttpServer::start(service, clock, settings);
-        REQUIRE(started);
-        server = std::move(*started);
-    }
-    static mailbox::Limits generous()
-    {
-        mailbox::Limits limits;
-        limits.perAddress = {1e6, 1e6};
-        limits.perDevice = {1e6, 1e6};
-        return limits;
-    }
-    std::string ask(std::string_view request) { return test::RawClient(server->port()).ask(request); }
-};
-
-int statusOf(const std::string& response)
-{
-    return response.size() > 12 && response.starts_with("HTTP/1.1 ") ? std::stoi(response.substr(9, 3)) : 0;
-}
 
 std::string health(const char* rest = "\r\n")
 {
     return std::string("GET /v1/health HTTP/1.1\r\nHost: hub\r\n") + rest;
 }
-
-/// A desk and a phone that the store knows, and requests in their name.
-struct Member {
-    crypto::SigningKey key = crypto::SigningKey::generate();
-    envelope::DeviceId id = envelope::deviceIdOf(key.publicKey());
-
-    std::string http(std::string method, std::string path, std::string query, bytes::Bytes body, clock::Instant now)
-    {
-        mailbox::Request request{std::move(method), std::move(path), std::move(query), std::move(body), {}};
-        mailbox::signRequest(request, key, now);
-        std::string text = request.method + " " + request.path + (request.query.empty() ? "" : "?" + request.query)
-                           + " HTTP/1.1\r\nHost: hub\r\nEB-Auth: " + request.authorisation
-                           + "\r\nContent-Length: " + std::to_string(request.body.size()) + "\r\n\r\n";
-        text.append(request.body.begin(), request.body.end());
-        return text;
-    }
-};
 
 /// Why a hub with these settings does not start; empty if it does.
 std::optional<Reason> refusal(const ServerSettings& settings)
@@ -76,36 +29,6 @@ std::optional<Reason> refusal(const ServerSettings& settings)
     const auto started = HttpServer::start(service, clock, settings);
     return started ? std::nullopt : std::optional(started.error().reason);
 }
-
-struct Mailboxed {
-    RunningHub hub;
-    Member desk, phone;
-    crypto::BoxKey clinicBox = crypto::BoxKey::generate();
-    envelope::MailboxId mailbox{crypto::randomArray<16>()};
-    std::string path = "/v1/m/" + bytes::toHex(mailbox.view());
-
-    Mailboxed()
-    {
-        const auto root = crypto::SigningKey::generate();
-        const auto clinic = hub.store->addClinic(root.publicKey(), "");
-        REQUIRE(clinic);
-        REQUIRE(hub.store->putDevice({desk.id, desk.key.publicKey(), mailbox::Role::desk, *clinic, false}));
-        REQUIRE(hub.store->putOffer({{1}, *clinic, {}, {}, {}, {}, hub.clock.now() + 10min, {}, false, {}, {}}));
-        REQUIRE(hub.store->linkOffer({1}, {}, mailbox, {phone.id, phone.key.publicKey(), mailbox::Role::phone, *clinic, false}));
-    }
-    bytes::Bytes envelope(std::uint64_t sequence = 1)
-    {
-        auto sealed = envelope::seal({envelope::Kind::operations, mailbox, phone.id, sequence, {}, 1}, phone.key,
-                                     {clinicBox.publicKey()}, bytes::viewOf("x"));
-        REQUIRE(sealed);
-        return *sealed;
-    }
-    std::string put(std::uint64_t sequence, const bytes::Bytes& body)
-    {
-        return phone.http("PUT", path + "/" + bytes::toHex(phone.id.view()) + "/" + std::to_string(sequence), {}, body,
-                          hub.clock.now());
-    }
-};
 
 server::ServerSettings on(const char* address, bool behindTlsProxy = false)
 {
@@ -266,26 +189,6 @@ TEST_CASE("strangers, revoked devices and replays get the same empty answer", "[
     CHECK(revoked.size() == unknown.size());
 }
 
-TEST_CASE("a waiting desk hears of a new envelope at once", "[server]")
-{
-    Mailboxed world;
-    std::string heard;
-    std::thread desk([&] {
-        heard = world.hub.ask(world.desk.http("GET", world.path, "wait=20", {}, world.hub.clock.now()));
-    });
-    for (int i = 0; i < 300 && world.hub.server->figures().waiting == 0; ++i)
-        std::this_thread::sleep_for(10ms);
-    CHECK(world.hub.server->figures().waiting == 1);
-
-    const auto began = std::chrono::steady_clock::now();
-    CHECK(statusOf(world.hub.ask(world.put(1, world.envelope()))) == 200);
-    desk.join();
-
-    CHECK(std::chrono::steady_clock::now() - began < 2s);
-    CHECK(statusOf(heard) == 200);
-    CHECK(heard.size() > 1348);
-}
-
 TEST_CASE("nonsense of any kind stores nothing while a good client is served", "[server]")
 {
     Mailboxed world;
@@ -332,21 +235,4 @@ TEST_CASE("nonsense of any kind stores nothing while a good client is served", "
     CHECK(world.hub.store->usage(world.hub.clock.now())->envelopes == before.envelopes);
     CHECK(world.hub.store->usage(world.hub.clock.now())->devices == before.devices);
     CHECK(statusOf(world.hub.ask(world.put(1, world.envelope()))) == 200);
-}
-
-TEST_CASE("stopping lets a running answer end", "[server]")
-{
-    Mailboxed world;
-    std::string heard;
-    std::thread desk([&] {
-        heard = world.hub.ask(world.desk.http("GET", world.path, "wait=20", {}, world.hub.clock.now()));
-    });
-    for (int i = 0; i < 300 && world.hub.server->figures().waiting == 0; ++i)
-        std::this_thread::sleep_for(10ms);
-
-    world.hub.server->stop(3s);
-    desk.join();
-
-    CHECK(statusOf(heard) == 200);
-    CHECK_FALSE(test::RawClient(world.hub.server->port()).connected());
 }

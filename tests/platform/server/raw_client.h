@@ -73,6 +73,24 @@ public:
         return ::recv(m_socket, &byte, 1, 0) == 0;
     }
 
+    /// Nothing more is sent; answers still come.
+    void finish() { ::shutdown(m_socket, SHUT_WR); }
+    /// Everything until the other side closes, or patience ends.
+    std::string all()
+    {
+        std::string got;
+        char chunk[4096];
+        for (ssize_t count = 0; (count = ::recv(m_socket, chunk, sizeof chunk, 0)) > 0;)
+            got.append(chunk, static_cast<std::size_t>(count));
+        return got;
+    }
+    /// Closing leaves nothing behind in the system, so that thousands a second are possible.
+    void forgetAtOnce()
+    {
+        const linger none{1, 0};
+        ::setsockopt(m_socket, SOL_SOCKET, SO_LINGER, &none, sizeof none);
+    }
+
     std::string ask(std::string_view request) { return send(request) ? receive() : std::string(); }
 
 private:
