@@ -168,7 +168,15 @@ std::optional<Desk::Hub> Desk::hub() const
 
 void Desk::syncNow(sync::Courier& courier, std::function<void(sync::Report)> done)
 {
-    sync::run(m_inside->vault, courier, std::move(done));
+    Inside* const inside = m_inside.get();
+    inside->tellHub(courier, [inside, &courier, done = std::move(done)](const std::optional<Error>& problem) {
+        if (problem) {
+            sync::Report stopped;
+            stopped.problem = problem;
+            return done(stopped);
+        }
+        sync::run(inside->vault, courier, done);
+    });
 }
 
 }  // namespace ebbline::desk

@@ -66,6 +66,21 @@ struct DeskView {
     bool owner = false;  ///< holds the clinic's root key
 };
 
+/// A phone that was replaced may still say what it holds; then, or after so long, the hub is told to refuse it. One that is
+/// lost is refused at once. Our own choice.
+inline constexpr std::chrono::hours replacedPhoneMayAnswer{7 * 24};
+/// A hub that was put back to an older copy learns every day anew whom it has to refuse. Our own choice.
+inline constexpr std::chrono::hours tellHubAgainAfter{24};
+
+/// A device that is over, and whether the hub has said that it refuses it.
+struct EndedDevice {
+    envelope::DeviceId device;
+    bool phone = false;
+    clock::Instant due;                    ///< from when on the hub is told, by this desk's clock
+    std::optional<clock::Instant> toldAt;  ///< when the hub last took it; empty: it may still let the device in
+    bool operator==(const EndedDevice&) const = default;
+};
+
 /// A photograph of a course, as this desk holds it.
 struct CoursePhoto {
     photos::PhotoId photo;
@@ -198,11 +213,16 @@ public:
     /// A fresh key that patients seal to from the next sync on; what is sealed to earlier ones still opens.
     /// \returns Reason::refused if this desk is no owner's.
     Done beginEpoch();
-    /// A lost desk: no phone and no desk takes anything from it any more, and a fresh epoch begins that it cannot
-    /// read. What it held already is protected by its own vault alone, and the hub's operator has to be told to
-    /// end its credential (`ebbline-hub revoke-device`). A lost owner's desk holds the root key: then only a new clinic helps.
+    /// A lost desk: no phone and no desk takes anything from it any more, a fresh epoch begins that it cannot read, and the
+    /// hub is told with the next sync to refuse it. What it held already is protected by its own vault alone. A lost
+    /// owner's desk holds the root key: then only a new clinic helps.
     /// \returns Reason::refused if this desk is no owner's or it is this one; Reason::notFound.
     Done revokeDesk(const envelope::DeviceId& device);
+    /// A phone that is lost, without another one in its place yet: its link ends, and the hub is told with the next sync.
+    /// \returns Reason::refused if this desk is no owner's; Reason::notFound if the course has no phone.
+    Done endPhone(const recovery::CourseId& course);
+    /// Devices that are over, the newest first; what only another desk knows of is not here.
+    std::vector<EndedDevice> endedDevices() const;
 
     clock::Moment now() const;
     vault::Vault& vault();
@@ -221,8 +241,11 @@ class Inviting {
 public:
     enum class Step : std::uint8_t { idle, publishing, shown, compare, linking, linked, usedTwice, expired, failed };
 
+    /// Of a phone that the new one replaces: it is at hand and may still say what it holds; or it is lost, and the hub is told
+    /// to refuse it at once.
+    enum class OldPhone : std::uint8_t { atHand, lost };
     Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
-             const triggers::Protocol& protocol, const clock::Moment& followUp);
+             const triggers::Protocol& protocol, const clock::Moment& followUp, OldPhone old = OldPhone::atHand);
     /// For another desk; an owner's holds the root key as well.
     enum class NewDesk : std::uint8_t { plain, owner };
     Inviting(Desk& desk, const clock::Clock& clock, NewDesk kind);

@@ -29,6 +29,15 @@ struct Desk::Inside {
     Done changeRoster(const std::function<Done(pairing::Roster&)>& change, const crypto::BoxKey* epochSecret = nullptr);
     /// \returns Reason::refused without the root key.
     Done needsRoot() const;
+    /// From `due` on the hub is to refuse this device; an earlier moment counts, a later one does not. \returns as needsRoot().
+    Done endAtHub(const envelope::DeviceId& device, bool phone, clock::Instant due);
+    /// Whether a device is refused, so that it cannot be paired again under its keys.
+    Result<bool> isEnded(const envelope::DeviceId& device) const;
+    Done noteEndings();
+    Done noteTold(const std::vector<envelope::DeviceId>& devices);
+    Result<std::vector<std::pair<envelope::DeviceId, bytes::Bytes>>> endingsDue();
+    /// What is due, in one request; `then` gets an error of our own disk alone.
+    void tellHub(sync::Courier& courier, std::function<void(std::optional<Error>)> then);
     CourseSummary summaryOf(const recovery::CourseId& id, const journal::CourseState& course) const;
 };
 

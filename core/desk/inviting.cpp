@@ -8,6 +8,7 @@ namespace ebbline::desk {
 
 struct Inviting::Inside {
     std::optional<NewDesk> newDesk;  ///< empty: a phone, for a course
+    OldPhone old = OldPhone::atHand;
     recovery::CourseId course;
     triggers::Protocol protocol;
     clock::Moment followUp;
@@ -38,12 +39,13 @@ mailbox::Request announcement(const vault::Vault& vault, const crypto::SigningPu
 }  // namespace
 
 Inviting::Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
-                   const triggers::Protocol& protocol, const clock::Moment& followUp)
+                   const triggers::Protocol& protocol, const clock::Moment& followUp, OldPhone old)
     : m_desk(desk), m_clock(clock), m_inside(std::make_shared<Inside>())
 {
     m_inside->course = course;
     m_inside->protocol = protocol;
     m_inside->followUp = followUp;
+    m_inside->old = old;
 }
 
 Inviting::Inviting(Desk& desk, const clock::Clock& clock, NewDesk kind)
@@ -200,6 +202,11 @@ void Inviting::takeEnrolment(const bytes::Bytes& body, std::function<void()> cha
         failWith(request.error());
         return changed();
     }
+    const Result<bool> ended = m_desk.m_inside->isEnded(envelope::deviceIdOf(request->signing));
+    if (!ended || *ended) {
+        failWith(ended ? Error{Reason::refused, "pairing: this device was shut out; its program must be set up anew"} : ended.error());
+        return changed();
+    }
     m_inside->request = *request;
     m_inside->nonce = crypto::randomArray<16>();
     const std::weak_ptr<Inside> alive = m_inside;
@@ -291,6 +298,12 @@ Done Inviting::replaceOldPhone()
             return left;
         if (const Done ended = vault.endLink(old.mailbox); !ended)
             return ended;
+        // The same phone, paired again, goes on.
+        if (old.peerSigning == inside.request->signing)
+            continue;
+        const auto due = m_clock.now() + (inside.old == OldPhone::lost ? std::chrono::hours{0} : replacedPhoneMayAnswer);
+        if (const Done told = m_desk.m_inside->endAtHub(phone, true, due); !told)
+            return told;
     }
     std::vector<journal::OperationId> history;
     for (const journal::Operation& operation : vault.operations())

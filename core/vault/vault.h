@@ -139,6 +139,8 @@ public:
     Done keep(std::string_view name, bytes::View value);
     /// \returns Reason::notFound if nothing is kept under the name, Reason::storageFailed if it cannot be read.
     Result<bytes::Bytes> kept(std::string_view name) const;
+    /// All that is kept under names that begin so and go on with a letter or digit, by name. \returns Reason::storageFailed.
+    Result<std::vector<std::pair<std::string, bytes::Bytes>>> keptUnder(std::string_view prefix) const;
 
     // --- photographs: the sealed bytes; what they are stands in the journal ---
     /// As append(), with all chunks of a photograph in the same transaction. They are kept as they are, so that

@@ -207,6 +207,8 @@ TEST_CASE("a lost desk is cut off: it reads nothing new, and nobody takes anythi
     clinic.enlist();
     clinic.everybody();
     const auto lost = clinic.second.vault().device();
+    // A hub that says that it refuses the lost desk, and does not.
+    clinic.world.courier.swallow = [](const mailbox::Request& request) { return request.path == "/v1/ended"; };
     REQUIRE(clinic.world.desk.revokeDesk(lost));
     CHECK(clinic.world.desk.revokeDesk(lost).error().reason == Reason::notFound);
     CHECK(clinic.world.desk.revokeDesk(clinic.world.desk.vault().device()).error().reason == Reason::refused);
@@ -215,7 +217,7 @@ TEST_CASE("a lost desk is cut off: it reads nothing new, and nobody takes anythi
     clinic.world.syncPhone(clinic.phone);
     CHECK(clinic.phone.link()->epoch == 2);
 
-    // The hub's operator was not told yet: the lost desk still gets ciphertext, and still writes.
+    // The lost desk still gets ciphertext, and still writes.
     clinic.record();
     clinic.world.syncPhone(clinic.phone);
     const auto report = syncOf(clinic.second, clinic.world.courier);
@@ -230,8 +232,10 @@ TEST_CASE("a lost desk is cut off: it reads nothing new, and nobody takes anythi
     clinic.world.syncPhone(clinic.phone);
     CHECK(clinic.phone.history().front().state.place == EntryState::Place::withClinic);
 
-    // Told, it ends the credential at once.
-    REQUIRE(clinic.world.store->revokeDevice(lost));
+    // An honest hub ends the credential as soon as it hears of it.
+    clinic.world.courier.swallow = {};
+    clinic.world.clock.advance(desk::tellHubAgainAfter + 1min);
+    CHECK(clinic.world.syncDesk().problem == std::nullopt);
     CHECK(syncOf(clinic.second, clinic.world.courier).problem->reason == Reason::refused);
 }
 
