@@ -175,7 +175,13 @@ void Desk::syncNow(sync::Courier& courier, std::function<void(sync::Report)> don
             stopped.problem = problem;
             return done(stopped);
         }
-        sync::run(inside->vault, courier, done);
+        sync::run(inside->vault, courier, [inside, done](sync::Report report) {
+            // A hub that refuses some of it keeps nobody from a fresh key; without a network a colleague may have begun one.
+            if (!report.problem || report.problem->reason != Reason::unreachable)
+                if (const Done kept = inside->keepKeys(); !kept && !report.problem)
+                    report.problem = kept.error();
+            done(report);
+        });
     });
 }
 

@@ -29,6 +29,10 @@ struct Desk::Inside {
     Done changeRoster(const std::function<Done(pairing::Roster&)>& change, const crypto::BoxKey* epochSecret = nullptr);
     /// \returns Reason::refused without the root key.
     Done needsRoot() const;
+    Done prepareKey(bool anew);
+    bool isFirstOwner() const;
+    /// After a run that reached the hub: begins an epoch that is due, and destroys keys whose time is over.
+    Done keepKeys();
     /// From `due` on the hub is to refuse this device; an earlier moment counts, a later one does not. \returns as needsRoot().
     Done endAtHub(const envelope::DeviceId& device, bool phone, clock::Instant due);
     /// Whether a device is refused, so that it cannot be paired again under its keys.

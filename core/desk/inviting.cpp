@@ -307,7 +307,8 @@ Done Inviting::replaceOldPhone()
     }
     std::vector<journal::OperationId> history;
     for (const journal::Operation& operation : vault.operations())
-        if (operation.course == inside.course && operation.audience == journal::Audience::patientAndClinic)
+        if (operation.course == inside.course && operation.audience == journal::Audience::patientAndClinic
+            && operation.kind != static_cast<std::uint16_t>(records::Kind::keyAnnounced))
             history.push_back(operation.id);
     return vault.sendAgain(history, inside.mailbox);
 }

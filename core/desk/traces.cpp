@@ -66,7 +66,7 @@ struct Describe {
 bool isPatients(Kind kind)
 {
     return kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown || kind == Kind::photoTaken
-           || kind == Kind::photoRemoved || kind == Kind::photosReceived;
+           || kind == Kind::photoRemoved || kind == Kind::photosReceived || kind == Kind::keyAnnounced;
 }
 
 }  // namespace

@@ -42,8 +42,9 @@ enum class Kind : std::uint16_t {
     photosReceived = 19,
     eyesMarked = 20,
     versionsOpened = 21,
+    keyAnnounced = 22,
 };
-inline constexpr Kind newestKind = Kind::versionsOpened;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::keyAnnounced;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -266,11 +267,19 @@ struct VersionsOpened {
     bool operator==(const VersionsOpened&) const = default;
 };
 
+/// From the phone: the key that everything for it is sealed to from now on.
+struct KeyAnnounced {
+    recovery::CourseId course;
+    std::uint32_t number = 0;     ///< of the phone's keys, from 1
+    bytes::Array<32> boxKey{};    ///< X25519
+    bool operator==(const KeyAnnounced&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                          VersionsOpened>;
+                          VersionsOpened, KeyAnnounced>;
 
 Kind kindOf(const Body& body);
 

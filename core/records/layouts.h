@@ -328,6 +328,12 @@ void serialize(Archive& archive, PatientLinked& b)
 }
 
 template <typename Archive>
+void serialize(Archive& archive, KeyAnnounced& b)
+{
+    archive(b.course, b.number, b.boxKey);
+}
+
+template <typename Archive>
 void serialize(Archive& archive, bands::Above& a)
 {
     archive(a.promised, a.seen, a.low, a.high);

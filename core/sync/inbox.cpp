@@ -101,14 +101,6 @@ Done Inbox::fork(bytes::View sealed, const envelope::DeviceId& sender, std::stri
     return keepAside(sealed, {Reason::outOfOrder, std::string(why)}, &sender);
 }
 
-const crypto::BoxKey& Inbox::recipient(std::uint32_t epoch) const
-{
-    if (m_post.channel || m_vault.owner() != vault::Vault::Owner::clinic)
-        return m_vault.boxKey();
-    const crypto::BoxKey* earlier = m_vault.epochKey(epoch);
-    return earlier ? *earlier : m_vault.clinicEpoch();
-}
-
 Done Inbox::takeOne(bytes::View sealed)
 {
     const auto peeked = envelope::peek(sealed);
@@ -120,9 +112,9 @@ Done Inbox::takeOne(bytes::View sealed)
     const crypto::SigningPublicKey* sender = m_post.peer(peeked->sender);
     if (!sender)
         return keepAside(sealed, {Reason::forged, "envelope: of nobody who may write here"});
-    const auto opened = envelope::open(sealed, *sender, recipient(peeked->recipientEpoch));
+    const auto opened = open(sealed, *peeked, *sender);
     if (!opened)
-        return keepAside(sealed, opened.error());
+        return cannotOpen(sealed, opened.error(), *sender);
     const envelope::Header& header = opened->header;
     if (header.mailbox != m_post.mailbox)
         return keepAside(sealed, {Reason::forged, "envelope: of another mailbox"});
@@ -141,6 +133,9 @@ Done Inbox::takeOne(bytes::View sealed)
         return {};
     }
     if (header.sequence != head->sequence + 1) {
+        const auto jumped = jump(*opened, sealed, *head);
+        if (!jumped || *jumped)
+            return jumped ? Done{} : Done(fail(jumped.error()));
         m_report.gapSeen = true;
         if (const Done noted = m_vault.noteAhead(m_post.mailbox, header.sender, header.sequence); !noted)
             return noted;
@@ -189,7 +184,7 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
     const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations, [&]() -> Done {
         if (!m_post.channel)
-            return {};
+            return noteSealedTo(opened.header);
         const Done taken = takeLinks(operations);
         return taken ? m_vault.noteTold(m_post.mailbox, operations) : taken;
     });
@@ -260,6 +255,10 @@ Result<std::optional<Error>> Inbox::takeStatement(const envelope::Opened& opened
         return Answer(statement.error());
     if (const auto* inner = std::get_if<SignedStatement>(&*statement))
         return takeSigned(opened, inner->signedBytes);
+    if (const auto* ask = std::get_if<AskAgain>(&*statement))
+        return takeAsk(*ask);
+    if (std::holds_alternative<SealedAgain>(*statement))
+        return Answer();  // here in its turn: nothing was skipped
     // The rest is between desks.
     if (!m_post.channel)
         return Answer({Reason::forged, "statement: not for a phone"});
@@ -351,7 +350,7 @@ bool Inbox::isAllowed(const journal::Operation& operation, const envelope::Devic
     const bool newer = operation.kind > static_cast<std::uint16_t>(records::newestKind);
     const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown
                           || kind == Kind::messageWritten || kind == Kind::messageRead || kind == Kind::photoTaken
-                          || kind == Kind::photoRemoved;
+                          || kind == Kind::photoRemoved || kind == Kind::keyAnnounced;
     const bool clinics = kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::versionsOpened
                          || kind == Kind::photosReceived;
     if (m_vault.owner() == vault::Vault::Owner::clinic)

@@ -5,6 +5,7 @@
 #include "core/mailbox/service.h"
 #include "core/sync/hub_client.h"
 #include "core/sync/inbox.h"
+#include "core/sync/key_change.h"
 #include "core/sync/outbox.h"
 #include "core/sync/photo_carrier.h"
 
@@ -109,13 +110,47 @@ private:
         if (m_place == m_posts.size())
             return carryPhotos();
         m_acknowledged = false;
+        // Who was away may not know whom to seal to.
+        m_hearing = hasToHearFirst();
+        if (m_hearing)
+            return startPulling();
+        sealAndOffer();
+    }
+
+    bool hasToHearFirst() const
+    {
+        const auto standing = m_vault.standing(post().mailbox);
+        return standing && standing->heardAt && isOver(*standing->heardAt, hearFirstAfter, now()) && Outbox(m_vault, post()).hasWaiting();
+    }
+
+    /// A newer key may have come with what was pulled.
+    Done readPostAgain()
+    {
+        auto posts = postsOf(m_vault);
+        if (!posts)
+            return fail(posts.error());
+        for (Post& each : *posts)
+            if (each.mailbox == post().mailbox)
+                m_posts[m_place] = std::move(each);
+        return {};
+    }
+
+    Done sealAll()
+    {
         Outbox outbox(m_vault, post());
         if (const Done sealed = outbox.sealWaiting(); !sealed)
-            return finish(sealed.error());
+            return sealed;
         if (heartbeatIsDue(post()))
             for (const crypto::SigningPublicKey& peer : post().peers)
                 if (const Done sealed = outbox.sealHeld(envelope::Kind::heartbeat, envelope::deviceIdOf(peer)); !sealed)
-                    return finish(sealed.error());
+                    return sealed;
+        return {};
+    }
+
+    void sealAndOffer()
+    {
+        if (const Done sealed = sealAll(); !sealed)
+            return finish(sealed.error());
         offer();
     }
 
@@ -211,10 +246,20 @@ private:
             return pull();
         if (body.size() >= fullAnswer && leaveOutStuck())
             return pull();
+        const bool heard = std::exchange(m_hearing, false);
+        if (heard)
+            if (const Done read = readPostAgain(); !read)
+                return finish(read.error());
         for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
             if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
                 return finish(sealed.error());
-        m_answers = !m_inbox->toAcknowledge().empty();
+        for (const envelope::DeviceId& sender : m_inbox->toAsk())
+            if (const Done sealed = Outbox(m_vault, post()).sealAsk(sender); !sealed)
+                return finish(sealed.error());
+        if (heard)
+            if (const Done sealed = sealAll(); !sealed)
+                return finish(sealed.error());
+        m_answers = heard || !m_inbox->toAcknowledge().empty() || !m_inbox->toAsk().empty();
         // A sign of life that came is answered by one, if nothing else says that we are here.
         if (!m_answers && !m_inbox->advanced().empty() && heartbeatIsDue(post())) {
             m_answers = true;
@@ -262,6 +307,9 @@ private:
         m_limited = error.reason == Reason::tooSoon;
         if (error.reason == Reason::unreachable || m_limited)
             return finish();
+        // Nothing could be heard here: what waits goes out all the same.
+        if (std::exchange(m_hearing, false))
+            return sealAndOffer();
         nextLink();
     }
 
@@ -326,6 +374,7 @@ private:
     std::size_t m_place = 0;
     bool m_limited = false;       ///< the hub's limit ended the run
     bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
+    bool m_hearing = false;       ///< this link is pulled before anything is sealed for it
     bool m_answers = false;       ///< something was sealed in answer to what was pulled
     std::optional<Inbox> m_inbox;
     std::set<envelope::DeviceId> m_stuck;  ///< senders of this mailbox that are left out

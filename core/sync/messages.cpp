@@ -86,7 +86,7 @@ Result<Acknowledgement> unpackAcknowledgement(bytes::View message)
 
 namespace {
 
-enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3 };
+enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3, askAgain = 4, sealedAgain = 5 };
 constexpr std::size_t maximumSigned = 8 * 1024;
 
 bytes::Writer begin(StatementForm form)
@@ -117,9 +117,19 @@ bytes::Bytes pack(std::span<const vault::Vault::Head> heads)
     return std::move(out).bytes();
 }
 
-Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes::View message)
+bytes::Bytes pack(const AskAgain& ask)
 {
-    using Any = std::variant<SignedStatement, EpochSecret, Heads>;
+    return std::move(begin(StatementForm::askAgain).raw(ask.of.view()).u64(ask.held)).bytes();
+}
+
+bytes::Bytes pack(const SealedAgain& again)
+{
+    return std::move(begin(StatementForm::sealedAgain).u64(again.first).u64(again.last)).bytes();
+}
+
+Result<StatementMessage> unpackStatement(bytes::View message)
+{
+    using Any = StatementMessage;
     bytes::Reader reader(message);
     const std::uint8_t used = reader.u8();
     const auto form = static_cast<StatementForm>(reader.u8());
@@ -155,6 +165,22 @@ Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes:
         if (!reader.atEnd())
             break;
         return Any(std::move(heads));
+    }
+    case StatementForm::askAgain: {
+        AskAgain ask;
+        ask.of = reader.id<envelope::DeviceTag>();
+        ask.held = reader.u64();
+        if (!reader.atEnd())
+            break;
+        return Any(ask);
+    }
+    case StatementForm::sealedAgain: {
+        SealedAgain again;
+        again.first = reader.u64();
+        again.last = reader.u64();
+        if (!reader.atEnd() || again.first == 0 || again.first > again.last)
+            break;
+        return Any(again);
     }
     default: return fail(Reason::unsupported, "statement: of a newer program");
     }

@@ -48,10 +48,24 @@ struct SignedStatement {
 using Heads = std::vector<vault::Vault::Head>;
 inline constexpr std::size_t mostHeads = 2500;
 
+/// What is sealed past `held` to a key that was destroyed here: seal it anew.
+struct AskAgain {
+    envelope::DeviceId of;
+    std::uint64_t held = 0;
+};
+/// The sender's own word that these envelopes of it bring nothing: what they carried follows, sealed anew.
+struct SealedAgain {
+    std::uint64_t first = 0;
+    std::uint64_t last = 0;
+};
+using StatementMessage = std::variant<SignedStatement, EpochSecret, Heads, AskAgain, SealedAgain>;
+
 bytes::Bytes packSigned(bytes::View signedStatement);
 bytes::Bytes pack(const EpochSecret& secret);
 bytes::Bytes pack(std::span<const vault::Vault::Head> heads);  ///< \pre at most mostHeads
+bytes::Bytes pack(const AskAgain& ask);
+bytes::Bytes pack(const SealedAgain& again);
 /// \returns Reason::malformed, Reason::unsupported.
-Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes::View message);
+Result<StatementMessage> unpackStatement(bytes::View message);
 
 }  // namespace ebbline::sync

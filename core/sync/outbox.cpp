@@ -3,6 +3,7 @@
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 #include "core/pairing/statement.h"
+#include "core/sync/key_change.h"
 #include "core/sync/link_sync.h"
 #include "core/sync/messages.h"
 
@@ -16,6 +17,11 @@ std::string headsName(const envelope::MailboxId& mailbox)
 }
 
 }  // namespace
+
+std::string sealedAgainName(const envelope::MailboxId& mailbox)
+{
+    return "sealed-again/" + bytes::toHex(mailbox.view());
+}
 
 std::string statementName(const envelope::MailboxId& mailbox)
 {
@@ -66,8 +72,47 @@ Done Outbox::sealLeft()
     return m_vault.keep(statementName(m_post.mailbox), {});
 }
 
+/// Before what follows it: which of our envelopes bring nothing.
+Done Outbox::sealSealedAgain()
+{
+    const auto kept = m_vault.kept(sealedAgainName(m_post.mailbox));
+    if (!kept)
+        return kept.error().reason == Reason::notFound ? Done{} : Done(fail(kept.error()));
+    return m_vault.together([&]() -> Done {
+        if (const Done sealed = seal(envelope::Kind::statement, *kept); !sealed)
+            return sealed;
+        return m_vault.keep(sealedAgainName(m_post.mailbox), {});
+    });
+}
+
+Done Outbox::sealAsk(const envelope::DeviceId& of)
+{
+    const Result<vault::Cursor> held = m_vault.peerHead(m_post.mailbox, of);
+    if (!held)
+        return fail(held.error());
+    const std::string name = "asked/" + bytes::toHex(m_post.mailbox.view()) + "/" + bytes::toHex(of.view());
+    const auto asked = m_vault.kept(name);
+    if (!asked && asked.error().reason != Reason::notFound)
+        return fail(asked.error());
+    const clock::Instant now = m_vault.clock().now();
+    if (asked) {
+        bytes::Reader reader(*asked);
+        const bool same = reader.u64() == held->sequence;
+        const clock::Instant at{std::chrono::milliseconds{static_cast<std::int64_t>(reader.u64())}};
+        if (same && reader.atEnd() && !isOver(at, askAgainAfter, now))
+            return {};
+    }
+    return m_vault.together([&]() -> Done {
+        if (const Done sealed = seal(envelope::Kind::statement, pack(AskAgain{of, held->sequence})); !sealed)
+            return sealed;
+        return m_vault.keep(name, bytes::Writer().u64(held->sequence).u64(static_cast<std::uint64_t>(now.time_since_epoch().count())).bytes());
+    });
+}
+
 Done Outbox::sealWaiting()
 {
+    if (const Done sealed = sealSealedAgain(); !sealed)
+        return sealed;
     if (const Done sealed = sealLeft(); !sealed)
         return sealed;
     if (const Done sealed = sealRoster(); !sealed)
@@ -91,7 +136,8 @@ bool Outbox::hasWaiting() const
 {
     bytes::Bytes ignored;
     const auto waiting = m_post.channel ? m_vault.untold(m_post.mailbox, 1) : m_vault.unsealed(m_post.mailbox);
-    return !waiting || !waiting->empty() || unsentRoster(ignored) || m_vault.kept(statementName(m_post.mailbox));
+    return !waiting || !waiting->empty() || unsentRoster(ignored) || m_vault.kept(statementName(m_post.mailbox))
+           || m_vault.kept(sealedAgainName(m_post.mailbox));
 }
 
 Done Outbox::sealHeld(envelope::Kind kind, const envelope::DeviceId& of)

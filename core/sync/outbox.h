@@ -7,6 +7,9 @@
 
 namespace ebbline::sync {
 
+/// Under this name a vault keeps the message that it owes a mailbox about envelopes that it sealed anew.
+std::string sealedAgainName(const envelope::MailboxId& mailbox);
+
 class Outbox {
 public:
     Outbox(vault::Vault& vault, const Post& post) : m_vault(vault), m_post(post) {}
@@ -15,12 +18,15 @@ public:
     Done sealWaiting();
     /// What we hold of a device, as an acknowledgement or as a sign of life.
     Done sealHeld(envelope::Kind kind, const envelope::DeviceId& of);
+    /// Asks for what is sealed past our head of a device to a key that is no more.
+    Done sealAsk(const envelope::DeviceId& of);
     /// Whether sealWaiting() would seal anything. Errors of the disk count as yes: the run will meet them.
     bool hasWaiting() const;
 
 private:
     Done sealOperations(std::vector<journal::Operation> waiting);
     Done sealLeft();
+    Done sealSealedAgain();
     Done sealRoster();
     Done sealHeads();
     Done seal(envelope::Kind kind, bytes::View contents, const std::vector<journal::OperationId>& carried = {});

@@ -45,6 +45,14 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
             for (const pairing::Roster::Desk& desk : roster->desks)
                 post.peers.push_back(desk.signing);
         }
+        // The phone's own later word about its key counts more than what pairing left.
+        if (clinic) {
+            const auto& courses = vault.state().courses;
+            const auto course = courses.find(link.course);
+            if (course != courses.end())
+                if (const auto key = course->second.phoneKeys.find(envelope::deviceIdOf(link.peerSigning)); key != course->second.phoneKeys.end())
+                    post.sealTo.value = key->second.boxKey;
+        }
         if (clinic && roster) {
             for (const pairing::Roster::Desk& desk : roster->desks)
                 post.colleagues.insert(envelope::deviceIdOf(desk.signing));

@@ -51,6 +51,7 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Usual range put into use");
     case records::Kind::eyesMarked:
         return Traces::tr("Eyes marked in a photograph");
+    case records::Kind::keyAnnounced:
     case records::Kind::photoTaken:
     case records::Kind::photoRemoved:
     case records::Kind::photosReceived:
