@@ -32,7 +32,7 @@ Result<Desk> Desk::create(const std::filesystem::path& folder, bytes::View passp
     auto vault = vault::Vault::create(folder, vault::Vault::Owner::clinic, passphrase, cost, clock);
     if (!vault)
         return fail(vault.error());
-    return Desk(std::make_unique<Inside>(std::move(*vault), clock, std::move(zone)));
+    return Desk(std::make_unique<Inside>(std::move(*vault), folder, clock, std::move(zone)));
 }
 
 Result<Desk> Desk::unlock(const std::filesystem::path& folder, bytes::View passphrase, const clock::Clock& clock,
@@ -43,7 +43,7 @@ Result<Desk> Desk::unlock(const std::filesystem::path& folder, bytes::View passp
         return fail(vault.error());
     if (vault->owner() != vault::Vault::Owner::clinic)
         return fail(Reason::invalidState, "vault: it belongs to a patient's diary");
-    return Desk(std::make_unique<Inside>(std::move(*vault), clock, std::move(zone)));
+    return Desk(std::make_unique<Inside>(std::move(*vault), folder, clock, std::move(zone)));
 }
 
 void Desk::setPerson(std::string name) { m_inside->person = std::move(name); }
@@ -60,7 +60,17 @@ Done Desk::Inside::append(const records::Body& body, const std::optional<envelop
 
 Done Desk::describeClinic(const records::ClinicDescribed& clinic)
 {
-    return m_inside->append(clinic);
+    // Whom patients call is the last thing that whoever finds the desk open should be able to change.
+    const auto& known = m_inside->vault.state().clinic;
+    const bool numbers = known && (known->contacts.clinicPhone != clinic.contacts.clinicPhone
+                                   || known->contacts.onCallPhone != clinic.contacts.onCallPhone
+                                   || known->contacts.emergencyNumber != clinic.contacts.emergencyNumber);
+    if (numbers)
+        if (const Done may = m_inside->needsStep(); !may)
+            return may;
+    if (const Done described = m_inside->append(clinic); !described || !numbers)
+        return described;
+    return m_inside->stepTaken(records::Step::numbersChanged, {}, {});
 }
 
 std::optional<records::ClinicDescribed> Desk::clinic() const

@@ -66,9 +66,16 @@ std::vector<DeskView> Desk::desks() const
 
 Done Desk::beginEpoch()
 {
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
+    if (const Done may = m_inside->needsStep(); !may)
+        return may;
     const auto secret = crypto::BoxKey::generate();
     const Done begun = m_inside->changeRoster([](pairing::Roster&) { return Done{}; }, &secret);
-    return begun ? m_inside->prepareKey(true) : begun;
+    if (!begun)
+        return begun;
+    const Done prepared = m_inside->prepareKey(true);
+    return prepared ? m_inside->stepTaken(records::Step::freshKey, {}, {}) : prepared;
 }
 
 /// The key of the next epoch lies ready, so that a backup opens what patients seal until the one after. One that somebody may
@@ -119,6 +126,14 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
 {
     if (device == m_inside->vault.device())
         return fail(Reason::refused, "desk: it cannot revoke itself");
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
+    if (!m_inside->roster().find(device))
+        return fail(Reason::notFound, "desk: it is none of the clinic's");
+    if (const Done may = m_inside->needsStep(); !may)
+        return may;
+    if (const Done may = m_inside->needsSecond(); !may)
+        return may;
     const auto secret = crypto::BoxKey::generate();
     const Done revoked = m_inside->changeRoster(
         [&](pairing::Roster& roster) -> Done {
@@ -133,7 +148,10 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
             return {};
         },
         &secret);
-    return revoked ? m_inside->prepareKey(true) : revoked;
+    if (!revoked)
+        return revoked;
+    const Done prepared = m_inside->prepareKey(true);
+    return prepared ? m_inside->stepTaken(records::Step::deskShutOut, device, {}) : prepared;
 }
 
 Applying::Applying(Desk& desk, const clock::Clock& clock)

@@ -120,9 +120,13 @@ Done Desk::Inside::noteEndings()
         const auto known = vault.kept(nameOf(phone));
         if (!known && known.error().reason != Reason::notFound)
             return fail(known.error());
-        if (known)
+        const auto answer = sync::leftBehind(vault, link.mailbox);
+        if (!answer)
+            return fail(answer.error());
+        // It has said what it holds: there is nothing more to wait for.
+        if (known && !*answer)
             continue;
-        if (const Done noted = endAtHub(phone, true, clock.now() + replacedPhoneMayAnswer); !noted)
+        if (const Done noted = endAtHub(phone, true, clock.now() + (*answer ? std::chrono::hours{0} : replacedPhoneMayAnswer)); !noted)
             return noted;
     }
     return {};
@@ -196,6 +200,21 @@ void Desk::Inside::tellHub(sync::Courier& courier, std::function<void(std::optio
                         });
 }
 
+std::vector<FormerPhone> Desk::formerPhones(const recovery::CourseId& course) const
+{
+    std::vector<FormerPhone> phones;
+    const auto links = m_inside->vault.links();
+    if (!links)
+        return phones;
+    const auto inUse = phonesInUse(*links);
+    for (const vault::Link& link : *links) {
+        const envelope::DeviceId phone = envelope::deviceIdOf(link.peerSigning);
+        if (link.course == course && link.ended && !inUse.contains(phone))
+            phones.push_back({phone, sync::leftBehind(m_inside->vault, link.mailbox).value_or(std::nullopt)});
+    }
+    return phones;
+}
+
 std::vector<EndedDevice> Desk::endedDevices() const
 {
     std::vector<EndedDevice> devices;
@@ -216,13 +235,16 @@ Done Desk::endPhone(const recovery::CourseId& course)
     const auto link = std::ranges::find_if(*links, [&](const vault::Link& each) { return each.course == course && !each.ended; });
     if (link == links->end())
         return fail(Reason::notFound, "phone: the course has none");
-    return m_inside->vault.together([&]() -> Done {
+    if (const Done may = m_inside->needsStep(); !may)
+        return may;
+    const Done done = m_inside->vault.together([&]() -> Done {
         for (const vault::Link& each : *links)
             if (each.peerSigning == link->peerSigning && !each.ended)
                 if (const Done ended = m_inside->vault.endLink(each.mailbox); !ended)
                     return ended;
         return m_inside->endAtHub(envelope::deviceIdOf(link->peerSigning), true, m_inside->clock.now());
     });
+    return done ? m_inside->stepTaken(records::Step::phoneEnded, envelope::deviceIdOf(link->peerSigning), course) : done;
 }
 
 }  // namespace ebbline::desk

@@ -9,6 +9,7 @@ namespace ebbline::desk {
 struct Inviting::Inside {
     std::optional<NewDesk> newDesk;  ///< empty: a phone, for a course
     OldPhone old = OldPhone::atHand;
+    std::optional<std::string> second;  ///< who stood by, at a step that is for two
     recovery::CourseId course;
     triggers::Protocol protocol;
     clock::Moment followUp;
@@ -82,6 +83,10 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
         failWith(may.error());
         return changed();
     }
+    if (const Done may = mayInvite(); !may) {
+        failWith(may.error());
+        return changed();
+    }
     vault::Vault& vault = m_desk.vault();
     Inside& inside = *m_inside;
     inside.hub = std::make_shared<sync::HubClient>(courier, vault.signingKey(), m_clock);
@@ -118,6 +123,22 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
                                       }
                                       publish(changed);
                                   });
+}
+
+/// A desk gets the clinic's keys: that is a grave step, and for two. Whoever takes a phone's place gets its history: for two.
+Done Inviting::mayInvite()
+{
+    Desk::Inside& desk = *m_desk.m_inside;
+    if (m_inside->newDesk)
+        if (const Done may = desk.needsStep(); !may)
+            return may;
+    if (!m_inside->newDesk && !desk.mailboxOf(m_inside->course))
+        return {};
+    if (const Done may = desk.needsSecond(); !may)
+        return may;
+    m_inside->second = std::exchange(desk.second, {});
+    desk.allowedAt.reset();
+    return {};
 }
 
 void Inviting::publish(std::function<void()> changed)
@@ -243,8 +264,14 @@ void Inviting::confirm(sync::Courier& courier, std::function<void()> changed)
 
 Done Inviting::linkHere()
 {
-    m_inside->mailbox = envelope::MailboxId{crypto::randomArray<16>()};
-    return m_inside->newDesk ? linkDesk() : linkPhone();
+    Inside& inside = *m_inside;
+    inside.mailbox = envelope::MailboxId{crypto::randomArray<16>()};
+    const Done linked = inside.newDesk ? linkDesk() : linkPhone();
+    if (!linked || !inside.second)
+        return linked;
+    m_desk.m_inside->second = *inside.second;
+    return m_desk.m_inside->stepTaken(inside.newDesk ? records::Step::deskAdded : records::Step::phoneReplaced,
+                                      envelope::deviceIdOf(inside.request->signing), inside.course);
 }
 
 Done Inviting::linkPhone()

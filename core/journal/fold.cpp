@@ -109,6 +109,9 @@ private:
         course.link = std::move(body);
     }
 
+    /// It stands in the journal for whoever asks who did it; nothing follows from it.
+    void take(const records::StepTaken&) {}
+
     /// A phone speaks of its own key alone: the operation's device is its author.
     void take(records::KeyAnnounced& body)
     {

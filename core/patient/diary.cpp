@@ -107,6 +107,12 @@ bool Diary::replaced() const
     return found && found->ended;
 }
 
+std::optional<sync::LeftBehind> Diary::leftBehind() const
+{
+    const auto found = link();
+    return found && found->ended ? sync::leftBehind(m_inside->vault, found->mailbox).value_or(std::nullopt) : std::nullopt;
+}
+
 std::optional<vault::Link> Diary::link() const { return m_inside->link().value_or(std::nullopt); }
 
 void Diary::travelTo(aftercare::Zone zone) { m_inside->zone = std::move(zone); }

@@ -43,8 +43,9 @@ enum class Kind : std::uint16_t {
     eyesMarked = 20,
     versionsOpened = 21,
     keyAnnounced = 22,
+    stepTaken = 23,
 };
-inline constexpr Kind newestKind = Kind::keyAnnounced;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::stepTaken;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -275,11 +276,25 @@ struct KeyAnnounced {
     bool operator==(const KeyAnnounced&) const = default;
 };
 
+/// Stored: never renumber.
+enum class Step : std::uint8_t { deskAdded = 1, deskShutOut = 2, phoneEnded = 3, phoneReplaced = 4, freshKey = 5, numbersChanged = 6 };
+
+/// Clinic only: somebody took a grave step, for which the passphrase was asked once more.
+struct StepTaken {
+    Step step = Step::deskAdded;
+    envelope::DeviceId device;    ///< it was about; null: about none
+    recovery::CourseId course;    ///< null: about none
+    std::string by;
+    std::string with;             ///< who stood by; empty: nobody, or no other person is named at the clinic
+    clock::Moment at;
+    bool operator==(const StepTaken&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                          VersionsOpened, KeyAnnounced>;
+                          VersionsOpened, KeyAnnounced, StepTaken>;
 
 Kind kindOf(const Body& body);
 

@@ -189,6 +189,10 @@ struct BodyCheck {
             check.text("person", person);
         contacts(check, b.contacts);
     }
+    void operator()(const StepTaken& b)
+    {
+        check.within("step", b.step, Step::deskAdded, Step::numbersChanged).text("by", b.by).text("with", b.with).moment("at", b.at);
+    }
     void operator()(const KeyAnnounced& b)
     {
         check.id("course", b.course).that("number", b.number > 0 ? Done{} : fail(Reason::outOfRange, "want 1 or more"));

@@ -259,6 +259,10 @@ Result<std::optional<Error>> Inbox::takeStatement(const envelope::Opened& opened
         return takeAsk(*ask);
     if (std::holds_alternative<SealedAgain>(*statement))
         return Answer();  // here in its turn: nothing was skipped
+    if (std::holds_alternative<LeftBehind>(*statement) && m_post.ended && m_vault.owner() == vault::Vault::Owner::clinic) {
+        const Done kept = m_vault.keep(leftBehindName(m_post.mailbox), opened.plaintext);
+        return kept ? Result<Answer>(Answer()) : fail(kept.error());
+    }
     // The rest is between desks.
     if (!m_post.channel)
         return Answer({Reason::forged, "statement: not for a phone"});
@@ -286,7 +290,7 @@ Result<std::optional<Error>> Inbox::takeSigned(const envelope::Opened& opened, b
     if (const auto* replaced = std::get_if<pairing::PhoneReplaced>(&*statement)) {
         if (clinic || replaced->mailbox != m_post.mailbox || replaced->phone != m_vault.device())
             return Answer({Reason::forged, "statement: it is about another phone"});
-        const Done ended = m_vault.endLink(m_post.mailbox);
+        const Done ended = leaveBehind(replaced->held);
         return ended ? Result<Answer>(Answer()) : fail(ended.error());
     }
     const auto& roster = std::get<pairing::Roster>(*statement);

@@ -51,6 +51,8 @@ private:
     /// Past what its sender seals anew. \returns whether that is what it says.
     Result<bool> jump(const envelope::Opened& opened, bytes::View sealed, const vault::Cursor& head);
     Result<std::optional<Error>> takeAsk(const struct AskAgain& ask);
+    Done oweAgain(std::uint64_t first);
+    Done leaveBehind(std::uint64_t held);
     Done noteSealedTo(const envelope::Header& header);
 
     vault::Vault& m_vault;

@@ -2,6 +2,7 @@
 
 #include "core/sync/inbox.h"
 
+#include "core/bytes/reader.h"
 #include "core/sync/key_change.h"
 #include "core/sync/messages.h"
 #include "core/sync/outbox.h"
@@ -77,7 +78,8 @@ Result<bool> Inbox::jump(const envelope::Opened& opened, bytes::View sealed, con
         return false;
     const Done accepted =
         m_vault.accept(m_post.mailbox, header.sender, {header.sequence, envelope::hashOf(sealed)}, {}, [&]() -> Done {
-            const Done released = m_vault.releaseQuarantine(m_post.mailbox, header.sender, again->first, again->last);
+            // What a replaced phone still sent stays kept aside: it does not come again.
+            const Done released = m_post.ended ? Done{} : m_vault.releaseQuarantine(m_post.mailbox, header.sender, again->first, again->last);
             return released ? noteSealedTo(header) : released;
         });
     if (!accepted)
@@ -99,9 +101,49 @@ Result<std::optional<Error>> Inbox::takeAsk(const AskAgain& ask)
         const auto again = m_vault.sealAgain(m_post.mailbox, ask.held);
         if (!again)
             return fail(again.error());
-        return *again ? m_vault.keep(sealedAgainName(m_post.mailbox), pack(SealedAgain{(*again)->first, (*again)->second})) : Done{};
+        return *again ? oweAgain((*again)->first) : Done{};
     });
     return done ? Result<Answer>(Answer()) : fail(done.error());
+}
+
+/// The lowest number counts, if there was one before that was not told yet.
+Done Inbox::oweAgain(std::uint64_t first)
+{
+    const auto before = m_vault.kept(sealedAgainName(m_post.mailbox));
+    if (!before && before.error().reason != Reason::notFound)
+        return fail(before.error());
+    const std::uint64_t lowest = before ? std::min(first, bytes::Reader(*before).u64()) : first;
+    return m_vault.keep(sealedAgainName(m_post.mailbox), bytes::Writer().u64(lowest).bytes());
+}
+
+/// This phone was replaced: what the clinic does not hold is counted, kept for the screens, and told; what is on its way
+/// is told to bring nothing.
+Done Inbox::leaveBehind(std::uint64_t held)
+{
+    LeftBehind left;
+    for (const journal::Operation& operation : m_vault.operations()) {
+        const auto kind = static_cast<records::Kind>(operation.kind);
+        if (operation.id.device != m_vault.device() || operation.id.number <= held || kind == records::Kind::keyAnnounced
+            || operation.audience != journal::Audience::patientAndClinic)
+            continue;
+        left.first = left.isNothing() ? operation.entered.at : std::min(left.first, operation.entered.at);
+        left.last = left.isNothing() ? operation.entered.at : std::max(left.last, operation.entered.at);
+        ++(kind == records::Kind::entryRecorded ? left.entries : kind == records::Kind::messageWritten ? left.messages
+           : kind == records::Kind::photoTaken ? left.photos : left.others);
+    }
+    return m_vault.together([&]() -> Done {
+        if (const Done ended = m_vault.endLink(m_post.mailbox); !ended)
+            return ended;
+        const auto again = m_vault.sealAgain(m_post.mailbox, 0);
+        if (!again)
+            return fail(again.error());
+        if (*again)
+            if (const Done owed = oweAgain((*again)->first); !owed)
+                return owed;
+        if (const Done kept = m_vault.keep(leftBehindName(m_post.mailbox), pack(left)); !kept)
+            return kept;
+        return m_vault.keep(leftOwedName(m_post.mailbox), bytes::Writer().u8(1).bytes());
+    });
 }
 
 /// To which epoch a phone sealed last. It never goes back, so none of an earlier one comes after this.

@@ -250,6 +250,10 @@ private:
         if (heard)
             if (const Done read = readPostAgain(); !read)
                 return finish(read.error());
+        // Before the acknowledgements: they would stand among what it passes over.
+        const auto owed = Outbox(m_vault, post()).sealOwed();
+        if (!owed)
+            return finish(owed.error());
         for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
             if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
                 return finish(sealed.error());
@@ -259,7 +263,7 @@ private:
         if (heard)
             if (const Done sealed = sealAll(); !sealed)
                 return finish(sealed.error());
-        m_answers = heard || !m_inbox->toAcknowledge().empty() || !m_inbox->toAsk().empty();
+        m_answers = heard || *owed || !m_inbox->toAcknowledge().empty() || !m_inbox->toAsk().empty();
         // A sign of life that came is answered by one, if nothing else says that we are here.
         if (!m_answers && !m_inbox->advanced().empty() && heartbeatIsDue(post())) {
             m_answers = true;

@@ -1,6 +1,7 @@
 #include "core/sync/messages.h"
 
 #include "core/bytes/reader.h"
+#include "core/bytes/text.h"
 
 #include <zstd.h>
 
@@ -86,7 +87,7 @@ Result<Acknowledgement> unpackAcknowledgement(bytes::View message)
 
 namespace {
 
-enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3, askAgain = 4, sealedAgain = 5 };
+enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3, askAgain = 4, sealedAgain = 5, leftBehind = 6 };
 constexpr std::size_t maximumSigned = 8 * 1024;
 
 bytes::Writer begin(StatementForm form)
@@ -125,6 +126,28 @@ bytes::Bytes pack(const AskAgain& ask)
 bytes::Bytes pack(const SealedAgain& again)
 {
     return std::move(begin(StatementForm::sealedAgain).u64(again.first).u64(again.last)).bytes();
+}
+
+bytes::Bytes pack(const LeftBehind& left)
+{
+    bytes::Writer out = begin(StatementForm::leftBehind);
+    for (const std::uint32_t count : {left.entries, left.messages, left.photos, left.others})
+        out.u32(count);
+    for (const clock::Instant at : {left.first, left.last})
+        out.u64(static_cast<std::uint64_t>(at.time_since_epoch().count()));
+    return std::move(out).bytes();
+}
+
+std::string leftBehindName(const envelope::MailboxId& mailbox) { return "left-behind/" + bytes::toHex(mailbox.view()); }
+
+Result<std::optional<LeftBehind>> leftBehind(const vault::Vault& vault, const envelope::MailboxId& mailbox)
+{
+    const auto kept = vault.kept(leftBehindName(mailbox));
+    if (!kept)
+        return kept.error().reason == Reason::notFound ? Result<std::optional<LeftBehind>>(std::nullopt) : fail(kept.error());
+    const auto message = unpackStatement(*kept);
+    const auto* left = message ? std::get_if<LeftBehind>(&*message) : nullptr;
+    return left ? std::optional(*left) : std::nullopt;
 }
 
 Result<StatementMessage> unpackStatement(bytes::View message)
@@ -181,6 +204,16 @@ Result<StatementMessage> unpackStatement(bytes::View message)
         if (!reader.atEnd() || again.first == 0 || again.first > again.last)
             break;
         return Any(again);
+    }
+    case StatementForm::leftBehind: {
+        LeftBehind left;
+        for (std::uint32_t* count : {&left.entries, &left.messages, &left.photos, &left.others})
+            *count = reader.u32();
+        for (clock::Instant* at : {&left.first, &left.last})
+            *at = clock::Instant{std::chrono::milliseconds{static_cast<std::int64_t>(reader.u64())}};
+        if (!reader.atEnd())
+            break;
+        return Any(left);
     }
     default: return fail(Reason::unsupported, "statement: of a newer program");
     }

@@ -23,6 +23,11 @@ std::string sealedAgainName(const envelope::MailboxId& mailbox)
     return "sealed-again/" + bytes::toHex(mailbox.view());
 }
 
+std::string leftOwedName(const envelope::MailboxId& mailbox)
+{
+    return "left-owed/" + bytes::toHex(mailbox.view());
+}
+
 std::string statementName(const envelope::MailboxId& mailbox)
 {
     return "statement/" + bytes::toHex(mailbox.view());
@@ -72,17 +77,36 @@ Done Outbox::sealLeft()
     return m_vault.keep(statementName(m_post.mailbox), {});
 }
 
-/// Before what follows it: which of our envelopes bring nothing.
-Done Outbox::sealSealedAgain()
+Result<bool> Outbox::sealOwed()
 {
-    const auto kept = m_vault.kept(sealedAgainName(m_post.mailbox));
-    if (!kept)
-        return kept.error().reason == Reason::notFound ? Done{} : Done(fail(kept.error()));
-    return m_vault.together([&]() -> Done {
-        if (const Done sealed = seal(envelope::Kind::statement, *kept); !sealed)
-            return sealed;
-        return m_vault.keep(sealedAgainName(m_post.mailbox), {});
+    const auto again = m_vault.kept(sealedAgainName(m_post.mailbox));
+    const auto left = m_vault.kept(leftOwedName(m_post.mailbox));
+    for (const auto* each : {&again, &left})
+        if (!*each && each->error().reason != Reason::notFound)
+            return fail(each->error());
+    if (!again && !left)
+        return false;
+    const Done sealed = m_vault.together([&]() -> Done {
+        if (again) {
+            // Up to here: what was sealed in between, acknowledgements, is passed over with it.
+            const Result<vault::Cursor> head = m_vault.ownHead(m_post.mailbox);
+            if (!head)
+                return fail(head.error());
+            if (const Done told = seal(envelope::Kind::statement, pack(SealedAgain{bytes::Reader(*again).u64(), head->sequence})); !told)
+                return told;
+            if (const Done paid = m_vault.keep(sealedAgainName(m_post.mailbox), {}); !paid)
+                return paid;
+        }
+        if (!left)
+            return {};
+        const auto what = leftBehind(m_vault, m_post.mailbox);
+        if (!what)
+            return fail(what.error());
+        if (const Done told = seal(envelope::Kind::statement, pack(what->value_or(LeftBehind{}))); !told)
+            return told;
+        return m_vault.keep(leftOwedName(m_post.mailbox), {});
     });
+    return sealed ? Result<bool>(true) : fail(sealed.error());
 }
 
 Done Outbox::sealAsk(const envelope::DeviceId& of)
@@ -111,12 +135,15 @@ Done Outbox::sealAsk(const envelope::DeviceId& of)
 
 Done Outbox::sealWaiting()
 {
-    if (const Done sealed = sealSealedAgain(); !sealed)
-        return sealed;
+    if (const auto owed = sealOwed(); !owed)
+        return fail(owed.error());
     if (const Done sealed = sealLeft(); !sealed)
         return sealed;
     if (const Done sealed = sealRoster(); !sealed)
         return sealed;
+    // A phone that was replaced sends nothing more: it would reach nobody.
+    if (m_post.ended && m_vault.owner() == vault::Vault::Owner::patient)
+        return {};
     if (!m_post.channel) {
         auto waiting = m_vault.unsealed(m_post.mailbox);
         return waiting ? sealOperations(std::move(*waiting)) : Done(fail(waiting.error()));
@@ -137,7 +164,7 @@ bool Outbox::hasWaiting() const
     bytes::Bytes ignored;
     const auto waiting = m_post.channel ? m_vault.untold(m_post.mailbox, 1) : m_vault.unsealed(m_post.mailbox);
     return !waiting || !waiting->empty() || unsentRoster(ignored) || m_vault.kept(statementName(m_post.mailbox))
-           || m_vault.kept(sealedAgainName(m_post.mailbox));
+           || m_vault.kept(sealedAgainName(m_post.mailbox)) || m_vault.kept(leftOwedName(m_post.mailbox));
 }
 
 Done Outbox::sealHeld(envelope::Kind kind, const envelope::DeviceId& of)

@@ -7,8 +7,10 @@
 
 namespace ebbline::sync {
 
-/// Under this name a vault keeps the message that it owes a mailbox about envelopes that it sealed anew.
+/// Under these names a vault keeps that it owes a mailbox a word: the first number, 8 bytes, from which on envelopes bring
+/// nothing; and, with any value, that it has to tell what it left behind.
 std::string sealedAgainName(const envelope::MailboxId& mailbox);
+std::string leftOwedName(const envelope::MailboxId& mailbox);
 
 class Outbox {
 public:
@@ -16,6 +18,9 @@ public:
 
     /// Everything that waits; for another desk, everything that it does not know yet.
     Done sealWaiting();
+    /// What is owed before anything else: which envelopes bring nothing, and what a replaced phone left behind.
+    /// \returns whether anything was.
+    Result<bool> sealOwed();
     /// What we hold of a device, as an acknowledgement or as a sign of life.
     Done sealHeld(envelope::Kind kind, const envelope::DeviceId& of);
     /// Asks for what is sealed past our head of a device to a key that is no more.
@@ -26,7 +31,6 @@ public:
 private:
     Done sealOperations(std::vector<journal::Operation> waiting);
     Done sealLeft();
-    Done sealSealedAgain();
     Done sealRoster();
     Done sealHeads();
     Done seal(envelope::Kind kind, bytes::View contents, const std::vector<journal::OperationId>& carried = {});

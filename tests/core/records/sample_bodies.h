@@ -132,6 +132,7 @@ inline std::vector<records::Body> sampleBodies()
         EyesMarked{sampleCourse, idOf<photos::PhotoTag>(5), {{6400, 4100}, {3600, 4120}}, "Dr. Ada Lund", at},
         VersionsOpened{sampleCourse, {{idOf<envelope::DeviceTag>(1), 12}, {idOf<envelope::DeviceTag>(2), 1}}, "Dr. Ada Lund", at},
         KeyAnnounced{sampleCourse, 2, idOfKey()},
+        StepTaken{Step::deskAdded, idOf<envelope::DeviceTag>(3), {}, "Dr. Ada Lund", "Dr. Jonas Feld", at},
     };
 }
 

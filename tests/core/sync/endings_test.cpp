@@ -50,6 +50,7 @@ struct Lost {
 TEST_CASE("a lost phone is refused by the hub from the next sync of the desk on, and what it holds stays on it", "[sync][endings]")
 {
     Lost clinic;
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
     REQUIRE(clinic.world.desk.endPhone(clinic.course));
     REQUIRE(clinic.world.desk.endedDevices().size() == 1);
     CHECK(clinic.world.desk.endedDevices().front().phone);
@@ -84,6 +85,7 @@ TEST_CASE("a lost phone is refused by the hub from the next sync of the desk on,
 TEST_CASE("without a network the hub is told later, and a hub that knows no such request is asked on", "[sync][endings]")
 {
     Lost clinic;
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
     REQUIRE(clinic.world.desk.endPhone(clinic.course));
     clinic.world.courier.offline = true;
     CHECK(clinic.world.syncDesk().problem->reason == Reason::unreachable);
@@ -104,6 +106,7 @@ TEST_CASE("without a network the hub is told later, and a hub that knows no such
 TEST_CASE("a hub is told once, and every day anew in case it forgot", "[sync][endings]")
 {
     Lost clinic;
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
     REQUIRE(clinic.world.desk.endPhone(clinic.course));
     for (int i = 0; i < 5; ++i) {
         clinic.world.syncDesk();
@@ -168,4 +171,84 @@ TEST_CASE("a phone that is taken into use again before its time was up is not re
     const auto ended = clinic.world.desk.endedDevices();
     REQUIRE(ended.size() == 1);
     CHECK(ended.front().device == fresh.vault().device());
+}
+
+TEST_CASE("the clinic sees what a replaced phone held that never arrived, once the phone has said so, and not before", "[sync][endings]")
+{
+    Lost clinic;
+    REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, 1, 1)));
+    clinic.world.syncPhone(clinic.phone);
+    clinic.world.syncDesk();
+    clinic.world.syncPhone(clinic.phone);
+    clinic.world.clock.advance(1h);
+    const auto first = clinic.world.clock.now();
+    for (int i = 0; i < 3; ++i)
+        REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, i, i)));
+    clinic.world.clock.advance(2h);
+    REQUIRE(clinic.phone.writeMessage("Is that normal?"));
+    const auto last = clinic.world.clock.now();
+    clinic.replace(Inviting::OldPhone::atHand);
+
+    // Nobody knows yet.
+    REQUIRE(clinic.world.desk.formerPhones(clinic.course).size() == 1);
+    CHECK_FALSE(clinic.world.desk.formerPhones(clinic.course).front().left);
+    CHECK_FALSE(clinic.phone.leftBehind());
+
+    clinic.world.syncPhone(clinic.phone);
+    REQUIRE(clinic.phone.leftBehind());
+    clinic.world.syncDesk();
+    const auto left = clinic.world.desk.formerPhones(clinic.course).front().left;
+    REQUIRE(left);
+    CHECK(left->entries == 3);
+    CHECK(left->messages == 1);
+    CHECK(left->photos == 0);
+    CHECK(left->first == first);
+    CHECK(left->last == last);
+    CHECK(left == clinic.phone.leftBehind());
+    // They are counted and not taken: whoever holds that phone may not be the patient.
+    CHECK(clinic.world.desk.course(clinic.course)->state->entries.size() == 1);
+    for (std::size_t i = 0; i < 3; ++i)
+        CHECK(clinic.phone.history()[i].state.place == EntryState::Place::savedHere);
+    // It has said all that it had to say: the hub is told to refuse it, and need not wait a week.
+    CHECK(clinic.told == 0);
+    clinic.world.syncDesk();
+    CHECK(clinic.told == 1);
+    CHECK(clinic.refusal(clinic.phone) == Reason::refused);
+    CHECK(clinic.phone.vault().verify());
+    CHECK(clinic.world.desk.vault().verify());
+}
+
+TEST_CASE("a replaced phone that had sent everything says that nothing is left on it", "[sync][endings]")
+{
+    Lost clinic;
+    REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, 1, 1)));
+    for (int i = 0; i < 2; ++i) {
+        clinic.world.syncPhone(clinic.phone);
+        clinic.world.syncDesk();
+    }
+    clinic.replace(Inviting::OldPhone::atHand);
+    clinic.world.syncPhone(clinic.phone);
+    clinic.world.syncDesk();
+    const auto former = clinic.world.desk.formerPhones(clinic.course);
+    REQUIRE(former.size() == 1);
+    REQUIRE(former.front().left);
+    CHECK(former.front().left->isNothing());
+}
+
+TEST_CASE("what a phone was still sending when it was replaced is kept aside, and counted as not arrived", "[sync][endings]")
+{
+    Lost clinic;
+    REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, 1, 1)));
+    clinic.replace(Inviting::OldPhone::atHand);
+    const auto mailbox = clinic.phone.link()->mailbox;
+    // Sealed and put before the phone hears of it.
+    clinic.world.syncPhone(clinic.phone);
+    clinic.world.syncDesk();
+    CHECK(clinic.world.desk.vault().quarantined(mailbox) == 1);
+    REQUIRE(clinic.world.desk.formerPhones(clinic.course).front().left);
+    CHECK(clinic.world.desk.formerPhones(clinic.course).front().left->entries == 1);
+    CHECK_FALSE(clinic.world.desk.vault().standing(mailbox)->fork);
+    // Written after that, it stays on the phone and is on no way to anybody.
+    REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, 2, 2)));
+    CHECK(clinic.world.syncPhone(clinic.phone).envelopesSent == 0);
 }
