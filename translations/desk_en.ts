@@ -669,4 +669,14 @@
         </translation>
     </message>
     </context>
+    <context>
+        <name>ebbline::deskapp::PairingBoard</name>
+        <message numerus="yes">
+            <source>A phone before this one still holds %Ln thing(s) that never arrived</source>
+            <translation>
+                <numerusform>A phone before this one still holds one thing that never arrived</numerusform>
+                <numerusform>A phone before this one still holds %Ln things that never arrived</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -96,6 +96,9 @@ TraceRow rowOf(const desk::Trace& trace)
     TraceRow row;
     row.when = stampText(trace.at);
     row.who = trace.by.empty() ? deskText(trace.id.device) : QString::fromStdString(trace.by);
+    if (!trace.with.empty()) {
+        row.who = Traces::tr("%1, with %2").arg(row.who, QString::fromStdString(trace.with));
+    }
     row.what = whatText(trace);
     row.whom = QString::fromStdString(trace.patient);
     row.course = trace.course.isNull() ? QString() : keyOf(trace.course);
