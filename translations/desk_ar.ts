@@ -3360,7 +3360,7 @@
             <translation>هاتف آخر لهذا المسار</translation>
         </message>
         <message numerus="yes">
-            <source>A phone before this one still holds %Ln thing(s) that never arrived</source>
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
             <translation>
                 <numerusform>لا شيء على هاتف سابق لم يصل</numerusform>
                 <numerusform>على هاتف سابق شيء واحد لم يصل قط</numerusform>

@@ -3208,7 +3208,7 @@
             <translation>Ein anderes Telefon für diesen Verlauf</translation>
         </message>
         <message numerus="yes">
-            <source>A phone before this one still holds %Ln thing(s) that never arrived</source>
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
             <translation>
                 <numerusform>Auf einem früheren Telefon ist noch eine Aufzeichnung, die nie ankam</numerusform>
                 <numerusform>Auf einem früheren Telefon sind noch %Ln Aufzeichnungen, die nie ankamen</numerusform>

@@ -3208,7 +3208,7 @@
             <translation>Otro teléfono para este curso</translation>
         </message>
         <message numerus="yes">
-            <source>A phone before this one still holds %Ln thing(s) that never arrived</source>
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
             <translation>
                 <numerusform>Un teléfono anterior conserva %Ln cosa que nunca llegó</numerusform>
                 <numerusform>Un teléfono anterior conserva %Ln cosas que nunca llegaron</numerusform>

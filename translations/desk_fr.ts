@@ -3208,7 +3208,7 @@
             <translation>Un autre téléphone pour ce suivi</translation>
         </message>
         <message numerus="yes">
-            <source>A phone before this one still holds %Ln thing(s) that never arrived</source>
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
             <translation>
                 <numerusform>Un téléphone précédent contient encore %Ln élément qui n’est jamais arrivé</numerusform>
                 <numerusform>Un téléphone précédent contient encore %Ln éléments qui ne sont jamais arrivés</numerusform>

@@ -3208,7 +3208,7 @@
             <translation>Outro celular para este acompanhamento</translation>
         </message>
         <message numerus="yes">
-            <source>A phone before this one still holds %Ln thing(s) that never arrived</source>
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
             <translation>
                 <numerusform>Um celular anterior ainda guarda %Ln coisa que nunca chegou</numerusform>
                 <numerusform>Um celular anterior ainda guarda %Ln coisas que nunca chegaram</numerusform>

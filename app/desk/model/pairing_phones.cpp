@@ -25,7 +25,7 @@ QString PairingBoard::former() const
             lines << tr("A phone before this one says that everything on it has arrived.");
         } else {
             const auto& left = *phone.left;
-            lines << tr("A phone before this one still holds %Ln thing(s) that never arrived", nullptr,
+            lines << tr("A phone before this one still holds %Ln thing(s) that did not arrive", nullptr,
                         static_cast<int>(left.entries + left.messages + left.photos + left.others))
                          + QLatin1Char(' ')
                          + tr("(of them entries: %L1, messages: %L2, photographs: %L3), the newest of %4. Look at them on that phone together with the "
