@@ -328,19 +328,6 @@ void serialize(Archive& archive, PatientLinked& b)
 }
 
 template <typename Archive>
-void serialize(Archive& archive, StepTaken& b)
-{
-    archive(b.step, b.device, b.course, b.by, b.with);
-    field(archive, b.at);
-}
-
-template <typename Archive>
-void serialize(Archive& archive, KeyAnnounced& b)
-{
-    archive(b.course, b.number, b.boxKey);
-}
-
-template <typename Archive>
 void serialize(Archive& archive, bands::Above& a)
 {
     archive(a.promised, a.seen, a.low, a.high);

@@ -112,9 +112,7 @@ private:
         m_acknowledged = false;
         // Who was away may not know whom to seal to.
         m_hearing = hasToHearFirst();
-        if (m_hearing)
-            return startPulling();
-        sealAndOffer();
+        return m_hearing ? startPulling() : sealAndOffer();
     }
 
     bool hasToHearFirst() const
@@ -149,9 +147,8 @@ private:
 
     void sealAndOffer()
     {
-        if (const Done sealed = sealAll(); !sealed)
-            return finish(sealed.error());
-        offer();
+        const Done sealed = sealAll();
+        return sealed ? offer() : finish(sealed.error());
     }
 
     const Post& post() const { return m_posts[m_place]; }
