@@ -6217,6 +6217,10 @@
             <source>%1, with %2</source>
             <translation>%1، مع %2</translation>
         </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>طُلب برنامج أحدث</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>

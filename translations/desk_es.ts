@@ -5897,6 +5897,10 @@
             <source>%1, with %2</source>
             <translation>%1, con %2</translation>
         </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>Se pidió un programa más nuevo</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>

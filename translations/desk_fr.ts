@@ -5897,6 +5897,10 @@
             <source>%1, with %2</source>
             <translation>%1, avec %2</translation>
         </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>Programme plus récent demandé</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>

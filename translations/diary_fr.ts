@@ -2145,6 +2145,21 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si vous êtes inquiet, appelez. N&apos;attendez pas de réponse ici.</translation>
     </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>Votre clinique a besoin d&apos;une version plus récente de cette application. Mettez-la à jour, s&apos;il vous plaît. D&apos;ici là, ce que vous écrivez peut attendre sur ce téléphone.</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>Un autre téléphone a pris la place de celui-ci. Ce que vous écrivez ici n&apos;arrive pas à votre clinique.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>%n chose que vous avez écrite ici n&apos;est pas arrivée à la clinique. Montrez-la là-bas, s&apos;il vous plaît.</numerusform>
+                <numerusform>%n choses que vous avez écrites ici ne sont pas arrivées à la clinique. Montrez-les là-bas, s&apos;il vous plaît.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

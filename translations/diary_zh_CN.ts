@@ -2140,6 +2140,20 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>如果您担心，就打电话。不要在这里等回复。</translation>
     </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>您的诊所需要这个应用的新版本。请更新它。在那之前，您写的内容可能会留在这部手机上等待。</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>另一部手机已经代替了这部手机。您在这里写的内容不会送到诊所。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>您在这里写的 %n 项没有送到诊所。请到诊所出示。</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

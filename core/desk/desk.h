@@ -233,6 +233,11 @@ public:
     /// A fresh key that patients seal to from the next sync on; what is sealed to earlier ones still opens.
     /// \returns Reason::refused if this desk is no owner's; Reason::locked.
     Done beginEpoch();
+    /// From the next sync on, programs that speak less send nothing until they are updated; a higher one than this program speaks
+    /// is refused. A grave step. \returns Reason::refused if this desk is no owner's; Reason::locked; Reason::outOfRange.
+    Done requireVersion(std::uint32_t protocol);
+    std::uint32_t requiredVersion() const;  ///< 1 if none was asked for
+    bool tooOld() const;                    ///< the clinic asks for more than this program speaks
     /// A lost desk: no phone and no desk takes anything from it any more, a fresh epoch begins that it cannot read, and the
     /// hub is told with the next sync to refuse it. What it held already is protected by its own vault alone. A lost
     /// owner's desk holds the root key: then only a new clinic helps.

@@ -3,6 +3,7 @@
 #include "core/desk/inside.h"
 
 #include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
 
 #include <algorithm>
 
@@ -121,6 +122,29 @@ Done Desk::Inside::keepKeys()
     }
     return sync::destroyOldKeys(vault);
 }
+
+Done Desk::requireVersion(std::uint32_t protocol)
+{
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
+    if (protocol == 0 || protocol > pairing::ownProtocol)
+        return fail(Reason::outOfRange, "version: this program does not speak it");
+    if (const Done may = m_inside->needsStep(); !may)
+        return may;
+    vault::Vault& vault = m_inside->vault;
+    const auto known = sync::leastVersion(vault, vault.clinicRootKey());
+    const pairing::LeastVersion least{known ? known->number + 1 : 1, protocol, m_inside->clock.now()};
+    const Done kept = sync::keepLeastVersion(vault, vault.clinicRootKey(), least, pairing::signStatement(least, vault.clinicRoot()));
+    return kept ? m_inside->stepTaken(records::Step::leastVersion, {}, {}) : kept;
+}
+
+std::uint32_t Desk::requiredVersion() const
+{
+    const auto known = sync::leastVersion(m_inside->vault, m_inside->vault.clinicRootKey());
+    return known ? known->protocol : 1;
+}
+
+bool Desk::tooOld() const { return sync::isTooOld(m_inside->vault, m_inside->vault.clinicRootKey()); }
 
 Done Desk::revokeDesk(const envelope::DeviceId& device)
 {

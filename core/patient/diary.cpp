@@ -2,6 +2,7 @@
 
 #include "core/bytes/reader.h"
 #include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
 #include "core/triage/course_curve.h"
 
 namespace ebbline::patient {
@@ -105,6 +106,12 @@ bool Diary::replaced() const
 {
     const auto found = link();
     return found && found->ended;
+}
+
+bool Diary::tooOld() const
+{
+    const auto found = link();
+    return found && !found->ended && (sync::isTooOld(m_inside->vault, found->clinicRoot) || m_inside->vault.kept(sync::newerStatementName(found->mailbox)));
 }
 
 std::optional<sync::LeftBehind> Diary::leftBehind() const

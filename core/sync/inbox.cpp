@@ -3,6 +3,7 @@
 #include "core/bytes/reader.h"
 #include "core/mailbox/service.h"
 #include "core/pairing/statement.h"
+#include "core/sync/least_version.h"
 #include "core/sync/messages.h"
 
 #include <algorithm>
@@ -285,8 +286,20 @@ Result<std::optional<Error>> Inbox::takeSigned(const envelope::Opened& opened, b
     if (clinic && !m_post.channel)
         return Answer({Reason::forged, "statement: a phone has none to make"});
     const auto statement = pairing::openStatement(signedBytes, m_post.root);
+    if (!statement && statement.error().reason == Reason::unsupported) {
+        // The clinic's own word, in a program's words that this one does not know yet: kept for the one that will, and said.
+        m_report.tooOld = true;
+        const Done kept = m_vault.keep(newerStatementName(m_post.mailbox), signedBytes);
+        return kept ? Result<Answer>(Answer()) : fail(kept.error());
+    }
     if (!statement)
         return Answer(statement.error());
+    if (const auto* least = std::get_if<pairing::LeastVersion>(&*statement)) {
+        const Done kept = keepLeastVersion(m_vault, m_post.root, *least, signedBytes);
+        if (kept)
+            return Answer();
+        return kept.error().reason == Reason::outOfOrder ? forkOfStatements(opened.header.sender) : fail(kept.error());
+    }
     if (const auto* replaced = std::get_if<pairing::PhoneReplaced>(&*statement)) {
         if (clinic || replaced->mailbox != m_post.mailbox || replaced->phone != m_vault.device())
             return Answer({Reason::forged, "statement: it is about another phone"});
@@ -298,11 +311,15 @@ Result<std::optional<Error>> Inbox::takeSigned(const envelope::Opened& opened, b
     m_rosterTaken = m_rosterTaken || (put && *put);
     if (put)
         return Answer();
-    if (put.error().reason != Reason::outOfOrder)
-        return fail(put.error());
+    return put.error().reason == Reason::outOfOrder ? forkOfStatements(opened.header.sender) : fail(put.error());
+}
+
+/// Two with one number, both signed by the root: the first one stays, and it shows.
+Result<std::optional<Error>> Inbox::forkOfStatements(const envelope::DeviceId& sender)
+{
     m_report.forkSeen = true;
-    const Done noted = m_vault.noteFork(m_post.mailbox, opened.header.sender);
-    return noted ? Result<Answer>(Answer()) : fail(noted.error());
+    const Done noted = m_vault.noteFork(m_post.mailbox, sender);
+    return noted ? Result<std::optional<Error>>(std::nullopt) : fail(noted.error());
 }
 
 Done Inbox::takeLinks(const std::vector<journal::Operation>& operations)

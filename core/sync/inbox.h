@@ -40,6 +40,7 @@ private:
     /// \returns an error for the envelope to be kept aside with; empty if the statement was taken.
     Result<std::optional<Error>> takeStatement(const envelope::Opened& opened);
     Result<std::optional<Error>> takeSigned(const envelope::Opened& opened, bytes::View signedBytes);
+    Result<std::optional<Error>> forkOfStatements(const envelope::DeviceId& sender);
     bool isAllowed(const journal::Operation& operation, const envelope::DeviceId& sender) const;
     /// A link that another desk made is ours as well.
     Done takeLinks(const std::vector<journal::Operation>& operations);

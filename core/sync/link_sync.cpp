@@ -6,6 +6,7 @@
 #include "core/sync/hub_client.h"
 #include "core/sync/inbox.h"
 #include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
 #include "core/sync/outbox.h"
 #include "core/sync/photo_carrier.h"
 
@@ -125,12 +126,10 @@ private:
     Done readPostAgain()
     {
         auto posts = postsOf(m_vault);
-        if (!posts)
-            return fail(posts.error());
-        for (Post& each : *posts)
+        for (Post& each : posts ? *posts : std::vector<Post>{})
             if (each.mailbox == post().mailbox)
                 m_posts[m_place] = std::move(each);
-        return {};
+        return posts ? Done{} : Done(fail(posts.error()));
     }
 
     Done sealAll()
@@ -244,9 +243,8 @@ private:
         if (body.size() >= fullAnswer && leaveOutStuck())
             return pull();
         const bool heard = std::exchange(m_hearing, false);
-        if (heard)
-            if (const Done read = readPostAgain(); !read)
-                return finish(read.error());
+        if (const Done read = heard ? readPostAgain() : Done{}; !read)
+            return finish(read.error());
         // Before the acknowledgements: they would stand among what it passes over.
         const auto owed = Outbox(m_vault, post()).sealOwed();
         if (!owed)
@@ -257,9 +255,8 @@ private:
         for (const envelope::DeviceId& sender : m_inbox->toAsk())
             if (const Done sealed = Outbox(m_vault, post()).sealAsk(sender); !sealed)
                 return finish(sealed.error());
-        if (heard)
-            if (const Done sealed = sealAll(); !sealed)
-                return finish(sealed.error());
+        if (const Done sealed = heard ? sealAll() : Done{}; !sealed)
+            return finish(sealed.error());
         m_answers = heard || *owed || !m_inbox->toAcknowledge().empty() || !m_inbox->toAsk().empty();
         // A sign of life that came is answered by one, if nothing else says that we are here.
         if (!m_answers && !m_inbox->advanced().empty() && heartbeatIsDue(post())) {
@@ -351,6 +348,7 @@ private:
         for (const vault::Link& link : links ? *links : std::vector<vault::Link>{}) {
             if (link.ended)
                 continue;
+            m_report.tooOld = m_report.tooOld || isTooOld(m_vault, link.clinicRoot);
             const auto standing = m_vault.standing(link.mailbox);
             if (!standing)
                 continue;

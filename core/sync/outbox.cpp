@@ -4,12 +4,18 @@
 #include "core/bytes/text.h"
 #include "core/pairing/statement.h"
 #include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
 #include "core/sync/link_sync.h"
 #include "core/sync/messages.h"
 
 namespace ebbline::sync {
 
 namespace {
+
+std::string toldLeastName(const envelope::MailboxId& mailbox)
+{
+    return "told-least/" + bytes::toHex(mailbox.view());
+}
 
 std::string headsName(const envelope::MailboxId& mailbox)
 {
@@ -141,6 +147,11 @@ Done Outbox::sealWaiting()
         return sealed;
     if (const Done sealed = sealRoster(); !sealed)
         return sealed;
+    if (const Done sealed = sealLeast(); !sealed)
+        return sealed;
+    // What is written here waits for the update.
+    if (m_post.tooOld)
+        return {};
     // A phone that was replaced sends nothing more: it would reach nobody.
     if (m_post.ended && m_vault.owner() == vault::Vault::Owner::patient)
         return {};
@@ -163,7 +174,8 @@ bool Outbox::hasWaiting() const
 {
     bytes::Bytes ignored;
     const auto waiting = m_post.channel ? m_vault.untold(m_post.mailbox, 1) : m_vault.unsealed(m_post.mailbox);
-    return !waiting || !waiting->empty() || unsentRoster(ignored) || m_vault.kept(statementName(m_post.mailbox))
+    const bool operations = !m_post.tooOld && (!waiting || !waiting->empty());
+    return operations || untoldLeast() || unsentRoster(ignored) || m_vault.kept(statementName(m_post.mailbox))
            || m_vault.kept(sealedAgainName(m_post.mailbox)) || m_vault.kept(leftOwedName(m_post.mailbox));
 }
 
@@ -203,6 +215,29 @@ Done Outbox::sealRoster()
     if (const Done sealed = seal(envelope::Kind::statement, packSigned(signedBytes)); !sealed)
         return sealed;
     return m_vault.noteRosterSent(m_post.mailbox, *number);
+}
+
+std::optional<bytes::Bytes> Outbox::untoldLeast() const
+{
+    if (m_vault.owner() != vault::Vault::Owner::clinic || !m_vault.holdsRoot() || m_post.ended)
+        return std::nullopt;
+    auto least = signedLeastVersion(m_vault, m_post.root);
+    if (!least || !*least)
+        return std::nullopt;
+    const auto told = m_vault.kept(toldLeastName(m_post.mailbox));
+    return told && std::ranges::equal(*told, crypto::hash256(**least)) ? std::nullopt : std::move(*least);
+}
+
+Done Outbox::sealLeast()
+{
+    const auto least = untoldLeast();
+    if (!least)
+        return {};
+    return m_vault.together([&]() -> Done {
+        if (const Done sealed = seal(envelope::Kind::statement, packSigned(*least)); !sealed)
+            return sealed;
+        return m_vault.keep(toldLeastName(m_post.mailbox), crypto::hash256(*least));
+    });
 }
 
 /// After the operations that they stand for: how far each phone's chain goes here.

@@ -32,6 +32,9 @@ private:
     Done sealOperations(std::vector<journal::Operation> waiting);
     Done sealLeft();
     Done sealRoster();
+    Done sealLeast();
+    /// What the clinic asks for at least, if this mailbox was not told yet.
+    std::optional<bytes::Bytes> untoldLeast() const;
     Done sealHeads();
     Done seal(envelope::Kind kind, bytes::View contents, const std::vector<journal::OperationId>& carried = {});
     std::optional<std::uint64_t> unsentRoster(bytes::Bytes& signedBytes) const;

@@ -1,6 +1,7 @@
 #include "core/sync/post.h"
 
 #include "core/pairing/statement.h"
+#include "core/sync/least_version.h"
 
 #include <algorithm>
 
@@ -35,7 +36,8 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
     const bool clinic = vault.owner() == vault::Vault::Owner::clinic;
     std::vector<Post> posts;
     for (const vault::Link& link : *links) {
-        Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, {}, link.roster, link.hub, false, link.ended};
+        Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, {}, link.roster, link.hub, false,
+                  isTooOld(vault, link.clinicRoot), link.ended};
         const auto roster = rosterOf(vault, link.clinicRoot);
         if (roster)
             post.revoked.assign(roster->revoked.rbegin(), roster->revoked.rend());
@@ -65,7 +67,7 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
         if (channel.ended || (roster && roster->isRevoked(envelope::deviceIdOf(channel.peerSigning))))
             continue;
         posts.push_back({channel.mailbox, {}, vault.clinicRootKey(), channel.peerBox, 0, {channel.peerSigning}, {}, {}, channel.roster,
-                         channel.hub, true, false});
+                         channel.hub, true, isTooOld(vault, vault.clinicRootKey()), false});
     }
     return posts;
 }

@@ -34,6 +34,8 @@ QString stepText(const desk::Trace& trace)
         return Traces::tr("Fresh key begun");
     case records::Step::numbersChanged:
         return Traces::tr("Numbers to call changed");
+    case records::Step::leastVersion:
+        return Traces::tr("Newer program asked for");
     }
     return {};
 }
