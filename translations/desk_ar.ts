@@ -326,6 +326,10 @@
             <source>As a file, or for paper</source>
             <translation>كملف أو على الورق</translation>
         </message>
+        <message>
+            <source>Another phone</source>
+            <translation>هاتف آخر</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -1027,6 +1031,14 @@
         <message>
             <source>To the desks</source>
             <translation>إلى المكاتب</translation>
+        </message>
+        <message>
+            <source>The old phone is lost: the hub refuses it at once, and what it did not send stays unknown</source>
+            <translation>الهاتف القديم مفقود: يرفضه المحور فورًا، وما لم يرسله يبقى مجهولًا</translation>
+        </message>
+        <message>
+            <source>Only end the lost phone</source>
+            <translation>إنهاء الهاتف المفقود فقط</translation>
         </message>
     </context>
     <context>
@@ -3334,6 +3346,41 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>لديه مفاتيح العيادة. يصل إليه ما كتبه المرضى والمكاتب بعد أن يسأل هذا المكتب المحور ثم المكتب الجديد.</translation>
+        </message>
+        <message>
+            <source>A phone before this one has not said what it still holds. What was written on it and not sent is not here.</source>
+            <translation>هاتف سابق لم يقل ما بقي عليه. ما كُتب عليه ولم يُرسل ليس هنا.</translation>
+        </message>
+        <message>
+            <source>A phone before this one says that everything on it has arrived.</source>
+            <translation>هاتف سابق يقول إن كل ما عليه قد وصل.</translation>
+        </message>
+        <message>
+            <source>(of them entries: %L1, messages: %L2, photographs: %L3), the newest of %4. Look at them on that phone together with the patient.</source>
+            <translation>(منها إدخالات: %L1، رسائل: %L2، صور: %L3)، وأحدثها %4. انظروا إليها على ذلك الهاتف مع المريض.</translation>
+        </message>
+        <message>
+            <source>The phone is ended. The hub is told with the next sync and refuses it from then on.</source>
+            <translation>أُنهي الهاتف. يُبلَّغ المحور في المزامنة التالية ويرفضه منذ ذلك الحين.</translation>
+        </message>
+        <message>
+            <source>This course has no phone in use.</source>
+            <translation>ليس لهذا المسار هاتف مستخدم.</translation>
+        </message>
+        <message>
+            <source>Another phone for this course</source>
+            <translation>هاتف آخر لهذا المسار</translation>
+        </message>
+        <message numerus="yes">
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
+            <translation>
+                <numerusform>لا شيء على هاتف سابق لم يصل</numerusform>
+                <numerusform>على هاتف سابق شيء واحد لم يصل قط</numerusform>
+                <numerusform>على هاتف سابق شيئان لم يصلا قط</numerusform>
+                <numerusform>على هاتف سابق %Ln أشياء لم تصل قط</numerusform>
+                <numerusform>على هاتف سابق %Ln شيئًا لم يصل قط</numerusform>
+                <numerusform>على هاتف سابق %Ln شيء لم يصل قط</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -5741,10 +5788,6 @@
             <translation>لمكتب فُقد أو سُرق أو أُعطي لغيركم. منذ المرة التالية التي تسأل فيها الهواتف والمكاتب المحور لا يقبل أحد منه شيئًا، ولا يستطيع قراءة ما يُكتب بعدها. ما عليه يبقى عليه خلف عبارة مروره. لا رجعة في ذلك: المكتب الذي يُعثر عليه يُعَدّ من جديد.</translation>
         </message>
         <message>
-            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
-            <translation>منذ المرة التالية التي تسأل فيها الهواتف المحور تختم ما تكتبه بمفتاح جديد. وما كُتب قبل ذلك يبقى مقروءًا هنا. يحسن ذلك إذا رأى أحد عبارة مرور، ومرة كل سنة.</translation>
-        </message>
-        <message>
             <source>Shut it out</source>
             <translation>إقصاؤه</translation>
         </message>
@@ -5753,12 +5796,32 @@
             <translation>بدء مفتاح جديد</translation>
         </message>
         <message>
-            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
-            <translation>أُقصي. أخبر الآن من يدير المحور أن ينهي وصوله، بهذا الرقم: %1. وإن كان يحمل المفتاح الأصل للعيادة فمن يفتحه يستطيع أن يوقّع باسمها: عندئذ أعدّ عيادة جديدة.</translation>
-        </message>
-        <message>
             <source>A fresh key holds from the next time each phone asks the hub.</source>
             <translation>يسري المفتاح الجديد منذ المرة التالية التي يسأل فيها كل هاتف المحور.</translation>
+        </message>
+        <message>
+            <source>Phone %1</source>
+            <translation>الهاتف %1</translation>
+        </message>
+        <message>
+            <source>%1: the hub refuses it, said %2</source>
+            <translation>%1: المحور يرفضه، وأكد ذلك %2</translation>
+        </message>
+        <message>
+            <source>%1: was replaced; the hub is told once it has said what it still holds, or at the latest %2</source>
+            <translation>%1: استُبدل؛ يُبلَّغ المحور حين يقول ما بقي عليه، وعلى الأكثر %2</translation>
+        </message>
+        <message>
+            <source>%1: the hub has not been told yet, and may still let it in. It is told at every sync.</source>
+            <translation>%1: لم يُبلَّغ المحور بعد وقد يظل يسمح له. يُبلَّغ عند كل مزامنة.</translation>
+        </message>
+        <message>
+            <source>Shut out. The hub is told with the next sync; below it says when it has taken that in. Should it not, whoever runs it can refuse the desk by this number: %1. If it held the clinic&apos;s root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>أُقصي. يُبلَّغ المحور في المزامنة التالية، ويظهر أدناه متى قبل ذلك. فإن لم يفعل، يستطيع من يديره رفض المكتب بهذا الرقم: %1. وإن كان يحمل المفتاح الجذر للعيادة فمن يفتحه يستطيع التوقيع باسمها: عندئذ أنشئ عيادة جديدة.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. One begins by itself every thirty days; another one is good after a passphrase was seen by somebody.</source>
+            <translation>منذ المرة التالية التي تسأل فيها الهواتف المحور تختم ما تكتبه بمفتاح جديد. وما كُتب قبل ذلك يبقى مقروءًا هنا. يبدأ مفتاح من تلقاء نفسه كل ثلاثين يومًا، ويحسن بدء آخر إذا رأى أحد عبارة مرور.</translation>
         </message>
     </context>
     <context>
@@ -5906,13 +5969,6 @@
                 <numerusform>وُجد %Ln خطأً. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
                 <numerusform>وُجد %Ln خطأ. لا تُدخل شيئًا هنا، واترك الحاسوب كما هو، واستعد آخر نسخة احتياطية. الأول: %1</numerusform>
             </translation>
-        </message>
-    </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>اتركه كما هو</translation>
         </message>
     </context>
     <context>
@@ -6170,6 +6226,38 @@
         <message>
             <source>Eyes marked in a photograph</source>
             <translation>عُلِّمت العينان في صورة</translation>
+        </message>
+        <message>
+            <source>Desk added</source>
+            <translation>أُضيف مكتب</translation>
+        </message>
+        <message>
+            <source>Desk shut out</source>
+            <translation>أُقصي مكتب</translation>
+        </message>
+        <message>
+            <source>Lost phone ended</source>
+            <translation>أُنهي هاتف مفقود</translation>
+        </message>
+        <message>
+            <source>Phone replaced</source>
+            <translation>استُبدل الهاتف</translation>
+        </message>
+        <message>
+            <source>Fresh key begun</source>
+            <translation>بدأ مفتاح جديد</translation>
+        </message>
+        <message>
+            <source>Numbers to call changed</source>
+            <translation>تغيرت أرقام الاتصال</translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation>%1، مع %2</translation>
+        </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>طُلب برنامج أحدث</translation>
         </message>
     </context>
     <context>
@@ -6628,5 +6716,34 @@
             <numerusform>%Ln دقيقة</numerusform>
         </translation>
     </message>
+    </context>
+    <context>
+        <name>StepPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>اتركه كما هو</translation>
+        </message>
+    </context>
+    <context>
+        <name>GraveStep</name>
+        <message>
+            <source>Choose who stands by: this is for two people.</source>
+            <translation>اختر من يشهد: هذه خطوة لشخصين.</translation>
+        </message>
+        <message>
+            <source>Type the passphrase of this desk.</source>
+            <translation>اكتب عبارة مرور هذا المكتب.</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepFields</name>
+        <message>
+            <source>Passphrase of this desk, once more</source>
+            <translation>عبارة مرور هذا المكتب مرة أخرى</translation>
+        </message>
+        <message>
+            <source>Who stands by: this is for two people</source>
+            <translation>من يشهد: هذه خطوة لشخصين</translation>
+        </message>
     </context>
 </TS>

@@ -314,6 +314,10 @@
             <source>As a file, or for paper</source>
             <translation>Als Datei oder auf Papier</translation>
         </message>
+        <message>
+            <source>Another phone</source>
+            <translation>Anderes Telefon</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -1007,6 +1011,14 @@
         <message>
             <source>To the desks</source>
             <translation>Zu den Pulten</translation>
+        </message>
+        <message>
+            <source>The old phone is lost: the hub refuses it at once, and what it did not send stays unknown</source>
+            <translation>Das alte Telefon ist verloren: Der Hub weist es sofort ab, und was es nicht gesendet hat, bleibt unbekannt</translation>
+        </message>
+        <message>
+            <source>Only end the lost phone</source>
+            <translation>Nur das verlorene Telefon beenden</translation>
         </message>
     </context>
     <context>
@@ -3182,6 +3194,37 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Es hat die Schlüssel der Praxis. Was Patientinnen und Pulte geschrieben haben, kommt dort an, wenn erst dieses Pult und dann das neue beim Hub nachgefragt hat.</translation>
+        </message>
+        <message>
+            <source>A phone before this one has not said what it still holds. What was written on it and not sent is not here.</source>
+            <translation>Ein früheres Telefon hat noch nicht gesagt, was darauf ist. Was dort geschrieben und nicht gesendet wurde, ist nicht hier.</translation>
+        </message>
+        <message>
+            <source>A phone before this one says that everything on it has arrived.</source>
+            <translation>Ein früheres Telefon sagt, dass alles von ihm angekommen ist.</translation>
+        </message>
+        <message>
+            <source>(of them entries: %L1, messages: %L2, photographs: %L3), the newest of %4. Look at them on that phone together with the patient.</source>
+            <translation>(davon Einträge: %L1, Nachrichten: %L2, Fotos: %L3), das neueste von %4. Sehen Sie es mit der Patientin auf jenem Telefon an.</translation>
+        </message>
+        <message>
+            <source>The phone is ended. The hub is told with the next sync and refuses it from then on.</source>
+            <translation>Das Telefon ist beendet. Der Hub erfährt es beim nächsten Abgleich und weist es von da an ab.</translation>
+        </message>
+        <message>
+            <source>This course has no phone in use.</source>
+            <translation>Zu diesem Verlauf gehört kein Telefon in Gebrauch.</translation>
+        </message>
+        <message>
+            <source>Another phone for this course</source>
+            <translation>Ein anderes Telefon für diesen Verlauf</translation>
+        </message>
+        <message numerus="yes">
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
+            <translation>
+                <numerusform>Auf einem früheren Telefon ist noch eine Aufzeichnung, die nie ankam</numerusform>
+                <numerusform>Auf einem früheren Telefon sind noch %Ln Aufzeichnungen, die nie ankamen</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -5441,10 +5484,6 @@
             <translation>Für ein Pult, das verloren, gestohlen oder weggegeben ist. Sobald Telefone und Pulte das nächste Mal beim Hub nachfragen, nimmt niemand mehr etwas von ihm an, und was danach geschrieben wird, kann es nicht lesen. Was es schon hat, bleibt darauf, hinter seinem Passwortsatz. Das lässt sich nicht zurücknehmen: Ein wiedergefundenes Pult muss neu eingerichtet werden.</translation>
         </message>
         <message>
-            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
-            <translation>Sobald die Telefone das nächste Mal beim Hub nachfragen, versiegeln sie für einen neuen Schlüssel. Was davor geschrieben wurde, bleibt hier lesbar. Gut, wenn jemand einen Passwortsatz gesehen hat, und einmal im Jahr.</translation>
-        </message>
-        <message>
             <source>Shut it out</source>
             <translation>Aussperren</translation>
         </message>
@@ -5453,12 +5492,32 @@
             <translation>Neuen Schlüssel beginnen</translation>
         </message>
         <message>
-            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
-            <translation>Ausgesperrt. Sagen Sie nun dem Betreiber des Hubs, dass er ihm den Zugang nimmt, mit dieser Nummer: %1. Hatte es den Wurzelschlüssel der Praxis, kann weiter im Namen der Praxis unterschreiben, wer es öffnet: Richten Sie dann eine neue Praxis ein.</translation>
-        </message>
-        <message>
             <source>A fresh key holds from the next time each phone asks the hub.</source>
             <translation>Der neue Schlüssel gilt, sobald ein Telefon das nächste Mal beim Hub nachfragt.</translation>
+        </message>
+        <message>
+            <source>Phone %1</source>
+            <translation>Telefon %1</translation>
+        </message>
+        <message>
+            <source>%1: the hub refuses it, said %2</source>
+            <translation>%1: Der Hub weist es ab, bestätigt %2</translation>
+        </message>
+        <message>
+            <source>%1: was replaced; the hub is told once it has said what it still holds, or at the latest %2</source>
+            <translation>%1: wurde ersetzt; der Hub erfährt es, sobald es gesagt hat, was es noch hat, spätestens %2</translation>
+        </message>
+        <message>
+            <source>%1: the hub has not been told yet, and may still let it in. It is told at every sync.</source>
+            <translation>%1: Der Hub weiß es noch nicht und lässt es vielleicht noch ein. Es wird ihm bei jedem Abgleich gesagt.</translation>
+        </message>
+        <message>
+            <source>Shut out. The hub is told with the next sync; below it says when it has taken that in. Should it not, whoever runs it can refuse the desk by this number: %1. If it held the clinic&apos;s root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>Ausgesperrt. Der Hub erfährt es beim nächsten Abgleich; unten steht, wann er es angenommen hat. Tut er es nicht, kann sein Betreiber den Arbeitsplatz mit dieser Nummer abweisen: %1. Hatte er den Wurzelschlüssel der Praxis, kann weiter im Namen der Praxis unterschreiben, wer ihn öffnet: Richten Sie dann eine neue Praxis ein.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. One begins by itself every thirty days; another one is good after a passphrase was seen by somebody.</source>
+            <translation>Sobald die Telefone das nächste Mal beim Hub nachfragen, versiegeln sie für einen neuen Schlüssel. Was davor geschrieben wurde, bleibt hier lesbar. Alle dreißig Tage beginnt von selbst einer; ein weiterer ist gut, wenn jemand einen Passwortsatz gesehen hat.</translation>
         </message>
     </context>
     <context>
@@ -5594,13 +5653,6 @@
                 <numerusform>%Ln Fehler wurde gefunden. Tragen Sie hier nichts mehr ein, lassen Sie den Rechner, wie er ist, und stellen Sie die letzte Sicherung wieder her. Es ist: %1</numerusform>
                 <numerusform>%Ln Fehler wurden gefunden. Tragen Sie hier nichts mehr ein, lassen Sie den Rechner, wie er ist, und stellen Sie die letzte Sicherung wieder her. Der erste: %1</numerusform>
             </translation>
-        </message>
-    </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>So lassen</translation>
         </message>
     </context>
     <context>
@@ -5854,6 +5906,38 @@
         <message>
             <source>Eyes marked in a photograph</source>
             <translation>Augen in einem Foto markiert</translation>
+        </message>
+        <message>
+            <source>Desk added</source>
+            <translation>Arbeitsplatz hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Desk shut out</source>
+            <translation>Arbeitsplatz ausgesperrt</translation>
+        </message>
+        <message>
+            <source>Lost phone ended</source>
+            <translation>Verlorenes Telefon beendet</translation>
+        </message>
+        <message>
+            <source>Phone replaced</source>
+            <translation>Telefon ersetzt</translation>
+        </message>
+        <message>
+            <source>Fresh key begun</source>
+            <translation>Neuer Schlüssel begonnen</translation>
+        </message>
+        <message>
+            <source>Numbers to call changed</source>
+            <translation>Rufnummern geändert</translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation>%1, mit %2</translation>
+        </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>Neueres Programm verlangt</translation>
         </message>
     </context>
     <context>
@@ -6292,5 +6376,34 @@
             <numerusform>%Ln Minuten</numerusform>
         </translation>
     </message>
+    </context>
+    <context>
+        <name>StepPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>So lassen</translation>
+        </message>
+    </context>
+    <context>
+        <name>GraveStep</name>
+        <message>
+            <source>Choose who stands by: this is for two people.</source>
+            <translation>Wählen Sie, wer dabei ist: Das geht nur zu zweit.</translation>
+        </message>
+        <message>
+            <source>Type the passphrase of this desk.</source>
+            <translation>Geben Sie den Passwortsatz dieses Arbeitsplatzes ein.</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepFields</name>
+        <message>
+            <source>Passphrase of this desk, once more</source>
+            <translation>Passwortsatz dieses Arbeitsplatzes, noch einmal</translation>
+        </message>
+        <message>
+            <source>Who stands by: this is for two people</source>
+            <translation>Wer dabei ist: Das geht nur zu zweit</translation>
+        </message>
     </context>
 </TS>

@@ -669,4 +669,14 @@
         </translation>
     </message>
     </context>
+    <context>
+        <name>ebbline::deskapp::PairingBoard</name>
+        <message numerus="yes">
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
+            <translation>
+                <numerusform>A phone before this one still holds one thing that did not arrive</numerusform>
+                <numerusform>A phone before this one still holds %Ln things that did not arrive</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

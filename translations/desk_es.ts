@@ -314,6 +314,10 @@
             <source>As a file, or for paper</source>
             <translation>Como archivo o en papel</translation>
         </message>
+        <message>
+            <source>Another phone</source>
+            <translation>Otro teléfono</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -1007,6 +1011,14 @@
         <message>
             <source>To the desks</source>
             <translation>A los puestos</translation>
+        </message>
+        <message>
+            <source>The old phone is lost: the hub refuses it at once, and what it did not send stays unknown</source>
+            <translation>El teléfono anterior se ha perdido: el servidor lo rechaza enseguida, y lo que no envió queda sin saberse</translation>
+        </message>
+        <message>
+            <source>Only end the lost phone</source>
+            <translation>Solo excluir el teléfono perdido</translation>
         </message>
     </context>
     <context>
@@ -3182,6 +3194,37 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Tiene las claves de la clínica. Lo que escribieron pacientes y puestos llega allí cuando este puesto, y después el nuevo, hayan consultado el servidor.</translation>
+        </message>
+        <message>
+            <source>A phone before this one has not said what it still holds. What was written on it and not sent is not here.</source>
+            <translation>Un teléfono anterior no ha dicho qué conserva todavía. Lo que se escribió en él y no se envió no está aquí.</translation>
+        </message>
+        <message>
+            <source>A phone before this one says that everything on it has arrived.</source>
+            <translation>Un teléfono anterior dice que todo lo suyo ha llegado.</translation>
+        </message>
+        <message>
+            <source>(of them entries: %L1, messages: %L2, photographs: %L3), the newest of %4. Look at them on that phone together with the patient.</source>
+            <translation>(anotaciones: %L1, mensajes: %L2, fotografías: %L3), lo más reciente de %4. Mírenlo en ese teléfono junto con la persona.</translation>
+        </message>
+        <message>
+            <source>The phone is ended. The hub is told with the next sync and refuses it from then on.</source>
+            <translation>El teléfono queda excluido. Se avisa al servidor en la próxima sincronización y desde entonces lo rechaza.</translation>
+        </message>
+        <message>
+            <source>This course has no phone in use.</source>
+            <translation>Este curso no tiene ningún teléfono en uso.</translation>
+        </message>
+        <message>
+            <source>Another phone for this course</source>
+            <translation>Otro teléfono para este curso</translation>
+        </message>
+        <message numerus="yes">
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
+            <translation>
+                <numerusform>Un teléfono anterior conserva %Ln cosa que nunca llegó</numerusform>
+                <numerusform>Un teléfono anterior conserva %Ln cosas que nunca llegaron</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -5441,10 +5484,6 @@
             <translation>Para un puesto perdido, robado o cedido. Desde la próxima vez que los teléfonos y puestos consulten el servidor, nadie acepta ya nada de ese puesto, y este no puede leer lo que se escriba desde entonces. Lo que ya contiene se queda en él, tras su frase de acceso. Esto no se puede deshacer: un puesto que se recupere debe configurarse de nuevo.</translation>
         </message>
         <message>
-            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
-            <translation>Los pacientes sellan lo que escriben con una clave nueva desde la próxima vez que sus teléfonos consulten el servidor. Lo escrito antes sigue siendo legible aquí. Conviene cuando alguien ha visto una frase de acceso, y una vez al año.</translation>
-        </message>
-        <message>
             <source>Shut it out</source>
             <translation>Excluir</translation>
         </message>
@@ -5453,12 +5492,32 @@
             <translation>Empezar una clave nueva</translation>
         </message>
         <message>
-            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
-            <translation>Excluido. Diga ahora a quien administra el servidor que le retire el acceso, con este número: %1. Si tenía la clave raíz de la clínica, quien lo abra aún puede firmar en nombre de la clínica: configure entonces una clínica nueva.</translation>
-        </message>
-        <message>
             <source>A fresh key holds from the next time each phone asks the hub.</source>
             <translation>La clave nueva vale desde la próxima vez que cada teléfono consulte el servidor.</translation>
+        </message>
+        <message>
+            <source>Phone %1</source>
+            <translation>Teléfono %1</translation>
+        </message>
+        <message>
+            <source>%1: the hub refuses it, said %2</source>
+            <translation>%1: el servidor lo rechaza, lo confirmó %2</translation>
+        </message>
+        <message>
+            <source>%1: was replaced; the hub is told once it has said what it still holds, or at the latest %2</source>
+            <translation>%1: fue sustituido; se avisará al servidor cuando haya dicho qué conserva todavía, a más tardar %2</translation>
+        </message>
+        <message>
+            <source>%1: the hub has not been told yet, and may still let it in. It is told at every sync.</source>
+            <translation>%1: el servidor aún no lo sabe y puede seguir admitiéndolo. Se le avisa en cada sincronización.</translation>
+        </message>
+        <message>
+            <source>Shut out. The hub is told with the next sync; below it says when it has taken that in. Should it not, whoever runs it can refuse the desk by this number: %1. If it held the clinic&apos;s root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>Excluido. Se avisa al servidor en la próxima sincronización; abajo consta cuándo lo ha aceptado. Si no lo hace, quien lo gestiona puede rechazar el puesto con este número: %1. Si tenía la clave raíz de la clínica, quien lo abra puede seguir firmando como la clínica: cree entonces una clínica nueva.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. One begins by itself every thirty days; another one is good after a passphrase was seen by somebody.</source>
+            <translation>Los pacientes sellan lo que escriben con una clave nueva desde la próxima vez que sus teléfonos consulten el servidor. Lo escrito antes sigue siendo legible aquí. Cada treinta días empieza una por sí sola; conviene otra cuando alguien ha visto una frase de acceso.</translation>
         </message>
     </context>
     <context>
@@ -5594,13 +5653,6 @@
                 <numerusform>Se encontró %Ln fallo. No registre nada más aquí, deje este ordenador como está y restaure la última copia de seguridad. Es: %1</numerusform>
                 <numerusform>Se encontraron %Ln fallos. No registre nada más aquí, deje este ordenador como está y restaure la última copia de seguridad. El primero: %1</numerusform>
             </translation>
-        </message>
-    </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Dejarlo así</translation>
         </message>
     </context>
     <context>
@@ -5854,6 +5906,38 @@
         <message>
             <source>Eyes marked in a photograph</source>
             <translation>Ojos marcados en una foto</translation>
+        </message>
+        <message>
+            <source>Desk added</source>
+            <translation>Puesto añadido</translation>
+        </message>
+        <message>
+            <source>Desk shut out</source>
+            <translation>Puesto excluido</translation>
+        </message>
+        <message>
+            <source>Lost phone ended</source>
+            <translation>Teléfono perdido excluido</translation>
+        </message>
+        <message>
+            <source>Phone replaced</source>
+            <translation>Teléfono sustituido</translation>
+        </message>
+        <message>
+            <source>Fresh key begun</source>
+            <translation>Clave nueva empezada</translation>
+        </message>
+        <message>
+            <source>Numbers to call changed</source>
+            <translation>Números de teléfono cambiados</translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation>%1, con %2</translation>
+        </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>Se pidió un programa más nuevo</translation>
         </message>
     </context>
     <context>
@@ -6291,6 +6375,35 @@
                 <numerusform>%Ln minuto</numerusform>
                 <numerusform>%Ln minutos</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>StepPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Dejarlo así</translation>
+        </message>
+    </context>
+    <context>
+        <name>GraveStep</name>
+        <message>
+            <source>Choose who stands by: this is for two people.</source>
+            <translation>Elija quién acompaña: esto se hace entre dos personas.</translation>
+        </message>
+        <message>
+            <source>Type the passphrase of this desk.</source>
+            <translation>Escriba la frase de acceso de este puesto.</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepFields</name>
+        <message>
+            <source>Passphrase of this desk, once more</source>
+            <translation>Frase de acceso de este puesto, una vez más</translation>
+        </message>
+        <message>
+            <source>Who stands by: this is for two people</source>
+            <translation>Quién acompaña: esto se hace entre dos personas</translation>
         </message>
     </context>
 </TS>

@@ -314,6 +314,10 @@
             <source>As a file, or for paper</source>
             <translation>En fichier ou sur papier</translation>
         </message>
+        <message>
+            <source>Another phone</source>
+            <translation>Autre téléphone</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -1007,6 +1011,14 @@
         <message>
             <source>To the desks</source>
             <translation>Vers les postes</translation>
+        </message>
+        <message>
+            <source>The old phone is lost: the hub refuses it at once, and what it did not send stays unknown</source>
+            <translation>L’ancien téléphone est perdu : le hub le refuse aussitôt, et ce qu’il n’a pas envoyé reste inconnu</translation>
+        </message>
+        <message>
+            <source>Only end the lost phone</source>
+            <translation>Exclure seulement le téléphone perdu</translation>
         </message>
     </context>
     <context>
@@ -3182,6 +3194,37 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Il a les clés de la clinique. Ce que patients et postes ont écrit y arrive dès que ce poste, puis le nouveau, ont interrogé le hub.</translation>
+        </message>
+        <message>
+            <source>A phone before this one has not said what it still holds. What was written on it and not sent is not here.</source>
+            <translation>Un téléphone précédent n’a pas dit ce qu’il contient encore. Ce qui y a été écrit sans être envoyé n’est pas ici.</translation>
+        </message>
+        <message>
+            <source>A phone before this one says that everything on it has arrived.</source>
+            <translation>Un téléphone précédent indique que tout ce qu’il contient est arrivé.</translation>
+        </message>
+        <message>
+            <source>(of them entries: %L1, messages: %L2, photographs: %L3), the newest of %4. Look at them on that phone together with the patient.</source>
+            <translation>(dont notes : %L1, messages : %L2, photographies : %L3), le plus récent de %4. Regardez-les sur ce téléphone avec la personne.</translation>
+        </message>
+        <message>
+            <source>The phone is ended. The hub is told with the next sync and refuses it from then on.</source>
+            <translation>Le téléphone est exclu. Le hub en est informé à la prochaine synchronisation et le refuse dès lors.</translation>
+        </message>
+        <message>
+            <source>This course has no phone in use.</source>
+            <translation>Ce suivi n’a pas de téléphone en service.</translation>
+        </message>
+        <message>
+            <source>Another phone for this course</source>
+            <translation>Un autre téléphone pour ce suivi</translation>
+        </message>
+        <message numerus="yes">
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
+            <translation>
+                <numerusform>Un téléphone précédent contient encore %Ln élément qui n’est jamais arrivé</numerusform>
+                <numerusform>Un téléphone précédent contient encore %Ln éléments qui ne sont jamais arrivés</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -5441,10 +5484,6 @@
             <translation>Pour un poste perdu, volé ou cédé. À partir de la prochaine interrogation du hub par les téléphones et les postes, personne n’accepte plus rien de lui, et il ne peut pas lire ce qui est écrit ensuite. Ce qu’il contient déjà y reste, derrière sa phrase secrète. C’est irréversible : un poste retrouvé doit être configuré à nouveau.</translation>
         </message>
         <message>
-            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
-            <translation>À partir de la prochaine interrogation du hub par leur téléphone, les patients scellent ce qu’ils écrivent pour une nouvelle clé. Ce qui a été écrit avant reste lisible ici. Utile si quelqu’un a vu une phrase secrète, et une fois par an.</translation>
-        </message>
-        <message>
             <source>Shut it out</source>
             <translation>Exclure</translation>
         </message>
@@ -5453,12 +5492,32 @@
             <translation>Passer à une nouvelle clé</translation>
         </message>
         <message>
-            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
-            <translation>Exclu. Demandez maintenant à l’exploitant du hub de lui retirer l’accès, avec ce numéro : %1. S’il avait la clé racine de la clinique, quiconque l’ouvre peut encore signer au nom de la clinique : configurez alors une nouvelle clinique.</translation>
-        </message>
-        <message>
             <source>A fresh key holds from the next time each phone asks the hub.</source>
             <translation>Une nouvelle clé vaut dès la prochaine interrogation du hub par chaque téléphone.</translation>
+        </message>
+        <message>
+            <source>Phone %1</source>
+            <translation>Téléphone %1</translation>
+        </message>
+        <message>
+            <source>%1: the hub refuses it, said %2</source>
+            <translation>%1 : le hub le refuse, confirmé %2</translation>
+        </message>
+        <message>
+            <source>%1: was replaced; the hub is told once it has said what it still holds, or at the latest %2</source>
+            <translation>%1 : a été remplacé ; le hub en est informé dès qu’il a dit ce qu’il contient encore, au plus tard %2</translation>
+        </message>
+        <message>
+            <source>%1: the hub has not been told yet, and may still let it in. It is told at every sync.</source>
+            <translation>%1 : le hub ne le sait pas encore et peut encore l’admettre. Il en est informé à chaque synchronisation.</translation>
+        </message>
+        <message>
+            <source>Shut out. The hub is told with the next sync; below it says when it has taken that in. Should it not, whoever runs it can refuse the desk by this number: %1. If it held the clinic&apos;s root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>Exclu. Le hub en est informé à la prochaine synchronisation ; plus bas est indiqué quand il l’a pris en compte. Sinon, son exploitant peut refuser le poste avec ce numéro : %1. S’il détenait la clé racine de la clinique, qui l’ouvre peut encore signer au nom de la clinique : créez alors une nouvelle clinique.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. One begins by itself every thirty days; another one is good after a passphrase was seen by somebody.</source>
+            <translation>À partir de la prochaine interrogation du hub par leur téléphone, les patients scellent ce qu’ils écrivent pour une nouvelle clé. Ce qui a été écrit avant reste lisible ici. Une nouvelle commence d’elle-même tous les trente jours ; une autre est utile si quelqu’un a vu une phrase secrète.</translation>
         </message>
     </context>
     <context>
@@ -5594,13 +5653,6 @@
                 <numerusform>%Ln anomalie trouvée. N’enregistrez plus rien ici, laissez cet ordinateur tel quel et restaurez la dernière sauvegarde. La voici : %1</numerusform>
                 <numerusform>%Ln anomalies trouvées. N’enregistrez plus rien ici, laissez cet ordinateur tel quel et restaurez la dernière sauvegarde. La première : %1</numerusform>
             </translation>
-        </message>
-    </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Laisser tel quel</translation>
         </message>
     </context>
     <context>
@@ -5854,6 +5906,38 @@
         <message>
             <source>Eyes marked in a photograph</source>
             <translation>Yeux marqués sur une photo</translation>
+        </message>
+        <message>
+            <source>Desk added</source>
+            <translation>Poste ajouté</translation>
+        </message>
+        <message>
+            <source>Desk shut out</source>
+            <translation>Poste exclu</translation>
+        </message>
+        <message>
+            <source>Lost phone ended</source>
+            <translation>Téléphone perdu exclu</translation>
+        </message>
+        <message>
+            <source>Phone replaced</source>
+            <translation>Téléphone remplacé</translation>
+        </message>
+        <message>
+            <source>Fresh key begun</source>
+            <translation>Nouvelle clé commencée</translation>
+        </message>
+        <message>
+            <source>Numbers to call changed</source>
+            <translation>Numéros à appeler modifiés</translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation>%1, avec %2</translation>
+        </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>Programme plus récent demandé</translation>
         </message>
     </context>
     <context>
@@ -6291,6 +6375,35 @@
                 <numerusform>%Ln minute</numerusform>
                 <numerusform>%Ln minutes</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>StepPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Laisser tel quel</translation>
+        </message>
+    </context>
+    <context>
+        <name>GraveStep</name>
+        <message>
+            <source>Choose who stands by: this is for two people.</source>
+            <translation>Choisissez qui assiste : cela se fait à deux.</translation>
+        </message>
+        <message>
+            <source>Type the passphrase of this desk.</source>
+            <translation>Saisissez la phrase secrète de ce poste.</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepFields</name>
+        <message>
+            <source>Passphrase of this desk, once more</source>
+            <translation>Phrase secrète de ce poste, encore une fois</translation>
+        </message>
+        <message>
+            <source>Who stands by: this is for two people</source>
+            <translation>Qui assiste : cela se fait à deux</translation>
         </message>
     </context>
 </TS>

@@ -314,6 +314,10 @@
             <source>As a file, or for paper</source>
             <translation>Como arquivo ou em papel</translation>
         </message>
+        <message>
+            <source>Another phone</source>
+            <translation>Outro celular</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -1007,6 +1011,14 @@
         <message>
             <source>To the desks</source>
             <translation>Para as estações</translation>
+        </message>
+        <message>
+            <source>The old phone is lost: the hub refuses it at once, and what it did not send stays unknown</source>
+            <translation>O celular antigo foi perdido: o servidor o recusa na hora, e o que ele não enviou fica desconhecido</translation>
+        </message>
+        <message>
+            <source>Only end the lost phone</source>
+            <translation>Só excluir o celular perdido</translation>
         </message>
     </context>
     <context>
@@ -3182,6 +3194,37 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Ela tem as chaves da clínica. O que pacientes e estações escreveram chega lá depois que esta estação, e em seguida a nova, consultarem o servidor.</translation>
+        </message>
+        <message>
+            <source>A phone before this one has not said what it still holds. What was written on it and not sent is not here.</source>
+            <translation>Um celular anterior ainda não disse o que guarda. O que foi escrito nele e não foi enviado não está aqui.</translation>
+        </message>
+        <message>
+            <source>A phone before this one says that everything on it has arrived.</source>
+            <translation>Um celular anterior diz que tudo o que havia nele chegou.</translation>
+        </message>
+        <message>
+            <source>(of them entries: %L1, messages: %L2, photographs: %L3), the newest of %4. Look at them on that phone together with the patient.</source>
+            <translation>(anotações: %L1, mensagens: %L2, fotografias: %L3), o mais recente de %4. Vejam isso nesse celular junto com a pessoa.</translation>
+        </message>
+        <message>
+            <source>The phone is ended. The hub is told with the next sync and refuses it from then on.</source>
+            <translation>O celular está excluído. O servidor é avisado na próxima sincronização e o recusa a partir daí.</translation>
+        </message>
+        <message>
+            <source>This course has no phone in use.</source>
+            <translation>Este acompanhamento não tem celular em uso.</translation>
+        </message>
+        <message>
+            <source>Another phone for this course</source>
+            <translation>Outro celular para este acompanhamento</translation>
+        </message>
+        <message numerus="yes">
+            <source>A phone before this one still holds %Ln thing(s) that did not arrive</source>
+            <translation>
+                <numerusform>Um celular anterior ainda guarda %Ln coisa que nunca chegou</numerusform>
+                <numerusform>Um celular anterior ainda guarda %Ln coisas que nunca chegaram</numerusform>
+            </translation>
         </message>
     </context>
     <context>
@@ -5441,10 +5484,6 @@
             <translation>Para uma estação perdida, roubada ou cedida. A partir da próxima vez que celulares e estações consultarem o servidor, ninguém aceita mais nada dela, e ela não consegue ler o que for escrito daí em diante. O que ela já tem continua nela, atrás da sua frase secreta. Isto não pode ser desfeito: uma estação reencontrada precisa ser configurada de novo.</translation>
         </message>
         <message>
-            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. Good after a passphrase was seen by somebody, and once a year.</source>
-            <translation>A partir da próxima vez que os celulares consultarem o servidor, os pacientes lacram o que escrevem com uma chave nova. O que foi escrito antes continua legível aqui. Convém depois que alguém viu uma frase secreta, e uma vez por ano.</translation>
-        </message>
-        <message>
             <source>Shut it out</source>
             <translation>Excluir</translation>
         </message>
@@ -5453,12 +5492,32 @@
             <translation>Iniciar uma chave nova</translation>
         </message>
         <message>
-            <source>Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
-            <translation>Excluída. Agora peça a quem administra o servidor que encerre o acesso dela, com este número: %1. Se ela tinha a chave raiz da clínica, quem a abrir ainda pode assinar como a clínica: nesse caso, configure uma nova clínica.</translation>
-        </message>
-        <message>
             <source>A fresh key holds from the next time each phone asks the hub.</source>
             <translation>A chave nova vale a partir da próxima vez que cada celular consultar o servidor.</translation>
+        </message>
+        <message>
+            <source>Phone %1</source>
+            <translation>Celular %1</translation>
+        </message>
+        <message>
+            <source>%1: the hub refuses it, said %2</source>
+            <translation>%1: o servidor o recusa, confirmado %2</translation>
+        </message>
+        <message>
+            <source>%1: was replaced; the hub is told once it has said what it still holds, or at the latest %2</source>
+            <translation>%1: foi substituído; o servidor é avisado assim que ele disser o que ainda guarda, no mais tardar %2</translation>
+        </message>
+        <message>
+            <source>%1: the hub has not been told yet, and may still let it in. It is told at every sync.</source>
+            <translation>%1: o servidor ainda não sabe e pode continuar a admiti-lo. É avisado em cada sincronização.</translation>
+        </message>
+        <message>
+            <source>Shut out. The hub is told with the next sync; below it says when it has taken that in. Should it not, whoever runs it can refuse the desk by this number: %1. If it held the clinic&apos;s root key, whoever opens it can still sign as the clinic: then set up a new clinic.</source>
+            <translation>Excluída. O servidor é avisado na próxima sincronização; abaixo consta quando ele aceitou. Se não aceitar, quem o opera pode recusar a estação com este número: %1. Se ela tinha a chave raiz da clínica, quem a abrir ainda pode assinar como a clínica: crie então uma nova clínica.</translation>
+        </message>
+        <message>
+            <source>Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written before stays readable here. One begins by itself every thirty days; another one is good after a passphrase was seen by somebody.</source>
+            <translation>A partir da próxima vez que os celulares consultarem o servidor, os pacientes lacram o que escrevem com uma chave nova. O que foi escrito antes continua legível aqui. A cada trinta dias começa uma por si só; outra convém depois que alguém viu uma frase secreta.</translation>
         </message>
     </context>
     <context>
@@ -5594,13 +5653,6 @@
                 <numerusform>Foi encontrada %Ln falha. Não registre mais nada aqui, deixe este computador como está e restaure o último backup. É esta: %1</numerusform>
                 <numerusform>Foram encontradas %Ln falhas. Não registre mais nada aqui, deixe este computador como está e restaure o último backup. A primeira: %1</numerusform>
             </translation>
-        </message>
-    </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Deixar assim</translation>
         </message>
     </context>
     <context>
@@ -5854,6 +5906,38 @@
         <message>
             <source>Eyes marked in a photograph</source>
             <translation>Olhos marcados em uma foto</translation>
+        </message>
+        <message>
+            <source>Desk added</source>
+            <translation>Estação adicionada</translation>
+        </message>
+        <message>
+            <source>Desk shut out</source>
+            <translation>Estação excluída</translation>
+        </message>
+        <message>
+            <source>Lost phone ended</source>
+            <translation>Celular perdido excluído</translation>
+        </message>
+        <message>
+            <source>Phone replaced</source>
+            <translation>Celular substituído</translation>
+        </message>
+        <message>
+            <source>Fresh key begun</source>
+            <translation>Chave nova iniciada</translation>
+        </message>
+        <message>
+            <source>Numbers to call changed</source>
+            <translation>Números para ligar alterados</translation>
+        </message>
+        <message>
+            <source>%1, with %2</source>
+            <translation>%1, com %2</translation>
+        </message>
+        <message>
+            <source>Newer program asked for</source>
+            <translation>Programa mais novo exigido</translation>
         </message>
     </context>
     <context>
@@ -6291,6 +6375,35 @@
                 <numerusform>%Ln minuto</numerusform>
                 <numerusform>%Ln minutos</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>StepPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Deixar assim</translation>
+        </message>
+    </context>
+    <context>
+        <name>GraveStep</name>
+        <message>
+            <source>Choose who stands by: this is for two people.</source>
+            <translation>Escolha quem acompanha: isto se faz a dois.</translation>
+        </message>
+        <message>
+            <source>Type the passphrase of this desk.</source>
+            <translation>Digite a frase secreta desta estação.</translation>
+        </message>
+    </context>
+    <context>
+        <name>StepFields</name>
+        <message>
+            <source>Passphrase of this desk, once more</source>
+            <translation>Frase secreta desta estação, mais uma vez</translation>
+        </message>
+        <message>
+            <source>Who stands by: this is for two people</source>
+            <translation>Quem acompanha: isto se faz a dois</translation>
         </message>
     </context>
 </TS>

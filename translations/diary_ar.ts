@@ -2169,6 +2169,25 @@
             <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
             <translation>مضى على ذلك أكثر من %1 يومًا. اتصل بعيادتك من فضلك. احتفظ بهذا الهاتف وبهذا البرنامج: ما كتبته ربما لا يوجد في أي مكان آخر.</translation>
         </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>تحتاج عيادتك إلى إصدار أحدث من هذا التطبيق. حدّثه من فضلك. وحتى ذلك الحين قد ينتظر ما تكتبه على هذا الهاتف.</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>حلّ هاتف آخر محل هذا الهاتف. ما تكتبه هنا لا يصل إلى عيادتك.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>لم يبق هنا شيء لم يصل إلى العيادة.</numerusform>
+                <numerusform>شيء واحد كتبته هنا لم يصل إلى العيادة. اعرضه هناك من فضلك.</numerusform>
+                <numerusform>شيئان كتبتهما هنا لم يصلا إلى العيادة. اعرضهما هناك من فضلك.</numerusform>
+                <numerusform>%n أشياء كتبتها هنا لم تصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+                <numerusform>%n شيئًا كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+                <numerusform>%n شيء كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

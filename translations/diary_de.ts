@@ -2149,6 +2149,21 @@
             <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
             <translation>Das sind mehr als %1 Tage. Bitte rufen Sie Ihre Praxis an. Behalten Sie dieses Telefon und dieses Programm: Was Sie geschrieben haben, ist vielleicht nirgendwo sonst.</translation>
         </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>Ihre Praxis braucht eine neuere Version dieser App. Bitte aktualisieren Sie sie. Bis dahin wartet vielleicht auf diesem Telefon, was Sie schreiben.</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>Ein anderes Telefon ist an die Stelle von diesem getreten. Was Sie hier schreiben, erreicht Ihre Praxis nicht.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>%n Sache, die Sie hier aufgeschrieben haben, kam nicht in der Praxis an. Bitte zeigen Sie sie dort.</numerusform>
+                <numerusform>%n Sachen, die Sie hier aufgeschrieben haben, kamen nicht in der Praxis an. Bitte zeigen Sie sie dort.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2145,6 +2145,13 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>If you are worried, call. Do not wait for an answer here.</translation>
     </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>One thing that you wrote here did not get to the clinic. Show it there, please.</numerusform>
+                <numerusform>%n things that you wrote here did not get to the clinic. Show them there, please.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2149,6 +2149,21 @@
             <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
             <translation>Son más de %1 días. Llame a su clínica, por favor. Conserve este teléfono y este programa: lo que escribió quizá no esté en ningún otro sitio.</translation>
         </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>Su clínica necesita una versión más nueva de esta aplicación. Actualícela, por favor. Hasta entonces, lo que escriba puede quedar esperando en este teléfono.</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>Otro teléfono ha ocupado el lugar de este. Lo que escriba aquí no llega a su clínica.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>%n cosa que escribió aquí no llegó a la clínica. Enséñela allí, por favor.</numerusform>
+                <numerusform>%n cosas que escribió aquí no llegaron a la clínica. Enséñelas allí, por favor.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

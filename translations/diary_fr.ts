@@ -2149,6 +2149,21 @@
             <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
             <translation>Cela fait plus de %1 jours. Appelez votre clinique, s’il vous plaît. Gardez ce téléphone et ce programme : ce que vous avez écrit n’est peut-être nulle part ailleurs.</translation>
         </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>Votre clinique a besoin d&apos;une version plus récente de cette application. Mettez-la à jour, s&apos;il vous plaît. D&apos;ici là, ce que vous écrivez peut attendre sur ce téléphone.</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>Un autre téléphone a pris la place de celui-ci. Ce que vous écrivez ici n&apos;arrive pas à votre clinique.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>%n chose que vous avez écrite ici n&apos;est pas arrivée à la clinique. Montrez-la là-bas, s&apos;il vous plaît.</numerusform>
+                <numerusform>%n choses que vous avez écrites ici ne sont pas arrivées à la clinique. Montrez-les là-bas, s&apos;il vous plaît.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

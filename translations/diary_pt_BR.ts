@@ -2149,6 +2149,21 @@
             <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
             <translation>São mais de %1 dias. Ligue para a sua clínica, por favor. Guarde este telefone e este programa: o que você escreveu talvez não esteja em nenhum outro lugar.</translation>
         </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>Sua clínica precisa de uma versão mais nova deste aplicativo. Atualize-o, por favor. Até lá, o que você escrever pode ficar esperando neste celular.</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>Outro celular tomou o lugar deste. O que você escreve aqui não chega à sua clínica.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>%n coisa que você escreveu aqui não chegou à clínica. Mostre-a lá, por favor.</numerusform>
+                <numerusform>%n coisas que você escreveu aqui não chegaram à clínica. Mostre-as lá, por favor.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

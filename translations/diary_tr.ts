@@ -2144,6 +2144,21 @@
             <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
             <translation>Bu, %1 günden fazla. Lütfen kliniğinizi arayın. Bu telefonu ve bu programı saklayın: yazdıklarınız belki başka hiçbir yerde yoktur.</translation>
         </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>Kliniğiniz bu uygulamanın daha yeni bir sürümünü istiyor. Lütfen güncelleyin. O zamana kadar yazdıklarınız bu telefonda bekleyebilir.</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>Bu telefonun yerini başka bir telefon aldı. Buraya yazdıklarınız kliniğinize ulaşmıyor.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>Burada yazdığınız %n şey kliniğe ulaşmadı. Lütfen orada gösterin.</numerusform>
+                <numerusform>Burada yazdığınız %n şey kliniğe ulaşmadı. Lütfen orada gösterin.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

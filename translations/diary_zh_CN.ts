@@ -2144,6 +2144,20 @@
             <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
             <translation>已经超过 %1 天了。请给您的诊所打电话。请保留这部手机和这个程序：您写的内容可能别处都没有。</translation>
         </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>您的诊所需要这个应用的新版本。请更新它。在那之前，您写的内容可能会留在这部手机上等待。</translation>
+        </message>
+        <message>
+            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
+            <translation>另一部手机已经代替了这部手机。您在这里写的内容不会送到诊所。</translation>
+        </message>
+        <message numerus="yes">
+            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+            <translation>
+                <numerusform>您在这里写的 %n 项没有送到诊所。请到诊所出示。</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

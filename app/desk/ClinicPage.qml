@@ -112,6 +112,15 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
+    StepFields {
+        id: step
+
+        visible: root.editor.numbersChanged
+        problem: root.editor.stepProblem
+        fresh: !root.editor.numbersChanged
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
     Flow {
         spacing: Theme.gapSmall
         Layout.fillWidth: true
@@ -121,7 +130,7 @@ PageFrame {
             text: qsTr("Save")
             primary: true
             enabled: root.editor.missing.length === 0
-            onClicked: root.editor.save()
+            onClicked: root.editor.save(step.passphrase)
         }
         ActButton {
             objectName: "joinOthers"

@@ -16,8 +16,8 @@ PageFrame {
     subtitle: root.course.phone + " · " + root.course.reach
     actions: [
         ActButton {
-            visible: !root.course.linked
-            text: qsTr("Link phone")
+            text: root.course.linked ? qsTr("Another phone") : qsTr("Link phone")
+            quiet: root.course.linked
             onClicked: root.program.openPairing(root.course.key)
         },
         ActButton {

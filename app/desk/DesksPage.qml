@@ -79,6 +79,17 @@ PageFrame {
             }
         }
     }
+    Repeater {
+        model: root.board.ended
+
+        Words {
+            required property string modelData
+
+            text: modelData
+            Layout.fillWidth: true
+            Layout.maximumWidth: 46 * Theme.textBody
+        }
+    }
     Words {
         visible: !root.board.owner
         text: qsTr("Only a desk that holds the clinic's root key can add or shut out desks.")
@@ -102,12 +113,14 @@ PageFrame {
             onClicked: root.board.askFreshKey()
         }
     }
-    ConfirmPanel {
+    StepPanel {
         shown: root.board.asking
         title: root.board.askTitle
         text: root.board.askText
         act: root.board.askAct
-        onDecided: root.board.decide()
+        seconds: root.board.seconds
+        problem: root.board.problem
+        onDecided: (passphrase, second) => root.board.decide(passphrase, second)
         onLeft: root.board.cancel()
     }
 }

@@ -39,8 +39,8 @@ PageFrame {
     Words {
         visible: !root.board.alarming
         text: root.board.text
-        Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody
+        Layout.fillWidth: true
     }
     PairingChoice {
         visible: root.board.choosing && !root.board.forDesk
@@ -63,6 +63,32 @@ PageFrame {
         color: Theme.callNow
         Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
+    }
+    Words {
+        visible: root.board.choosing && text.length > 0
+        text: root.board.former
+        strong: true
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
+    TickBox {
+        visible: root.board.choosing && root.board.replacing
+        text: qsTr("The old phone is lost: the hub refuses it at once, and what it did not send stays unknown")
+        checked: root.board.oldLost
+        onToggled: root.board.oldLost = checked
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
+    StepFields {
+        id: step
+
+        visible: root.board.choosing && (root.board.forDesk || root.board.replacing)
+        asksPassphrase: root.board.forDesk || root.board.oldLost
+        seconds: root.board.seconds
+        problem: root.board.stepProblem
+        fresh: !root.board.choosing
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
     }
     GridLayout {
         visible: root.board.codeShown
@@ -133,7 +159,13 @@ PageFrame {
             text: qsTr("Make a code")
             primary: true
             enabled: root.board.blocked.length === 0
-            onClicked: root.board.start()
+            onClicked: root.board.start(step.passphrase, step.second)
+        }
+        ActButton {
+            visible: root.board.choosing && root.board.replacing && root.board.oldLost
+            text: qsTr("Only end the lost phone")
+            tone: Theme.emergency
+            onClicked: root.board.endPhone(step.passphrase)
         }
         ActButton {
             visible: root.board.comparing

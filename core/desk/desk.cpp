@@ -32,7 +32,7 @@ Result<Desk> Desk::create(const std::filesystem::path& folder, bytes::View passp
     auto vault = vault::Vault::create(folder, vault::Vault::Owner::clinic, passphrase, cost, clock);
     if (!vault)
         return fail(vault.error());
-    return Desk(std::make_unique<Inside>(std::move(*vault), clock, std::move(zone)));
+    return Desk(std::make_unique<Inside>(std::move(*vault), folder, clock, std::move(zone)));
 }
 
 Result<Desk> Desk::unlock(const std::filesystem::path& folder, bytes::View passphrase, const clock::Clock& clock,
@@ -43,7 +43,7 @@ Result<Desk> Desk::unlock(const std::filesystem::path& folder, bytes::View passp
         return fail(vault.error());
     if (vault->owner() != vault::Vault::Owner::clinic)
         return fail(Reason::invalidState, "vault: it belongs to a patient's diary");
-    return Desk(std::make_unique<Inside>(std::move(*vault), clock, std::move(zone)));
+    return Desk(std::make_unique<Inside>(std::move(*vault), folder, clock, std::move(zone)));
 }
 
 void Desk::setPerson(std::string name) { m_inside->person = std::move(name); }
@@ -60,7 +60,17 @@ Done Desk::Inside::append(const records::Body& body, const std::optional<envelop
 
 Done Desk::describeClinic(const records::ClinicDescribed& clinic)
 {
-    return m_inside->append(clinic);
+    // Whom patients call is the last thing that whoever finds the desk open should be able to change.
+    const auto& known = m_inside->vault.state().clinic;
+    const bool numbers = known && (known->contacts.clinicPhone != clinic.contacts.clinicPhone
+                                   || known->contacts.onCallPhone != clinic.contacts.onCallPhone
+                                   || known->contacts.emergencyNumber != clinic.contacts.emergencyNumber);
+    if (numbers)
+        if (const Done may = m_inside->needsStep(); !may)
+            return may;
+    if (const Done described = m_inside->append(clinic); !described || !numbers)
+        return described;
+    return m_inside->stepTaken(records::Step::numbersChanged, {}, {});
 }
 
 std::optional<records::ClinicDescribed> Desk::clinic() const
@@ -168,7 +178,21 @@ std::optional<Desk::Hub> Desk::hub() const
 
 void Desk::syncNow(sync::Courier& courier, std::function<void(sync::Report)> done)
 {
-    sync::run(m_inside->vault, courier, std::move(done));
+    Inside* const inside = m_inside.get();
+    inside->tellHub(courier, [inside, &courier, done = std::move(done)](const std::optional<Error>& problem) {
+        if (problem) {
+            sync::Report stopped;
+            stopped.problem = problem;
+            return done(stopped);
+        }
+        sync::run(inside->vault, courier, [inside, done](sync::Report report) {
+            // A hub that refuses some of it keeps nobody from a fresh key; without a network a colleague may have begun one.
+            if (!report.problem || report.problem->reason != Reason::unreachable)
+                if (const Done kept = inside->keepKeys(); !kept && !report.problem)
+                    report.problem = kept.error();
+            done(report);
+        });
+    });
 }
 
 }  // namespace ebbline::desk

@@ -10,6 +10,7 @@
 #include "core/pairing/statement.h"
 #include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
+#include "core/sync/messages.h"
 #include "core/triage/queue.h"
 
 namespace ebbline::desk {
@@ -66,6 +67,29 @@ struct DeskView {
     bool owner = false;  ///< holds the clinic's root key
 };
 
+/// A phone that was replaced may still say what it holds; then, or after so long, the hub is told to refuse it. One that is
+/// lost is refused at once. Our own choice.
+inline constexpr std::chrono::hours replacedPhoneMayAnswer{7 * 24};
+/// A hub that was put back to an older copy learns every day anew whom it has to refuse. Our own choice.
+inline constexpr std::chrono::hours tellHubAgainAfter{24};
+/// How long a passphrase that was given once more allows one grave step. Our own choice.
+inline constexpr std::chrono::minutes stepHolds{2};
+
+/// A device that is over, and whether the hub has said that it refuses it.
+struct EndedDevice {
+    envelope::DeviceId device;
+    bool phone = false;
+    clock::Instant due;                    ///< from when on the hub is told, by this desk's clock
+    std::optional<clock::Instant> toldAt;  ///< when the hub last took it; empty: it may still let the device in
+    bool operator==(const EndedDevice&) const = default;
+};
+
+/// A phone that another one took the place of.
+struct FormerPhone {
+    envelope::DeviceId device;
+    std::optional<sync::LeftBehind> left;  ///< what it says that never arrived; empty: it has not said, and nobody can know
+};
+
 /// A photograph of a course, as this desk holds it.
 struct CoursePhoto {
     photos::PhotoId photo;
@@ -96,6 +120,17 @@ public:
     void setPerson(std::string name);
     const std::string& person() const;
 
+    /// Grave steps ask for the passphrase once more, so that whoever finds the desk open cannot take them: adding and shutting
+    /// out a desk, ending a phone, a fresh key, and changing a number that patients call. It holds for one step, for stepHolds.
+    /// \returns as vault::openDataKey(); a wrong one counts as an attempt.
+    Done allowStep(bytes::View passphrase);
+    bool isStepAllowed() const;
+    /// Adding and shutting out a desk and putting another phone in the place of one are for two, where the clinic names more than
+    /// one person. The desk has one passphrase: the second one is named and stands in the journal, and is not proved.
+    void setSecond(std::string name);
+    std::vector<std::string> seconds() const;  ///< who may stand by; empty: nobody else is named
+
+    /// \returns Reason::locked if it changes a number to call, and the passphrase was not given for it.
     Done describeClinic(const records::ClinicDescribed& clinic);
     std::optional<records::ClinicDescribed> clinic() const;
 
@@ -199,13 +234,26 @@ public:
     bool isOwner() const;
     std::vector<DeskView> desks() const;  ///< this one alone before the first roster
     /// A fresh key that patients seal to from the next sync on; what is sealed to earlier ones still opens.
-    /// \returns Reason::refused if this desk is no owner's.
+    /// \returns Reason::refused if this desk is no owner's; Reason::locked.
     Done beginEpoch();
-    /// A lost desk: no phone and no desk takes anything from it any more, and a fresh epoch begins that it cannot
-    /// read. What it held already is protected by its own vault alone, and the hub's operator has to be told to
-    /// end its credential (`ebbline-hub revoke-device`). A lost owner's desk holds the root key: then only a new clinic helps.
-    /// \returns Reason::refused if this desk is no owner's or it is this one; Reason::notFound.
+    /// From the next sync on, programs that speak less send nothing until they are updated; a higher one than this program speaks
+    /// is refused. A grave step. \returns Reason::refused if this desk is no owner's; Reason::locked; Reason::outOfRange.
+    Done requireVersion(std::uint32_t protocol);
+    std::uint32_t requiredVersion() const;  ///< 1 if none was asked for
+    bool tooOld() const;                    ///< the clinic asks for more than this program speaks
+    /// A lost desk: no phone and no desk takes anything from it any more, a fresh epoch begins that it cannot read, and the
+    /// hub is told with the next sync to refuse it. What it held already is protected by its own vault alone. A lost
+    /// owner's desk holds the root key: then only a new clinic helps.
+    /// \returns Reason::refused if this desk is no owner's or it is this one; Reason::notFound; Reason::locked and
+    ///          Reason::notEnough as a grave step for two.
     Done revokeDesk(const envelope::DeviceId& device);
+    /// A phone that is lost, without another one in its place yet: its link ends, and the hub is told with the next sync.
+    /// \returns Reason::refused if this desk is no owner's; Reason::notFound if the course has no phone; Reason::locked.
+    Done endPhone(const recovery::CourseId& course);
+    /// Phones of a course that were replaced or ended, of which this desk knows.
+    std::vector<FormerPhone> formerPhones(const recovery::CourseId& course) const;
+    /// Devices that are over, the newest first; what only another desk knows of is not here.
+    std::vector<EndedDevice> endedDevices() const;
 
     clock::Moment now() const;
     vault::Vault& vault();
@@ -224,13 +272,16 @@ class Inviting {
 public:
     enum class Step : std::uint8_t { idle, publishing, shown, compare, linking, linked, usedTwice, expired, failed };
 
+    /// Of a phone that the new one replaces: it is at hand and may still say what it holds; or it is lost, and the hub is told
+    /// to refuse it at once.
+    enum class OldPhone : std::uint8_t { atHand, lost };
     Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
-             const triggers::Protocol& protocol, const clock::Moment& followUp);
+             const triggers::Protocol& protocol, const clock::Moment& followUp, OldPhone old = OldPhone::atHand);
     /// For another desk; an owner's holds the root key as well.
     enum class NewDesk : std::uint8_t { plain, owner };
     Inviting(Desk& desk, const clock::Clock& clock, NewDesk kind);
 
-    /// Makes the offer and gives it to the hub.
+    /// Makes the offer and gives it to the hub. For another desk it is a grave step, and for two; for a phone in another's place it is for two.
     void start(sync::Courier& courier, std::function<void()> changed);
     /// Asks the hub once.
     void poll(sync::Courier& courier, std::function<void()> changed);
@@ -247,6 +298,7 @@ public:
 
 private:
     void failWith(const Error& error);
+    Done mayInvite();
     void publish(std::function<void()> changed);
     void takeEnrolment(const bytes::Bytes& body, std::function<void()> changed);
     void sendLink(std::function<void()> changed);

@@ -2,6 +2,11 @@
 
 #include "core/desk/inside.h"
 
+#include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
+
+#include <algorithm>
+
 namespace ebbline::desk {
 
 bool Desk::isOwner() const { return m_inside->vault.holdsRoot(); }
@@ -41,7 +46,8 @@ Done Desk::Inside::changeRoster(const std::function<Done(pairing::Roster&)>& cha
     if (const Done changed = change(next); !changed)
         return changed;
     if (epochSecret) {
-        ++next.epoch;
+        // A desk that was put back to a backup may hold a later key than its roster says.
+        next.epoch = std::max(next.epoch, vault.epochNumber()) + 1;
         next.epochKey = epochSecret->publicKey();
     }
     const bytes::Bytes signedBytes = pairing::signStatement(next, vault.clinicRoot());
@@ -61,16 +67,99 @@ std::vector<DeskView> Desk::desks() const
 
 Done Desk::beginEpoch()
 {
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
+    if (const Done may = m_inside->needsStep(); !may)
+        return may;
     const auto secret = crypto::BoxKey::generate();
-    return m_inside->changeRoster([](pairing::Roster&) { return Done{}; }, &secret);
+    const Done begun = m_inside->changeRoster([](pairing::Roster&) { return Done{}; }, &secret);
+    if (!begun)
+        return begun;
+    const Done prepared = m_inside->prepareKey(true);
+    return prepared ? m_inside->stepTaken(records::Step::freshKey, {}, {}) : prepared;
 }
+
+/// The key of the next epoch lies ready, so that a backup opens what patients seal until the one after. One that somebody may
+/// have seen is made anew with the epoch.
+Done Desk::Inside::prepareKey(bool anew)
+{
+    const auto kept = vault.kept(sync::preparedKeyName);
+    if (!kept && kept.error().reason != Reason::notFound)
+        return fail(kept.error());
+    const bool usable = kept && kept->size() == 32 && !anew
+                        && crypto::BoxKey::fromSecret(*kept).publicKey() != vault.clinicEpoch().publicKey();
+    return usable ? Done{} : vault.keep(sync::preparedKeyName, crypto::BoxKey::generate().secret());
+}
+
+/// In the order of the roster: two owners that begin one epoch each at the same time would contradict each other.
+bool Desk::Inside::isFirstOwner() const
+{
+    const auto desks = roster().desks;
+    const auto first = std::ranges::find(desks, true, &pairing::Roster::Desk::owner);
+    return first != desks.end() && first->signing == vault.signingKey().publicKey();
+}
+
+Done Desk::Inside::keepKeys()
+{
+    if (vault.holdsRoot()) {
+        if (const Done prepared = prepareKey(false); !prepared)
+            return prepared;
+        const auto due = sync::isKeyDue(vault, isFirstOwner() ? std::chrono::hours{0} : sync::otherOwnerWaits);
+        if (!due)
+            return fail(due.error());
+        if (*due) {
+            auto secret = vault.kept(sync::preparedKeyName);
+            if (!secret)
+                return fail(secret.error());
+            const auto next = crypto::BoxKey::fromSecret(*secret);
+            crypto::wipe(*secret);
+            const Done begun = changeRoster([](pairing::Roster&) { return Done{}; }, &next);
+            if (!begun)
+                return begun;
+            if (const Done prepared = prepareKey(true); !prepared)
+                return prepared;
+        }
+    }
+    return sync::destroyOldKeys(vault);
+}
+
+Done Desk::requireVersion(std::uint32_t protocol)
+{
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
+    if (protocol == 0 || protocol > pairing::ownProtocol)
+        return fail(Reason::outOfRange, "version: this program does not speak it");
+    if (const Done may = m_inside->needsStep(); !may)
+        return may;
+    vault::Vault& vault = m_inside->vault;
+    const auto known = sync::leastVersion(vault, vault.clinicRootKey());
+    const pairing::LeastVersion least{known ? known->number + 1 : 1, protocol, m_inside->clock.now()};
+    const Done kept = sync::keepLeastVersion(vault, vault.clinicRootKey(), least, pairing::signStatement(least, vault.clinicRoot()));
+    return kept ? m_inside->stepTaken(records::Step::leastVersion, {}, {}) : kept;
+}
+
+std::uint32_t Desk::requiredVersion() const
+{
+    const auto known = sync::leastVersion(m_inside->vault, m_inside->vault.clinicRootKey());
+    return known ? known->protocol : 1;
+}
+
+bool Desk::tooOld() const { return sync::isTooOld(m_inside->vault, m_inside->vault.clinicRootKey()); }
 
 Done Desk::revokeDesk(const envelope::DeviceId& device)
 {
     if (device == m_inside->vault.device())
         return fail(Reason::refused, "desk: it cannot revoke itself");
+    if (const Done may = m_inside->needsRoot(); !may)
+        return may;
+    if (!m_inside->roster().find(device))
+        return fail(Reason::notFound, "desk: it is none of the clinic's");
+    if (const Done may = m_inside->needsStep(); !may)
+        return may;
+    if (const Done may = m_inside->needsSecond(); !may)
+        return may;
     const auto secret = crypto::BoxKey::generate();
-    return m_inside->changeRoster(
+    const Done revoked = m_inside->changeRoster(
         [&](pairing::Roster& roster) -> Done {
             const auto gone = std::erase_if(roster.desks, [&](const pairing::Roster::Desk& each) {
                 return envelope::deviceIdOf(each.signing) == device;
@@ -83,6 +172,10 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
             return {};
         },
         &secret);
+    if (!revoked)
+        return revoked;
+    const Done prepared = m_inside->prepareKey(true);
+    return prepared ? m_inside->stepTaken(records::Step::deskShutOut, device, {}) : prepared;
 }
 
 Applying::Applying(Desk& desk, const clock::Clock& clock)

@@ -7,15 +7,18 @@
 namespace ebbline::desk {
 
 struct Desk::Inside {
-    Inside(vault::Vault opened, const clock::Clock& source, aftercare::Zone where)
-        : vault(std::move(opened)), clock(source), zone(std::move(where))
+    Inside(vault::Vault opened, std::filesystem::path home, const clock::Clock& source, aftercare::Zone where)
+        : vault(std::move(opened)), folder(std::move(home)), clock(source), zone(std::move(where))
     {
     }
 
     vault::Vault vault;
+    std::filesystem::path folder;
     const clock::Clock& clock;
     aftercare::Zone zone;
     std::string person;
+    std::string second;                       ///< who stands by at the next grave step
+    std::optional<clock::Instant> allowedAt;  ///< when the passphrase was given for it
 
     clock::Moment now() const { return zone.moment(clock.now()); }
     /// `finished`: as vault::Vault::append().
@@ -29,6 +32,24 @@ struct Desk::Inside {
     Done changeRoster(const std::function<Done(pairing::Roster&)>& change, const crypto::BoxKey* epochSecret = nullptr);
     /// \returns Reason::refused without the root key.
     Done needsRoot() const;
+    bool isAllowed() const;
+    Done needsStep() const;    ///< Reason::locked if the passphrase was not given just now
+    Done needsSecond() const;  ///< Reason::notEnough if the clinic names another person and none of them stands by
+    /// Uses up what allowed it, and leaves a line.
+    Done stepTaken(records::Step step, const envelope::DeviceId& device, const recovery::CourseId& course);
+    Done prepareKey(bool anew);
+    bool isFirstOwner() const;
+    /// After a run that reached the hub: begins an epoch that is due, and destroys keys whose time is over.
+    Done keepKeys();
+    /// From `due` on the hub is to refuse this device; an earlier moment counts, a later one does not. \returns as needsRoot().
+    Done endAtHub(const envelope::DeviceId& device, bool phone, clock::Instant due);
+    /// Whether a device is refused, so that it cannot be paired again under its keys.
+    Result<bool> isEnded(const envelope::DeviceId& device) const;
+    Done noteEndings();
+    Done noteTold(const std::vector<envelope::DeviceId>& devices);
+    Result<std::vector<std::pair<envelope::DeviceId, bytes::Bytes>>> endingsDue();
+    /// What is due, in one request; `then` gets an error of our own disk alone.
+    void tellHub(sync::Courier& courier, std::function<void(std::optional<Error>)> then);
     CourseSummary summaryOf(const recovery::CourseId& id, const journal::CourseState& course) const;
 };
 

@@ -1,27 +1,10 @@
-#include "core/desk/inside.h"
+#include "core/desk/inviting_inside.h"
 
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 #include "core/sync/hub_client.h"
 
 namespace ebbline::desk {
-
-struct Inviting::Inside {
-    std::optional<NewDesk> newDesk;  ///< empty: a phone, for a course
-    recovery::CourseId course;
-    triggers::Protocol protocol;
-    clock::Moment followUp;
-    pairing::TypedCode typed;
-    pairing::Offer offer;
-    std::optional<pairing::EnrolRequest> request;
-    bytes::Array<16> nonce{};
-    std::string number;
-    envelope::MailboxId mailbox;
-    std::shared_ptr<sync::HubClient> hub;
-    sync::Courier* courier = nullptr;
-    bool announced = false;
-    bool asking = false;
-};
 
 namespace {
 
@@ -38,12 +21,13 @@ mailbox::Request announcement(const vault::Vault& vault, const crypto::SigningPu
 }  // namespace
 
 Inviting::Inviting(Desk& desk, const clock::Clock& clock, const recovery::CourseId& course,
-                   const triggers::Protocol& protocol, const clock::Moment& followUp)
+                   const triggers::Protocol& protocol, const clock::Moment& followUp, OldPhone old)
     : m_desk(desk), m_clock(clock), m_inside(std::make_shared<Inside>())
 {
     m_inside->course = course;
     m_inside->protocol = protocol;
     m_inside->followUp = followUp;
+    m_inside->old = old;
 }
 
 Inviting::Inviting(Desk& desk, const clock::Clock& clock, NewDesk kind)
@@ -77,6 +61,10 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
         return changed();
     }
     if (const Done may = m_desk.m_inside->needsRoot(); !may) {
+        failWith(may.error());
+        return changed();
+    }
+    if (const Done may = mayInvite(); !may) {
         failWith(may.error());
         return changed();
     }
@@ -200,6 +188,11 @@ void Inviting::takeEnrolment(const bytes::Bytes& body, std::function<void()> cha
         failWith(request.error());
         return changed();
     }
+    const Result<bool> ended = m_desk.m_inside->isEnded(envelope::deviceIdOf(request->signing));
+    if (!ended || *ended) {
+        failWith(ended ? Error{Reason::refused, "pairing: this device was shut out; its program must be set up anew"} : ended.error());
+        return changed();
+    }
     m_inside->request = *request;
     m_inside->nonce = crypto::randomArray<16>();
     const std::weak_ptr<Inside> alive = m_inside;
@@ -232,88 +225,6 @@ void Inviting::confirm(sync::Courier& courier, std::function<void()> changed)
     }
     m_step = Step::linking;
     sendLink(std::move(changed));
-}
-
-Done Inviting::linkHere()
-{
-    m_inside->mailbox = envelope::MailboxId{crypto::randomArray<16>()};
-    return m_inside->newDesk ? linkDesk() : linkPhone();
-}
-
-Done Inviting::linkPhone()
-{
-    Inside& inside = *m_inside;
-    vault::Vault& vault = m_desk.vault();
-    const auto hub = m_desk.hub();
-    vault::Link link;
-    link.mailbox = inside.mailbox;
-    link.course = inside.course;
-    link.peerSigning = inside.request->signing;
-    link.peerBox = inside.request->box;
-    link.clinicRoot = vault.clinicRootKey();
-    link.epoch = inside.offer.epoch;
-    link.hub = hub ? hub->address() : std::string();
-    link.hubKeyHash = inside.offer.hubKeyHash;
-    const Done linked = vault.together([&]() -> Done {
-        const Done replaced = replaceOldPhone();
-        return replaced ? vault.putLink(link) : replaced;
-    });
-    if (!linked)
-        return linked;
-    const auto appended = vault.append({records::PatientLinked{inside.course, inside.mailbox, inside.request->signing.value,
-                                                               inside.request->box.value}},
-                                       m_desk.now());
-    if (!appended)
-        return fail(appended.error());
-    return m_desk.openCourse(inside.course, inside.protocol, inside.followUp);
-}
-
-/// The old phone is told, and its mailbox ends; the new one gets everything that both sides held, also if a change
-/// that was interrupted has ended the old one before.
-Done Inviting::replaceOldPhone()
-{
-    Inside& inside = *m_inside;
-    vault::Vault& vault = m_desk.vault();
-    const auto links = vault.links();
-    if (!links)
-        return fail(links.error());
-    for (const vault::Link& old : *links) {
-        if (old.course != inside.course || old.ended)
-            continue;
-        const envelope::DeviceId phone = envelope::deviceIdOf(old.peerSigning);
-        std::uint64_t held = 0;
-        for (const journal::Operation& operation : vault.operations())
-            if (operation.id.device == phone)
-                held = std::max(held, operation.id.number);
-        const bytes::Bytes statement =
-            pairing::signStatement(pairing::PhoneReplaced{old.mailbox, phone, held, m_clock.now()}, vault.clinicRoot());
-        if (const Done left = vault.keep(sync::statementName(old.mailbox), statement); !left)
-            return left;
-        if (const Done ended = vault.endLink(old.mailbox); !ended)
-            return ended;
-    }
-    std::vector<journal::OperationId> history;
-    for (const journal::Operation& operation : vault.operations())
-        if (operation.course == inside.course && operation.audience == journal::Audience::patientAndClinic)
-            history.push_back(operation.id);
-    return vault.sendAgain(history, inside.mailbox);
-}
-
-Done Inviting::linkDesk()
-{
-    Inside& inside = *m_inside;
-    const auto hub = m_desk.hub();
-    const bool owner = *inside.newDesk == NewDesk::owner;
-    if (const Done kept = m_desk.vault().putChannel({inside.mailbox, inside.request->signing, inside.request->box,
-                                                     hub ? hub->address() : std::string(), 0, false});
-        !kept)
-        return kept;
-    return m_desk.m_inside->changeRoster([&](pairing::Roster& roster) -> Done {
-        if (roster.desks.size() == pairing::mostDesks)
-            return fail(Reason::storageFull, "desk: the clinic has as many as it may have");
-        roster.desks.push_back({inside.request->signing, inside.request->box, owner});
-        return {};
-    });
 }
 
 void Inviting::announceDesk(std::function<void()> changed)

@@ -57,6 +57,12 @@ struct Describe {
         trace.entries = body.versions.size();
     }
     void operator()(const records::MessageWritten& body) const { trace.by = body.by; }
+    void operator()(const records::StepTaken& body) const
+    {
+        trace.by = body.by;
+        trace.with = body.with;
+        trace.step = body.step;
+    }
     void operator()(const records::FollowUpRecorded& body) const { trace.by = body.by; }
     void operator()(const records::BandLearned& body) const { trace.by = body.learned.by; }
     void operator()(const records::BandChosen& body) const { trace.by = body.choice.by; }
@@ -66,7 +72,7 @@ struct Describe {
 bool isPatients(Kind kind)
 {
     return kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown || kind == Kind::photoTaken
-           || kind == Kind::photoRemoved || kind == Kind::photosReceived;
+           || kind == Kind::photoRemoved || kind == Kind::photosReceived || kind == Kind::keyAnnounced;
 }
 
 }  // namespace
@@ -84,7 +90,8 @@ std::vector<Trace> traces(const journal::State& state, const std::vector<journal
         const auto body = records::decode(kind, operation.body);
         if (!body)
             continue;
-        Trace trace{operation.id, operation.entered, kind, {}, operation.course, patientOf(state, operation.course), {}, 0};
+        Trace trace{.id = operation.id, .at = operation.entered, .kind = kind, .by = {}, .course = operation.course,
+                    .patient = patientOf(state, operation.course), .act = {}};
         std::visit(Describe{trace, state}, *body);
         found.push_back(std::move(trace));
     }

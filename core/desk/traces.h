@@ -16,6 +16,8 @@ struct Trace {
     recovery::CourseId course;   ///< null for what belongs to none
     std::string patient;         ///< her name; empty: about nobody, or not known here
     std::optional<records::Act> act;  ///< of findingActed
+    std::optional<records::Step> step = {};  ///< of stepTaken
+    std::string with = {};       ///< who stood by
     std::size_t entries = 0;     ///< of versionsOpened, and of entriesOpened
 };
 

@@ -79,6 +79,8 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
         out.line("photo-received " + bytes::toHex(photo.view()) + " " + clock::toIso8601(at));
     for (const auto& [photo, marked] : course.eyes)
         out.line("eyes", photo, marked);
+    for (const auto& [device, key] : course.phoneKeys)
+        out.line("phone-key", device, key);
     if (course.followUp)
         out.line("follow-up", id, *course.followUp);
 }

@@ -103,8 +103,20 @@ private:
 
     void take(records::PatientLinked& body)
     {
+        CourseState& course = m_state.courses[body.course];
+        // Linked anew, it is sealed to as the link says.
+        course.phoneKeys.erase(envelope::deviceIdOf({body.signingKey}));
+        course.link = std::move(body);
+    }
+
+    /// It stands in the journal for whoever asks who did it; nothing follows from it.
+    void take(const records::StepTaken&) {}
+
+    /// A phone speaks of its own key alone: the operation's device is its author.
+    void take(records::KeyAnnounced& body)
+    {
         const auto course = body.course;
-        m_state.courses[course].link = body;
+        m_state.courses[course].phoneKeys.insert_or_assign(m_operation->id.device, body);
     }
 
     void take(records::BandLearned& body)

@@ -49,6 +49,7 @@ struct CourseState {
     std::map<photos::PhotoId, records::PhotoRemoved> photosRemoved;
     std::map<photos::PhotoId, clock::Moment> photosReceived;             ///< when a desk first said that it holds it
     std::map<photos::PhotoId, records::EyesMarked> eyes;                 ///< newest by photograph
+    std::map<envelope::DeviceId, records::KeyAnnounced> phoneKeys;       ///< the last that each phone announced after it was linked
     std::optional<records::FollowUpRecorded> followUp;
 
     /// A photograph that was taken and not removed; null otherwise.

@@ -137,6 +137,8 @@ Response Service::route(Call& call)
         return linkOffer(call, *device);
     if (desk && method == "GET" && count == 1 && first == "news")
         return news(call, *device);
+    if (desk && method == "POST" && count == 1 && first == "ended")
+        return endDevices(call, *device);
     if (count >= 3 && count <= 5 && first == "m" && parts[2] == "blobs")
         return aboutBlob(call, *device);
     if (method == "PUT" && count == 4 && first == "m")

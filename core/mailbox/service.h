@@ -89,6 +89,7 @@ private:
     Response aboutChunk(Call& call, const Device& device);
     Response blobs(Call& call, const Device& device);
     Response news(Call& call, const Device& device);
+    Response endDevices(Call& call, const Device& desk);
     Result<StoredOffer> ownOffer(const Call& call, const Device& device);
 
     MailStore& m_store;

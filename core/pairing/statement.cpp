@@ -11,7 +11,8 @@ namespace {
 
 constexpr std::string_view mark = "EBT1";
 constexpr std::size_t signatureSize = 64;
-enum class Kind : std::uint8_t { roster = 1, phoneReplaced = 2 };
+/// 3 is for the hub alone (core/mailbox/ending.h).
+enum class Kind : std::uint8_t { roster = 1, phoneReplaced = 2, leastVersion = 4 };
 
 void write(bytes::Writer& out, const Roster& roster)
 {
@@ -29,6 +30,12 @@ void write(bytes::Writer& out, const PhoneReplaced& replaced)
 {
     out.u8(static_cast<std::uint8_t>(Kind::phoneReplaced)).raw(replaced.mailbox.view()).raw(replaced.phone.view());
     out.u64(replaced.held).u64(static_cast<std::uint64_t>(replaced.at.time_since_epoch().count()));
+}
+
+void write(bytes::Writer& out, const LeastVersion& least)
+{
+    out.u8(static_cast<std::uint8_t>(Kind::leastVersion)).u64(least.number).u32(least.protocol);
+    out.u64(static_cast<std::uint64_t>(least.at.time_since_epoch().count()));
 }
 
 Done check(const Roster& roster)
@@ -86,6 +93,19 @@ Result<Statement> readReplaced(bytes::Reader& reader)
     return replaced;
 }
 
+Result<Statement> readLeast(bytes::Reader& reader)
+{
+    LeastVersion least;
+    least.number = reader.u64();
+    least.protocol = reader.u32();
+    least.at = clock::Instant{std::chrono::milliseconds{static_cast<std::int64_t>(reader.u64())}};
+    if (!reader.atEnd())
+        return fail(Reason::malformed, "least version: lengths do not add up");
+    if (least.number == 0 || least.protocol == 0)
+        return fail(Reason::outOfRange, "least version: number or protocol");
+    return least;
+}
+
 }  // namespace
 
 bytes::Bytes statementText(bytes::View body)
@@ -130,6 +150,7 @@ Result<Statement> openStatement(bytes::View signedStatement, const crypto::Signi
     switch (kind) {
     case Kind::roster: return readRoster(reader);
     case Kind::phoneReplaced: return readReplaced(reader);
+    case Kind::leastVersion: return readLeast(reader);
     }
     return fail(Reason::unsupported, "statement: of a newer program");
 }

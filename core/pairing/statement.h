@@ -44,7 +44,18 @@ struct PhoneReplaced {
     bool operator==(const PhoneReplaced&) const = default;
 };
 
-using Statement = std::variant<Roster, PhoneReplaced>;
+/// What this program speaks, and what a clinic may ask for at least.
+inline constexpr std::uint32_t ownProtocol = 1;
+
+/// Programs that speak less than this send nothing until they are updated. They go on keeping, warning and reading.
+struct LeastVersion {
+    std::uint64_t number = 1;    ///< from 1; the higher one counts
+    std::uint32_t protocol = 1;  ///< from 1
+    clock::Instant at{};
+    bool operator==(const LeastVersion&) const = default;
+};
+
+using Statement = std::variant<Roster, PhoneReplaced, LeastVersion>;
 
 /// What a root's signature covers: a domain, a zero byte, and the hash of the body.
 bytes::Bytes statementText(bytes::View body);

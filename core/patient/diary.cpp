@@ -1,5 +1,8 @@
 #include "core/patient/inside.h"
 
+#include "core/bytes/reader.h"
+#include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
 #include "core/triage/course_curve.h"
 
 namespace ebbline::patient {
@@ -7,6 +10,7 @@ namespace ebbline::patient {
 namespace {
 
 constexpr const char* noteDraftName = "note-draft";
+constexpr const char* announcedName = "key-announced";
 
 }  // namespace
 
@@ -114,6 +118,18 @@ bool Diary::replaced() const
     return found && found->ended;
 }
 
+bool Diary::tooOld() const
+{
+    const auto found = link();
+    return found && !found->ended && (sync::isTooOld(m_inside->vault, found->clinicRoot) || m_inside->vault.kept(sync::newerStatementName(found->mailbox)));
+}
+
+std::optional<sync::LeftBehind> Diary::leftBehind() const
+{
+    const auto found = link();
+    return found && found->ended ? sync::leftBehind(m_inside->vault, found->mailbox).value_or(std::nullopt) : std::nullopt;
+}
+
 std::optional<vault::Link> Diary::link() const { return m_inside->link().value_or(std::nullopt); }
 
 void Diary::travelTo(aftercare::Zone zone) { m_inside->zone = std::move(zone); }
@@ -177,10 +193,40 @@ curves::Curve Diary::curve(const recovery::Stream& stream) const
     return triage::courseCurve(course ? *course : journal::CourseState{}, stream);
 }
 
+/// Which key this mailbox was told of is kept, so that a phone that is paired again tells its newest there as well.
+Done Diary::Inside::announceKey()
+{
+    const journal::CourseState* current = course();
+    const auto found = link();
+    if (!found)
+        return fail(found.error());
+    if (!current || !*found || (*found)->ended)
+        return {};
+    const auto due = sync::isKeyDue(vault);
+    if (!due)
+        return fail(due.error());
+    const std::uint32_t newest = vault.epochNumber() + (*due ? 1 : 0);
+    const bytes::Bytes now = bytes::Writer().raw((*found)->mailbox.view()).u32(newest).bytes();
+    const auto told = vault.kept(announcedName);
+    if (!told && told.error().reason != Reason::notFound)
+        return fail(told.error());
+    // The first key went with the pairing.
+    if (newest == 1 || (told && *told == now))
+        return {};
+    if (const Done announced = vault.announceKey(current->opened->course, (*found)->mailbox, this->now(), *due); !announced)
+        return announced;
+    return vault.keep(announcedName, now);
+}
+
 void Diary::syncNow(sync::Courier& courier, std::function<void(sync::Report)> done)
 {
-    sync::run(m_inside->vault, courier, [this, done = std::move(done)](const sync::Report& report) {
+    const Done announced = m_inside->announceKey();
+    sync::run(m_inside->vault, courier, [this, announced, done = std::move(done)](sync::Report report) {
         (void)m_inside->publishContacts();
+        // Its keys hold up nothing that the patient wrote.
+        const Done kept = announced ? sync::destroyOldKeys(m_inside->vault) : announced;
+        if (!kept && !report.problem)
+            report.problem = kept.error();
         done(report);
     });
 }

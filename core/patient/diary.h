@@ -6,6 +6,7 @@
 #include "core/curves/curve.h"
 #include "core/sync/enrolling.h"
 #include "core/sync/link_sync.h"
+#include "core/sync/messages.h"
 #include "core/sync/outlook.h"
 #include "core/triage/queue.h"
 
@@ -99,6 +100,11 @@ public:
     bool linked() const;  ///< paired, the course may still be on its way
     /// Another phone belongs to this course now: what is written here reaches nobody. Show it, with whom to call.
     bool replaced() const;
+    /// The clinic asks for a newer program, or said something that this one does not know: what is written is kept, warned of and
+    /// shown as before, and may wait here for the update.
+    bool tooOld() const;
+    /// What this phone, once it was replaced, holds that the clinic does not; empty before, and if it cannot be read.
+    std::optional<sync::LeftBehind> leftBehind() const;
     /// The way to the clinic; its hub is a base address, "https://host:port".
     std::optional<vault::Link> link() const;
     const records::CourseOpened& course() const;  ///< \pre joined()

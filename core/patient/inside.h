@@ -39,6 +39,8 @@ struct Diary::Inside {
     /// The open table of photographs.
     static std::string photoTable(const std::vector<PhotoView>& views,
                                   const std::vector<std::pair<std::string, photos::PhotoId>>& files);
+    /// Begins and announces this phone's next key where that is due.
+    Done announceKey();
     /// Keeps the contacts readable while locked, once a course has arrived.
     Done publishContacts();
 };

@@ -1,3 +1,4 @@
+#include "core/records/key_layouts.h"
 #include "core/records/opening_layouts.h"
 #include "core/records/photo_layouts.h"
 

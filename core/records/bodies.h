@@ -42,8 +42,10 @@ enum class Kind : std::uint16_t {
     photosReceived = 19,
     eyesMarked = 20,
     versionsOpened = 21,
+    keyAnnounced = 22,
+    stepTaken = 23,
 };
-inline constexpr Kind newestKind = Kind::versionsOpened;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::stepTaken;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -266,11 +268,33 @@ struct VersionsOpened {
     bool operator==(const VersionsOpened&) const = default;
 };
 
+/// From the phone: the key that everything for it is sealed to from now on.
+struct KeyAnnounced {
+    recovery::CourseId course;
+    std::uint32_t number = 0;     ///< of the phone's keys, from 1
+    bytes::Array<32> boxKey{};    ///< X25519
+    bool operator==(const KeyAnnounced&) const = default;
+};
+
+/// Stored: never renumber.
+enum class Step : std::uint8_t { deskAdded = 1, deskShutOut = 2, phoneEnded = 3, phoneReplaced = 4, freshKey = 5, numbersChanged = 6, leastVersion = 7 };
+
+/// Clinic only: somebody took a grave step, for which the passphrase was asked once more.
+struct StepTaken {
+    Step step = Step::deskAdded;
+    envelope::DeviceId device;    ///< it was about; null: about none
+    recovery::CourseId course;    ///< null: about none
+    std::string by;
+    std::string with;             ///< who stood by; empty: nobody, or no other person is named at the clinic
+    clock::Moment at;
+    bool operator==(const StepTaken&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                          VersionsOpened>;
+                          VersionsOpened, KeyAnnounced, StepTaken>;
 
 Kind kindOf(const Body& body);
 

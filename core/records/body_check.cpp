@@ -187,6 +187,15 @@ struct BodyCheck {
             check.text("person", person);
         contacts(check, b.contacts);
     }
+    void operator()(const StepTaken& b)
+    {
+        check.within("step", b.step, Step::deskAdded, Step::leastVersion).text("by", b.by).text("with", b.with).moment("at", b.at);
+    }
+    void operator()(const KeyAnnounced& b)
+    {
+        check.id("course", b.course).that("number", b.number > 0 ? Done{} : fail(Reason::outOfRange, "want 1 or more"));
+        check.that("key", b.boxKey != bytes::Array<32>{} ? Done{} : fail(Reason::malformed, "missing"));
+    }
     void operator()(const PatientLinked& b) { check.id("course", b.course).id("mailbox", b.mailbox); }
     void operator()(const BandLearned& b)
     {

@@ -3,6 +3,7 @@
 #include "core/bytes/reader.h"
 #include "core/mailbox/service.h"
 #include "core/pairing/statement.h"
+#include "core/sync/least_version.h"
 #include "core/sync/messages.h"
 
 #include <algorithm>
@@ -101,14 +102,6 @@ Done Inbox::fork(bytes::View sealed, const envelope::DeviceId& sender, std::stri
     return keepAside(sealed, {Reason::outOfOrder, std::string(why)}, &sender);
 }
 
-const crypto::BoxKey& Inbox::recipient(std::uint32_t epoch) const
-{
-    if (m_post.channel || m_vault.owner() != vault::Vault::Owner::clinic)
-        return m_vault.boxKey();
-    const crypto::BoxKey* earlier = m_vault.epochKey(epoch);
-    return earlier ? *earlier : m_vault.clinicEpoch();
-}
-
 Done Inbox::takeOne(bytes::View sealed)
 {
     const auto peeked = envelope::peek(sealed);
@@ -120,9 +113,9 @@ Done Inbox::takeOne(bytes::View sealed)
     const crypto::SigningPublicKey* sender = m_post.peer(peeked->sender);
     if (!sender)
         return keepAside(sealed, {Reason::forged, "envelope: of nobody who may write here"});
-    const auto opened = envelope::open(sealed, *sender, recipient(peeked->recipientEpoch));
+    const auto opened = open(sealed, *peeked, *sender);
     if (!opened)
-        return keepAside(sealed, opened.error());
+        return cannotOpen(sealed, opened.error(), *sender);
     const envelope::Header& header = opened->header;
     if (header.mailbox != m_post.mailbox)
         return keepAside(sealed, {Reason::forged, "envelope: of another mailbox"});
@@ -141,6 +134,9 @@ Done Inbox::takeOne(bytes::View sealed)
         return {};
     }
     if (header.sequence != head->sequence + 1) {
+        const auto jumped = jump(*opened, sealed, *head);
+        if (!jumped || *jumped)
+            return jumped ? Done{} : Done(fail(jumped.error()));
         m_report.gapSeen = true;
         if (const Done noted = m_vault.noteAhead(m_post.mailbox, header.sender, header.sequence); !noted)
             return noted;
@@ -189,7 +185,7 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
     const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations, [&]() -> Done {
         if (!m_post.channel)
-            return {};
+            return noteSealedTo(opened.header);
         const Done taken = takeLinks(operations);
         return taken ? m_vault.noteTold(m_post.mailbox, operations) : taken;
     });
@@ -260,6 +256,14 @@ Result<std::optional<Error>> Inbox::takeStatement(const envelope::Opened& opened
         return Answer(statement.error());
     if (const auto* inner = std::get_if<SignedStatement>(&*statement))
         return takeSigned(opened, inner->signedBytes);
+    if (const auto* ask = std::get_if<AskAgain>(&*statement))
+        return takeAsk(*ask);
+    if (std::holds_alternative<SealedAgain>(*statement))
+        return Answer();  // here in its turn: nothing was skipped
+    if (std::holds_alternative<LeftBehind>(*statement) && m_post.ended && m_vault.owner() == vault::Vault::Owner::clinic) {
+        const Done kept = m_vault.keep(leftBehindName(m_post.mailbox), opened.plaintext);
+        return kept ? Result<Answer>(Answer()) : fail(kept.error());
+    }
     // The rest is between desks.
     if (!m_post.channel)
         return Answer({Reason::forged, "statement: not for a phone"});
@@ -282,12 +286,24 @@ Result<std::optional<Error>> Inbox::takeSigned(const envelope::Opened& opened, b
     if (clinic && !m_post.channel)
         return Answer({Reason::forged, "statement: a phone has none to make"});
     const auto statement = pairing::openStatement(signedBytes, m_post.root);
+    if (!statement && statement.error().reason == Reason::unsupported) {
+        // The clinic's own word, in a program's words that this one does not know yet: kept for the one that will, and said.
+        m_report.tooOld = true;
+        const Done kept = m_vault.keep(newerStatementName(m_post.mailbox), signedBytes);
+        return kept ? Result<Answer>(Answer()) : fail(kept.error());
+    }
     if (!statement)
         return Answer(statement.error());
+    if (const auto* least = std::get_if<pairing::LeastVersion>(&*statement)) {
+        const Done kept = keepLeastVersion(m_vault, m_post.root, *least, signedBytes);
+        if (kept)
+            return Answer();
+        return kept.error().reason == Reason::outOfOrder ? forkOfStatements(opened.header.sender) : fail(kept.error());
+    }
     if (const auto* replaced = std::get_if<pairing::PhoneReplaced>(&*statement)) {
         if (clinic || replaced->mailbox != m_post.mailbox || replaced->phone != m_vault.device())
             return Answer({Reason::forged, "statement: it is about another phone"});
-        const Done ended = m_vault.endLink(m_post.mailbox);
+        const Done ended = leaveBehind(replaced->held);
         return ended ? Result<Answer>(Answer()) : fail(ended.error());
     }
     const auto& roster = std::get<pairing::Roster>(*statement);
@@ -295,11 +311,15 @@ Result<std::optional<Error>> Inbox::takeSigned(const envelope::Opened& opened, b
     m_rosterTaken = m_rosterTaken || (put && *put);
     if (put)
         return Answer();
-    if (put.error().reason != Reason::outOfOrder)
-        return fail(put.error());
+    return put.error().reason == Reason::outOfOrder ? forkOfStatements(opened.header.sender) : fail(put.error());
+}
+
+/// Two with one number, both signed by the root: the first one stays, and it shows.
+Result<std::optional<Error>> Inbox::forkOfStatements(const envelope::DeviceId& sender)
+{
     m_report.forkSeen = true;
-    const Done noted = m_vault.noteFork(m_post.mailbox, opened.header.sender);
-    return noted ? Result<Answer>(Answer()) : fail(noted.error());
+    const Done noted = m_vault.noteFork(m_post.mailbox, sender);
+    return noted ? Result<std::optional<Error>>(std::nullopt) : fail(noted.error());
 }
 
 Done Inbox::takeLinks(const std::vector<journal::Operation>& operations)
@@ -351,7 +371,7 @@ bool Inbox::isAllowed(const journal::Operation& operation, const envelope::Devic
     const bool newer = operation.kind > static_cast<std::uint16_t>(records::newestKind);
     const bool patients = kind == Kind::entryRecorded || kind == Kind::reminderAnswered || kind == Kind::warningShown
                           || kind == Kind::messageWritten || kind == Kind::messageRead || kind == Kind::photoTaken
-                          || kind == Kind::photoRemoved;
+                          || kind == Kind::photoRemoved || kind == Kind::keyAnnounced;
     const bool clinics = kind == Kind::courseOpened || kind == Kind::entriesOpened || kind == Kind::versionsOpened
                          || kind == Kind::photosReceived;
     if (m_vault.owner() == vault::Vault::Owner::clinic)

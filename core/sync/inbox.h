@@ -18,6 +18,8 @@ public:
 
     /// Whose envelopes are to be acknowledged: operations came, or the sender must see that it forked.
     const std::set<envelope::DeviceId>& toAcknowledge() const { return m_acknowledge; }
+    /// Who sealed to a key that was destroyed here, and has to seal anew.
+    const std::set<envelope::DeviceId>& toAsk() const { return m_ask; }
     /// Who wrote anything that came, whatever became of it.
     const std::set<envelope::DeviceId>& seen() const { return m_seen; }
     /// Whose chain went on.
@@ -38,10 +40,21 @@ private:
     /// \returns an error for the envelope to be kept aside with; empty if the statement was taken.
     Result<std::optional<Error>> takeStatement(const envelope::Opened& opened);
     Result<std::optional<Error>> takeSigned(const envelope::Opened& opened, bytes::View signedBytes);
+    Result<std::optional<Error>> forkOfStatements(const envelope::DeviceId& sender);
     bool isAllowed(const journal::Operation& operation, const envelope::DeviceId& sender) const;
     /// A link that another desk made is ours as well.
     Done takeLinks(const std::vector<journal::Operation>& operations);
-    const crypto::BoxKey& recipient(std::uint32_t epoch) const;
+    Result<envelope::Opened> open(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender);
+    Result<envelope::Opened> openWithPrepared(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender);
+    bool isForDestroyedKey(const envelope::Header& header) const;
+    /// What could not be opened: the sender is asked again, if the key was destroyed and it is the next of its chain.
+    Done cannotOpen(bytes::View sealed, const Error& why, const crypto::SigningPublicKey& sender);
+    /// Past what its sender seals anew. \returns whether that is what it says.
+    Result<bool> jump(const envelope::Opened& opened, bytes::View sealed, const vault::Cursor& head);
+    Result<std::optional<Error>> takeAsk(const struct AskAgain& ask);
+    Done oweAgain(std::uint64_t first);
+    Done leaveBehind(std::uint64_t held);
+    Done noteSealedTo(const envelope::Header& header);
 
     vault::Vault& m_vault;
     Post m_post;
@@ -49,6 +62,8 @@ private:
     Report& m_report;
     std::size_t m_accepted = 0;
     std::set<envelope::DeviceId> m_acknowledge;
+    std::set<envelope::DeviceId> m_ask;
+    std::optional<std::uint32_t> m_sealedTo;
     std::set<envelope::DeviceId> m_advanced;
     std::set<envelope::DeviceId> m_seen;
 };

@@ -5,6 +5,8 @@
 #include "core/mailbox/service.h"
 #include "core/sync/hub_client.h"
 #include "core/sync/inbox.h"
+#include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
 #include "core/sync/outbox.h"
 #include "core/sync/photo_carrier.h"
 
@@ -104,14 +106,43 @@ private:
         if (m_place == m_posts.size())
             return carryPhotos();
         m_acknowledged = false;
+        // Who was away may not know whom to seal to.
+        m_hearing = hasToHearFirst();
+        return m_hearing ? startPulling() : sealAndOffer();
+    }
+
+    bool hasToHearFirst() const
+    {
+        const auto standing = m_vault.standing(post().mailbox);
+        return standing && standing->heardAt && isOver(*standing->heardAt, hearFirstAfter, now()) && Outbox(m_vault, post()).hasWaiting();
+    }
+
+    /// A newer key may have come with what was pulled.
+    Done readPostAgain()
+    {
+        auto posts = postsOf(m_vault);
+        for (Post& each : posts ? *posts : std::vector<Post>{})
+            if (each.mailbox == post().mailbox)
+                m_posts[m_place] = std::move(each);
+        return posts ? Done{} : Done(fail(posts.error()));
+    }
+
+    Done sealAll()
+    {
         Outbox outbox(m_vault, post());
         if (const Done sealed = outbox.sealWaiting(); !sealed)
-            return finish(sealed.error());
+            return sealed;
         if (heartbeatIsDue(post()))
             for (const crypto::SigningPublicKey& peer : post().peers)
                 if (const Done sealed = outbox.sealHeld(envelope::Kind::heartbeat, envelope::deviceIdOf(peer)); !sealed)
-                    return finish(sealed.error());
-        offer();
+                    return sealed;
+        return {};
+    }
+
+    void sealAndOffer()
+    {
+        const Done sealed = sealAll();
+        return sealed ? offer() : finish(sealed.error());
     }
 
     const Post& post() const { return m_posts[m_place]; }
@@ -191,10 +222,22 @@ private:
             return pull();
         if (body.size() >= fullAnswer && leaveOutStuck())
             return pull();
+        const bool heard = std::exchange(m_hearing, false);
+        if (const Done read = heard ? readPostAgain() : Done{}; !read)
+            return finish(read.error());
+        // Before the acknowledgements: they would stand among what it passes over.
+        const auto owed = Outbox(m_vault, post()).sealOwed();
+        if (!owed)
+            return finish(owed.error());
         for (const envelope::DeviceId& sender : m_inbox->toAcknowledge())
             if (const Done sealed = Outbox(m_vault, post()).sealHeld(envelope::Kind::acknowledgement, sender); !sealed)
                 return finish(sealed.error());
-        m_answers = !m_inbox->toAcknowledge().empty();
+        for (const envelope::DeviceId& sender : m_inbox->toAsk())
+            if (const Done sealed = Outbox(m_vault, post()).sealAsk(sender); !sealed)
+                return finish(sealed.error());
+        if (const Done sealed = heard ? sealAll() : Done{}; !sealed)
+            return finish(sealed.error());
+        m_answers = heard || *owed || !m_inbox->toAcknowledge().empty() || !m_inbox->toAsk().empty();
         // A sign of life that came is answered by one, if nothing else says that we are here.
         if (!m_answers && !m_inbox->advanced().empty() && heartbeatIsDue(post())) {
             m_answers = true;
@@ -244,6 +287,9 @@ private:
             m_report.retryAfter = m_hub->retryAfter();
             return finish();
         }
+        // Nothing could be heard here: what waits goes out all the same.
+        if (std::exchange(m_hearing, false))
+            return sealAndOffer();
         nextLink();
     }
 
@@ -284,6 +330,7 @@ private:
         for (const vault::Link& link : links ? *links : std::vector<vault::Link>{}) {
             if (link.ended)
                 continue;
+            m_report.tooOld = m_report.tooOld || isTooOld(m_vault, link.clinicRoot);
             const auto standing = m_vault.standing(link.mailbox);
             if (!standing)
                 continue;
@@ -308,6 +355,7 @@ private:
     std::size_t m_place = 0;
     bool m_limited = false;       ///< the hub's limit ended the run
     bool m_acknowledged = false;  ///< this link was pulled; only acknowledgements are still to offer
+    bool m_hearing = false;       ///< this link is pulled before anything is sealed for it
     bool m_answers = false;       ///< something was sealed in answer to what was pulled
     std::optional<Inbox> m_inbox;
     std::set<envelope::DeviceId> m_stuck;  ///< senders of this mailbox that are left out

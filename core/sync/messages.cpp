@@ -1,6 +1,7 @@
 #include "core/sync/messages.h"
 
 #include "core/bytes/reader.h"
+#include "core/bytes/text.h"
 
 #include <zstd.h>
 
@@ -86,7 +87,7 @@ Result<Acknowledgement> unpackAcknowledgement(bytes::View message)
 
 namespace {
 
-enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3 };
+enum class StatementForm : std::uint8_t { signedByRoot = 1, heads = 2, epochSecret = 3, askAgain = 4, sealedAgain = 5, leftBehind = 6 };
 constexpr std::size_t maximumSigned = 8 * 1024;
 
 bytes::Writer begin(StatementForm form)
@@ -117,9 +118,41 @@ bytes::Bytes pack(std::span<const vault::Vault::Head> heads)
     return std::move(out).bytes();
 }
 
-Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes::View message)
+bytes::Bytes pack(const AskAgain& ask)
 {
-    using Any = std::variant<SignedStatement, EpochSecret, Heads>;
+    return std::move(begin(StatementForm::askAgain).raw(ask.of.view()).u64(ask.held)).bytes();
+}
+
+bytes::Bytes pack(const SealedAgain& again)
+{
+    return std::move(begin(StatementForm::sealedAgain).u64(again.first).u64(again.last)).bytes();
+}
+
+bytes::Bytes pack(const LeftBehind& left)
+{
+    bytes::Writer out = begin(StatementForm::leftBehind);
+    for (const std::uint32_t count : {left.entries, left.messages, left.photos, left.others})
+        out.u32(count);
+    for (const clock::Instant at : {left.first, left.last})
+        out.u64(static_cast<std::uint64_t>(at.time_since_epoch().count()));
+    return std::move(out).bytes();
+}
+
+std::string leftBehindName(const envelope::MailboxId& mailbox) { return "left-behind/" + bytes::toHex(mailbox.view()); }
+
+Result<std::optional<LeftBehind>> leftBehind(const vault::Vault& vault, const envelope::MailboxId& mailbox)
+{
+    const auto kept = vault.kept(leftBehindName(mailbox));
+    if (!kept)
+        return kept.error().reason == Reason::notFound ? Result<std::optional<LeftBehind>>(std::nullopt) : fail(kept.error());
+    const auto message = unpackStatement(*kept);
+    const auto* left = message ? std::get_if<LeftBehind>(&*message) : nullptr;
+    return left ? std::optional(*left) : std::nullopt;
+}
+
+Result<StatementMessage> unpackStatement(bytes::View message)
+{
+    using Any = StatementMessage;
     bytes::Reader reader(message);
     const std::uint8_t used = reader.u8();
     const auto form = static_cast<StatementForm>(reader.u8());
@@ -155,6 +188,32 @@ Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes:
         if (!reader.atEnd())
             break;
         return Any(std::move(heads));
+    }
+    case StatementForm::askAgain: {
+        AskAgain ask;
+        ask.of = reader.id<envelope::DeviceTag>();
+        ask.held = reader.u64();
+        if (!reader.atEnd())
+            break;
+        return Any(ask);
+    }
+    case StatementForm::sealedAgain: {
+        SealedAgain again;
+        again.first = reader.u64();
+        again.last = reader.u64();
+        if (!reader.atEnd() || again.first == 0 || again.first > again.last)
+            break;
+        return Any(again);
+    }
+    case StatementForm::leftBehind: {
+        LeftBehind left;
+        for (std::uint32_t* count : {&left.entries, &left.messages, &left.photos, &left.others})
+            *count = reader.u32();
+        for (clock::Instant* at : {&left.first, &left.last})
+            *at = clock::Instant{std::chrono::milliseconds{static_cast<std::int64_t>(reader.u64())}};
+        if (!reader.atEnd())
+            break;
+        return Any(left);
     }
     default: return fail(Reason::unsupported, "statement: of a newer program");
     }

@@ -48,10 +48,40 @@ struct SignedStatement {
 using Heads = std::vector<vault::Vault::Head>;
 inline constexpr std::size_t mostHeads = 2500;
 
+/// What is sealed past `held` to a key that was destroyed here: seal it anew.
+struct AskAgain {
+    envelope::DeviceId of;
+    std::uint64_t held = 0;
+};
+/// The sender's own word that these envelopes of it bring nothing: what they carried follows, sealed anew.
+struct SealedAgain {
+    std::uint64_t first = 0;
+    std::uint64_t last = 0;
+};
+/// From a phone that was replaced: what it holds that the clinic does not.
+struct LeftBehind {
+    std::uint32_t entries = 0;    ///< versions of entries
+    std::uint32_t messages = 0;
+    std::uint32_t photos = 0;
+    std::uint32_t others = 0;     ///< answers to reminders, warnings that were shown, and the like
+    clock::Instant first{};       ///< when the oldest and the newest of them were written, by the phone's clock
+    clock::Instant last{};
+    bool isNothing() const { return entries + messages + photos + others == 0; }
+    bool operator==(const LeftBehind&) const = default;
+};
+using StatementMessage = std::variant<SignedStatement, EpochSecret, Heads, AskAgain, SealedAgain, LeftBehind>;
+
+/// Under these names a vault keeps what it, as a replaced phone, left behind; and what such a phone said of itself.
+std::string leftBehindName(const envelope::MailboxId& mailbox);
+Result<std::optional<LeftBehind>> leftBehind(const vault::Vault& vault, const envelope::MailboxId& mailbox);
+
 bytes::Bytes packSigned(bytes::View signedStatement);
 bytes::Bytes pack(const EpochSecret& secret);
 bytes::Bytes pack(std::span<const vault::Vault::Head> heads);  ///< \pre at most mostHeads
+bytes::Bytes pack(const AskAgain& ask);
+bytes::Bytes pack(const SealedAgain& again);
+bytes::Bytes pack(const LeftBehind& left);
 /// \returns Reason::malformed, Reason::unsupported.
-Result<std::variant<SignedStatement, EpochSecret, Heads>> unpackStatement(bytes::View message);
+Result<StatementMessage> unpackStatement(bytes::View message);
 
 }  // namespace ebbline::sync

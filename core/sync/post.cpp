@@ -2,6 +2,7 @@
 
 #include "core/bytes/text.h"
 #include "core/pairing/statement.h"
+#include "core/sync/least_version.h"
 
 #include <algorithm>
 
@@ -40,7 +41,8 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
     const bool clinic = vault.owner() == vault::Vault::Owner::clinic;
     std::vector<Post> posts;
     for (const vault::Link& link : *links) {
-        Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, {}, link.roster, link.hub, false, link.ended};
+        Post post{link.mailbox, link.course, link.clinicRoot, link.peerBox, link.epoch, {}, {}, {}, link.roster, link.hub, false,
+                  isTooOld(vault, link.clinicRoot), link.ended};
         const auto roster = rosterOf(vault, link.clinicRoot);
         if (roster)
             post.revoked.assign(roster->revoked.rbegin(), roster->revoked.rend());
@@ -49,6 +51,14 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
         } else {
             for (const pairing::Roster::Desk& desk : roster->desks)
                 post.peers.push_back(desk.signing);
+        }
+        // The phone's own later word about its key counts more than what pairing left.
+        if (clinic) {
+            const auto& courses = vault.state().courses;
+            const auto course = courses.find(link.course);
+            if (course != courses.end())
+                if (const auto key = course->second.phoneKeys.find(envelope::deviceIdOf(link.peerSigning)); key != course->second.phoneKeys.end())
+                    post.sealTo.value = key->second.boxKey;
         }
         if (clinic && roster) {
             for (const pairing::Roster::Desk& desk : roster->desks)
@@ -62,7 +72,7 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
         if (channel.ended || (roster && roster->isRevoked(envelope::deviceIdOf(channel.peerSigning))))
             continue;
         posts.push_back({channel.mailbox, {}, vault.clinicRootKey(), channel.peerBox, 0, {channel.peerSigning}, {}, {}, channel.roster,
-                         channel.hub, true, false});
+                         channel.hub, true, isTooOld(vault, vault.clinicRootKey()), false});
     }
     return posts;
 }

@@ -20,6 +20,7 @@ struct Post {
     std::uint64_t rosterSent = 0;
     std::string hub;
     bool channel = false;                ///< between desks
+    bool tooOld = false;                 ///< the clinic asks for a newer program: nothing of ours is sent
     bool ended = false;                  ///< a phone that was replaced: its entries count no more
 
     const crypto::SigningPublicKey* peer(const envelope::DeviceId& device) const;

@@ -14,10 +14,10 @@ struct Vault::Inside {
     Owner owner = Owner::patient;
     envelope::DeviceId device;
     std::optional<crypto::SigningKey> signing;
-    std::optional<crypto::BoxKey> box;
+    std::optional<crypto::BoxKey> box;  ///< a desk's own
     std::optional<crypto::SigningKey> root;
     std::optional<crypto::SigningPublicKey> rootKey;
-    std::map<std::uint32_t, crypto::BoxKey> epochs;
+    std::map<std::uint32_t, crypto::BoxKey> epochs;  ///< of the clinic; at a patient's, this device's own box keys by number
     clock::HybridClock hybrid;
     std::uint64_t lastNumber = 0;
     bytes::Array<32> lastChain{};
@@ -27,11 +27,15 @@ struct Vault::Inside {
     Done load();
     Done loadKeys();
     Done loadClinicKeys();
+    /// The first one, which stands among the facts, and those that followed it.
+    Done loadNumberedKeys(std::string_view firstName);
     Done storeEpoch(std::uint32_t number, const crypto::BoxKey& key);
     Done loadJournal();
     Done beginNumbers();
 
     Done putFact(std::string_view name, bytes::View value);
+    Done putKept(std::string_view name, bytes::View value);
+    Result<std::optional<bytes::Bytes>> keptOf(std::string_view name);
     Result<bytes::Bytes> fact(std::string_view name);
 
     Done insertOwn(const journal::Operation& operation, const bytes::Array<32>& chain,
@@ -54,6 +58,10 @@ struct Vault::Inside {
 };
 
 inline constexpr const char* databaseFile = "vault.db";
+
+/// Under these names a vault keeps when a numbered key was begun, and that one was destroyed.
+std::string begunName(std::uint32_t number);
+std::string goneName(std::uint32_t number);
 
 /// The first number of each run of a device's own operations after the first run, which begins with 1. A vault that
 /// was restored goes on in a new one.

@@ -182,16 +182,20 @@ Done Vault::Inside::loadKeys()
 {
     const auto kind = fact("owner");
     auto seed = fact("signing");
-    auto secret = fact("box");
-    if (!kind || kind->size() != 1 || !seed || seed->size() != 32 || !secret || secret->size() != 32)
+    if (!kind || kind->size() != 1 || !seed || seed->size() != 32)
         return fail(Reason::damaged, "vault: the device's keys are missing");
     owner = static_cast<Owner>(kind->front());
     signing = crypto::SigningKey::fromSeed(*seed);
-    box = crypto::BoxKey::fromSecret(*secret);
     device = envelope::deviceIdOf(signing->publicKey());
     crypto::wipe(*seed);
+    if (owner != Owner::clinic)
+        return loadNumberedKeys("box");
+    auto secret = fact("box");
+    if (!secret || secret->size() != 32)
+        return fail(Reason::damaged, "vault: the device's keys are missing");
+    box = crypto::BoxKey::fromSecret(*secret);
     crypto::wipe(*secret);
-    return owner == Owner::clinic ? loadClinicKeys() : Done{};
+    return loadClinicKeys();
 }
 
 Done Vault::Inside::loadJournal()
@@ -236,7 +240,7 @@ Done Vault::Inside::beginNumbers()
 Vault::Owner Vault::owner() const { return m_inside->owner; }
 const envelope::DeviceId& Vault::device() const { return m_inside->device; }
 const crypto::SigningKey& Vault::signingKey() const { return *m_inside->signing; }
-const crypto::BoxKey& Vault::boxKey() const { return *m_inside->box; }
+const crypto::BoxKey& Vault::boxKey() const { return m_inside->box ? *m_inside->box : m_inside->epochs.rbegin()->second; }
 const clock::Clock& Vault::clock() const { return m_inside->clock; }
 const journal::State& Vault::state() const { return m_inside->journal.state(); }
 std::vector<journal::Operation> Vault::operations() const { return m_inside->journal.operations(); }
@@ -324,9 +328,11 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
     return ids;
 }
 
-Done Vault::keep(std::string_view name, bytes::View value)
+Done Vault::keep(std::string_view name, bytes::View value) { return m_inside->putKept(name, value); }
+
+Done Vault::Inside::putKept(std::string_view name, bytes::View value)
 {
-    auto statement = m_inside->database.prepare(
+    auto statement = database.prepare(
         value.empty() ? "DELETE FROM kept WHERE name = ?1"
                       : "INSERT INTO kept (name, value) VALUES (?1, ?2)"
                         " ON CONFLICT (name) DO UPDATE SET value = excluded.value");
@@ -340,15 +346,21 @@ Done Vault::keep(std::string_view name, bytes::View value)
 
 Result<bytes::Bytes> Vault::kept(std::string_view name) const
 {
-    auto statement = m_inside->database.prepare("SELECT value FROM kept WHERE name = ?1");
+    auto value = m_inside->keptOf(name);
+    if (!value)
+        return fail(value.error());
+    return *value ? Result<bytes::Bytes>(std::move(**value)) : fail(Reason::notFound, "kept: nothing under this name");
+}
+
+Result<std::optional<bytes::Bytes>> Vault::Inside::keptOf(std::string_view name)
+{
+    auto statement = database.prepare("SELECT value FROM kept WHERE name = ?1");
     if (!statement)
         return fail(statement.error());
     const Result<bool> row = statement->bind(name).step();
     if (!row)
         return fail(row.error());
-    if (!*row)
-        return fail(Reason::notFound, "kept: nothing under this name");
-    return statement->blob(0);
+    return *row ? std::optional(statement->blob(0)) : std::nullopt;
 }
 
 }  // namespace ebbline::vault

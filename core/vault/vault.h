@@ -139,6 +139,8 @@ public:
     Done keep(std::string_view name, bytes::View value);
     /// \returns Reason::notFound if nothing is kept under the name, Reason::storageFailed if it cannot be read.
     Result<bytes::Bytes> kept(std::string_view name) const;
+    /// All that is kept under names that begin so and go on with a letter or digit, by name. \returns Reason::storageFailed.
+    Result<std::vector<std::pair<std::string, bytes::Bytes>>> keptUnder(std::string_view prefix) const;
 
     // --- photographs: the sealed bytes; what they are stands in the journal ---
     /// As append(), with all chunks of a photograph in the same transaction. They are kept as they are, so that
@@ -245,6 +247,29 @@ public:
     Result<std::vector<Head>> peerHeads() const;
     /// Another desk holds a phone's chain up to here, and we hold what it carried: ours goes on from there.
     Done adoptHead(const Head& head);
+    // --- keys that are replaced: a clinic's epochs, a phone's own box keys; the newest is the one in force ---
+    struct KeyAge {
+        std::uint32_t number = 0;
+        clock::Instant begunAt{};  ///< by our own clock; of a key of an older program, when this was first asked
+    };
+    Result<std::vector<KeyAge>> keyAges();  ///< oldest first
+    /// Destroys a key that others followed: what is sealed to it opens no more. \returns Reason::refused for the newest.
+    Done destroyKey(std::uint32_t number);
+    bool isDestroyed(std::uint32_t number) const;
+    bool hasDestroyed() const;  ///< any of them
+    /// A phone's box keys, the newest first: what the clinic sealed may be for an earlier one. \pre owner() == patient
+    std::vector<const crypto::BoxKey*> boxKeys() const;
+    /// Begins a phone's next box key, if `fresh`, and announces the newest one in the same transaction.
+    Done announceKey(const recovery::CourseId& course, const envelope::MailboxId& mailbox, const clock::Moment& entered, bool fresh);
+    /// To which number of our keys the sender of a mailbox sealed last: none of an earlier one comes any more. 0: not known.
+    Result<std::uint32_t> sealedTo(const envelope::MailboxId& mailbox) const;
+    Done noteSealedTo(const envelope::MailboxId& mailbox, std::uint32_t number);
+    /// What the other end cannot open, because it destroyed the key: our operations in envelopes past `held` wait to be sealed
+    /// anew, unless they were acknowledged. \returns the numbers of those envelopes, which are offered no more; empty if none.
+    Result<std::optional<std::pair<std::uint64_t, std::uint64_t>>> sealAgain(const envelope::MailboxId& mailbox, std::uint64_t held);
+    /// Forgets what was kept aside of a sender under these numbers.
+    Done releaseQuarantine(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, std::uint64_t first, std::uint64_t last);
+
     /// Sends operations to a mailbox again, whoever wrote them: the history for a phone that is new.
     Done sendAgain(const std::vector<journal::OperationId>& operations, const envelope::MailboxId& mailbox);
 

@@ -1,5 +1,6 @@
 // A clinic with several desks: its keys, its rosters, what one desk tells another, phones that are replaced.
 
+#include "core/bytes/reader.h"
 #include "core/vault/inside.h"
 #include "core/vault/rows.h"
 
@@ -10,8 +11,7 @@ Done Vault::Inside::loadClinicKeys()
     const Error missing{Reason::damaged, "vault: the clinic's keys are missing"};
     auto rootSeed = fact("root");
     const auto rootPublic = fact("root-public");
-    auto first = fact("epoch");
-    if ((!rootSeed && !rootPublic) || !first || first->size() != 32 || (rootSeed && rootSeed->size() != 32)
+    if ((!rootSeed && !rootPublic) || (rootSeed && rootSeed->size() != 32)
         || (rootPublic && rootPublic->size() != 32))
         return std::unexpected(missing);
     root.reset();
@@ -24,18 +24,7 @@ Done Vault::Inside::loadClinicKeys()
         rootKey = crypto::SigningPublicKey{arrayOf<32>(*rootPublic)};
     if (root && root->publicKey() != *rootKey)
         return std::unexpected(missing);
-    epochs.clear();
-    epochs.emplace(1, crypto::BoxKey::fromSecret(*first));
-    crypto::wipe(*first);
-    auto rows = database.prepare("SELECT number, secret FROM epoch ORDER BY number");
-    return forEachRow(rows, [&](store::Statement& row) -> Done {
-        bytes::Bytes secret = row.blob(1);
-        if (secret.size() != 32)
-            return std::unexpected(missing);
-        epochs.insert_or_assign(static_cast<std::uint32_t>(row.integer(0)), crypto::BoxKey::fromSecret(secret));
-        crypto::wipe(secret);
-        return {};
-    });
+    return loadNumberedKeys("epoch");
 }
 
 bool Vault::holdsRoot() const { return m_inside->root.has_value(); }
@@ -56,12 +45,15 @@ Done Vault::Inside::storeEpoch(std::uint32_t number, const crypto::BoxKey& key)
                                           " ON CONFLICT (number) DO UPDATE SET secret = excluded.secret");
     if (!put)
         return fail(put.error());
-    return put->bind(std::int64_t{number}).bind(key.secret()).run();
+    if (const Done done = put->bind(std::int64_t{number}).bind(key.secret()).run(); !done)
+        return done;
+    return putKept(begunName(number), bytes::Writer().u64(static_cast<std::uint64_t>(millisOf(clock.now()))).bytes());
 }
 
 Done Vault::putEpoch(std::uint32_t number, const crypto::BoxKey& key)
 {
-    if (const Done stored = m_inside->storeEpoch(number, key); !stored)
+    const Done stored = m_inside->database.transaction([&] { return m_inside->storeEpoch(number, key); });
+    if (!stored)
         return stored;
     m_inside->epochs.insert_or_assign(number, key.clone());
     return {};

@@ -193,7 +193,9 @@ inline QList<DeskPage> deskPages()
              program.desks()->cancel();
              program.openDeskPairing();
          }},
-        {QStringLiteral("desk_code"), [](auto& program, auto&) { program.pairing()->start(); }},
+        {QStringLiteral("desk_code"), [](auto& program, auto&) {
+             program.pairing()->start(QString::fromLatin1(DemoClinic::passphrase), 0);
+         }},
         {QStringLiteral("keep"), [](auto& program, auto&) { program.openKeep(); }},
         {QStringLiteral("keep_code"), [](auto& program, auto&) {
              program.keep()->makeCode(QString::fromLatin1(DemoClinic::passphrase));
@@ -263,7 +265,7 @@ inline QList<DeskDoorPage> deskDoorPages()
          }},
         {QStringLiteral("apply_compare"), [poll](auto& fresh, auto& colleague) {
              colleague.openDeskPairing();
-             colleague.pairing()->start();
+             colleague.pairing()->start(QString::fromLatin1(DemoClinic::passphrase), 0);
              fresh.applying()->start(colleague.pairing()->typedCode(), QStringLiteral("127.0.0.1:1"));
              poll(fresh, colleague);
          }},

@@ -1,5 +1,6 @@
 #include "app/desk/clinic/desks_board.h"
 
+#include "app/desk/model/grave_step.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "core/bytes/text.h"
@@ -35,6 +36,7 @@ void DesksBoard::open()
 {
     m_removing.reset();
     m_renewing = false;
+    m_problem.clear();
     m_outcome.clear();
     refresh();
 }
@@ -86,7 +88,7 @@ QString DesksBoard::askText() const
                   "passphrase. This cannot be undone: a desk that is found again must be set up anew.");
     }
     return m_renewing ? tr("Patients seal what they write to a fresh key from the next time their phones ask the hub on. What was written "
-                           "before stays readable here. Good after a passphrase was seen by somebody, and once a year.")
+                           "before stays readable here. One begins by itself every thirty days; another one is good after a passphrase was seen by somebody.")
                       : QString();
 }
 
@@ -118,9 +120,39 @@ void DesksBoard::askFreshKey()
     Q_EMIT changed();
 }
 
-void DesksBoard::decide()
+QStringList DesksBoard::seconds() const
+{
+    return m_removing ? secondsOf(m_workplace) : QStringList();
+}
+
+QStringList DesksBoard::ended() const
+{
+    QStringList lines;
+    if (!m_workplace.isOpen()) {
+        return lines;
+    }
+    for (const auto& device : m_workplace.desk().endedDevices()) {
+        const auto name = device.phone ? tr("Phone %1").arg(shortText(device.device)) : tr("Desk %1").arg(shortText(device.device));
+        if (device.toldAt) {
+            lines << tr("%1: the hub refuses it, said %2").arg(name, whenText(m_workplace.zone().moment(*device.toldAt), m_workplace.now()));
+        } else if (device.due > m_workplace.now().at) {
+            lines << tr("%1: was replaced; the hub is told once it has said what it still holds, or at the latest %2")
+                         .arg(name, whenText(m_workplace.zone().moment(device.due), m_workplace.now()));
+        } else {
+            lines << tr("%1: the hub has not been told yet, and may still let it in. It is told at every sync.").arg(name);
+        }
+    }
+    return lines;
+}
+
+void DesksBoard::decide(const QString& passphrase, int second)
 {
     if (!m_workplace.isOpen() || !isAsking()) {
+        return;
+    }
+    m_problem = prepareStep(m_workplace, true, passphrase, m_removing.has_value(), second);
+    if (!m_problem.isEmpty()) {
+        Q_EMIT changed();
         return;
     }
     const auto removed = std::exchange(m_removing, std::nullopt);
@@ -132,8 +164,9 @@ void DesksBoard::decide()
     if (!done) {
         m_outcome = errorText(done.error());
     } else if (removed) {
-        m_outcome = tr("Shut out. Now tell whoever runs the hub to end its access, with this number: %1. If it held the clinic's root key, "
-                       "whoever opens it can still sign as the clinic: then set up a new clinic.")
+        m_outcome = tr("Shut out. The hub is told with the next sync; below it says when it has taken that in. Should it not, whoever runs it "
+                       "can refuse the desk by this number: %1. If it held the clinic's root key, whoever opens it can still sign as the "
+                       "clinic: then set up a new clinic.")
                         .arg(leftToRight(idText(*removed).toStdString()));
     } else {
         m_outcome = tr("A fresh key holds from the next time each phone asks the hub.");
@@ -145,6 +178,7 @@ void DesksBoard::cancel()
 {
     m_removing.reset();
     m_renewing = false;
+    m_problem.clear();
     Q_EMIT changed();
 }
 

@@ -5,6 +5,8 @@
 #include "app/desk/model/row_list.h"
 #include "app/desk/model/workplace.h"
 
+#include <QStringList>
+
 #include <optional>
 
 namespace ebbline::deskapp {
@@ -37,6 +39,9 @@ class DesksBoard : public QObject {
     Q_PROPERTY(QString askTitle READ askTitle NOTIFY changed FINAL)
     Q_PROPERTY(QString askText READ askText NOTIFY changed FINAL)
     Q_PROPERTY(QString askAct READ askAct NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList seconds READ seconds NOTIFY changed FINAL)  ///< who may stand by; empty: it is for one
+    Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)  ///< why the act was not taken
+    Q_PROPERTY(QStringList ended READ ended NOTIFY changed FINAL)  ///< devices that are over, and whether the hub refuses them
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)  ///< of the last act
 
 public:
@@ -51,11 +56,15 @@ public:
     QString askTitle() const;
     QString askText() const;
     QString askAct() const;
+    QStringList seconds() const;
+    QString problem() const { return m_problem; }
+    QStringList ended() const;
     QString outcome() const { return m_outcome; }
 
     Q_INVOKABLE void askRemove(const QString& id);
     Q_INVOKABLE void askFreshKey();
-    Q_INVOKABLE void decide();
+    /// With this desk's passphrase, and who stands by: a place in seconds, or -1.
+    Q_INVOKABLE void decide(const QString& passphrase, int second = -1);
     Q_INVOKABLE void cancel();
 
 Q_SIGNALS:
@@ -66,6 +75,7 @@ private:
     RowList m_desks;
     std::optional<envelope::DeviceId> m_removing;
     bool m_renewing = false;
+    QString m_problem;
     QString m_outcome;
 };
 

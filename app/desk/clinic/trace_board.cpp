@@ -19,6 +19,27 @@ struct Traces {
     Q_DECLARE_TR_FUNCTIONS(Traces)
 };
 
+QString stepText(const desk::Trace& trace)
+{
+    switch (trace.step.value_or(records::Step::deskAdded)) {
+    case records::Step::deskAdded:
+        return Traces::tr("Desk added");
+    case records::Step::deskShutOut:
+        return Traces::tr("Desk shut out");
+    case records::Step::phoneEnded:
+        return Traces::tr("Lost phone ended");
+    case records::Step::phoneReplaced:
+        return Traces::tr("Phone replaced");
+    case records::Step::freshKey:
+        return Traces::tr("Fresh key begun");
+    case records::Step::numbersChanged:
+        return Traces::tr("Numbers to call changed");
+    case records::Step::leastVersion:
+        return Traces::tr("Newer program asked for");
+    }
+    return {};
+}
+
 QString whatText(const desk::Trace& trace)
 {
     switch (trace.kind) {
@@ -51,6 +72,9 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Usual range put into use");
     case records::Kind::eyesMarked:
         return Traces::tr("Eyes marked in a photograph");
+    case records::Kind::stepTaken:
+        return stepText(trace);
+    case records::Kind::keyAnnounced:
     case records::Kind::photoTaken:
     case records::Kind::photoRemoved:
     case records::Kind::photosReceived:
@@ -74,6 +98,9 @@ TraceRow rowOf(const desk::Trace& trace)
     TraceRow row;
     row.when = stampText(trace.at);
     row.who = trace.by.empty() ? deskText(trace.id.device) : QString::fromStdString(trace.by);
+    if (!trace.with.empty()) {
+        row.who = Traces::tr("%1, with %2").arg(row.who, QString::fromStdString(trace.with));
+    }
     row.what = whatText(trace);
     row.whom = QString::fromStdString(trace.patient);
     row.course = trace.course.isNull() ? QString() : keyOf(trace.course);

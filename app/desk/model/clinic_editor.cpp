@@ -1,3 +1,4 @@
+#include "app/desk/model/grave_step.h"
 #include "app/desk/model/clinic_editor.h"
 
 #include "app/desk/model/begun.h"
@@ -57,6 +58,7 @@ void ClinicEditor::open()
     m_people.clear();
     m_hub.clear();
     m_hubKey.clear();
+    m_stepProblem.clear();
     m_saved.clear();
     if (m_workplace.isOpen()) {
         if (const auto clinic = m_workplace.desk().clinic()) {
@@ -211,9 +213,22 @@ void ClinicEditor::copyClinicKey()
     Q_EMIT changed();
 }
 
-bool ClinicEditor::save()
+bool ClinicEditor::areNumbersChanged() const
+{
+    const auto known = m_workplace.isOpen() ? m_workplace.desk().clinic() : std::nullopt;
+    return known
+           && (known->contacts.clinicPhone != m_phone.trimmed().toStdString() || known->contacts.onCallPhone != m_onCall.trimmed().toStdString()
+               || known->contacts.emergencyNumber != m_emergency.trimmed().toStdString());
+}
+
+bool ClinicEditor::save(const QString& passphrase)
 {
     if (!m_workplace.isOpen() || !missing().isEmpty()) {
+        Q_EMIT changed();
+        return false;
+    }
+    m_stepProblem = areNumbersChanged() ? prepareStep(m_workplace, true, passphrase, false, -1) : QString();
+    if (!m_stepProblem.isEmpty()) {
         Q_EMIT changed();
         return false;
     }

@@ -28,6 +28,8 @@ class ClinicEditor : public QObject {
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed FINAL)
     Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(QString contactsText READ contactsText NOTIFY changed FINAL)  ///< as recorded
+    Q_PROPERTY(bool numbersChanged READ areNumbersChanged NOTIFY changed FINAL)  ///< against what is recorded: saving asks for the passphrase
+    Q_PROPERTY(QString stepProblem READ stepProblem NOTIFY changed FINAL)
     Q_PROPERTY(bool described READ isDescribed NOTIFY peopleChanged FINAL)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY peopleChanged FINAL)
     Q_PROPERTY(QStringList personChoices READ personChoices NOTIFY peopleChanged FINAL)
@@ -47,7 +49,11 @@ public:
     void setPerson(const QString& name);
     QStringList personChoices() const;
 
-    Q_INVOKABLE bool save();
+    bool areNumbersChanged() const;
+    QString stepProblem() const { return m_stepProblem; }
+
+    /// `passphrase`: of this desk, if numbers to call changed.
+    Q_INVOKABLE bool save(const QString& passphrase = {});
     Q_INVOKABLE void copyClinicKey();  ///< to the clipboard
 
 Q_SIGNALS:
@@ -71,6 +77,7 @@ private:
     QString m_hub;
     QString m_hubKey;
     QString m_saved;
+    QString m_stepProblem;
     QString m_opened;  ///< the fields as recorded
 };
 

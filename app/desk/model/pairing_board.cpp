@@ -1,5 +1,6 @@
 #include "app/desk/model/pairing_board.h"
 
+#include "app/desk/model/grave_step.h"
 #include "app/desk/model/qr_encode.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
@@ -49,6 +50,8 @@ bool PairingBoard::open(const recovery::CourseId& course)
     }
     m_course = course;
     m_forDesk = false;
+    m_oldLost = false;
+    m_stepProblem.clear();
     m_protocols = m_workplace.desk().protocols();
     m_protocol = 0;
     const int days = m_protocols.empty() ? 21 : m_protocols.front().carePlan.followUpDay;
@@ -63,6 +66,7 @@ void PairingBoard::openForDesk()
     m_course = {};
     m_forDesk = true;
     m_owner = false;
+    m_stepProblem.clear();
     Q_EMIT changed();
 }
 
@@ -158,10 +162,15 @@ QString PairingBoard::blocked() const
     return {};
 }
 
-void PairingBoard::start()
+void PairingBoard::start(const QString& passphrase, int second)
 {
     auto* courier = m_hub.courier();
     if (!blocked().isEmpty() || courier == nullptr) {
+        Q_EMIT changed();
+        return;
+    }
+    m_stepProblem = prepareStep(m_workplace, m_forDesk, passphrase, m_forDesk || isReplacing(), second);
+    if (!m_stepProblem.isEmpty()) {
         Q_EMIT changed();
         return;
     }
@@ -169,7 +178,8 @@ void PairingBoard::start()
     using Kind = desk::Inviting::NewDesk;
     m_inviting = m_forDesk ? std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_owner ? Kind::owner : Kind::plain)
                            : std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_course,
-                                                              m_protocols[static_cast<std::size_t>(m_protocol)], *followUpMoment());
+                                                              m_protocols[static_cast<std::size_t>(m_protocol)], *followUpMoment(),
+                                                              m_oldLost ? desk::Inviting::OldPhone::lost : desk::Inviting::OldPhone::atHand);
     m_timer.start(pollInterval);
     m_inviting->start(*courier, [this, weak = std::weak_ptr(m_inviting)] {
         if (!weak.expired()) {
@@ -266,7 +276,7 @@ QString PairingBoard::title() const
 {
     switch (step()) {
     case Step::idle:
-        return m_forDesk ? tr("Add a desk") : tr("Link a phone");
+        return m_forDesk ? tr("Add a desk") : isReplacing() ? tr("Another phone for this course") : tr("Link a phone");
     case Step::publishing:
         return tr("Making a code");
     case Step::shown:

@@ -37,6 +37,11 @@ class PairingBoard : public QObject {
     Q_PROPERTY(QString timeLeft READ timeLeft NOTIFY changed FINAL)
     Q_PROPERTY(QString number READ number NOTIFY changed FINAL)       ///< "042 917"
     Q_PROPERTY(QString blocked READ blocked NOTIFY changed FINAL)     ///< why no code can be made
+    Q_PROPERTY(bool replacing READ isReplacing NOTIFY changed FINAL)  ///< the course has a phone already
+    Q_PROPERTY(QString former READ former NOTIFY changed FINAL)       ///< what the phones before held that never arrived
+    Q_PROPERTY(bool oldLost READ isOldLost WRITE setOldLost NOTIFY changed FINAL)  ///< the phone that is replaced
+    Q_PROPERTY(QStringList seconds READ seconds NOTIFY changed FINAL)  ///< who may stand by; empty: it is for one
+    Q_PROPERTY(QString stepProblem READ stepProblem NOTIFY changed FINAL)
     Q_PROPERTY(ebbline::deskapp::QrMatrix qr READ qr NOTIFY changed FINAL)
 
 public:
@@ -74,7 +79,17 @@ public:
     QString blocked() const;
     QrMatrix qr() const { return m_qr; }
 
-    Q_INVOKABLE void start();
+    bool isReplacing() const;
+    QString former() const;
+    bool isOldLost() const { return m_oldLost; }
+    void setOldLost(bool lost);
+    QStringList seconds() const;
+    QString stepProblem() const { return m_stepProblem; }
+
+    /// `passphrase`: for another desk; `second`: a place in seconds, or -1.
+    Q_INVOKABLE void start(const QString& passphrase = {}, int second = -1);
+    /// The course's phone is lost, and no other one is here yet.
+    Q_INVOKABLE void endPhone(const QString& passphrase);
     Q_INVOKABLE void confirm();
     Q_INVOKABLE void refuse();
     Q_INVOKABLE void again();
@@ -95,6 +110,8 @@ private:
     recovery::CourseId m_course;
     bool m_forDesk = false;
     bool m_owner = false;
+    bool m_oldLost = false;
+    QString m_stepProblem;
     std::vector<triggers::Protocol> m_protocols;
     int m_protocol = 0;
     QString m_followUp;

@@ -76,16 +76,31 @@ QString TodayBoard::sent() const
               static_cast<int>(m_today.waiting));
 }
 
+/// Of a phone that another one took the place of: said, and what is only here.
+QString TodayBoard::replacedWords() const
+{
+    QStringList lines{tr("Another phone has taken the place of this one. What you write here does not reach your clinic.")};
+    if (const auto left = m_home.diary().leftBehind(); left && !left->isNothing())
+        lines << tr("%n thing(s) that you wrote here did not get to the clinic. Show them there, please.", "",
+                    static_cast<int>(left->entries + left->messages + left->photos + left->others));
+    lines << tr("If you are worried, call. Do not wait for an answer here.");
+    return lines.join(QLatin1Char(' '));
+}
+
 QString TodayBoard::outlook() const
 {
     if (!m_home.isOpen() || !m_home.diary().joined())
         return {};
+    if (m_home.diary().replaced())
+        return replacedWords();
     const auto outlook = m_home.diary().outlook();
     if (!outlook)
         return {};
     using State = sync::Outlook::State;
     const auto when = [this](clock::Instant at) { return whenText(m_home.zone().moment(at), m_today.now); };
     QStringList lines;
+    if (m_home.diary().tooOld())
+        lines << tr("Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.");
     switch (outlook->state) {
     case State::olderHere: lines << tr("This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please."); break;
     case State::forked: lines << tr("Two messages from the clinic do not fit together. Call your clinic before you act on one."); break;
@@ -109,6 +124,8 @@ QString TodayBoard::outlook() const
 
 bool TodayBoard::isStuck() const
 {
+    if (m_home.isOpen() && m_home.diary().joined() && (m_home.diary().replaced() || m_home.diary().tooOld()))
+        return true;
     const auto outlook = m_home.isOpen() && m_home.diary().joined() ? m_home.diary().outlook() : std::nullopt;
     if (!outlook)
         return false;

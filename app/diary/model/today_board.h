@@ -57,6 +57,7 @@ public:
     QString usualGround() const;
     QString sent() const;
     QString outlook() const;
+    QString replacedWords() const;
     bool isStuck() const;
     QString standing() const;
     QString unread() const;

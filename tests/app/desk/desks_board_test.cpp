@@ -23,12 +23,13 @@ struct TwoComputers {
         REQUIRE(first->page() == app::DeskProgram::Page::pairing);
     }
 
+    static QString passphrase() { return QString::fromLatin1(screens::DemoClinic::passphrase); }
     deskapp::PairingBoard& inviting() { return *first->pairing(); }
     deskapp::ApplyBoard& applying() { return *second->applying(); }
 
     void meet()
     {
-        inviting().start();
+        inviting().start(passphrase(), 0);
         REQUIRE(inviting().isCodeShown());
         second->openApply();
         REQUIRE(second->page() == app::DeskProgram::Page::apply);
@@ -106,10 +107,24 @@ TEST_CASE("a desk that is shut out gets nothing new, and its number for the hub 
     desks.cancel();
     CHECK(desks.desks()->rowCount() == 2);
     desks.askRemove(id);
-    desks.decide();
+    // Not without the passphrase, not with another one, and not alone.
+    desks.decide(QString(), 0);
+    CHECK(desks.isAsking());
+    CHECK_FALSE(desks.problem().isEmpty());
+    desks.decide(QStringLiteral("another sea altogether"), 0);
+    CHECK(desks.isAsking());
+    REQUIRE(desks.seconds() == QStringList{QStringLiteral("Dr Mara Lindqvist")});
+    desks.decide(TwoComputers::passphrase());
+    CHECK(desks.isAsking());
+    CHECK(desks.desks()->rowCount() == 2);
+    desks.decide(TwoComputers::passphrase(), 0);
 
     CHECK(desks.desks()->rowCount() == 1);
     CHECK(desks.outcome().contains(id));
+    REQUIRE(desks.ended().size() == 1);
+    CHECK(desks.ended().front().contains(QLatin1String("has not been told yet")));
+    room.first->hub()->syncNow();
+    CHECK(desks.ended().front().contains(QLatin1String("refuses it")));
     REQUIRE(room.first->workplace().desk().registerPatient("Ada Quill", "+00 555 0177", "en"));
     const auto before = room.second->workplace().desk().patients().size();
     room.everybodyAsks();
@@ -124,12 +139,12 @@ TEST_CASE("a fresh key asks first, and only an owner's desk may begin one", "[de
     room.first->openDesks();
     room.first->desks()->askFreshKey();
     CHECK(room.first->workplace().desk().vault().epochNumber() == epoch);
-    room.first->desks()->decide();
+    room.first->desks()->decide(TwoComputers::passphrase());
     CHECK(room.first->workplace().desk().vault().epochNumber() == epoch + 1);
 
     room.second->openDesks();
     room.second->desks()->askFreshKey();
-    room.second->desks()->decide();
+    room.second->desks()->decide(QStringLiteral("another clinic computer"));
     CHECK_FALSE(room.second->desks()->outcome().isEmpty());
     CHECK(room.second->workplace().desk().vault().epochNumber() <= epoch + 1);
 }
@@ -147,7 +162,7 @@ TEST_CASE("an owner's second desk may do everything", "[desk][desks]")
 TEST_CASE("what is mistyped is said at once, and nothing is joined", "[desk][desks][errors]")
 {
     TwoComputers room;
-    room.inviting().start();
+    room.inviting().start(TwoComputers::passphrase(), 0);
     room.second->openApply();
     auto code = room.inviting().typedCode();
     auto& board = room.applying();
@@ -172,7 +187,7 @@ TEST_CASE("a code that two desks used joins neither", "[desk][desks][errors]")
     const auto code = room.inviting().typedCode();
     CHECK(code.isEmpty());  // it is gone from the screen once somebody answered
     room.inviting().again();
-    room.inviting().start();
+    room.inviting().start(TwoComputers::passphrase(), 0);
     const auto seen = room.inviting().typedCode();
     auto third = std::make_unique<app::DeskProgram>(app::DeskSetup{.folder = room.clinic.folder().parent_path() / "third", .clock = room.clinic.clock(),
                                                                    .zone = room.clinic.zone(), .courier = room.clinic.hub(),

@@ -128,3 +128,20 @@ TEST_CASE("the desk shows the key that a hub admits the clinic by, and nothing o
     program->lock();
     CHECK(program->clinic()->clinicKey().isEmpty());
 }
+
+TEST_CASE("a number to call is changed with the passphrase, and with nothing less", "[desk][clinic]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openClinic();
+    const auto before = program->workplace().desk().clinic()->contacts;
+    program->clinic()->setProperty("onCallPhone", QStringLiteral("+00 555 01"));
+    CHECK(program->clinic()->areNumbersChanged());
+    CHECK_FALSE(program->clinic()->save());
+    CHECK_FALSE(program->clinic()->stepProblem().isEmpty());
+    CHECK_FALSE(program->clinic()->save(QStringLiteral("another sea altogether")));
+    CHECK(program->workplace().desk().clinic()->contacts == before);
+    REQUIRE(program->clinic()->save(QString::fromLatin1(screens::DemoClinic::passphrase)));
+    CHECK_FALSE(program->clinic()->areNumbersChanged());
+    CHECK(program->workplace().desk().clinic()->contacts.onCallPhone == "+00 555 01");
+}

@@ -329,7 +329,7 @@ TEST_CASE("the clinic's page keeps what was typed over a lock, and only until it
     it.comeBack();
     REQUIRE(it.program->page() == Page::clinic);
     CHECK(it.program->clinic()->property("onCallPhone").toString() == QLatin1String("+00 555 01"));
-    REQUIRE(it.program->clinic()->save());
+    REQUIRE(it.program->clinic()->save(QString::fromLatin1(screens::DemoClinic::passphrase)));
     it.program->openClinic();
     CHECK(it.program->clinic()->property("onCallPhone").toString() == QLatin1String("+00 555 01"));
     CHECK(it.program->begun()->words(QStringLiteral("clinic")).isEmpty());

@@ -149,6 +149,7 @@ TEST_CASE("without the numbers to call no code is made", "[desk][pairing]")
     records::ClinicDescribed bare;
     bare.contacts.clinicName = "Bare";
     bare.people = {"Dr Mara Lindqvist"};
+    REQUIRE(room.program->workplace().desk().allowStep(bytes::viewOf(screens::DemoClinic::passphrase)));
     REQUIRE(room.program->workplace().desk().describeClinic(bare));
 
     room.board().start();
@@ -223,4 +224,30 @@ TEST_CASE("a run that did not reach the hub never counts as heard from it", "[de
 
     CHECK(hub.freshness() == QLatin1String("Not heard from the hub yet"));
     CHECK(hub.trouble().contains(QLatin1String("kept here and sent later")));
+}
+
+TEST_CASE("a phone in another's place is for two, and one that is lost ends with the passphrase alone", "[desk][pairing]")
+{
+    Room room;
+    room.meet();
+    room.board().confirm();
+    room.board().poll();
+    REQUIRE(room.board().isLinked());
+    const auto key = deskapp::keyOf(room.clinic.course("Petra Halden"));
+    room.program->openPairing(key);
+    REQUIRE(room.board().isReplacing());
+    REQUIRE(room.board().seconds().size() == 1);
+    room.board().start();
+    CHECK(room.board().isChoosing());
+    CHECK(room.board().stepProblem().contains(QLatin1String("two people")));
+    room.board().start(QString(), 0);
+    CHECK(room.board().isCodeShown());
+
+    room.program->openPairing(key);
+    room.board().endPhone(QStringLiteral("another sea altogether"));
+    CHECK(room.program->workplace().desk().endedDevices().empty());
+    room.board().endPhone(QString::fromLatin1(screens::DemoClinic::passphrase));
+    CHECK(room.board().stepProblem().contains(QLatin1String("next sync")));
+    CHECK(room.program->workplace().desk().endedDevices().size() == 1);
+    CHECK(room.board().former().contains(QLatin1String("has not said")));
 }

@@ -1,4 +1,6 @@
 // What stands between her and the clinic, said on the day's page: never ahead of the proof, and with what to do.
+#include "core/sync/least_version.h"
+#include "core/sync/messages.h"
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -118,4 +120,31 @@ TEST_CASE("a locked diary says nothing of its outlook", "[diary][outlook]")
     REQUIRE(day.plain() != "");
     day.program->lock();
     CHECK(day.plain() == "");
+}
+
+TEST_CASE("a phone that was replaced says so, with what did not get to the clinic and what to do", "[diary][outlook]")
+{
+    Day day;
+    auto& vault = day.program->home().diary().vault();
+    const auto mailbox = day.mailbox();
+    REQUIRE(vault.endLink(mailbox));
+    CHECK(day.outlook().startsWith(QLatin1String("Another phone has taken the place of this one.")));
+    CHECK_FALSE(day.outlook().contains(QLatin1String("did not get to the clinic")));
+    sync::LeftBehind left;
+    left.entries = 2;
+    left.photos = 1;
+    REQUIRE(vault.keep(sync::leftBehindName(mailbox), sync::pack(left)));
+    CHECK(day.outlook().contains(QLatin1String("3 things that you wrote here did not get to the clinic.")));
+    CHECK(day.outlook().endsWith(whatToDo));
+    CHECK(day.program->today()->isStuck());
+}
+
+TEST_CASE("an app that is too old for the clinic says so, and what to do", "[diary][outlook]")
+{
+    Day day;
+    auto& vault = day.program->home().diary().vault();
+    REQUIRE(vault.keep(sync::newerStatementName(day.mailbox()), bytes::viewOf("of tomorrow")));
+    CHECK(day.outlook().contains(QLatin1String("Please update it.")));
+    CHECK(day.outlook().endsWith(whatToDo));
+    CHECK(day.program->today()->isStuck());
 }

@@ -108,6 +108,7 @@ TEST_CASE("while the store is away every route answers 503 and when to come back
     check(hub.desk.request("PUT", offer + "/nonce", hub.clock.now(), bytes::Bytes(16)));
     check(hub.desk.request("PUT", offer + "/link", hub.clock.now(), bytes::Bytes(60)));
     check(hub.desk.request("GET", "/v1/news", hub.clock.now()));
+    check(hub.desk.request("POST", "/v1/ended", hub.clock.now(), bytes::Writer().raw(bytes::Array<32>{}).block(bytes::Bytes(93)).bytes()));
     check(hub.desk.request("GET", hub.path, hub.clock.now()));
     const std::string blob = hub.path + "/blobs/" + std::string(31, '0') + "1";
     check(hub.desk.request("GET", hub.path + "/blobs", hub.clock.now()));

@@ -96,6 +96,13 @@ inline photos::Manifest sampleManifest(std::uint8_t number = 5)
     return manifest;
 }
 
+inline bytes::Array<32> idOfKey()
+{
+    bytes::Array<32> key{};
+    key.fill(7);
+    return key;
+}
+
 inline std::vector<records::Body> sampleBodies()
 {
     using namespace records;
@@ -124,6 +131,8 @@ inline std::vector<records::Body> sampleBodies()
         PhotosReceived{sampleCourse, {idOf<photos::PhotoTag>(5)}, at},
         EyesMarked{sampleCourse, idOf<photos::PhotoTag>(5), {{6400, 4100}, {3600, 4120}}, "Dr. Ada Lund", at},
         VersionsOpened{sampleCourse, {{idOf<envelope::DeviceTag>(1), 12}, {idOf<envelope::DeviceTag>(2), 1}}, "Dr. Ada Lund", at},
+        KeyAnnounced{sampleCourse, 2, idOfKey()},
+        StepTaken{Step::deskAdded, idOf<envelope::DeviceTag>(3), {}, "Dr. Ada Lund", "Dr. Jonas Feld", at},
     };
 }
 

@@ -30,6 +30,7 @@ struct TwoDesks {
     void enlist()
     {
         second.setPerson("Dr. Jonas Feld");
+        REQUIRE(world.desk.allowStep(test::passphrase));
         Inviting inviting(world.desk, world.clock, kind);
         inviting.start(world.courier, [] {});
         REQUIRE(inviting.step() == Inviting::Step::shown);
@@ -166,8 +167,10 @@ TEST_CASE("a desk without the root key may not sign for the clinic, an owner's m
     clinic.enlist();
     clinic.everybody();
     CHECK(clinic.second.isOwner() == owner);
+    REQUIRE(clinic.second.allowStep(test::passphrase));
     CHECK(clinic.second.beginEpoch().has_value() == owner);
     CHECK(clinic.second.signProtocol(triggers::defaultProtocol()).has_value() == owner);
+    clinic.second.setSecond("Dr. Ada Lund");
     Inviting inviting(clinic.second, clinic.world.clock, clinic.course, triggers::defaultProtocol(), clinic.world.inDays(21));
     inviting.start(clinic.world.courier, [] {});
     CHECK((inviting.step() == Inviting::Step::shown) == owner);
@@ -180,6 +183,7 @@ TEST_CASE("a fresh epoch reaches phone and desk, and both desks read what is sea
     clinic.everybody();
     clinic.record();  // sealed to the first epoch, still on its way
     clinic.world.syncPhone(clinic.phone);
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
     REQUIRE(clinic.world.desk.beginEpoch());
     clinic.everybody();
     CHECK(clinic.phone.link()->epoch == 2);
@@ -207,6 +211,9 @@ TEST_CASE("a lost desk is cut off: it reads nothing new, and nobody takes anythi
     clinic.enlist();
     clinic.everybody();
     const auto lost = clinic.second.vault().device();
+    // A hub that says that it refuses the lost desk, and does not.
+    clinic.world.courier.swallow = [](const mailbox::Request& request) { return request.path == "/v1/ended"; };
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
     REQUIRE(clinic.world.desk.revokeDesk(lost));
     CHECK(clinic.world.desk.revokeDesk(lost).error().reason == Reason::notFound);
     CHECK(clinic.world.desk.revokeDesk(clinic.world.desk.vault().device()).error().reason == Reason::refused);
@@ -215,7 +222,7 @@ TEST_CASE("a lost desk is cut off: it reads nothing new, and nobody takes anythi
     clinic.world.syncPhone(clinic.phone);
     CHECK(clinic.phone.link()->epoch == 2);
 
-    // The hub's operator was not told yet: the lost desk still gets ciphertext, and still writes.
+    // The lost desk still gets ciphertext, and still writes.
     clinic.record();
     clinic.world.syncPhone(clinic.phone);
     const auto report = syncOf(clinic.second, clinic.world.courier);
@@ -230,8 +237,10 @@ TEST_CASE("a lost desk is cut off: it reads nothing new, and nobody takes anythi
     clinic.world.syncPhone(clinic.phone);
     CHECK(clinic.phone.history().front().state.place == EntryState::Place::withClinic);
 
-    // Told, it ends the credential at once.
-    REQUIRE(clinic.world.store->revokeDevice(lost));
+    // An honest hub ends the credential as soon as it hears of it.
+    clinic.world.courier.swallow = {};
+    clinic.world.clock.advance(desk::tellHubAgainAfter + 1min);
+    CHECK(clinic.world.syncDesk().problem == std::nullopt);
     CHECK(syncOf(clinic.second, clinic.world.courier).problem->reason == Reason::refused);
 }
 
@@ -265,6 +274,14 @@ TEST_CASE("a new phone takes the old one's place with the whole history", "[sync
     CHECK(world.desk.course(course)->state->entries.size() == 3);
     CHECK(world.desk.vault().quarantined(old.link()->mailbox) >= 1);
     CHECK_FALSE(fresh.replaced());
+    // Both sides know what it is that never arrived.
+    REQUIRE(old.leftBehind());
+    CHECK(old.leftBehind()->entries == 1);
+    CHECK(old.history().front().state.place == EntryState::Place::savedHere);
+    const auto former = world.desk.formerPhones(course);
+    REQUIRE(former.size() == 1);
+    CHECK(former.front().device == old.vault().device());
+    CHECK(former.front().left == old.leftBehind());
 
     // Life goes on with the new one.
     world.clock.advance(1h);
@@ -280,6 +297,7 @@ TEST_CASE("a new phone takes the old one's place with the whole history", "[sync
 TEST_CASE("codes are for one kind of device only", "[sync][clinic][pairing]")
 {
     TwoDesks clinic;
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
     Inviting forDesk(clinic.world.desk, clinic.world.clock, Inviting::NewDesk::plain);
     forDesk.start(clinic.world.courier, [] {});
     Inviting forPhone(clinic.world.desk, clinic.world.clock, clinic.course, triggers::defaultProtocol(), clinic.world.inDays(21));
@@ -320,6 +338,7 @@ TEST_CASE("a desk with patients of its own joins no other clinic", "[sync][clini
 {
     TwoDesks clinic;
     REQUIRE(clinic.second.registerPatient("Rosa Quint", "+00 555 0102", "en"));
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
     Inviting inviting(clinic.world.desk, clinic.world.clock, Inviting::NewDesk::plain);
     inviting.start(clinic.world.courier, [] {});
     Applying applying(clinic.second, clinic.world.clock);

@@ -18,6 +18,7 @@ sync::Report syncOf(desk::Desk& desk, sync::Courier& courier)
 
 void enlist(test::ClinicWorld& world, desk::Desk& desk)
 {
+    REQUIRE(world.desk.allowStep(test::passphrase));
     desk::Inviting inviting(world.desk, world.clock, desk::Inviting::NewDesk::plain);
     inviting.start(world.courier, [] {});
     desk::Applying applying(desk, world.clock);
@@ -123,6 +124,9 @@ TEST_CASE("a lost desk that fills a mailbox does not keep a phone from learning 
         mailbox::signRequest(put, lost->vault().signingKey(), world.clock.now());
         REQUIRE(world.service.handle(put, "127.0.0.1", world.clock.now()).status == 200);
     }
+    // The hub does not end its credential.
+    world.courier.swallow = [](const mailbox::Request& request) { return request.path == "/v1/ended"; };
+    REQUIRE(world.desk.allowStep(test::passphrase));
     REQUIRE(world.desk.revokeDesk(lost->vault().device()));
     world.syncDesk();
 

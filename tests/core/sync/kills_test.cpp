@@ -34,6 +34,7 @@ struct NewDesk {
     {
         auto second = desk::Desk::create(home, test::passphrase, test::cheap, world.clock, world.zone);
         REQUIRE(second);
+        REQUIRE(world.desk.allowStep(test::passphrase));
         desk::Inviting inviting(world.desk, world.clock, desk::Inviting::NewDesk::plain);
         inviting.start(world.courier, [] {});
         desk::Applying applying(*second, world.clock);

@@ -1,0 +1,71 @@
+// A phone that takes another's place: what the one before held, and one that is lost.
+#include "app/desk/model/grave_step.h"
+#include "app/desk/model/pairing_board.h"
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+
+namespace ebbline::deskapp {
+
+bool PairingBoard::isReplacing() const
+{
+    const auto summary = m_workplace.isOpen() && !m_forDesk ? m_workplace.desk().summary(m_course) : std::nullopt;
+    return summary && summary->linked;
+}
+
+QString PairingBoard::former() const
+{
+    QStringList lines;
+    if (!isReplacing()) {
+        return {};
+    }
+    for (const auto& phone : m_workplace.desk().formerPhones(m_course)) {
+        if (!phone.left) {
+            lines << tr("A phone before this one has not said what it still holds. What was written on it and not sent is not here.");
+        } else if (phone.left->isNothing()) {
+            lines << tr("A phone before this one says that everything on it has arrived.");
+        } else {
+            const auto& left = *phone.left;
+            lines << tr("A phone before this one still holds %Ln thing(s) that did not arrive", nullptr,
+                        static_cast<int>(left.entries + left.messages + left.photos + left.others))
+                         + QLatin1Char(' ')
+                         + tr("(of them entries: %L1, messages: %L2, photographs: %L3), the newest of %4. Look at them on that phone together with the "
+                              "patient.")
+                               .arg(left.entries)
+                               .arg(left.messages)
+                               .arg(left.photos)
+                               .arg(whenText(m_workplace.zone().moment(left.last), m_workplace.now()));
+        }
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+void PairingBoard::setOldLost(bool lost)
+{
+    if (lost != m_oldLost) {
+        m_oldLost = lost;
+        Q_EMIT changed();
+    }
+}
+
+QStringList PairingBoard::seconds() const
+{
+    return m_forDesk || isReplacing() ? secondsOf(m_workplace) : QStringList();
+}
+
+void PairingBoard::endPhone(const QString& passphrase)
+{
+    if (!m_workplace.isOpen() || m_course.isNull()) {
+        return;
+    }
+    m_stepProblem = prepareStep(m_workplace, true, passphrase, false, -1);
+    if (m_stepProblem.isEmpty()) {
+        const auto ended = m_workplace.desk().endPhone(m_course);
+        m_stepProblem = ended ? tr("The phone is ended. The hub is told with the next sync and refuses it from then on.")
+                        : ended.error().reason == Reason::notFound ? tr("This course has no phone in use.")
+                                                                   : errorText(ended.error());
+        m_workplace.settle({});
+    }
+    Q_EMIT changed();
+}
+
+}  // namespace ebbline::deskapp

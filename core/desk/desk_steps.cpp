@@ -1,0 +1,59 @@
+// Grave steps: the passphrase once more, a second person where the clinic names one, and a line of who took it.
+
+#include "core/desk/inside.h"
+
+#include "core/vault/ways_in.h"
+
+#include <algorithm>
+
+namespace ebbline::desk {
+
+Done Desk::allowStep(bytes::View passphrase)
+{
+    m_inside->allowedAt.reset();
+    const auto dataKey = vault::openDataKey(m_inside->folder, vault::Offered::passphrase(passphrase), m_inside->clock.readings());
+    if (!dataKey)
+        return fail(dataKey.error());
+    m_inside->allowedAt = m_inside->clock.now();
+    return {};
+}
+
+bool Desk::isStepAllowed() const { return m_inside->isAllowed(); }
+
+void Desk::setSecond(std::string name) { m_inside->second = std::move(name); }
+
+std::vector<std::string> Desk::seconds() const
+{
+    std::vector<std::string> names;
+    if (const auto described = clinic())
+        std::ranges::copy_if(described->people, std::back_inserter(names), [&](const std::string& name) { return name != person(); });
+    return names;
+}
+
+bool Desk::Inside::isAllowed() const
+{
+    return allowedAt && !sync::isOver(*allowedAt, stepHolds, clock.now());
+}
+
+Done Desk::Inside::needsStep() const
+{
+    return isAllowed() ? Done{} : Done(fail(Reason::locked, "step: it asks for the passphrase once more"));
+}
+
+Done Desk::Inside::needsSecond() const
+{
+    const auto& described = vault.state().clinic;
+    const auto isOther = [&](const std::string& name) { return name != person; };
+    if (!described || std::ranges::none_of(described->people, isOther))
+        return {};
+    const bool named = isOther(second) && std::ranges::find(described->people, second) != described->people.end();
+    return named ? Done{} : Done(fail(Reason::notEnough, "step: a second person of the clinic has to stand by"));
+}
+
+Done Desk::Inside::stepTaken(records::Step step, const envelope::DeviceId& device, const recovery::CourseId& course)
+{
+    allowedAt.reset();
+    return append(records::StepTaken{step, device, course, person, std::exchange(second, {}), now()});
+}
+
+}  // namespace ebbline::desk

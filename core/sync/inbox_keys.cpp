@@ -1,0 +1,166 @@
+// Which key opens what came, and what becomes of envelopes for one that was destroyed.
+
+#include "core/sync/inbox.h"
+
+#include "core/bytes/reader.h"
+#include "core/sync/key_change.h"
+#include "core/sync/messages.h"
+#include "core/sync/outbox.h"
+
+namespace ebbline::sync {
+
+Result<envelope::Opened> Inbox::open(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender)
+{
+    if (m_post.channel)
+        return envelope::open(sealed, sender, m_vault.boxKey());
+    if (m_vault.owner() == vault::Vault::Owner::clinic) {
+        const crypto::BoxKey* named = m_vault.epochKey(peeked.recipientEpoch);
+        auto opened = envelope::open(sealed, sender, named ? *named : m_vault.clinicEpoch());
+        const bool next = peeked.recipientEpoch == m_vault.epochNumber() + 1;
+        return !opened && opened.error().reason == Reason::wrongKey && next ? openWithPrepared(sealed, peeked, sender) : std::move(opened);
+    }
+    Result<envelope::Opened> opened = fail(Reason::wrongKey, "envelope: there is no key");
+    for (const crypto::BoxKey* key : m_vault.boxKeys()) {
+        opened = envelope::open(sealed, sender, *key);
+        if (opened || opened.error().reason != Reason::wrongKey)
+            break;
+    }
+    return opened;
+}
+
+/// A desk that was put back to a backup still holds the key that came after: it lay ready in it.
+Result<envelope::Opened> Inbox::openWithPrepared(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender)
+{
+    const auto secret = m_vault.kept(preparedKeyName);
+    if (!secret || secret->size() != 32)
+        return fail(Reason::wrongKey, "envelope: for a key that this desk does not hold");
+    const auto prepared = crypto::BoxKey::fromSecret(*secret);
+    auto opened = envelope::open(sealed, sender, prepared);
+    if (opened)
+        if (const Done put = m_vault.putEpoch(peeked.recipientEpoch, prepared); !put)
+            return fail(put.error());
+    return opened;
+}
+
+bool Inbox::isForDestroyedKey(const envelope::Header& header) const
+{
+    if (m_post.channel)
+        return false;
+    // What a desk writes into the header of a phone's envelope is no number of the phone's keys.
+    return m_vault.owner() == vault::Vault::Owner::clinic ? m_vault.isDestroyed(header.recipientEpoch) : m_vault.hasDestroyed();
+}
+
+Done Inbox::cannotOpen(bytes::View sealed, const Error& why, const crypto::SigningPublicKey& sender)
+{
+    if (why.reason == Reason::storageFailed)
+        return fail(why);
+    const auto header = why.reason == Reason::wrongKey ? envelope::verify(sealed, sender) : fail(why);
+    if (header && header->mailbox == m_post.mailbox && isForDestroyedKey(*header)) {
+        const Result<vault::Cursor> head = m_vault.peerHead(m_post.mailbox, header->sender);
+        if (!head)
+            return fail(head.error());
+        if (header->sequence == head->sequence + 1 && header->previous == head->hash)
+            m_ask.insert(header->sender);
+    }
+    return keepAside(sealed, why);
+}
+
+/// The sender says, under its signature, that everything between our head and this brings nothing: what it carried comes
+/// anew. A hub cannot say that for it.
+Result<bool> Inbox::jump(const envelope::Opened& opened, bytes::View sealed, const vault::Cursor& head)
+{
+    const envelope::Header& header = opened.header;
+    if (m_post.channel || header.kind != envelope::Kind::statement)
+        return false;
+    const auto statement = unpackStatement(opened.plaintext);
+    const auto* again = statement ? std::get_if<SealedAgain>(&*statement) : nullptr;
+    if (!again || again->first > head.sequence + 1 || again->last + 1 != header.sequence)
+        return false;
+    const Done accepted =
+        m_vault.accept(m_post.mailbox, header.sender, {header.sequence, envelope::hashOf(sealed)}, {}, [&]() -> Done {
+            // What a replaced phone still sent stays kept aside: it does not come again.
+            const Done released = m_post.ended ? Done{} : m_vault.releaseQuarantine(m_post.mailbox, header.sender, again->first, again->last);
+            return released ? noteSealedTo(header) : released;
+        });
+    if (!accepted)
+        return fail(accepted.error());
+    ++m_report.envelopesReceived;
+    ++m_accepted;
+    m_advanced.insert(header.sender);
+    m_acknowledge.insert(header.sender);
+    return true;
+}
+
+/// Our own operations past what the other end holds wait again, and stand in envelopes that say so first.
+Result<std::optional<Error>> Inbox::takeAsk(const AskAgain& ask)
+{
+    using Answer = std::optional<Error>;
+    if (m_post.channel || ask.of != m_vault.device())
+        return Answer({Reason::forged, "statement: about another device"});
+    const Done done = m_vault.together([&]() -> Done {
+        const auto again = m_vault.sealAgain(m_post.mailbox, ask.held);
+        if (!again)
+            return fail(again.error());
+        return *again ? oweAgain((*again)->first) : Done{};
+    });
+    return done ? Result<Answer>(Answer()) : fail(done.error());
+}
+
+/// The lowest number counts, if there was one before that was not told yet.
+Done Inbox::oweAgain(std::uint64_t first)
+{
+    const auto before = m_vault.kept(sealedAgainName(m_post.mailbox));
+    if (!before && before.error().reason != Reason::notFound)
+        return fail(before.error());
+    const std::uint64_t lowest = before ? std::min(first, bytes::Reader(*before).u64()) : first;
+    return m_vault.keep(sealedAgainName(m_post.mailbox), bytes::Writer().u64(lowest).bytes());
+}
+
+/// This phone was replaced: what the clinic does not hold is counted, kept for the screens, and told; what is on its way
+/// is told to bring nothing.
+Done Inbox::leaveBehind(std::uint64_t held)
+{
+    LeftBehind left;
+    for (const journal::Operation& operation : m_vault.operations()) {
+        const auto kind = static_cast<records::Kind>(operation.kind);
+        if (operation.id.device != m_vault.device() || operation.id.number <= held || kind == records::Kind::keyAnnounced
+            || operation.audience != journal::Audience::patientAndClinic)
+            continue;
+        left.first = left.isNothing() ? operation.entered.at : std::min(left.first, operation.entered.at);
+        left.last = left.isNothing() ? operation.entered.at : std::max(left.last, operation.entered.at);
+        ++(kind == records::Kind::entryRecorded ? left.entries : kind == records::Kind::messageWritten ? left.messages
+           : kind == records::Kind::photoTaken ? left.photos : left.others);
+    }
+    return m_vault.together([&]() -> Done {
+        if (const Done ended = m_vault.endLink(m_post.mailbox); !ended)
+            return ended;
+        const auto again = m_vault.sealAgain(m_post.mailbox, 0);
+        if (!again)
+            return fail(again.error());
+        if (*again)
+            if (const Done owed = oweAgain((*again)->first); !owed)
+                return owed;
+        if (const Done kept = m_vault.keep(leftBehindName(m_post.mailbox), pack(left)); !kept)
+            return kept;
+        return m_vault.keep(leftOwedName(m_post.mailbox), bytes::Writer().u8(1).bytes());
+    });
+}
+
+/// To which epoch a phone sealed last. It never goes back, so none of an earlier one comes after this.
+Done Inbox::noteSealedTo(const envelope::Header& header)
+{
+    if (m_vault.owner() != vault::Vault::Owner::clinic)
+        return {};
+    if (!m_sealedTo) {
+        const auto known = m_vault.sealedTo(m_post.mailbox);
+        if (!known)
+            return fail(known.error());
+        m_sealedTo = *known;
+    }
+    if (header.recipientEpoch <= *m_sealedTo || header.recipientEpoch > m_vault.epochNumber())
+        return {};
+    m_sealedTo = header.recipientEpoch;
+    return m_vault.noteSealedTo(m_post.mailbox, header.recipientEpoch);
+}
+
+}  // namespace ebbline::sync
