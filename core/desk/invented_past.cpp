@@ -218,8 +218,11 @@ Done addInventedPast(Desk& desk, const aftercare::Zone& zone, const InventedPast
             const bool cameBack = drawn(course.number, 14, 15) != 0;
             if (past.acts)
                 act(bodies, desk, course, cameBack ? at : past.now, cameBack, zone);
-            if (cameBack)
+            if (cameBack) {
+                if (const auto view = desk.course(course.treatment.course); view && !view->state->entries.empty())
+                    bodies.push_back(records::VersionsOpened{course.treatment.course, view->state->unopened(), desk.person(), at});
                 bodies.push_back(followUpOf(course, desk.person(), at));
+            }
         }
         if (const Done done = append(bodies); !done)
             return done;

@@ -32,7 +32,7 @@ AlertTally alertOf(const triage::Finding& finding, const journal::CourseState& c
     }
     if (closed)
         alert.answer = AlertTally::Answer::closed;
-    else if (course.followUp && finding.raisedAt.at <= course.followUp->at.at)
+    else if (course.followUp && !finding.open)
         alert.answer = AlertTally::Answer::atFollowUp;
     return alert;
 }
