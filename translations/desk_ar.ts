@@ -973,6 +973,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>المراجعة، سنة-شهر-يوم</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>وقتها، ساعات:دقائق، إن اتُّفق عليه</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -3322,6 +3326,25 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>لديه مفاتيح العيادة. يصل إليه ما كتبه المرضى والمكاتب بعد أن يسأل هذا المكتب المحور ثم المكتب الجديد.</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>يعرض الهاتف: %1، %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>يعرض الهاتف: %1، دون وقت</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>يجب أن تكون المراجعة بعد المعالجة بيوم إلى ٦٠ يومًا. اختر يومًا من %1 إلى %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>اكتب وقت المراجعة بالساعات والدقائق، مثل 10:30، أو اتركه فارغًا.</translation>
         </message>
     </context>
     <context>

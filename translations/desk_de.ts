@@ -953,6 +953,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Nachschau, Jahr-Monat-Tag</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>Uhrzeit, Stunden:Minuten, falls vereinbart</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -3170,6 +3174,25 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Es hat die Schlüssel der Praxis. Was Patientinnen und Pulte geschrieben haben, kommt dort an, wenn erst dieses Pult und dann das neue beim Hub nachgefragt hat.</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>Das Telefon zeigt: %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>Das Telefon zeigt: %1, ohne Uhrzeit</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>Die Nachschau muss 1 bis 60 Tage nach der Behandlung liegen. Wählen Sie einen Tag vom %1 bis zum %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Die Uhrzeit der Nachschau als Stunden und Minuten schreiben, zum Beispiel 10:30, oder leer lassen.</translation>
         </message>
     </context>
     <context>

@@ -953,6 +953,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Control, año-mes-día</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>Su hora, horas:minutos, si está acordada</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -3170,6 +3174,25 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Tiene las claves de la clínica. Lo que escribieron pacientes y puestos llega allí cuando este puesto, y después el nuevo, hayan consultado el servidor.</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>El teléfono muestra: %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>El teléfono muestra: %1, sin hora</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>El control debe ser entre 1 y 60 días después del tratamiento. Elija un día del %1 al %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escriba la hora del control en horas y minutos, por ejemplo 10:30, o déjela vacía.</translation>
         </message>
     </context>
     <context>

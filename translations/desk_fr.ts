@@ -953,6 +953,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Contrôle, année-mois-jour</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>Son heure, heures:minutes, si elle est convenue</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -3170,6 +3174,25 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Il a les clés de la clinique. Ce que patients et postes ont écrit y arrive dès que ce poste, puis le nouveau, ont interrogé le hub.</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>Le téléphone affiche : %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>Le téléphone affiche : %1, sans heure</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>Le contrôle doit avoir lieu 1 à 60 jours après le traitement. Choisissez un jour du %1 au %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Écrivez l’heure du contrôle en heures et minutes, par exemple 10:30, ou laissez-la vide.</translation>
         </message>
     </context>
     <context>

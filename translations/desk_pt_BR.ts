@@ -953,6 +953,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Retorno, ano-mês-dia</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>A hora, horas:minutos, se já combinada</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -3170,6 +3174,25 @@
         <message>
             <source>It has the clinic's keys. What patients and desks wrote arrives there once this desk, and then the new one, have asked the hub.</source>
             <translation>Ela tem as chaves da clínica. O que pacientes e estações escreveram chega lá depois que esta estação, e em seguida a nova, consultarem o servidor.</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>O celular mostra: %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>O celular mostra: %1, sem hora</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>O retorno deve ser de 1 a 60 dias depois do tratamento. Escolha um dia de %1 a %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escreva a hora do retorno em horas e minutos, por exemplo 10:30, ou deixe em branco.</translation>
         </message>
     </context>
     <context>

@@ -2165,6 +2165,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>إذا كنت قلقًا فاتصل. لا تنتظر جوابًا هنا.</translation>
     </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>زيارة المتابعة: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Wenn Sie sich Sorgen machen, rufen Sie an. Warten Sie hier nicht auf eine Antwort.</translation>
     </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Kontrolltermin: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

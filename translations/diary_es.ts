@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si está preocupado, llame. No espere aquí una respuesta.</translation>
     </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Visita de control: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si vous êtes inquiet, appelez. N&apos;attendez pas de réponse ici.</translation>
     </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Visite de contrôle : %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

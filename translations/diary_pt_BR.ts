@@ -2145,6 +2145,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Se algo preocupa você, ligue. Não espere uma resposta aqui.</translation>
     </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Consulta de retorno: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

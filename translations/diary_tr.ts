@@ -2140,6 +2140,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Endişeliyseniz arayın. Burada yanıt beklemeyin.</translation>
     </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Kontrol: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2140,6 +2140,10 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>如果您担心，就打电话。不要在这里等回复。</translation>
     </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>复诊：%1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

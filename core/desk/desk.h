@@ -186,7 +186,8 @@ public:
     Done writeMessage(const recovery::CourseId& course, const std::string& text);
     Done recordFollowUp(const records::FollowUpRecorded& followUp);
 
-    /// The course goes to the phone once it is linked.
+    /// The course goes to the phone once it is linked. `followUp`: aftercare::momentOf() a visit.
+    /// \returns Reason::outOfRange for a visit that is not 1..60 days after the treatment.
     Done openCourse(const recovery::CourseId& course, const triggers::Protocol& protocol,
                     const clock::Moment& followUp);
 

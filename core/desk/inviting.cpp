@@ -1,5 +1,6 @@
 #include "core/desk/inside.h"
 
+#include "core/aftercare/visit.h"
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 #include "core/sync/hub_client.h"
@@ -79,6 +80,12 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
     if (const Done may = m_desk.m_inside->needsRoot(); !may) {
         failWith(may.error());
         return changed();
+    }
+    if (const auto summary = m_desk.summary(m_inside->course); summary) {
+        if (const Done when = aftercare::check(aftercare::visitOf(m_inside->followUp), summary->treated); !when) {
+            failWith(when.error());
+            return changed();
+        }
     }
     vault::Vault& vault = m_desk.vault();
     Inside& inside = *m_inside;

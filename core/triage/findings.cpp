@@ -2,6 +2,7 @@
 
 #include "core/triage/course_curve.h"
 
+#include "core/aftercare/visit.h"
 #include "core/bytes/text.h"
 
 #include <algorithm>
@@ -66,10 +67,12 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
     }
 }
 
+/// \pre the course is opened
 void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& now)
 {
     triggers::CourseInput input = courseInput(course);
-    const triggers::Protocol protocol = course.opened ? course.opened->protocol : triggers::defaultProtocol();
+    triggers::Protocol protocol = course.opened->protocol;
+    protocol.carePlan = aftercare::planFor(protocol.carePlan, input.treated, aftercare::visitOf(course.opened->followUp));
     // After the follow-up nobody expects entries any more.
     clock::Moment until = now;
     if (course.followUp && course.followUp->at.at < now.at) {

@@ -1,4 +1,5 @@
 // Linking a phone through a real hub's rules, in one process.
+#include "app/desk/model/times.h"
 #include "core/patient/diary.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
@@ -223,4 +224,90 @@ TEST_CASE("a run that did not reach the hub never counts as heard from it", "[de
 
     CHECK(hub.freshness() == QLatin1String("Not heard from the hub yet"));
     CHECK(hub.trouble().contains(QLatin1String("kept here and sent later")));
+}
+
+TEST_CASE("without a time the phone gets the day alone, and with one that time", "[desk][pairing][follow-up]")
+{
+    for (const bool timed : {false, true}) {
+        Room room;
+        CHECK(room.board().followUp() == QLatin1String("2027-04-12"));
+        CHECK(room.board().followUpTime().isEmpty());
+        CHECK(room.board().followUpText().contains(QLatin1String("without a time")));
+        room.board().setFollowUp(QStringLiteral("2027-04-15"));
+        if (timed) {
+            room.board().setFollowUpTime(QStringLiteral("10:30"));
+            CHECK(room.board().followUpText().contains(QLatin1String("April 15, 2027")));
+            CHECK(room.board().followUpText().contains(QLatin1String("10:30")));
+        }
+        room.meet();
+        room.board().confirm();
+        REQUIRE(room.board().isLinked());
+
+        const auto& opened = room.program->workplace().state().courses.at(room.clinic.course("Petra Halden")).opened;
+        REQUIRE(opened);
+        const auto visit = aftercare::visitOf(opened->followUp);
+        CHECK(deskapp::dayField(visit.day) == QLatin1String("2027-04-15"));
+        CHECK(visit.minute == (timed ? std::optional(10 * 60 + 30) : std::nullopt));
+    }
+}
+
+TEST_CASE("a follow-up before the treatment, or long after it, is refused with the days that can be chosen", "[desk][pairing][follow-up]")
+{
+    Room room;
+    for (const auto* day : {"2027-03-20", "2027-03-22", "2027-05-22"}) {
+        room.board().setFollowUp(QString::fromLatin1(day));
+        CHECK(room.board().blocked().contains(QLatin1String("1 to 60 days after the treatment")));
+        CHECK(room.board().blocked().contains(QLatin1String("March 23, 2027")));
+        CHECK(room.board().blocked().contains(QLatin1String("May 21, 2027")));
+        room.board().start();
+        CHECK(room.board().isChoosing());
+    }
+    room.board().setFollowUp(QStringLiteral("2027-05-21"));
+    CHECK(room.board().blocked().isEmpty());
+    room.board().setFollowUp(QStringLiteral("May"));
+    CHECK(room.board().blocked().contains(QLatin1String("year-month-day")));
+    room.board().setFollowUp(QStringLiteral("2027-04-12"));
+    room.board().setFollowUpTime(QStringLiteral("morning"));
+    CHECK(room.board().blocked().contains(QLatin1String("hours and minutes")));
+    room.board().start();
+    CHECK(room.board().isChoosing());
+}
+
+TEST_CASE("another protocol proposes its own follow-up, unless one was typed", "[desk][pairing][follow-up]")
+{
+    Room room;
+    auto& desk = room.program->workplace().desk();
+    auto longer = triggers::defaultProtocol();
+    longer.name = "Neck alone";
+    longer.carePlan.followUpDay = 28;
+    for (auto& instruction : longer.carePlan.instructions)
+        if (instruction.kind == aftercare::InstructionKind::followUp)
+            instruction.firstDay = instruction.lastDay = 28;
+    REQUIRE(desk.signProtocol(triggers::defaultProtocol()));
+    REQUIRE(desk.signProtocol(longer));
+    room.program->openPairing(deskapp::keyOf(room.clinic.course("Petra Halden")));
+    const int other = room.board().protocols()[0].contains(QLatin1String("Neck alone")) ? 0 : 1;
+    room.board().setProtocol(1 - other);
+    REQUIRE(room.board().followUp() == QLatin1String("2027-04-12"));
+
+    room.board().setProtocol(other);
+    CHECK(room.board().followUp() == QLatin1String("2027-04-19"));
+    room.board().setFollowUp(QStringLiteral("2027-04-14"));
+    room.board().setProtocol(1 - other);
+    CHECK(room.board().followUp() == QLatin1String("2027-04-14"));
+}
+
+TEST_CASE("another phone for a course keeps the follow-up that was agreed", "[desk][pairing][follow-up]")
+{
+    Room room;
+    room.board().setFollowUp(QStringLiteral("2027-04-15"));
+    room.board().setFollowUpTime(QStringLiteral("16:00"));
+    room.meet();
+    room.board().confirm();
+    REQUIRE(room.board().isLinked());
+
+    room.program->openPairing(deskapp::keyOf(room.clinic.course("Petra Halden")));
+
+    CHECK(room.board().followUp() == QLatin1String("2027-04-15"));
+    CHECK(room.board().followUpTime() == QLatin1String("16:00"));
 }
