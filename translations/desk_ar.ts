@@ -3671,6 +3671,33 @@
             <source>Draw or choose a thread first.</source>
             <translation>ارسم خيطًا أو اختره أولًا.</translation>
         </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>بدأ هذا السجل في %1. حدّد متى كانت المعالجة.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>كانت المعالجة قبل %Ln يوم. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل يوم واحد. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل يومين. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل %Ln أيام. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل %Ln يومًا. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل %Ln يوم. حدّد إن كان ذلك صحيحًا.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>هذا الوقت لم يأتِ بعد. اكتب متى كانت المعالجة.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>اكتب يوم المعالجة سنة-شهر-يوم، مثل 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>اكتب وقت المعالجة بالساعات والدقائق، مثل 14:05.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6610,5 +6637,32 @@
             <numerusform>%Ln دقيقة</numerusform>
         </translation>
     </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>متى كانت المعالجة</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>اليوم، سنة-شهر-يوم</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>الوقت، ساعات:دقائق</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>كانت الآن</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>كانت في ذلك الوقت</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>تُحسب أيام المسار من هنا. إن لم تغيّره، يأخذ سجل اليوم وقت تسجيلك له.</translation>
+        </message>
     </context>
 </TS>

@@ -3483,6 +3483,29 @@
             <source>Draw or choose a thread first.</source>
             <translation>Zeichnen oder wählen Sie zuerst einen Faden.</translation>
         </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Dieser Eintrag wurde am %1 begonnen. Geben Sie an, wann die Behandlung war.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>Die Behandlung war vor %Ln Tag. Geben Sie an, ob das stimmt.</numerusform>
+                <numerusform>Die Behandlung war vor %Ln Tagen. Geben Sie an, ob das stimmt.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Dieser Zeitpunkt liegt noch vor uns. Schreiben Sie, wann die Behandlung war.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Den Tag der Behandlung als Jahr-Monat-Tag schreiben, zum Beispiel 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Die Uhrzeit der Behandlung als Stunden und Minuten schreiben, zum Beispiel 14:05.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6274,5 +6297,32 @@
             <numerusform>%Ln Minuten</numerusform>
         </translation>
     </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Wann die Behandlung war</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Tag, Jahr-Monat-Tag</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Uhrzeit, Stunden:Minuten</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>Sie war eben</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>Sie war zu dieser Zeit</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Ab hier zählen die Tage des Verlaufs. Ändern Sie nichts, gilt für eine Behandlung von heute der Zeitpunkt, zu dem Sie sie festhalten.</translation>
+        </message>
     </context>
 </TS>

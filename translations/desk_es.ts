@@ -3483,6 +3483,29 @@
             <source>Draw or choose a thread first.</source>
             <translation>Dibuje o elija primero un hilo.</translation>
         </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Este registro se empezó el %1. Indique cuándo fue el tratamiento.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>El tratamiento fue hace %Ln día. Indique si es correcto.</numerusform>
+                <numerusform>El tratamiento fue hace %Ln días. Indique si es correcto.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Ese momento aún no ha llegado. Escriba cuándo fue el tratamiento.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Escriba el día del tratamiento como año-mes-día, por ejemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Escriba la hora del tratamiento en horas y minutos, por ejemplo 14:05.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6273,6 +6296,33 @@
                 <numerusform>%Ln minuto</numerusform>
                 <numerusform>%Ln minutos</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Cuándo fue el tratamiento</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Día, año-mes-día</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Hora, horas:minutos</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>Fue ahora mismo</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>Fue entonces</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Los días del caso se cuentan desde aquí. Si no lo cambia, un registro de hoy toma la hora en que lo guarda.</translation>
         </message>
     </context>
 </TS>

@@ -3483,6 +3483,29 @@
             <source>Draw or choose a thread first.</source>
             <translation>Tracez ou choisissez d’abord un fil.</translation>
         </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Cet enregistrement a été commencé le %1. Indiquez quand le traitement a eu lieu.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>Le traitement date d’il y a %Ln jour. Indiquez si c’est exact.</numerusform>
+                <numerusform>Le traitement date d’il y a %Ln jours. Indiquez si c’est exact.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Ce moment est encore à venir. Écrivez quand le traitement a eu lieu.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Écrivez le jour du traitement année-mois-jour, par exemple 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Écrivez l’heure du traitement en heures et minutes, par exemple 14:05.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6273,6 +6296,33 @@
                 <numerusform>%Ln minute</numerusform>
                 <numerusform>%Ln minutes</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Quand le traitement a eu lieu</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Jour, année-mois-jour</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Heure, heures:minutes</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>C’était à l’instant</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>C’était bien à ce moment</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Les jours du suivi comptent à partir d’ici. Sans changement, un enregistrement d’aujourd’hui prend l’heure à laquelle vous l’enregistrez.</translation>
         </message>
     </context>
 </TS>

@@ -3483,6 +3483,29 @@
             <source>Draw or choose a thread first.</source>
             <translation>Desenhe ou escolha primeiro um fio.</translation>
         </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Este registro foi iniciado em %1. Informe quando foi o tratamento.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>O tratamento foi há %Ln dia. Informe se está certo.</numerusform>
+                <numerusform>O tratamento foi há %Ln dias. Informe se está certo.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Esse momento ainda não chegou. Escreva quando foi o tratamento.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Escreva o dia do tratamento como ano-mês-dia, por exemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Escreva a hora do tratamento em horas e minutos, por exemplo 14:05.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6273,6 +6296,33 @@
                 <numerusform>%Ln minuto</numerusform>
                 <numerusform>%Ln minutos</numerusform>
             </translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Quando foi o tratamento</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Dia, ano-mês-dia</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Hora, horas:minutos</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>Foi agora mesmo</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>Foi nesse momento</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Os dias do caso contam a partir daqui. Se não mudar, um registro de hoje recebe a hora em que você o grava.</translation>
         </message>
     </context>
 </TS>
