@@ -1665,39 +1665,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>نعم</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>لا</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1، %2 ٪</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>الضمادات</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>الموافقة</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>شُرحت المحاذير</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>الدرجات بعدها مباشرة</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>لا شيء</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 من ٥</translation>
         </message>
@@ -1793,10 +1760,6 @@
         <message>
             <source>Thread</source>
             <translation>الخيط</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>رقم التشغيلة</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1950,6 +1913,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>الأولى والأخيرة لكل منظر، والأولى على اليسار. قد يختلف الضوء والمسافة وتعبير الوجه: قارن بحذر.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>التشغيلة، الصلاحية</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1، %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2087,6 +2059,81 @@
             <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>الخيط %1: %2، %3. %4. %5، %6، %7. %8</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>شُرحت المحاذير</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>الموافقة</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>الضمادات</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>الدرجات بعدها مباشرة</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1، %2 ٪</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 كغ</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 مل خارج المسارات</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1، الصلاحية %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>يجوز أن يُسهم في المجال المعتاد</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>الوزن</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>ممزوج ببيكربونات ٨٫٤ ٪، جزء إلى %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>إبينفرين %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>غير ممزوج ببيكربونات</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>لم يوزن</translation>
         </message>
     </context>
     <context>
@@ -6663,6 +6710,13 @@
         <message>
             <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
             <translation>تُحسب أيام المسار من هنا. إن لم تغيّره، يأخذ سجل اليوم وقت تسجيلك له.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>المعالجة</translation>
         </message>
     </context>
 </TS>

@@ -1589,39 +1589,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>ja</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>nein</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Pflaster</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Einwilligung</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Vorsichtsregeln erklärt</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Werte gleich danach</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>keine</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 von 5</translation>
         </message>
@@ -1717,10 +1684,6 @@
         <message>
             <source>Thread</source>
             <translation>Faden</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Charge</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1862,6 +1825,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>Das erste und das letzte jeder Ansicht, das erste links. Licht, Abstand und Mimik können verschieden sein: vorsichtig vergleichen.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Charge, Ablauf</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1987,6 +1959,81 @@
             <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Faden %1: %2, %3. %4. %5, %6, %7. %8</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Vorsichtsregeln erklärt</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Einwilligung</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Pflaster</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Werte gleich danach</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 ml außerhalb der Fadenwege</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, Ablauf %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Darf in den üblichen Bereich eingehen</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>gepuffert mit Bikarbonat 8,4 %, 1 Teil auf %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>Epinephrin %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>nicht gepuffert</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>nicht gewogen</translation>
         </message>
     </context>
     <context>
@@ -6323,6 +6370,13 @@
         <message>
             <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
             <translation>Ab hier zählen die Tage des Verlaufs. Ändern Sie nichts, gilt für eine Behandlung von heute der Zeitpunkt, zu dem Sie sie festhalten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>Die Behandlung</translation>
         </message>
     </context>
 </TS>

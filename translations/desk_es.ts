@@ -1589,39 +1589,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>sí</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>no</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Apósitos</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentimiento</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Precauciones explicadas</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Valores justo después</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>ninguno</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 de 5</translation>
         </message>
@@ -1717,10 +1684,6 @@
         <message>
             <source>Thread</source>
             <translation>Hilo</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Lote</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1862,6 +1825,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>La primera y la última de cada vista, la primera a la izquierda. La luz, la distancia y la expresión pueden variar: compare con cautela.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Lote, caducidad</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1987,6 +1959,81 @@
             <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Hilo %1: %2, %3. %4. %5, %6, %7. %8</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Precauciones explicadas</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentimiento</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Apósitos</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valores justo después</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 mL fuera de los trayectos</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, caducidad %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Puede usarse para el margen habitual</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Peso</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>tamponada con bicarbonato al 8,4 %, 1 parte por %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>epinefrina %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>sin tamponar</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>sin pesar</translation>
         </message>
     </context>
     <context>
@@ -6323,6 +6370,13 @@
         <message>
             <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
             <translation>Los días del caso se cuentan desde aquí. Si no lo cambia, un registro de hoy toma la hora en que lo guarda.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>El tratamiento</translation>
         </message>
     </context>
 </TS>

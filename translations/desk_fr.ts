@@ -1589,39 +1589,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>oui</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>non</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Pansements</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentement</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Précautions expliquées</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Valeurs juste après</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>aucune</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 sur 5</translation>
         </message>
@@ -1717,10 +1684,6 @@
         <message>
             <source>Thread</source>
             <translation>Fil</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Lot</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1862,6 +1825,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>La première et la dernière de chaque vue, la première à gauche. Lumière, distance et expression peuvent différer : comparez avec prudence.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Lot, péremption</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1987,6 +1959,81 @@
             <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Fil %1 : %2, %3. %4. %5, %6, %7. %8</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Précautions expliquées</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentement</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Pansements</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valeurs juste après</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>non</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>aucune</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 mL hors trajets</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, péremption %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Peut servir à la plage habituelle</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Poids</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>tamponnée au bicarbonate à 8,4 %, 1 part pour %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>adrénaline %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>non tamponnée</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>non pesé</translation>
         </message>
     </context>
     <context>
@@ -6323,6 +6370,13 @@
         <message>
             <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
             <translation>Les jours du suivi comptent à partir d’ici. Sans changement, un enregistrement d’aujourd’hui prend l’heure à laquelle vous l’enregistrez.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>Le traitement</translation>
         </message>
     </context>
 </TS>

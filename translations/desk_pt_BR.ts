@@ -1589,39 +1589,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>sim</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>não</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2%</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Curativos</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentimento</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Precauções explicadas</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Valores logo depois</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>nenhum</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 de 5</translation>
         </message>
@@ -1717,10 +1684,6 @@
         <message>
             <source>Thread</source>
             <translation>Fio</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Lote</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1862,6 +1825,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>A primeira e a última de cada vista, a primeira à esquerda. Luz, distância e expressão podem variar: compare com cautela.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Lote, validade</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -1987,6 +1959,81 @@
             <source>Thread %1: %2, %3. %4. %5, %6, %7. %8</source>
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Fio %1: %2, %3. %4. %5, %6, %7. %8</translation>
+        </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Precauções explicadas</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentimento</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Curativos</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valores logo depois</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>não</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>nenhum</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sim</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2%</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 mL fora dos trajetos</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, validade %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Pode ser usado para a faixa normal</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Peso</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>tamponada com bicarbonato a 8,4%, 1 parte para %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>epinefrina %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>sem tamponamento</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>não pesado</translation>
         </message>
     </context>
     <context>
@@ -6323,6 +6370,13 @@
         <message>
             <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
             <translation>Os dias do caso contam a partir daqui. Se não mudar, um registro de hoje recebe a hora em que você o grava.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>O tratamento</translation>
         </message>
     </context>
 </TS>
