@@ -2785,6 +2785,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>من دون TLS قد يقرأ آخرون: بروتوكول HTTP وحده لمحور على هذا الحاسوب نفسه. لم يُرسل شيء.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>لا يُعرف هل عرض الهاتف هذا التحذير. اتصل الآن وتأكد من أن المساعدة في الطريق.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>لا يُعرف هل عرض الهاتف هذا التحذير. اتصل بالمريض الآن.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

@@ -2677,6 +2677,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Ohne TLS könnten andere mitlesen: HTTP allein ist für einen Hub auf diesem Rechner. Nichts wurde gesendet.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>Ob das Telefon diese Warnung gezeigt hat, ist nicht bekannt. Rufen Sie jetzt an und vergewissern Sie sich, dass Hilfe unterwegs ist.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>Ob das Telefon diese Warnung gezeigt hat, ist nicht bekannt. Rufen Sie jetzt an.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

@@ -2677,6 +2677,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Sin TLS, otros podrían leer lo que se envía: HTTP sin cifrar es solo para un servidor en este mismo ordenador. No se envió nada.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>No se sabe si el teléfono ha mostrado este aviso. Llame ahora y compruebe que la ayuda está en camino.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>No se sabe si el teléfono ha mostrado este aviso. Llame ahora al paciente.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

@@ -2677,6 +2677,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Sans TLS, d’autres pourraient lire les échanges : HTTP seul est réservé à un hub sur cet ordinateur même. Rien n’a été envoyé.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>On ne sait pas si le téléphone a affiché cette alerte. Appelez maintenant et assurez-vous que les secours sont en route.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>On ne sait pas si le téléphone a affiché cette alerte. Appelez le patient maintenant.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

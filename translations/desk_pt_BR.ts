@@ -2677,6 +2677,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Sem TLS, outros poderiam ler o que é enviado: HTTP sem criptografia é só para um servidor neste mesmo computador. Nada foi enviado.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>Não se sabe se o celular mostrou este aviso. Ligue agora e certifique-se de que a ajuda está a caminho.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>Não se sabe se o celular mostrou este aviso. Ligue agora para o paciente.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

@@ -123,7 +123,7 @@ void CourseBoard::refresh()
     m_unopenedText = summary.unopened > 0
                          ? tr("%Ln new or corrected entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
-    m_findings.setRows(findingRows(view->findings, [&now](const clock::Moment& at) { return whenText(at, now); }));
+    m_findings.setRows(findingRows(*view, [&now](const clock::Moment& at) { return whenText(at, now); }));
     m_entries.setRows(entryRows(*view->state, now));
     m_messages.setRows(messageRows(*view->state, m_name, now));
     m_curves.refresh();

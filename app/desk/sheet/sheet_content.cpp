@@ -113,7 +113,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
             sheet.curves.append({charts::symptomName(symptom), charts::pictureOf(pair.left), charts::pictureOf(pair.right)});
         }
     }
-    sheet.findings = valuesOf<FindingRow>(findingRows(view->findings, &stampText));
+    sheet.findings = valuesOf<FindingRow>(findingRows(*view, &stampText));
     sheet.adherence = view->remindersDue == 0
                           ? Sheet::tr("No reminder was due.")
                           : Sheet::tr("%1 of %Ln reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))
