@@ -3401,6 +3401,11 @@
             <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
             <translation>اكتب وقت المراجعة بالساعات والدقائق، مثل 10:30، أو اتركه فارغًا.</translation>
         </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>لا يعرف المحور هذه العيادة بعد. اطلب ممن يدير المحور تشغيل %1 بمفتاح هذه العيادة. المفتاح في صفحة العيادة ويمكن نسخه منها. ثم أنشئ رمزًا جديدًا.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>

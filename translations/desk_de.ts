@@ -3249,6 +3249,11 @@
             <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
             <translation>Die Uhrzeit der Nachschau als Stunden und Minuten schreiben, zum Beispiel 10:30, oder leer lassen.</translation>
         </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>Der Hub kennt diese Praxis noch nicht. Bitten Sie, wer den Hub betreibt, %1 mit dem Schlüssel dieser Praxis auszuführen. Der Schlüssel steht auf der Seite Praxis und lässt sich dort kopieren. Erstellen Sie dann einen neuen Code.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>

@@ -3249,6 +3249,11 @@
             <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
             <translation>Escriba la hora del control en horas y minutos, por ejemplo 10:30, o déjela vacía.</translation>
         </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>El servidor aún no conoce esta clínica. Pida a quien administra el servidor que ejecute %1 con la clave de esta clínica. La clave está en la página Clínica, donde se puede copiar. Después cree un código nuevo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>

@@ -3249,6 +3249,11 @@
             <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
             <translation>Écrivez l’heure du contrôle en heures et minutes, par exemple 10:30, ou laissez-la vide.</translation>
         </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>Le hub ne connaît pas encore cette clinique. Demandez à son exploitant de lancer %1 avec la clé de cette clinique. La clé se trouve sur la page Clinique, où elle peut être copiée. Créez ensuite un nouveau code.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>

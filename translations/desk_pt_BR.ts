@@ -3249,6 +3249,11 @@
             <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
             <translation>Escreva a hora do retorno em horas e minutos, por exemplo 10:30, ou deixe em branco.</translation>
         </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>O servidor ainda não conhece esta clínica. Peça a quem administra o servidor que execute %1 com a chave desta clínica. A chave está na página Clínica, onde pode ser copiada. Depois crie um novo código.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>

@@ -242,6 +242,8 @@ public:
     std::string confirmationNumber() const;  ///< from compare on
     std::int64_t secondsLeft() const;
     const std::optional<Error>& problem() const { return m_problem; }
+    /// The hub has not admitted this clinic: whoever runs it adds the clinic by its root key first.
+    bool isClinicUnknown() const { return m_clinicUnknown; }
 
 private:
     void failWith(const Error& error);
@@ -258,6 +260,7 @@ private:
     const clock::Clock& m_clock;
     Step m_step = Step::idle;
     std::optional<Error> m_problem;
+    bool m_clinicUnknown = false;
     struct Inside;
     std::shared_ptr<Inside> m_inside;
 };

@@ -117,6 +117,7 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
                                       if (alive.expired())
                                           return;
                                       if (!response) {
+                                          m_clinicUnknown = sync::isUnknownThere(response.error());
                                           failWith(response.error());
                                           changed();
                                           return;

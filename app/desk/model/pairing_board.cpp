@@ -318,6 +318,11 @@ QString PairingBoard::text() const
     case Step::expired:
         return tr("A code is valid for ten minutes. Nothing was linked. Make a new one.");
     case Step::failed:
+        if (m_inviting && m_inviting->isClinicUnknown()) {
+            return tr("The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic's key. The key stands on the "
+                      "Clinic page, where it can be copied. Then make a new code.", "a command")
+                .arg(leftToRight("ebbline-hub add-clinic"));
+        }
         return m_inviting && m_inviting->problem() ? errorText(*m_inviting->problem()) : tr("Try again.");
     }
     return {};

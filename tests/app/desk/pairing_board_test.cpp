@@ -311,3 +311,26 @@ TEST_CASE("another phone for a course keeps the follow-up that was agreed", "[de
     CHECK(room.board().followUp() == QLatin1String("2027-04-15"));
     CHECK(room.board().followUpTime() == QLatin1String("16:00"));
 }
+
+TEST_CASE("a hub that does not know the clinic is told apart, with what its keeper must do", "[desk][pairing][hub]")
+{
+    screens::DemoClinic clinic;
+    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "another-hub"));
+    mailbox::Service service{*store, test::ClinicWorld::limits()};
+    test::LoopbackCourier courier{service, clinic.clock()};
+    auto program = clinic.program(QStringLiteral("en"), [&](const desk::Desk::Hub&) { return std::make_unique<Way>(courier); });
+    program->openPairing(deskapp::keyOf(clinic.course("Petra Halden")));
+    auto& board = *program->pairing();
+
+    board.start();
+
+    CHECK(board.isEnded());
+    CHECK(board.text().contains(QLatin1String("does not know this clinic")));
+    CHECK(board.text().contains(QLatin1String("ebbline-hub add-clinic")));
+    CHECK(board.text().contains(QLatin1String("Clinic page")));
+
+    REQUIRE(store->addClinic(program->workplace().desk().vault().clinicRoot().publicKey(), "Quay"));
+    board.again();
+    board.start();
+    CHECK(board.isCodeShown());
+}
