@@ -1106,6 +1106,19 @@
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>رمز العبوة: امسحه أو اكتبه بأقواسه</translation>
         </message>
+        <message>
+            <source>mL</source>
+            <translation>مل</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>مم</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -2155,16 +2168,16 @@
             <translation>ممزوج ببيكربونات ٨٫٤ ٪</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>لا</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>خارج المسارات: نقاط الدخول والحصر العصبي</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>الوزن، كغ</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>مل</translation>
         </message>
     </context>
     <context>
@@ -3757,6 +3770,10 @@
         <message>
             <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
             <translation>اكتب وقت المعالجة بالساعات والدقائق، مثل 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>لا</translation>
         </message>
     </context>
     <context>
@@ -6697,6 +6714,10 @@
             <numerusform>%Ln دقيقة</numerusform>
         </translation>
     </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 ٪</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentWhen</name>

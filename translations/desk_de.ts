@@ -1086,6 +1086,19 @@
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>Code auf der Packung: scannen oder mit Klammern tippen</translation>
         </message>
+        <message>
+            <source>mL</source>
+            <translation>ml</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -2055,16 +2068,16 @@
             <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>Nein</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Außerhalb der Fadenwege: Einstiche, Blockaden</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>Gewicht, kg</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>ml</translation>
         </message>
     </context>
     <context>
@@ -3565,6 +3578,10 @@
         <message>
             <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
             <translation>Die Uhrzeit der Behandlung als Stunden und Minuten schreiben, zum Beispiel 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nein</translation>
         </message>
     </context>
     <context>
@@ -6357,6 +6374,10 @@
             <numerusform>%Ln Minuten</numerusform>
         </translation>
     </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentWhen</name>

@@ -1086,6 +1086,19 @@
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>Code de l’emballage : scannez-le, ou tapez-le avec ses parenthèses</translation>
         </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -2055,16 +2068,16 @@
             <translation>Tamponnée au bicarbonate à 8,4 %</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>Non</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Hors trajets : points d’entrée, blocs</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>Poids, kg</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
         </message>
     </context>
     <context>
@@ -3565,6 +3578,10 @@
         <message>
             <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
             <translation>Écrivez l’heure du traitement en heures et minutes, par exemple 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Non</translation>
         </message>
     </context>
     <context>
@@ -6356,6 +6373,10 @@
                 <numerusform>%Ln minute</numerusform>
                 <numerusform>%Ln minutes</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
         </message>
     </context>
     <context>

@@ -345,9 +345,10 @@ QString PairingBoard::timeLeft() const
         return {};
     }
     const auto seconds = std::max<std::int64_t>(0, m_inviting->secondsLeft());
+    const QLocale locale;
+    const auto rest = locale.toString(static_cast<qlonglong>(seconds % 60));
     return tr("Valid for %1:%2", "minutes:seconds")
-        .arg(QLocale().toString(static_cast<qlonglong>(seconds / 60)),
-             QStringLiteral("%1").arg(seconds % 60, 2, 10, QLatin1Char('0')));
+        .arg(locale.toString(static_cast<qlonglong>(seconds / 60)), seconds % 60 < 10 ? locale.zeroDigit() + rest : rest);
 }
 
 QString PairingBoard::number() const

@@ -121,6 +121,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QStringList drugNames READ drugNames NOTIFY changed FINAL)
     Q_PROPERTY(QStringList percentNames READ percentNames NOTIFY changed FINAL)
     Q_PROPERTY(int percentIndex READ percentIndex WRITE setPercentIndex NOTIFY changed FINAL)  ///< -1: another
+    Q_PROPERTY(QStringList bufferNames READ bufferNames NOTIFY changed FINAL)
     /// 0 none, then 1:10, 1:9, 1:3 of bicarbonate to solution; -1: another.
     Q_PROPERTY(int bufferIndex READ bufferIndex WRITE setBufferIndex NOTIFY changed FINAL)
 
@@ -223,6 +224,7 @@ public:
     QStringList percentNames() const;
     int percentIndex() const;
     void setPercentIndex(int index);
+    QStringList bufferNames() const;
     int bufferIndex() const;
     void setBufferIndex(int index);
     QStringList dilutionNames() const;

@@ -6,6 +6,10 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <QLocale>
+
+#include <algorithm>
+
 using namespace ebbline;
 
 namespace {
@@ -333,4 +337,17 @@ TEST_CASE("a hub that does not know the clinic is told apart, with what its keep
     board.again();
     board.start();
     CHECK(board.isCodeShown());
+}
+
+TEST_CASE("the time that a code has left is written in the digits of the language alone", "[desk][pairing]")
+{
+    Room room;
+    room.board().start();
+    room.clinic.clock().advance(std::chrono::seconds(55));
+    const QLocale before;
+    QLocale::setDefault(QLocale(QStringLiteral("ar_EG")));
+    const auto left = room.board().timeLeft();
+    QLocale::setDefault(before);
+    CHECK(left.contains(QStringLiteral("٩:٠٥")));
+    CHECK_FALSE(std::any_of(left.begin(), left.end(), [](QChar letter) { return letter >= u'0' && letter <= u'9'; }));
 }
