@@ -977,6 +977,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>المراجعة، سنة-شهر-يوم</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>وقتها، ساعات:دقائق، إن اتُّفق عليه</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -1113,6 +1117,19 @@
         <message>
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>رمز العبوة: امسحه أو اكتبه بأقواسه</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>مل</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>مم</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
         </message>
     </context>
     <context>
@@ -1673,39 +1690,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>نعم</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>لا</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1، %2 ٪</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>الضمادات</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>الموافقة</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>شُرحت المحاذير</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>الدرجات بعدها مباشرة</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>لا شيء</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 من ٥</translation>
         </message>
@@ -1801,10 +1785,6 @@
         <message>
             <source>Thread</source>
             <translation>الخيط</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>رقم التشغيلة</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1958,6 +1938,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>الأولى والأخيرة لكل منظر، والأولى على اليسار. قد يختلف الضوء والمسافة وتعبير الوجه: قارن بحذر.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>التشغيلة، الصلاحية</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1، %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2104,6 +2093,81 @@
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>الخيط %1: %2، %3. %4. %5، %6، %7. %8</translation>
         </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>شُرحت المحاذير</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>الموافقة</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>الضمادات</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>الدرجات بعدها مباشرة</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>لا</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>لا شيء</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1، %2 ٪</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 كغ</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 مل خارج المسارات</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1، الصلاحية %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>يجوز أن يُسهم في المجال المعتاد</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>الوزن</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>ممزوج ببيكربونات ٨٫٤ ٪، جزء إلى %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>إبينفرين %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>غير ممزوج ببيكربونات</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>لم يوزن</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2124,16 +2188,16 @@
             <translation>ممزوج ببيكربونات ٨٫٤ ٪</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>لا</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>خارج المسارات: نقاط الدخول والحصر العصبي</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>الوزن، كغ</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>مل</translation>
         </message>
     </context>
     <context>
@@ -2753,6 +2817,14 @@
         <message>
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>من دون TLS قد يقرأ آخرون: بروتوكول HTTP وحده لمحور على هذا الحاسوب نفسه. لم يُرسل شيء.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>لا يُعرف هل عرض الهاتف هذا التحذير. اتصل الآن وتأكد من أن المساعدة في الطريق.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>لا يُعرف هل عرض الهاتف هذا التحذير. اتصل بالمريض الآن.</translation>
         </message>
     </context>
     <context>
@@ -3382,6 +3454,30 @@
                 <numerusform>على هاتف سابق %Ln شيء لم يصل قط</numerusform>
             </translation>
         </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>يعرض الهاتف: %1، %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>يعرض الهاتف: %1، دون وقت</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>يجب أن تكون المراجعة بعد المعالجة بيوم إلى ٦٠ يومًا. اختر يومًا من %1 إلى %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>اكتب وقت المراجعة بالساعات والدقائق، مثل 10:30، أو اتركه فارغًا.</translation>
+        </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>لا يعرف المحور هذه العيادة بعد. اطلب ممن يدير المحور تشغيل %1 بمفتاح هذه العيادة. المفتاح في صفحة العيادة ويمكن نسخه منها. ثم أنشئ رمزًا جديدًا.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3722,6 +3818,37 @@
         <message>
             <source>Draw or choose a thread first.</source>
             <translation>ارسم خيطًا أو اختره أولًا.</translation>
+        </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>بدأ هذا السجل في %1. حدّد متى كانت المعالجة.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>كانت المعالجة قبل %Ln يوم. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل يوم واحد. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل يومين. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل %Ln أيام. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل %Ln يومًا. حدّد إن كان ذلك صحيحًا.</numerusform>
+                <numerusform>كانت المعالجة قبل %Ln يوم. حدّد إن كان ذلك صحيحًا.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>هذا الوقت لم يأتِ بعد. اكتب متى كانت المعالجة.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>اكتب يوم المعالجة سنة-شهر-يوم، مثل 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>اكتب وقت المعالجة بالساعات والدقائق، مثل 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>لا</translation>
         </message>
     </context>
     <context>
@@ -6716,6 +6843,10 @@
             <numerusform>%Ln دقيقة</numerusform>
         </translation>
     </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 ٪</translation>
+        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6744,6 +6875,40 @@
         <message>
             <source>Who stands by: this is for two people</source>
             <translation>من يشهد: هذه خطوة لشخصين</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>متى كانت المعالجة</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>اليوم، سنة-شهر-يوم</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>الوقت، ساعات:دقائق</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>كانت الآن</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>كانت في ذلك الوقت</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>تُحسب أيام المسار من هنا. إن لم تغيّره، يأخذ سجل اليوم وقت تسجيلك له.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>المعالجة</translation>
         </message>
     </context>
 </TS>

@@ -957,6 +957,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Nachschau, Jahr-Monat-Tag</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>Uhrzeit, Stunden:Minuten, falls vereinbart</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -1093,6 +1097,19 @@
         <message>
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>Code auf der Packung: scannen oder mit Klammern tippen</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>ml</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
         </message>
     </context>
     <context>
@@ -1597,39 +1614,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>ja</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>nein</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Pflaster</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Einwilligung</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Vorsichtsregeln erklärt</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Werte gleich danach</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>keine</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 von 5</translation>
         </message>
@@ -1725,10 +1709,6 @@
         <message>
             <source>Thread</source>
             <translation>Faden</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Charge</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1870,6 +1850,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>Das erste und das letzte jeder Ansicht, das erste links. Licht, Abstand und Mimik können verschieden sein: vorsichtig vergleichen.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Charge, Ablauf</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2004,6 +1993,81 @@
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Faden %1: %2, %3. %4. %5, %6, %7. %8</translation>
         </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Vorsichtsregeln erklärt</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Einwilligung</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Pflaster</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Werte gleich danach</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>nein</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>keine</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>ja</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 ml außerhalb der Fadenwege</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, Ablauf %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Darf in den üblichen Bereich eingehen</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>gepuffert mit Bikarbonat 8,4 %, 1 Teil auf %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>Epinephrin %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>nicht gepuffert</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>nicht gewogen</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2024,16 +2088,16 @@
             <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>Nein</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Außerhalb der Fadenwege: Einstiche, Blockaden</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>Gewicht, kg</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>ml</translation>
         </message>
     </context>
     <context>
@@ -2646,6 +2710,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Ohne TLS könnten andere mitlesen: HTTP allein ist für einen Hub auf diesem Rechner. Nichts wurde gesendet.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>Ob das Telefon diese Warnung gezeigt hat, ist nicht bekannt. Rufen Sie jetzt an und vergewissern Sie sich, dass Hilfe unterwegs ist.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>Ob das Telefon diese Warnung gezeigt hat, ist nicht bekannt. Rufen Sie jetzt an.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -3226,6 +3298,30 @@
                 <numerusform>Auf einem früheren Telefon sind noch %Ln Aufzeichnungen, die nie ankamen</numerusform>
             </translation>
         </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>Das Telefon zeigt: %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>Das Telefon zeigt: %1, ohne Uhrzeit</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>Die Nachschau muss 1 bis 60 Tage nach der Behandlung liegen. Wählen Sie einen Tag vom %1 bis zum %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Die Uhrzeit der Nachschau als Stunden und Minuten schreiben, zum Beispiel 10:30, oder leer lassen.</translation>
+        </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>Der Hub kennt diese Praxis noch nicht. Bitten Sie, wer den Hub betreibt, %1 mit dem Schlüssel dieser Praxis auszuführen. Der Schlüssel steht auf der Seite Praxis und lässt sich dort kopieren. Erstellen Sie dann einen neuen Code.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3530,6 +3626,33 @@
         <message>
             <source>Draw or choose a thread first.</source>
             <translation>Zeichnen oder wählen Sie zuerst einen Faden.</translation>
+        </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Dieser Eintrag wurde am %1 begonnen. Geben Sie an, wann die Behandlung war.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>Die Behandlung war vor %Ln Tag. Geben Sie an, ob das stimmt.</numerusform>
+                <numerusform>Die Behandlung war vor %Ln Tagen. Geben Sie an, ob das stimmt.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Dieser Zeitpunkt liegt noch vor uns. Schreiben Sie, wann die Behandlung war.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Den Tag der Behandlung als Jahr-Monat-Tag schreiben, zum Beispiel 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Die Uhrzeit der Behandlung als Stunden und Minuten schreiben, zum Beispiel 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nein</translation>
         </message>
     </context>
     <context>
@@ -6376,6 +6499,10 @@
             <numerusform>%Ln Minuten</numerusform>
         </translation>
     </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6404,6 +6531,40 @@
         <message>
             <source>Who stands by: this is for two people</source>
             <translation>Wer dabei ist: Das geht nur zu zweit</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Wann die Behandlung war</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Tag, Jahr-Monat-Tag</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Uhrzeit, Stunden:Minuten</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>Sie war eben</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>Sie war zu dieser Zeit</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Ab hier zählen die Tage des Verlaufs. Ändern Sie nichts, gilt für eine Behandlung von heute der Zeitpunkt, zu dem Sie sie festhalten.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>Die Behandlung</translation>
         </message>
     </context>
 </TS>

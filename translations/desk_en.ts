@@ -679,4 +679,14 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>ebbline::deskapp::TreatmentEditor</name>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>The treatment was %Ln day ago. Say whether that is right.</numerusform>
+                <numerusform>The treatment was %Ln days ago. Say whether that is right.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

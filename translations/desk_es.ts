@@ -957,6 +957,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Control, año-mes-día</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>Su hora, horas:minutos, si está acordada</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -1093,6 +1097,19 @@
         <message>
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>Código del envase: escanéelo o tecléelo con sus paréntesis</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
         </message>
     </context>
     <context>
@@ -1597,39 +1614,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>sí</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>no</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Apósitos</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentimiento</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Precauciones explicadas</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Valores justo después</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>ninguno</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 de 5</translation>
         </message>
@@ -1725,10 +1709,6 @@
         <message>
             <source>Thread</source>
             <translation>Hilo</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Lote</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1870,6 +1850,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>La primera y la última de cada vista, la primera a la izquierda. La luz, la distancia y la expresión pueden variar: compare con cautela.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Lote, caducidad</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2004,6 +1993,81 @@
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Hilo %1: %2, %3. %4. %5, %6, %7. %8</translation>
         </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Precauciones explicadas</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentimiento</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Apósitos</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valores justo después</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>no</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>ninguno</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sí</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 mL fuera de los trayectos</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, caducidad %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Puede usarse para el margen habitual</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Peso</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>tamponada con bicarbonato al 8,4 %, 1 parte por %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>epinefrina %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>sin tamponar</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>sin pesar</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2024,16 +2088,16 @@
             <translation>Tamponada con bicarbonato al 8,4 %</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>No</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Fuera de los trayectos: puntos de entrada, bloqueos</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>Peso, kg</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
         </message>
     </context>
     <context>
@@ -2646,6 +2710,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Sin TLS, otros podrían leer lo que se envía: HTTP sin cifrar es solo para un servidor en este mismo ordenador. No se envió nada.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>No se sabe si el teléfono ha mostrado este aviso. Llame ahora y compruebe que la ayuda está en camino.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>No se sabe si el teléfono ha mostrado este aviso. Llame ahora al paciente.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -3226,6 +3298,30 @@
                 <numerusform>Un teléfono anterior conserva %Ln cosas que nunca llegaron</numerusform>
             </translation>
         </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>El teléfono muestra: %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>El teléfono muestra: %1, sin hora</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>El control debe ser entre 1 y 60 días después del tratamiento. Elija un día del %1 al %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escriba la hora del control en horas y minutos, por ejemplo 10:30, o déjela vacía.</translation>
+        </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>El servidor aún no conoce esta clínica. Pida a quien administra el servidor que ejecute %1 con la clave de esta clínica. La clave está en la página Clínica, donde se puede copiar. Después cree un código nuevo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3530,6 +3626,33 @@
         <message>
             <source>Draw or choose a thread first.</source>
             <translation>Dibuje o elija primero un hilo.</translation>
+        </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Este registro se empezó el %1. Indique cuándo fue el tratamiento.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>El tratamiento fue hace %Ln día. Indique si es correcto.</numerusform>
+                <numerusform>El tratamiento fue hace %Ln días. Indique si es correcto.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Ese momento aún no ha llegado. Escriba cuándo fue el tratamiento.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Escriba el día del tratamiento como año-mes-día, por ejemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Escriba la hora del tratamiento en horas y minutos, por ejemplo 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>No</translation>
         </message>
     </context>
     <context>
@@ -6376,6 +6499,10 @@
                 <numerusform>%Ln minutos</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6404,6 +6531,40 @@
         <message>
             <source>Who stands by: this is for two people</source>
             <translation>Quién acompaña: esto se hace entre dos personas</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Cuándo fue el tratamiento</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Día, año-mes-día</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Hora, horas:minutos</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>Fue ahora mismo</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>Fue entonces</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Los días del caso se cuentan desde aquí. Si no lo cambia, un registro de hoy toma la hora en que lo guarda.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>El tratamiento</translation>
         </message>
     </context>
 </TS>

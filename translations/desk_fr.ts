@@ -957,6 +957,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Contrôle, année-mois-jour</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>Son heure, heures:minutes, si elle est convenue</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -1093,6 +1097,19 @@
         <message>
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>Code de l’emballage : scannez-le, ou tapez-le avec ses parenthèses</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
         </message>
     </context>
     <context>
@@ -1597,39 +1614,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>oui</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>non</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Pansements</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentement</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Précautions expliquées</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Valeurs juste après</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>aucune</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 sur 5</translation>
         </message>
@@ -1725,10 +1709,6 @@
         <message>
             <source>Thread</source>
             <translation>Fil</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Lot</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1870,6 +1850,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>La première et la dernière de chaque vue, la première à gauche. Lumière, distance et expression peuvent différer : comparez avec prudence.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Lot, péremption</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2004,6 +1993,81 @@
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Fil %1 : %2, %3. %4. %5, %6, %7. %8</translation>
         </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Précautions expliquées</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentement</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Pansements</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valeurs juste après</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>non</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>aucune</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>oui</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 mL hors trajets</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, péremption %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Peut servir à la plage habituelle</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Poids</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>tamponnée au bicarbonate à 8,4 %, 1 part pour %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>adrénaline %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>non tamponnée</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>non pesé</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2024,16 +2088,16 @@
             <translation>Tamponnée au bicarbonate à 8,4 %</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>Non</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Hors trajets : points d’entrée, blocs</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>Poids, kg</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
         </message>
     </context>
     <context>
@@ -2646,6 +2710,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Sans TLS, d’autres pourraient lire les échanges : HTTP seul est réservé à un hub sur cet ordinateur même. Rien n’a été envoyé.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>On ne sait pas si le téléphone a affiché cette alerte. Appelez maintenant et assurez-vous que les secours sont en route.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>On ne sait pas si le téléphone a affiché cette alerte. Appelez le patient maintenant.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -3226,6 +3298,30 @@
                 <numerusform>Un téléphone précédent contient encore %Ln éléments qui ne sont jamais arrivés</numerusform>
             </translation>
         </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>Le téléphone affiche : %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>Le téléphone affiche : %1, sans heure</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>Le contrôle doit avoir lieu 1 à 60 jours après le traitement. Choisissez un jour du %1 au %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Écrivez l’heure du contrôle en heures et minutes, par exemple 10:30, ou laissez-la vide.</translation>
+        </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>Le hub ne connaît pas encore cette clinique. Demandez à son exploitant de lancer %1 avec la clé de cette clinique. La clé se trouve sur la page Clinique, où elle peut être copiée. Créez ensuite un nouveau code.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3530,6 +3626,33 @@
         <message>
             <source>Draw or choose a thread first.</source>
             <translation>Tracez ou choisissez d’abord un fil.</translation>
+        </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Cet enregistrement a été commencé le %1. Indiquez quand le traitement a eu lieu.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>Le traitement date d’il y a %Ln jour. Indiquez si c’est exact.</numerusform>
+                <numerusform>Le traitement date d’il y a %Ln jours. Indiquez si c’est exact.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Ce moment est encore à venir. Écrivez quand le traitement a eu lieu.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Écrivez le jour du traitement année-mois-jour, par exemple 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Écrivez l’heure du traitement en heures et minutes, par exemple 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Non</translation>
         </message>
     </context>
     <context>
@@ -6376,6 +6499,10 @@
                 <numerusform>%Ln minutes</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1 %</translation>
+        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6404,6 +6531,40 @@
         <message>
             <source>Who stands by: this is for two people</source>
             <translation>Qui assiste : cela se fait à deux</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Quand le traitement a eu lieu</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Jour, année-mois-jour</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Heure, heures:minutes</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>C’était à l’instant</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>C’était bien à ce moment</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Les jours du suivi comptent à partir d’ici. Sans changement, un enregistrement d’aujourd’hui prend l’heure à laquelle vous l’enregistrez.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>Le traitement</translation>
         </message>
     </context>
 </TS>

@@ -957,6 +957,10 @@
             <source>Follow-up, year-month-day</source>
             <translation>Retorno, ano-mês-dia</translation>
         </message>
+        <message>
+            <source>Its time, hours:minutes, if it is agreed</source>
+            <translation>A hora, horas:minutos, se já combinada</translation>
+        </message>
     </context>
     <context>
         <name>PairingPage</name>
@@ -1093,6 +1097,19 @@
         <message>
             <source>Code on the pack: scan it, or type it with its brackets</source>
             <translation>Código da embalagem: escaneie ou digite com os parênteses</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
+        </message>
+        <message>
+            <source>mm</source>
+            <translation>mm</translation>
+        </message>
+        <message>
+            <source>G</source>
+            <comment>needle gauge</comment>
+            <translation>G</translation>
         </message>
     </context>
     <context>
@@ -1597,39 +1614,6 @@
     <context>
         <name>Sheet</name>
         <message>
-            <source>yes</source>
-            <translation>sim</translation>
-        </message>
-        <message>
-            <source>no</source>
-            <translation>não</translation>
-        </message>
-        <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2%</translation>
-        </message>
-        <message>
-            <source>Dressings</source>
-            <translation>Curativos</translation>
-        </message>
-        <message>
-            <source>Consent</source>
-            <translation>Consentimento</translation>
-        </message>
-        <message>
-            <source>Cautions explained</source>
-            <translation>Precauções explicadas</translation>
-        </message>
-        <message>
-            <source>Scores right after</source>
-            <translation>Valores logo depois</translation>
-        </message>
-        <message>
-            <source>none</source>
-            <translation>nenhum</translation>
-        </message>
-        <message>
             <source>%1 of 5</source>
             <translation>%1 de 5</translation>
         </message>
@@ -1725,10 +1709,6 @@
         <message>
             <source>Thread</source>
             <translation>Fio</translation>
-        </message>
-        <message>
-            <source>Lot</source>
-            <translation>Lote</translation>
         </message>
         <message>
             <source>Volume</source>
@@ -1870,6 +1850,15 @@
             <source>The first and the last of each view, the first on the left. Light, distance and expression may differ: compare with care.</source>
             <translation>A primeira e a última de cada vista, a primeira à esquerda. Luz, distância e expressão podem variar: compare com cautela.</translation>
         </message>
+        <message>
+            <source>Lot, expiry</source>
+            <translation>Lote, validade</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -2004,6 +1993,81 @@
             <comment>number, side, zone, ending, thread, lot, volume, caution</comment>
             <translation>Fio %1: %2, %3. %4. %5, %6, %7. %8</translation>
         </message>
+        <message>
+            <source>Cautions explained</source>
+            <translation>Precauções explicadas</translation>
+        </message>
+        <message>
+            <source>Consent</source>
+            <translation>Consentimento</translation>
+        </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Curativos</translation>
+        </message>
+        <message>
+            <source>Scores right after</source>
+            <translation>Valores logo depois</translation>
+        </message>
+        <message>
+            <source>no</source>
+            <translation>não</translation>
+        </message>
+        <message>
+            <source>none</source>
+            <translation>nenhum</translation>
+        </message>
+        <message>
+            <source>yes</source>
+            <translation>sim</translation>
+        </message>
+        <message>
+            <source>%1, %2 %</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2%</translation>
+        </message>
+        <message>
+            <source>%1 kg</source>
+            <translation>%1 kg</translation>
+        </message>
+        <message>
+            <source>%1 mL outside the tracks</source>
+            <translation>%1 mL fora dos trajetos</translation>
+        </message>
+        <message>
+            <source>%1, expiry %2</source>
+            <comment>lot, date as on the pack</comment>
+            <translation>%1, validade %2</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>label, value</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>May teach the usual range</source>
+            <translation>Pode ser usado para a faixa normal</translation>
+        </message>
+        <message>
+            <source>Weight</source>
+            <translation>Peso</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <translation>tamponada com bicarbonato a 8,4%, 1 parte para %1</translation>
+        </message>
+        <message>
+            <source>epinephrine %1</source>
+            <translation>epinefrina %1</translation>
+        </message>
+        <message>
+            <source>not buffered</source>
+            <translation>sem tamponamento</translation>
+        </message>
+        <message>
+            <source>not weighed</source>
+            <translation>não pesado</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2024,16 +2088,16 @@
             <translation>Tamponada com bicarbonato a 8,4%</translation>
         </message>
         <message>
-            <source>No</source>
-            <translation>Não</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Fora dos trajetos: pontos de entrada, bloqueios</translation>
         </message>
         <message>
             <source>Weight, kg</source>
             <translation>Peso, kg</translation>
+        </message>
+        <message>
+            <source>mL</source>
+            <translation>mL</translation>
         </message>
     </context>
     <context>
@@ -2646,6 +2710,14 @@
             <source>Without TLS others could read along: plain HTTP is for a hub on this very computer. Nothing was sent.</source>
             <translation>Sem TLS, outros poderiam ler o que é enviado: HTTP sem criptografia é só para um servidor neste mesmo computador. Nada foi enviado.</translation>
         </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.</source>
+            <translation>Não se sabe se o celular mostrou este aviso. Ligue agora e certifique-se de que a ajuda está a caminho.</translation>
+        </message>
+        <message>
+            <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
+            <translation>Não se sabe se o celular mostrou este aviso. Ligue agora para o paciente.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
@@ -3226,6 +3298,30 @@
                 <numerusform>Um celular anterior ainda guarda %Ln coisas que nunca chegaram</numerusform>
             </translation>
         </message>
+        <message>
+            <source>The phone shows: %1, %2</source>
+            <comment>date, time</comment>
+            <translation>O celular mostra: %1, %2</translation>
+        </message>
+        <message>
+            <source>The phone shows: %1, without a time</source>
+            <comment>date</comment>
+            <translation>O celular mostra: %1, sem hora</translation>
+        </message>
+        <message>
+            <source>The follow-up must be 1 to 60 days after the treatment. Choose a day from %1 to %2.</source>
+            <comment>date, date</comment>
+            <translation>O retorno deve ser de 1 a 60 dias depois do tratamento. Escolha um dia de %1 a %2.</translation>
+        </message>
+        <message>
+            <source>Write the time of the follow-up as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escreva a hora do retorno em horas e minutos, por exemplo 10:30, ou deixe em branco.</translation>
+        </message>
+        <message>
+            <source>The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic&apos;s key. The key stands on the Clinic page, where it can be copied. Then make a new code.</source>
+            <comment>a command</comment>
+            <translation>O servidor ainda não conhece esta clínica. Peça a quem administra o servidor que execute %1 com a chave desta clínica. A chave está na página Clínica, onde pode ser copiada. Depois crie um novo código.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3530,6 +3626,33 @@
         <message>
             <source>Draw or choose a thread first.</source>
             <translation>Desenhe ou escolha primeiro um fio.</translation>
+        </message>
+        <message>
+            <source>This record was begun on %1. Say when the treatment was.</source>
+            <translation>Este registro foi iniciado em %1. Informe quando foi o tratamento.</translation>
+        </message>
+        <message numerus="yes">
+            <source>The treatment was %Ln day(s) ago. Say whether that is right.</source>
+            <translation>
+                <numerusform>O tratamento foi há %Ln dia. Informe se está certo.</numerusform>
+                <numerusform>O tratamento foi há %Ln dias. Informe se está certo.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>This time is still to come. Write when the treatment was.</source>
+            <translation>Esse momento ainda não chegou. Escreva quando foi o tratamento.</translation>
+        </message>
+        <message>
+            <source>Write the day of the treatment as year-month-day, for example 2029-06-30.</source>
+            <translation>Escreva o dia do tratamento como ano-mês-dia, por exemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time of the treatment as hours and minutes, for example 14:05.</source>
+            <translation>Escreva a hora do tratamento em horas e minutos, por exemplo 14:05.</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Não</translation>
         </message>
     </context>
     <context>
@@ -6376,6 +6499,10 @@
                 <numerusform>%Ln minutos</numerusform>
             </translation>
         </message>
+        <message>
+            <source>%1 %</source>
+            <translation>%1%</translation>
+        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6404,6 +6531,40 @@
         <message>
             <source>Who stands by: this is for two people</source>
             <translation>Quem acompanha: isto se faz a dois</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentWhen</name>
+        <message>
+            <source>When the treatment was</source>
+            <translation>Quando foi o tratamento</translation>
+        </message>
+        <message>
+            <source>Day, year-month-day</source>
+            <translation>Dia, ano-mês-dia</translation>
+        </message>
+        <message>
+            <source>Time, hours:minutes</source>
+            <translation>Hora, horas:minutos</translation>
+        </message>
+        <message>
+            <source>It was just now</source>
+            <translation>Foi agora mesmo</translation>
+        </message>
+        <message>
+            <source>It was then</source>
+            <translation>Foi nesse momento</translation>
+        </message>
+        <message>
+            <source>The days of the course count from here. Unless you change it, today&apos;s record takes the time at which you record it.</source>
+            <translation>Os dias do caso contam a partir daqui. Se não mudar, um registro de hoje recebe a hora em que você o grava.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TreatmentPanel</name>
+        <message>
+            <source>The treatment</source>
+            <translation>O tratamento</translation>
         </message>
     </context>
 </TS>

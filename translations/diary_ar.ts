@@ -2188,6 +2188,10 @@
                 <numerusform>%n شيء كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>زيارة المتابعة: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2164,6 +2164,10 @@
                 <numerusform>%n Sachen, die Sie hier aufgeschrieben haben, kamen nicht in der Praxis an. Bitte zeigen Sie sie dort.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Kontrolltermin: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2164,6 +2164,10 @@
                 <numerusform>%n cosas que escribió aquí no llegaron a la clínica. Enséñelas allí, por favor.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Visita de control: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

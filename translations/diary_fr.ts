@@ -2164,6 +2164,10 @@
                 <numerusform>%n choses que vous avez écrites ici ne sont pas arrivées à la clinique. Montrez-les là-bas, s&apos;il vous plaît.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Visite de contrôle : %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2164,6 +2164,10 @@
                 <numerusform>%n coisas que você escreveu aqui não chegaram à clínica. Mostre-as lá, por favor.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Consulta de retorno: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2159,6 +2159,10 @@
                 <numerusform>Burada yazdığınız %n şey kliniğe ulaşmadı. Lütfen orada gösterin.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Kontrol: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2158,6 +2158,10 @@
                 <numerusform>您在这里写的 %n 项没有送到诊所。请到诊所出示。</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>复诊：%1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -37,7 +37,13 @@ PageFrame {
     ]
 
     Words {
-        text: root.course.facts + " · " + root.course.adherence
+        text: root.course.facts
+        soft: true
+        small: true
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.course.adherence
         soft: true
         small: true
         Layout.fillWidth: true
@@ -88,6 +94,10 @@ PageFrame {
             }
             EntryPanel {
                 entries: root.course.entries
+                Layout.fillWidth: true
+            }
+            TreatmentPanel {
+                course: root.course
                 Layout.fillWidth: true
             }
         }

@@ -61,7 +61,7 @@ PageFrame {
         Words {
             text: root.board.code
             font.pixelSize: Theme.textTitle
-            font.family: "Noto Sans Mono"
+            font.family: Theme.codeFamily
             LayoutMirroring.enabled: false
             Layout.fillWidth: true
         }

@@ -20,13 +20,23 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     LineField {
+        objectName: "followUpDay"
         label: qsTr("Follow-up, year-month-day")
         value: root.board.followUp
         onEdited: text => root.board.followUp = text
         Layout.fillWidth: true
         Layout.maximumWidth: 20 * Theme.textBody
     }
+    LineField {
+        objectName: "followUpTime"
+        label: qsTr("Its time, hours:minutes, if it is agreed")
+        value: root.board.followUpTime
+        onEdited: text => root.board.followUpTime = text
+        Layout.fillWidth: true
+        Layout.maximumWidth: 20 * Theme.textBody
+    }
     Words {
+        visible: root.board.followUpText.length > 0
         text: root.board.followUpText
         soft: true
         Layout.fillWidth: true

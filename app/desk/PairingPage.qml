@@ -117,7 +117,7 @@ PageFrame {
                 objectName: "typedCode"
                 text: root.board.typedCode
                 font.pixelSize: Theme.textTitle
-                font.family: "Noto Sans Mono"
+                font.family: Theme.codeFamily
                 font.letterSpacing: 1
                 Layout.fillWidth: true
             }
@@ -130,7 +130,7 @@ PageFrame {
                 objectName: "hubAddress"
                 text: root.board.hubAddress
                 font.pixelSize: Theme.textTitle
-                font.family: "Noto Sans Mono"
+                font.family: Theme.codeFamily
                 Layout.fillWidth: true
             }
             Words {

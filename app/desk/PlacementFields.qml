@@ -83,7 +83,7 @@ ColumnLayout {
         }
         StepField {
             label: qsTr("Needle or cannula")
-            unit: "G"
+            unit: qsTr("G", "needle gauge")
             from: 14
             to: 32
             value: root.ready ? root.editor.gauge : 19
@@ -93,7 +93,7 @@ ColumnLayout {
         }
         StepField {
             label: qsTr("Length")
-            unit: "mm"
+            unit: qsTr("mm")
             from: 10
             to: 500
             step: 10
@@ -104,7 +104,7 @@ ColumnLayout {
         }
         StepField {
             label: qsTr("Anaesthetic along it")
-            unit: "mL"
+            unit: qsTr("mL")
             from: 0
             to: 20
             step: 0.1

@@ -38,9 +38,9 @@ PageFrame {
         }
         Choice {
             label: qsTr("Size of the text")
-            options: ["100 %", "125 %", "150 %", "175 %", "200 %"]
-            current: [100, 125, 150, 175, 200].indexOf(root.settings.textPercent)
-            onChosen: index => root.settings.textPercent = [100, 125, 150, 175, 200][index]
+            options: root.settings.textSizes
+            current: root.settings.textSize
+            onChosen: index => root.settings.textSize = index
             width: column.room
             height: implicitHeight
         }

@@ -45,7 +45,7 @@ Flow {
         }
         Choice {
             label: qsTr("Buffered with 8.4 % bicarbonate")
-            options: [qsTr("No"), "1:10", "1:9", "1:3"]
+            options: root.ready ? root.editor.bufferNames : []
             current: root.ready ? root.editor.bufferIndex : 0
             onChosen: index => root.editor.bufferIndex = index
             width: root.columnWidth
@@ -53,7 +53,7 @@ Flow {
         }
         StepField {
             label: qsTr("Outside the tracks: entry points, blocks")
-            unit: "mL"
+            unit: qsTr("mL")
             from: 0
             to: 100
             step: 0.5

@@ -22,6 +22,10 @@ GridLayout {
         Layout.preferredWidth: 1
         Layout.alignment: Qt.AlignTop
 
+        TreatmentWhen {
+            editor: root.editor
+            Layout.fillWidth: true
+        }
         Heading {
             level: 2
             text: qsTr("Care and consent")

@@ -36,11 +36,11 @@ GridLayout {
         Repeater {
             model: root.ready ? root.editor.patients : null
 
-            ActButton {
+            PatientLine {
                 required property patientRow row
 
                 text: row.phone.length > 0 ? row.name + " · " + row.phone : row.name
-                primary: row.key === root.editor.patientKey
+                chosen: row.key === root.editor.patientKey
                 onClicked: root.editor.choosePatient(row.key)
                 Layout.fillWidth: true
             }

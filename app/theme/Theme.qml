@@ -44,6 +44,7 @@ QtObject {
     readonly property color chosen: dark ? "#22343B" : stark ? "#E3F1F4" : "#E4EDEC"
 
     readonly property string family: "Noto Sans"
+    readonly property string codeFamily: "Noto Sans Mono CJK SC"  // letters of one width, to read off and type
     readonly property real textSmall: Math.round(bodySize * 0.88 * textScale)
     readonly property real textBody: Math.round(bodySize * textScale)
     // What is large already grows less, so that a phone still shows whole words; never below body text.

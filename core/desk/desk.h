@@ -224,7 +224,8 @@ public:
     Done writeMessage(const recovery::CourseId& course, const std::string& text);
     Done recordFollowUp(const records::FollowUpRecorded& followUp);
 
-    /// The course goes to the phone once it is linked.
+    /// The course goes to the phone once it is linked. `followUp`: aftercare::momentOf() a visit.
+    /// \returns Reason::outOfRange for a visit that is not 1..60 days after the treatment.
     Done openCourse(const recovery::CourseId& course, const triggers::Protocol& protocol,
                     const clock::Moment& followUp);
 
@@ -295,6 +296,8 @@ public:
     std::string confirmationNumber() const;  ///< from compare on
     std::int64_t secondsLeft() const;
     const std::optional<Error>& problem() const { return m_problem; }
+    /// The hub has not admitted this clinic: whoever runs it adds the clinic by its root key first.
+    bool isClinicUnknown() const { return m_clinicUnknown; }
 
 private:
     void failWith(const Error& error);
@@ -312,6 +315,7 @@ private:
     const clock::Clock& m_clock;
     Step m_step = Step::idle;
     std::optional<Error> m_problem;
+    bool m_clinicUnknown = false;
     struct Inside;
     std::shared_ptr<Inside> m_inside;
 };

@@ -2,6 +2,7 @@
 
 #include "core/desk/inside.h"
 
+#include "core/aftercare/visit.h"
 #include "core/exchange/fhir_bundle.h"
 #include "core/triage/course_curve.h"
 
@@ -82,8 +83,12 @@ Result<CourseView> Desk::course(const recovery::CourseId& id) const
     if (auto patients = aftercare::Zone::find(view.summary.treated.zone))
         zone = *patients;
     std::size_t done = 0;
+    const clock::Moment& treated = view.summary.treated;
+    const aftercare::Zone& where = zone ? *zone : m_inside->zone;
+    const auto& plan = view.protocol.carePlan;
     for (const aftercare::Reminder& reminder :
-         aftercare::remindersOf(view.protocol.carePlan, view.summary.treated, zone.value_or(m_inside->zone), {})) {
+         found->opened ? aftercare::remindersOf(plan, treated, aftercare::visitOf(found->opened->followUp), where, {})
+                       : aftercare::remindersOf(plan, treated, where, {})) {
         if (reminder.due > m_inside->clock.now())
             break;
         if (reminder.kind == aftercare::InstructionKind::diaryEntry)
@@ -199,6 +204,8 @@ Done Desk::openCourse(const recovery::CourseId& id, const triggers::Protocol& pr
     if (const Done may = m_inside->needsRoot(); !may)
         return may;
     const recovery::Treatment& treatment = found->treatment->treatment;
+    if (const Done when = aftercare::check(aftercare::visitOf(followUp), treatment.at); !when)
+        return when;
     const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
     return m_inside->append(records::CourseOpened{id, treatment.at, m_inside->person, described->contacts, followUp,
                                                   treatment.baseline, protocol,

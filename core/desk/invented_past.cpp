@@ -218,14 +218,38 @@ Done addInventedPast(Desk& desk, const aftercare::Zone& zone, const InventedPast
             const bool cameBack = drawn(course.number, 14, 15) != 0;
             if (past.acts)
                 act(bodies, desk, course, cameBack ? at : past.now, cameBack, zone);
-            if (cameBack)
+            if (cameBack) {
+                if (const auto view = desk.course(course.treatment.course); view && !view->state->entries.empty())
+                    bodies.push_back(records::VersionsOpened{course.treatment.course, view->state->unopened(), desk.person(), at});
                 bodies.push_back(followUpOf(course, desk.person(), at));
+            }
         }
         if (const Done done = append(bodies); !done)
             return done;
     }
     return {};
 }
+
+namespace {
+
+/// What the phones would have told at once of what stands in the queue.
+std::vector<records::Body> shownByPhones(const Desk& desk)
+{
+    std::vector<records::Body> shown;
+    for (const triage::Row& row : desk.queue()) {
+        const auto view = desk.course(row.course);
+        for (const triage::Finding& finding : row.findings) {
+            if (!view || finding.urgency > recovery::Urgency::callNow)
+                continue;
+            for (const auto& [id, history] : view->state->entries)
+                if (finding.entry ? *finding.entry == id : history.current().at == finding.raisedAt)
+                    shown.push_back(records::WarningShown{row.course, id, finding.key, finding.urgency, history.current().recordedAt, false});
+        }
+    }
+    return shown;
+}
+
+}  // namespace
 
 Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Moment& now)
 {
@@ -283,7 +307,10 @@ Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Mome
         last.note = one.note;
         bodies.push_back(records::EntryRecorded{last});
     }
-    const auto appended = desk.vault().append(bodies, now);
+    if (const auto appended = desk.vault().append(bodies, now); !appended)
+        return fail(appended.error());
+    const std::vector<records::Body> shown = shownByPhones(desk);
+    const auto appended = shown.empty() ? Result<std::vector<journal::OperationId>>{} : desk.vault().append(shown, now);
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

@@ -1,5 +1,6 @@
 #include "core/desk/inviting_inside.h"
 
+#include "core/aftercare/visit.h"
 #include "core/bytes/reader.h"
 #include "core/bytes/text.h"
 #include "core/sync/hub_client.h"
@@ -68,6 +69,12 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
         failWith(may.error());
         return changed();
     }
+    if (const auto summary = m_desk.summary(m_inside->course); summary) {
+        if (const Done when = aftercare::check(aftercare::visitOf(m_inside->followUp), summary->treated); !when) {
+            failWith(when.error());
+            return changed();
+        }
+    }
     vault::Vault& vault = m_desk.vault();
     Inside& inside = *m_inside;
     inside.hub = std::make_shared<sync::HubClient>(courier, vault.signingKey(), m_clock);
@@ -98,6 +105,7 @@ void Inviting::start(sync::Courier& courier, std::function<void()> changed)
                                       if (alive.expired())
                                           return;
                                       if (!response) {
+                                          m_clinicUnknown = sync::isUnknownThere(response.error());
                                           failWith(response.error());
                                           changed();
                                           return;

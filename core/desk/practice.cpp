@@ -1,5 +1,6 @@
 #include "core/desk/practice.h"
 
+#include "core/aftercare/visit.h"
 #include "core/triage/course_curve.h"
 
 #include <algorithm>
@@ -32,7 +33,7 @@ AlertTally alertOf(const triage::Finding& finding, const journal::CourseState& c
     }
     if (closed)
         alert.answer = AlertTally::Answer::closed;
-    else if (course.followUp && finding.raisedAt.at <= course.followUp->at.at)
+    else if (course.followUp && !finding.open)
         alert.answer = AlertTally::Answer::atFollowUp;
     return alert;
 }
@@ -53,7 +54,8 @@ void countKept(CourseTally& tally, const journal::CourseState& course, const clo
     std::set<int> asked;
     std::map<InstructionKind, KeptTally> kept;
     for (const aftercare::Reminder& reminder :
-         aftercare::remindersOf(course.opened->protocol.carePlan, treated, found ? *found : zone, {})) {
+         aftercare::remindersOf(course.opened->protocol.carePlan, treated, aftercare::visitOf(course.opened->followUp),
+                                found ? *found : zone, {})) {
         if (reminder.due > end.at)
             break;
         if (reminder.kind == InstructionKind::diaryEntry) {

@@ -2,6 +2,7 @@
 
 #include "core/patient/inside.h"
 
+#include "core/aftercare/visit.h"
 #include "core/bytes/reader.h"
 
 #include <algorithm>
@@ -71,8 +72,9 @@ std::vector<ReminderView> Diary::Inside::reminders() const
         quiet = {reader.u16(), reader.u16(), reader.u8() == 1};
     }
     const clock::Instant moment = clock.now();
-    for (aftercare::Reminder& reminder :
-         aftercare::remindersOf(current->opened->protocol.carePlan, current->opened->treated, zone, quiet)) {
+    const records::CourseOpened& opened = *current->opened;
+    for (aftercare::Reminder& reminder : aftercare::remindersOf(opened.protocol.carePlan, opened.treated,
+                                                                aftercare::visitOf(opened.followUp), zone, quiet)) {
         ReminderView view{std::move(reminder), {}, {}, false};
         if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end()) {
             view.answer = found->second.answer;
@@ -114,7 +116,9 @@ Today Diary::today() const
         return today;
     today.day = std::max(0, clock::dayOfRecovery(course->opened->treated, today.now));
     today.followUp = course->opened->followUp;
-    today.inForce = aftercare::inForce(course->opened->protocol.carePlan, today.day);
+    today.inForce = aftercare::inForce(
+        aftercare::planFor(course->opened->protocol.carePlan, course->opened->treated, aftercare::visitOf(course->opened->followUp)),
+        today.day);
 
     for (ReminderView& view : m_inside->reminders()) {
         if (isAnswered(view)) {

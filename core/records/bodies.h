@@ -77,7 +77,7 @@ struct CourseOpened {
     clock::Moment treated;
     std::string practitioner;
     Contacts contacts;
-    clock::Moment followUp;
+    clock::Moment followUp;  ///< of its wall clock; midnight: only the day is agreed (aftercare::visitOf)
     std::map<recovery::Stream, recovery::Score> baseline;
     triggers::Protocol protocol;
     bytes::Bytes protocolSignature;  ///< Ed25519 by the clinic root over the encoded protocol

@@ -8,14 +8,20 @@ namespace ebbline::sync {
 namespace {
 
 constexpr std::int64_t mostSeconds = 1'000'000;  ///< of a Retry-After: keeps what a hub says from overflowing a time
+constexpr const char* statusText = "hub: status ";
 
 }  // namespace
+
+bool isUnknownThere(const Error& error)
+{
+    return error.reason == Reason::refused && error.detail == statusText + std::to_string(401);
+}
 
 Result<mailbox::Response> judged(Result<mailbox::Response> response)
 {
     if (!response || (response->status >= 200 && response->status < 300))
         return response;
-    const std::string status = "hub: status " + std::to_string(response->status);
+    const std::string status = statusText + std::to_string(response->status);
     switch (response->status) {
     case 401:
     case 404: return fail(Reason::refused, status);

@@ -40,5 +40,7 @@ private:
 
 /// A 2xx response, or the error that its status stands for.
 Result<mailbox::Response> judged(Result<mailbox::Response> response);
+/// The hub does not know who asks (status 401), or does not believe it; another refusal is none of this.
+bool isUnknownThere(const Error& error);
 
 }  // namespace ebbline::sync

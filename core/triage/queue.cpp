@@ -28,15 +28,18 @@ void tellWhoIsOnIt(Row& row)
         }
 }
 
-/// The follow-up answered for everything that it had in front of it, and nothing was said since.
+/// Nothing was said after the follow-up, and all that was said before it lay open by then: it answered for everything.
 bool isOver(const journal::CourseState& course)
 {
     if (!course.followUp)
         return false;
     for (const auto& [id, history] : course.entries)
-        for (const auto& version : history.versions)
-            if (version.value.at.at > course.followUp->at.at)
+        for (std::size_t number = 0; number < history.versions.size(); ++number) {
+            const journal::Opening* opening = course.opening(history, number);
+            if (history.versions[number].value.at.at > course.followUp->at.at || !opening
+                || opening->at.at > course.followUp->at.at)
                 return false;
+        }
     return true;
 }
 

@@ -18,7 +18,8 @@ struct Finding {
     clock::Moment raisedAt;
     int day = 0;            ///< day of recovery
     std::vector<records::FindingActed> acts;  ///< what people did about it, oldest first
-    bool open = true;       ///< not closed by an act
+    bool open = true;       ///< closed neither by an act nor by a follow-up that had it in front of it
+    bool openedByFollowUp = false;       ///< there is a follow-up, and somebody had opened what raised this by then
 };
 
 /// All findings of a course, newest first. Every entry that has arrived counts, as it was written, also

@@ -53,6 +53,34 @@ def faults(lupdate, folders, files, only_counts=()):
     return found
 
 
+# Names, and an address to show the form of one: the same in every language.
+NAMES = {"Ebbline", "A4", "Letter", "hub.example:8443"}
+SHOWN = re.compile(r"(?:^|[\s{;])((?:[a-z]\w*\.)?(?:text|label|title|subtitle|hint|unit|problem|options|name|description|placeholderText|\w*Word|\w*Text|spoken)"
+                   r"|Accessible\.(?:name|description))\s*:\s*(.*)")
+LITERAL = re.compile(r'"((?:[^"\\]|\\.)*)"')
+
+
+def bare_words(page):
+    """Literals with a letter or a digit that a property shows, and that no translation was asked for."""
+    found = []
+    shown, depth = None, 0
+    for number, line in enumerate(page.splitlines(), 1):
+        code = re.sub(r'^\s*//.*', "", line)
+        begins = SHOWN.search(code)
+        if depth <= 0:
+            shown = begins.group(1) if begins else None
+        text = begins.group(2) if begins and depth <= 0 else code
+        if shown is None or re.match(r"\s*(?:readonly\s+)?property\b", code) and '"' not in code:
+            continue
+        depth += text.count("(") + text.count("[") - text.count(")") - text.count("]")
+        bare = re.sub(r'qsTr\((?:[^()"]|"(?:[^"\\]|\\.)*")*\)', "", text)
+        bare = re.sub(r'(?:begunOf|indexOf|includes|split|join|keepOf|===|!==)\s*\(?\s*"[^"]*"', "", bare)
+        for literal in LITERAL.findall(bare):
+            if re.search(r"[^\W_]", re.sub(r"%L?\d|\\u[0-9a-f]{4}|\\[nt]", "", literal)) and literal not in NAMES:
+                found.append((number, literal))
+    return found
+
+
 def prove_itself(lupdate):
     with tempfile.TemporaryDirectory() as scratch:
         root = pathlib.Path(scratch)
@@ -68,6 +96,10 @@ def prove_itself(lupdate):
         if (judged("a::b::Board", "one", "two"), judged("a::b::Board", "one"), judged("a::b::Board", "one", "two", "three"),
                 judged("Board", "one", "two")) != (0, 1, 1, 4):
             sys.exit("check_words.py does not notice what it should")
+    page = 'Item {\n    label: qsTr("Weight (kg)")\n    unit: "mL"\n    options: [qsTr("No"),\n        "1:10"]\n    text: "· " + a + "%L1".arg(2)\n' \
+           '    objectName: "mine"\n    Accessible.name: "Spoken"\n    text: b === "queue" ? qsTr("x") : "Plain"\n}\n'
+    if bare_words(page) != [(3, "mL"), (5, "1:10"), (8, "Spoken"), (9, "Plain")]:
+        sys.exit(f"check_words.py does not notice words that a page shows untranslated: {bare_words(page)}")
 
 
 def main():
@@ -79,6 +111,9 @@ def main():
         files = sorted((root / "translations").glob(f"{program}_*.ts"))
         english = root / f"translations/{program}_en.ts"
         found += faults(lupdate, [root / "app" / program, *(root / "app" / part for part in parts)], files, [english])
+    for page in sorted((root / "app").rglob("*.qml")):
+        found += [f"{page.name}:{number}: shows \"{words}\", which is not translated"
+                  for number, words in bare_words(page.read_text(encoding="utf-8"))]
     print("\n".join(found))
     sys.exit(1 if found else 0)
 

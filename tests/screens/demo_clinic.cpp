@@ -9,6 +9,7 @@
 #include "core/photos/sealed_photo.h"
 #include "tests/core/photos/sample_jpeg.h"
 
+#include <algorithm>
 #include <stdexcept>
 
 namespace ebbline::screens {
@@ -290,6 +291,29 @@ void DemoClinic::confirmAll(desk::Desk& desk)
     }
 }
 
+namespace {
+
+/// The phones told their patients at once, and wrote it down.
+void writeShown(desk::Desk& desk)
+{
+    std::vector<records::Body> shown;
+    for (const auto& row : desk.queue()) {
+        for (const auto& finding : row.findings) {
+            if (finding.urgency <= recovery::Urgency::callNow) {
+                const auto& entries = desk.vault().state().courses.at(row.course).entries;
+                const auto raised = std::find_if(entries.begin(), entries.end(), [&](const auto& entry) {
+                    return finding.entry ? *finding.entry == entry.first : entry.second.current().at == finding.raisedAt;
+                });
+                shown.push_back(records::WarningShown{row.course, raised->first, finding.key, finding.urgency, finding.raisedAt, true});
+            }
+        }
+    }
+    const auto written = desk.vault().append(shown, desk.now());
+    need(written ? Done{} : Done(fail(written.error())));
+}
+
+}  // namespace
+
 void DemoClinic::fill(desk::Desk& desk, int past)
 {
     need(desk.describeClinic({{"Practice at the Quay", "+00 555 0100", "+00 555 0199", "112"},
@@ -360,6 +384,7 @@ void DemoClinic::fill(desk::Desk& desk, int past)
 
     treat(desk, "Petra Halden", 0, false);
 
+    writeShown(desk);
     const auto tomas = desk.queue();
     for (const auto& row : tomas) {
         if (row.course == m_courses["Tomas Reyl"]) {

@@ -5,6 +5,8 @@
 #include "app/desk/model/course_look.h"
 #include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
+#include "app/desk/model/treatment_editor.h"
+#include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
 
 #include <QFileDialog>
@@ -42,6 +44,8 @@ void CourseBoard::empty()
     m_name.clear();
     m_phone.clear();
     m_messageDraft.clear();
+    m_threads.clear();
+    m_care.clear();
     m_newsText.clear();
     m_forecast.clear();
     m_outcome.clear();
@@ -96,6 +100,15 @@ void CourseBoard::refresh()
     m_facts = tr("Treated %1 · %2 · %3, version %4", "date, threads, protocol, its version")
                   .arg(dateText(summary.treated), tr("%Ln thread(s)", nullptr, threads),
                        QString::fromStdString(view->protocol.name), charts::digits(view->protocol.version));
+    m_threads.clear();
+    m_care.clear();
+    if (view->state->treatment) {
+        const auto& treatment = view->state->treatment->treatment;
+        for (const auto& row : placementRows(treatment.placements)) {
+            m_threads << row.value.value<PlacementRow>().spoken;
+        }
+        m_care = careLines(treatment);
+    }
     const auto last = summary.lastEntry ? tr("Last entry %1").arg(whenText(*summary.lastEntry, now)) : tr("No entry yet");
     m_reach = tr("%1 · %2").arg(summary.linked ? tr("Phone linked") : tr("No phone linked"), last);
     if (const auto phone = PhoneOutlooks(m_workplace).text(m_course); !phone.isEmpty()) {
@@ -110,7 +123,7 @@ void CourseBoard::refresh()
     m_unopenedText = summary.unopened > 0
                          ? tr("%Ln new or corrected entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
-    m_findings.setRows(findingRows(view->findings, [&now](const clock::Moment& at) { return whenText(at, now); }));
+    m_findings.setRows(findingRows(*view, [&now](const clock::Moment& at) { return whenText(at, now); }));
     m_entries.setRows(entryRows(*view->state, now));
     m_messages.setRows(messageRows(*view->state, m_name, now));
     m_curves.refresh();

@@ -18,6 +18,8 @@ class CourseBoard : public QObject {
     Q_PROPERTY(QString phone READ phone NOTIFY changed FINAL)
     Q_PROPERTY(QString day READ day NOTIFY changed FINAL)
     Q_PROPERTY(QString facts READ facts NOTIFY changed FINAL)          ///< treated when, threads, protocol
+    Q_PROPERTY(QStringList threads READ threads NOTIFY changed FINAL)  ///< as recorded, each with lot, expiry and volume
+    Q_PROPERTY(QStringList care READ care NOTIFY changed FINAL)        ///< as recorded: anaesthetic, dressings, consent
     Q_PROPERTY(QString reach READ reach NOTIFY changed FINAL)          ///< linked phone, last entry
     Q_PROPERTY(QString adherence READ adherence NOTIFY changed FINAL)
     Q_PROPERTY(QString news READ news NOTIFY changed FINAL)            ///< since this person last looked; empty: nobody is named
@@ -49,6 +51,8 @@ public:
     QString phone() const { return m_phone; }
     QString day() const { return m_day; }
     QString facts() const { return m_facts; }
+    QStringList threads() const { return m_threads; }
+    QStringList care() const { return m_care; }
     QString reach() const { return m_reach; }
     QString adherence() const { return m_adherence; }
     QString news() const { return m_newsText; }
@@ -103,6 +107,8 @@ private:
     QString m_phone;
     QString m_day;
     QString m_facts;
+    QStringList m_threads;
+    QStringList m_care;
     QString m_reach;
     QString m_adherence;
     QString m_newsText;

@@ -136,7 +136,7 @@ Paper coursePaper(Workplace& workplace, const recovery::CourseId& course)
     paper.parts.append(who);
 
     PaperPart findings{CourseLook::tr("Findings"), {}, {CourseLook::tr("How urgent"), CourseLook::tr("What and why"), CourseLook::tr("Raised"), CourseLook::tr("What was done")}, {}};
-    for (const auto& row : findingRows(view->findings, [](const clock::Moment& at) { return stampText(at); })) {
+    for (const auto& row : findingRows(*view, [](const clock::Moment& at) { return stampText(at); })) {
         const auto finding = row.value.value<FindingRow>();
         findings.rows.append({finding.urgencyName, finding.title + QStringLiteral(". ") + finding.reason, finding.when, finding.acts.join(QLatin1Char('\n'))});
     }

@@ -71,10 +71,17 @@ QString actText(const records::FindingActed& act, const Stamp& stamp)
     return text;
 }
 
-QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const Stamp& stamp)
+bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& course)
+{
+    return std::any_of(course.warnings.begin(), course.warnings.end(), [&](const auto& warning) {
+        return warning.rule == finding.key && warning.urgency <= finding.urgency;
+    });
+}
+
+QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp)
 {
     std::vector<const triage::Finding*> order;
-    for (const auto& finding : findings) {
+    for (const auto& finding : view.findings) {
         order.push_back(&finding);
     }
     std::stable_sort(order.begin(), order.end(), [](const auto* a, const auto* b) {
@@ -92,7 +99,7 @@ QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, co
         row.title = findingTitle(*finding);
         row.reason = findingReason(*finding);
         row.basis = findingBasis(*finding);
-        row.advice = urgencyAdvice(finding->urgency);
+        row.advice = urgencyAdvice(finding->urgency, view.state != nullptr && isShownByPhone(*finding, *view.state));
         row.when = stamp(finding->raisedAt);
         row.open = finding->open;
         row.entryKey = finding->entry ? keyOf(*finding->entry) : QString();

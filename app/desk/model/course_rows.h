@@ -98,8 +98,11 @@ using Stamp = std::function<QString(const clock::Moment&)>;
 /// "Called by Dr Ito, 12 Nov, 14:20. Left a message". One act as a line.
 QString actText(const records::FindingActed& act, const Stamp& stamp);
 
+/// The phone wrote down that it showed this, at least as urgent. Without that nobody knows.
+bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& course);
+
 /// Open ones first, most urgent first, then the closed ones, newest first.
-QList<RowList::Row> findingRows(const std::vector<triage::Finding>& findings, const Stamp& stamp);
+QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp);
 /// Newest first.
 QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::Moment& now);
 /// Oldest first.

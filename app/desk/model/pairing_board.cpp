@@ -5,7 +5,6 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
-#include <QDate>
 #include <QLocale>
 
 #include <algorithm>
@@ -17,12 +16,6 @@ namespace {
 using Step = desk::Inviting::Step;
 
 constexpr std::chrono::milliseconds pollInterval{1500};
-constexpr std::chrono::minutes followUpTime{9 * 60};  ///< local; only the day is chosen here
-
-QDate dayOf(clock::LocalDay day)
-{
-    return QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
-}
 
 }  // namespace
 
@@ -54,8 +47,20 @@ bool PairingBoard::open(const recovery::CourseId& course)
     m_stepProblem.clear();
     m_protocols = m_workplace.desk().protocols();
     m_protocol = 0;
-    const int days = m_protocols.empty() ? 21 : m_protocols.front().carePlan.followUpDay;
-    m_followUp = dayOf(view->summary.treated.day()).addDays(days).toString(Qt::ISODate);
+    m_treated = view->summary.treated;
+    m_followUpTime.clear();
+    m_followUpTyped = false;
+    proposeFollowUp();
+    // Another phone for a course that runs: what was agreed stands.
+    if (const auto& opened = view->state->opened) {
+        const auto visit = aftercare::visitOf(opened->followUp);
+        m_followUp = dayField(visit.day);
+        m_followUpTime = visit.minute ? timeField(*visit.minute) : QString();
+        m_followUpTyped = true;
+        const auto same = std::find_if(m_protocols.begin(), m_protocols.end(),
+                                       [&](const auto& protocol) { return protocol.name == opened->protocol.name; });
+        m_protocol = same == m_protocols.end() ? 0 : static_cast<int>(same - m_protocols.begin());
+    }
     Q_EMIT changed();
     return true;
 }
@@ -112,33 +117,11 @@ void PairingBoard::setProtocol(int index)
 {
     if (index != m_protocol && index >= 0 && static_cast<std::size_t>(index) < m_protocols.size()) {
         m_protocol = index;
+        if (!m_followUpTyped) {
+            proposeFollowUp();
+        }
         Q_EMIT changed();
     }
-}
-
-void PairingBoard::setFollowUp(const QString& date)
-{
-    if (date != m_followUp) {
-        m_followUp = date;
-        Q_EMIT changed();
-    }
-}
-
-QString PairingBoard::followUpText() const
-{
-    const auto date = QDate::fromString(m_followUp, Qt::ISODate);
-    return date.isValid() ? QLocale().toString(date, QLocale::LongFormat)
-                          : tr("Write it as year-month-day, for example 2029-06-30.");
-}
-
-std::optional<clock::Moment> PairingBoard::followUpMoment() const
-{
-    const auto date = QDate::fromString(m_followUp, Qt::ISODate);
-    if (!date.isValid()) {
-        return std::nullopt;
-    }
-    const clock::LocalDay day{std::chrono::days(QDate(1970, 1, 1).daysTo(date))};
-    return m_workplace.zone().moment(m_workplace.zone().instantOf(day, followUpTime));
 }
 
 QString PairingBoard::blocked() const
@@ -156,8 +139,11 @@ QString PairingBoard::blocked() const
     if (!m_workplace.desk().hub()) {
         return tr("First name the hub on the Clinic page.");
     }
-    if (!m_forDesk && (m_protocols.empty() || !followUpMoment())) {
+    if (!m_forDesk && m_protocols.empty()) {
         return tr("Choose a protocol and a day for the follow-up.");
+    }
+    if (!m_forDesk) {
+        return followUpProblem();
     }
     return {};
 }
@@ -178,7 +164,8 @@ void PairingBoard::start(const QString& passphrase, int second)
     using Kind = desk::Inviting::NewDesk;
     m_inviting = m_forDesk ? std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_owner ? Kind::owner : Kind::plain)
                            : std::make_shared<desk::Inviting>(m_workplace.desk(), m_workplace.clock(), m_course,
-                                                              m_protocols[static_cast<std::size_t>(m_protocol)], *followUpMoment(),
+                                                              m_protocols[static_cast<std::size_t>(m_protocol)],
+                                                              aftercare::momentOf(*visit(), m_workplace.zone()),
                                                               m_oldLost ? desk::Inviting::OldPhone::lost : desk::Inviting::OldPhone::atHand);
     m_timer.start(pollInterval);
     m_inviting->start(*courier, [this, weak = std::weak_ptr(m_inviting)] {
@@ -341,6 +328,11 @@ QString PairingBoard::text() const
     case Step::expired:
         return tr("A code is valid for ten minutes. Nothing was linked. Make a new one.");
     case Step::failed:
+        if (m_inviting && m_inviting->isClinicUnknown()) {
+            return tr("The hub does not know this clinic yet. Ask whoever runs the hub to run %1 with this clinic's key. The key stands on the "
+                      "Clinic page, where it can be copied. Then make a new code.", "a command")
+                .arg(leftToRight("ebbline-hub add-clinic"));
+        }
         return m_inviting && m_inviting->problem() ? errorText(*m_inviting->problem()) : tr("Try again.");
     }
     return {};
@@ -363,9 +355,10 @@ QString PairingBoard::timeLeft() const
         return {};
     }
     const auto seconds = std::max<std::int64_t>(0, m_inviting->secondsLeft());
+    const QLocale locale;
+    const auto rest = locale.toString(static_cast<qlonglong>(seconds % 60));
     return tr("Valid for %1:%2", "minutes:seconds")
-        .arg(QLocale().toString(static_cast<qlonglong>(seconds / 60)),
-             QStringLiteral("%1").arg(seconds % 60, 2, 10, QLatin1Char('0')));
+        .arg(locale.toString(static_cast<qlonglong>(seconds / 60)), seconds % 60 < 10 ? locale.zeroDigit() + rest : rest);
 }
 
 QString PairingBoard::number() const

@@ -5,6 +5,7 @@
 
 #include "app/desk/model/hub_watch.h"
 #include "app/desk/model/qr_matrix.h"
+#include "core/aftercare/visit.h"
 
 #include <QObject>
 #include <QStringList>
@@ -23,6 +24,8 @@ class PairingBoard : public QObject {
     Q_PROPERTY(QStringList protocols READ protocols NOTIFY changed FINAL)
     Q_PROPERTY(int protocol READ protocol WRITE setProtocol NOTIFY changed FINAL)  ///< index
     Q_PROPERTY(QString followUp READ followUp WRITE setFollowUp NOTIFY changed FINAL)  ///< ISO date
+    Q_PROPERTY(QString followUpTime READ followUpTime WRITE setFollowUpTime NOTIFY changed FINAL)  ///< "10:30"; empty: the day alone
+    Q_PROPERTY(QString followUpProblem READ followUpProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString followUpText READ followUpText NOTIFY changed FINAL)
     Q_PROPERTY(bool choosing READ isChoosing NOTIFY changed FINAL)    ///< no code shown yet
     Q_PROPERTY(bool codeShown READ isCodeShown NOTIFY changed FINAL)
@@ -63,6 +66,9 @@ public:
     void setProtocol(int index);
     QString followUp() const { return m_followUp; }
     void setFollowUp(const QString& date);
+    QString followUpTime() const { return m_followUpTime; }
+    void setFollowUpTime(const QString& time);
+    QString followUpProblem() const;
     QString followUpText() const;
     bool isChoosing() const { return !m_inviting; }
     bool isCodeShown() const;
@@ -103,7 +109,8 @@ private:
     desk::Inviting::Step step() const;
     void stepped();
     QString textForDesk() const;
-    std::optional<clock::Moment> followUpMoment() const;
+    std::optional<aftercare::Visit> visit() const;
+    void proposeFollowUp();
 
     Workplace& m_workplace;
     HubWatch& m_hub;
@@ -114,7 +121,10 @@ private:
     QString m_stepProblem;
     std::vector<triggers::Protocol> m_protocols;
     int m_protocol = 0;
+    clock::Moment m_treated;
     QString m_followUp;
+    QString m_followUpTime;
+    bool m_followUpTyped = false;  ///< no proposal of the protocol: another protocol leaves it
     std::shared_ptr<desk::Inviting> m_inviting;
     std::string m_qrText;
     QrMatrix m_qr;

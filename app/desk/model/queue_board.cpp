@@ -2,6 +2,7 @@
 
 #include "app/charts/curve_words.h"
 #include "app/desk/model/course_list.h"
+#include "app/desk/model/course_rows.h"
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/phone_outlooks.h"
 #include "app/desk/model/times.h"
@@ -42,7 +43,8 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.key = keyOf(row.course);
     words.urgency = static_cast<int>(row.urgency);
     words.urgencyName = urgencyName(row.urgency);
-    words.advice = urgencyAdvice(row.urgency);
+    const auto& course = m_workplace.state().courses.at(row.course);
+    words.advice = urgencyAdvice(row.urgency, isShownByPhone(first, course));
     words.name = QString::fromStdString(summary.patientName);
     words.phone = leftToRight(summary.patientPhone);
     words.day = dayText(row.day);

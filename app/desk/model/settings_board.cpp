@@ -62,6 +62,15 @@ void SettingsBoard::setLanguage(const QString& language)
     }
 }
 
+QStringList SettingsBoard::textSizes()
+{
+    QStringList sizes;
+    for (int percent = 100; percent <= 200; percent += textStep) {
+        sizes << tr("%1 %").arg(QLocale().toString(percent));
+    }
+    return sizes;
+}
+
 void SettingsBoard::setTextPercent(int percent)
 {
     const int next = std::clamp(percent, 100, 200);

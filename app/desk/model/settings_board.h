@@ -20,6 +20,8 @@ class SettingsBoard : public QObject {
     Q_PROPERTY(QStringList languages READ languages CONSTANT FINAL)
     Q_PROPERTY(QStringList languageNames READ languageNames CONSTANT FINAL)
     Q_PROPERTY(int textPercent READ textPercent WRITE setTextPercent NOTIFY changed FINAL)     ///< 100..200
+    Q_PROPERTY(QStringList textSizes READ textSizes NOTIFY languageChanged FINAL)  ///< "100 %" .. "200 %"
+    Q_PROPERTY(int textSize READ textSize WRITE setTextSize NOTIFY changed FINAL)  ///< of these; -1: another
     Q_PROPERTY(int look READ look WRITE setLook NOTIFY changed FINAL)  ///< 0 light, 1 dark, 2 high contrast
     Q_PROPERTY(bool reducedMotion READ isReducedMotion WRITE setReducedMotion NOTIFY changed FINAL)
     Q_PROPERTY(bool singleKeys READ hasSingleKeys WRITE setSingleKeys NOTIFY changed FINAL)    ///< T, C, X, …
@@ -36,6 +38,9 @@ public:
     QStringList languageNames() const;
     int textPercent() const { return m_textPercent; }
     void setTextPercent(int percent);
+    static QStringList textSizes();
+    int textSize() const { return m_textPercent % textStep == 0 ? (m_textPercent - 100) / textStep : -1; }
+    void setTextSize(int index) { setTextPercent(100 + index * textStep); }
     int look() const { return m_look; }
     void setLook(int look);
     bool isReducedMotion() const { return m_reducedMotion; }
@@ -54,6 +59,8 @@ Q_SIGNALS:
 
 private:
     void keep(const QString& name, const QVariant& value);
+
+    static constexpr int textStep = 25;  ///< of text sizes, in percent
 
     QString m_file;
     QString m_language;

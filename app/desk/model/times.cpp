@@ -23,11 +23,52 @@ QDateTime wallClock(const clock::Moment& moment)
         std::chrono::duration_cast<std::chrono::milliseconds>(local).count(), QTimeZone::utc());
 }
 
+QString inPlainDigits(const QString& text)
+{
+    auto plain = text.trimmed();
+    for (auto& letter : plain) {
+        if (letter.isDigit()) {
+            letter = QChar(u'0' + letter.digitValue());
+        }
+    }
+    return plain;
+}
+
 }  // namespace
 
 QDate dateOf(const clock::Moment& moment)
 {
     return wallClock(moment).date();
+}
+
+QDate dateOf(clock::LocalDay day)
+{
+    return QDate(1970, 1, 1).addDays(day.time_since_epoch().count());
+}
+
+QString dayField(clock::LocalDay day)
+{
+    return dateOf(day).toString(Qt::ISODate);
+}
+
+QString timeField(int minuteOfDay)
+{
+    return QTime(0, 0).addSecs(60 * minuteOfDay).toString(QStringLiteral("HH:mm"));
+}
+
+std::optional<clock::LocalDay> dayFrom(const QString& text)
+{
+    const auto date = QDate::fromString(inPlainDigits(text), Qt::ISODate);
+    return date.isValid() ? std::optional(clock::LocalDay{std::chrono::days(QDate(1970, 1, 1).daysTo(date))}) : std::nullopt;
+}
+
+std::optional<int> minuteFrom(const QString& text)
+{
+    auto time = QTime::fromString(inPlainDigits(text).replace(u'.', u':'), QStringLiteral("H:mm"));
+    if (!time.isValid()) {
+        time = QLocale().toTime(text.trimmed(), QLocale::ShortFormat);
+    }
+    return time.isValid() ? std::optional(time.hour() * 60 + time.minute()) : std::nullopt;
 }
 
 QString clockText(const clock::Moment& moment)

@@ -8,6 +8,8 @@
 #include <QDate>
 #include <QString>
 
+#include <optional>
+
 namespace ebbline::deskapp {
 
 /// "Today 14:05", "Yesterday 09:12", else "12 Nov, 09:12"; `now` in the reader's zone.
@@ -24,5 +26,13 @@ QString agoText(const clock::Moment& moment, const clock::Moment& now);
 QString dayText(int day);
 
 QDate dateOf(const clock::Moment& moment);
+QDate dateOf(clock::LocalDay day);
+
+/// What stands in a field to type a day, "2027-03-22", or a time of day, "14:05": the same in every language.
+QString dayField(clock::LocalDay day);
+QString timeField(int minuteOfDay);
+/// What was typed there; empty if it is none. A time is also read as the language writes it, in any digits.
+std::optional<clock::LocalDay> dayFrom(const QString& text);
+std::optional<int> minuteFrom(const QString& text);
 
 }  // namespace ebbline::deskapp

@@ -46,6 +46,9 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
             m_packProblem.clear();
             m_book.load({});
             m_weight.clear();
+            m_when = When::unsaid;
+            m_day.clear();
+            m_time.clear();
             m_patientSearch.clear();
             m_selected = 0;
             m_patients.setRows({});
@@ -61,6 +64,7 @@ void TreatmentEditor::open()
     m_treatment = draft ? *draft : m_workplace.desk().blankTreatment({});
     m_book.load(m_treatment.placements);
     m_last = treatment();
+    openWhen();
     m_before.clear();
     m_after.clear();
     m_plan = m_workplace.desk().plan(m_treatment.course);
@@ -76,6 +80,7 @@ void TreatmentEditor::open()
 void TreatmentEditor::startOver()
 {
     if (m_workplace.settle(m_workplace.desk().discardDraft())) {
+        forgetWhen();
         open();
     }
 }
@@ -85,6 +90,10 @@ void TreatmentEditor::setStep(int step)
     const int next = std::clamp(step, 0, 3);
     if (next != m_step) {
         m_step = next;
+        if (m_step == 3) {
+            renewAt();
+            Q_EMIT changed();
+        }
         Q_EMIT stepChanged();
     }
 }
@@ -118,6 +127,11 @@ void TreatmentEditor::touched()
         }
         m_after.clear();
     }
+    keep();
+}
+
+void TreatmentEditor::keep()
+{
     const auto kept = m_workplace.desk().keepDraft(treatment());
     m_kept = kept ? tr("Draft kept on this computer, %1").arg(clockText(m_workplace.now())) : errorText(kept.error());
     refresh();
@@ -158,9 +172,15 @@ void TreatmentEditor::choosePatient(const QString& key)
 {
     const auto patient = patientFromKey(key);
     if (!patient.isNull()) {
-        m_treatment.patient = patient;
-        touched();
+        treat(patient);
     }
+}
+
+/// Apart from what can be undone: turning back a line turns no treatment over to somebody else.
+void TreatmentEditor::treat(const recovery::PatientId& patient)
+{
+    m_treatment.patient = m_last.patient = patient;
+    keep();
 }
 
 QString TreatmentEditor::begunOf(const QString& field) const
@@ -201,8 +221,7 @@ bool TreatmentEditor::registerPatient(const QString& name, const QString& phone,
     }
     keepOf(QStringLiteral("name"), {});
     keepOf(QStringLiteral("phone"), {});
-    m_treatment.patient = *made;
-    touched();
+    treat(*made);
     return true;
 }
 
@@ -328,6 +347,9 @@ QStringList TreatmentEditor::missing() const
     if (!m_treatment.cautionsGiven) {
         missing << tr("Note that the cautions were explained.");
     }
+    if (const auto when = whenProblem().isEmpty() ? whenQuestion() : whenProblem(); !when.isEmpty()) {
+        missing << when;
+    }
     if (!m_dose.problem.isEmpty()) {
         missing << m_dose.problem;
     }
@@ -344,6 +366,10 @@ QStringList TreatmentEditor::missing() const
 
 void TreatmentEditor::save()
 {
+    if (!m_workplace.isOpen()) {
+        return;
+    }
+    renewAt();
     if (!missing().isEmpty()) {
         Q_EMIT changed();
         return;
@@ -351,6 +377,7 @@ void TreatmentEditor::save()
     const auto treatment = this->treatment();
     if (m_workplace.settle(m_workplace.desk().recordTreatment(treatment))) {
         m_workplace.settle(m_workplace.desk().discardDraft());
+        forgetWhen();
         Q_EMIT recorded(keyOf(treatment.course));
     }
 }

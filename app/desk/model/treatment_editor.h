@@ -84,6 +84,10 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QString patientKey READ patientKey NOTIFY changed FINAL)
     Q_PROPERTY(QString patientName READ patientName NOTIFY changed FINAL)
     Q_PROPERTY(QString when READ when NOTIFY changed FINAL)
+    Q_PROPERTY(QString day READ day WRITE setDay NOTIFY changed FINAL)     ///< of the treatment, ISO date
+    Q_PROPERTY(QString time READ time WRITE setTime NOTIFY changed FINAL)  ///< "14:05"
+    Q_PROPERTY(QString whenProblem READ whenProblem NOTIFY changed FINAL)
+    Q_PROPERTY(QString whenQuestion READ whenQuestion NOTIFY changed FINAL)  ///< empty: nothing to confirm
     Q_PROPERTY(bool fromDraft READ isFromDraft NOTIFY changed FINAL)
 
     Q_PROPERTY(int view READ view WRITE setView NOTIFY changed FINAL)  ///< recovery::ChartView
@@ -117,6 +121,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QStringList drugNames READ drugNames NOTIFY changed FINAL)
     Q_PROPERTY(QStringList percentNames READ percentNames NOTIFY changed FINAL)
     Q_PROPERTY(int percentIndex READ percentIndex WRITE setPercentIndex NOTIFY changed FINAL)  ///< -1: another
+    Q_PROPERTY(QStringList bufferNames READ bufferNames NOTIFY changed FINAL)
     /// 0 none, then 1:10, 1:9, 1:3 of bicarbonate to solution; -1: another.
     Q_PROPERTY(int bufferIndex READ bufferIndex WRITE setBufferIndex NOTIFY changed FINAL)
 
@@ -162,6 +167,12 @@ public:
     QString patientKey() const { return keyOf(m_treatment.patient); }
     QString patientName() const;
     QString when() const;
+    QString day() const { return m_day; }
+    void setDay(const QString& day);
+    QString time() const { return m_time; }
+    void setTime(const QString& time);
+    QString whenProblem() const;
+    QString whenQuestion() const;
     bool isFromDraft() const { return m_fromDraft; }
     int view() const { return static_cast<int>(m_view); }
     void setView(int view);
@@ -213,6 +224,7 @@ public:
     QStringList percentNames() const;
     int percentIndex() const;
     void setPercentIndex(int index);
+    QStringList bufferNames() const;
     int bufferIndex() const;
     void setBufferIndex(int index);
     QStringList dilutionNames() const;
@@ -241,6 +253,10 @@ public:
     QString note() const { return QString::fromStdString(m_treatment.note); }
     void setNote(const QString& note);
 
+    /// The treatment was just now; recording it later today renews that.
+    Q_INVOKABLE void takeNow();
+    /// The day and time that stand there are right, though they are of another day.
+    Q_INVOKABLE void confirmWhen();
     Q_INVOKABLE void choosePatient(const QString& key);
     /// What was begun of a new patient, "name" or "phone"; kept at every letter, gone once registered.
     Q_INVOKABLE QString begunOf(const QString& field) const;
@@ -279,6 +295,16 @@ private:
     void changeCurrent(const recovery::Placement& placement);
     void placed(int number);
     void touched();
+    void keep();
+    void treat(const recovery::PatientId& patient);
+    enum class When : std::uint8_t { unsaid, said, confirmed };
+    void takeAt(const clock::Moment& at, When when);
+    void takeTyped();
+    void openWhen();
+    void forgetWhen();
+    void showAt();
+    /// While nobody has said otherwise, a treatment of today is of this moment.
+    void renewAt();
     void restore(const recovery::Treatment& treatment);
     void refreshPatients();
 
@@ -291,6 +317,9 @@ private:
     std::vector<recovery::Treatment> m_after;
     std::optional<recovery::Treatment> m_plan;
     QString m_packProblem;
+    When m_when = When::unsaid;
+    QString m_day;
+    QString m_time;
     int m_step = 0;
     recovery::ChartView m_view = recovery::ChartView::front;
     int m_selected = 0;

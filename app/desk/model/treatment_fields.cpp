@@ -2,6 +2,7 @@
 // draft when it changes. Apart from treatment_editor.cpp because there are many.
 #include "app/desk/model/treatment_editor.h"
 
+#include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
 
 #include <QDate>
@@ -188,6 +189,17 @@ void TreatmentEditor::setPercentIndex(int index)
     }
 }
 
+QStringList TreatmentEditor::bufferNames() const
+{
+    QStringList names{tr("No")};
+    for (const double part : buffers) {
+        if (part > 0) {
+            names << ratioText(static_cast<int>(std::lround(1 / part)));
+        }
+    }
+    return names;
+}
+
 int TreatmentEditor::bufferIndex() const
 {
     const auto found = std::find(buffers.begin(), buffers.end(), m_treatment.anaesthetic.bicarbonatePart);
@@ -204,10 +216,9 @@ void TreatmentEditor::setBufferIndex(int index)
 
 QStringList TreatmentEditor::dilutionNames() const
 {
-    const QLocale locale;
     QStringList names;
     for (const int oneIn : dilutions) {
-        names << leftToRight((locale.toString(1) + u':' + locale.toString(oneIn)).toStdString());
+        names << ratioText(oneIn);
     }
     return names;
 }

@@ -28,12 +28,12 @@ double apart(const recovery::ChartPoint& a, const recovery::ChartPoint& b)
 
 void TreatmentEditor::restore(const recovery::Treatment& treatment)
 {
-    // Whose it is, is chosen apart and stays.
+    // Whose it is and when it was are chosen apart and stay.
     const auto patient = m_treatment.patient;
+    const auto at = m_treatment.at;
     m_treatment = treatment;
-    if (m_treatment.patient.isNull()) {
-        m_treatment.patient = patient;
-    }
+    m_treatment.patient = patient;
+    m_treatment.at = at;
     m_book.load(m_treatment.placements);
     m_weight = m_treatment.weightKg ? QLocale().toString(*m_treatment.weightKg, 'f', QLocale::FloatingPointShortest) : QString();
     m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));

@@ -1,6 +1,8 @@
 #include "app/desk/model/treatment_rows.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/course_rows.h"
+#include "app/desk/model/dose_words.h"
 #include "app/desk/model/treatment_editor.h"
 #include "app/desk/model/words.h"
 #include "app/face/placement_hint.h"
@@ -31,6 +33,71 @@ QString threadText(const recovery::Placement& placement)
     return Treatment::tr("%1, %2, %3 G, %4 mm", "material, form, gauge, length")
         .arg(materialName(placement.material), formName(placement.form), charts::digits(placement.gauge),
              charts::digits(placement.lengthMm));
+}
+
+QString lotText(const recovery::Placement& placement)
+{
+    const auto lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(leftToRight(placement.lot));
+    return placement.expiry ? Treatment::tr("%1, expiry %2", "lot, date as on the pack").arg(lot, leftToRight(*placement.expiry)) : lot;
+}
+
+QString ratioText(int oneIn)
+{
+    const QLocale locale;
+    return leftToRight((locale.toString(1) + u':' + locale.toString(oneIn)).toStdString());
+}
+
+QStringList solutionTexts(const recovery::Anaesthetic& given)
+{
+    const QLocale locale;
+    QStringList texts{Treatment::tr("%1, %2 %", "drug, percent").arg(drugName(given.drug), locale.toString(given.percent, 'g', 3))};
+    if (given.epinephrineOneIn > 0) {
+        texts << Treatment::tr("epinephrine %1").arg(ratioText(given.epinephrineOneIn));
+    }
+    // Parts of solution to one of bicarbonate, as it is mixed and chosen.
+    texts << (given.bicarbonatePart > 0
+                  ? Treatment::tr("buffered with 8.4 % bicarbonate, 1 part to %1").arg(locale.toString(1 / given.bicarbonatePart, 'g', 3))
+                  : Treatment::tr("not buffered"));
+    if (given.extraMl > 0) {
+        texts << Treatment::tr("%1 mL outside the tracks").arg(locale.toString(given.extraMl, 'f', 1));
+    }
+    return texts;
+}
+
+QString weightText(const std::optional<double>& kilograms)
+{
+    return kilograms ? Treatment::tr("%1 kg").arg(QLocale().toString(*kilograms, 'f', QLocale::FloatingPointShortest))
+                     : Treatment::tr("not weighed");
+}
+
+QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatment)
+{
+    const auto yesNo = [](bool yes) { return yes ? Treatment::tr("yes") : Treatment::tr("no"); };
+    const auto baseline = scoresText(treatment.baseline);
+    return {{Treatment::tr("Dressings"), yesNo(treatment.dressings)},
+            {Treatment::tr("Consent"), yesNo(treatment.consentGiven)},
+            {Treatment::tr("Cautions explained"), yesNo(treatment.cautionsGiven)},
+            {Treatment::tr("May teach the usual range"), yesNo(treatment.learningConsent)},
+            {Treatment::tr("Weight"), weightText(treatment.weightKg)},
+            {Treatment::tr("Scores right after"), baseline.isEmpty() ? Treatment::tr("none") : baseline}};
+}
+
+QStringList careLines(const recovery::Treatment& treatment)
+{
+    QStringList lines{solutionTexts(treatment.anaesthetic).join(QStringLiteral(" · "))};
+    const auto dose = doseWords(treatment);
+    for (const auto& line : {dose.given, dose.maximum, dose.warning, dose.problem}) {
+        if (!line.isEmpty()) {
+            lines << line;
+        }
+    }
+    for (const auto& [label, value] : careFacts(treatment)) {
+        lines << Treatment::tr("%1: %2", "label, value").arg(label, value);
+    }
+    if (!treatment.note.empty()) {
+        lines << QString::fromStdString(treatment.note);
+    }
+    return lines;
 }
 
 QString cautionText(const recovery::Placement& placement)
@@ -76,7 +143,7 @@ QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placem
         row.zone = zoneName(placement.zone);
         row.ending = endingName(placement.ending);
         row.thread = threadText(placement);
-        row.lot = placement.lot.empty() ? Treatment::tr("no lot") : Treatment::tr("lot %1").arg(leftToRight(placement.lot));
+        row.lot = lotText(placement);
         row.volume = Treatment::tr("%1 mL").arg(QLocale().toString(placement.anaestheticMl, 'f', 1));
         row.caution = cautionText(placement);
         row.spoken = Treatment::tr("Thread %1: %2, %3. %4. %5, %6, %7. %8", "number, side, zone, ending, thread, lot, volume, caution")

@@ -8,6 +8,8 @@
 
 #include <QStringList>
 
+#include <utility>
+
 namespace ebbline::deskapp {
 
 QList<RowList::Row> patientRows(const std::vector<records::PatientRegistered>& patients, const QString& search);
@@ -17,6 +19,18 @@ QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements);
 
 /// "PDO, barbed two ways, 19 G, 100 mm".
 QString threadText(const recovery::Placement& placement);
+/// "lot AB-12, expiry 2028-06-30": as on the pack, also where there is none.
+QString lotText(const recovery::Placement& placement);
+/// "Lidocaine, plain, 1 %", what it was mixed with, and what was given outside the tracks.
+QStringList solutionTexts(const recovery::Anaesthetic& given);
+/// "62.5 kg", "not weighed".
+QString weightText(const std::optional<double>& kilograms);
+/// "1:200,000", one in so many, in the language's own digits.
+QString ratioText(int oneIn);
+/// What was done, agreed and seen beside the threads, each with its label: dressings, weight, consent.
+QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatment);
+/// The same and the anaesthetic, a line each, with the note.
+QStringList careLines(const recovery::Treatment& treatment);
 /// What asks for care about where it runs; empty if nothing does. Common practice, no source.
 QString cautionText(const recovery::Placement& placement);
 

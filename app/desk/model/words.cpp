@@ -33,13 +33,15 @@ QString urgencyName(recovery::Urgency urgency)
     return {};
 }
 
-QString urgencyAdvice(recovery::Urgency urgency)
+QString urgencyAdvice(recovery::Urgency urgency, bool shown)
 {
     switch (urgency) {
     case recovery::Urgency::emergency:
-        return Words::tr("The phone said to call the emergency number. Make sure that help is on its way.");
+        return shown ? Words::tr("The phone said to call the emergency number. Make sure that help is on its way.")
+                     : Words::tr("It is not known whether the phone has shown this warning. Call now, and make sure that help is on its way.");
     case recovery::Urgency::callNow:
-        return Words::tr("The phone said to call the clinic today. Call the patient if no call came.");
+        return shown ? Words::tr("The phone said to call the clinic today. Call the patient if no call came.")
+                     : Words::tr("It is not known whether the phone has shown this warning. Call the patient now.");
     case recovery::Urgency::nextWorkingDay:
         return Words::tr("The patient expects an answer on the next working day.");
     case recovery::Urgency::atReview:

@@ -12,8 +12,9 @@ namespace ebbline::deskapp {
 
 /// "Emergency", "Call now", "Next working day", "At the follow-up".
 QString urgencyName(recovery::Urgency urgency);
-/// What it asks of the clinic, one sentence.
-QString urgencyAdvice(recovery::Urgency urgency);
+/// What it asks of the clinic. `shown`: the phone wrote down that it showed the warning (isShownByPhone); without that
+/// nothing is said about what the patient was told.
+QString urgencyAdvice(recovery::Urgency urgency, bool shown);
 
 /// What the patient answered yes to: "Hard to breathe or to swallow".
 QString signName(recovery::Sign sign);

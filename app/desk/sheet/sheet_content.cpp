@@ -22,11 +22,6 @@ class Sheet {
     Q_DECLARE_TR_FUNCTIONS(Sheet)
 };
 
-QString yesNo(bool yes)
-{
-    return yes ? Sheet::tr("yes") : Sheet::tr("no");
-}
-
 template <typename Value>
 QList<Value> valuesOf(const QList<RowList::Row>& rows)
 {
@@ -42,20 +37,16 @@ void addTreatment(SheetContent& sheet, const recovery::Treatment& treatment)
     sheet.tracks = tracksOf(treatment.placements);
     sheet.placements = valuesOf<PlacementRow>(placementRows(treatment.placements));
     const auto dose = doseWords(treatment);
-    sheet.anaesthetic << Sheet::tr("%1, %2 %", "drug, percent")
-                             .arg(drugName(treatment.anaesthetic.drug),
-                                  QLocale().toString(treatment.anaesthetic.percent, 'g', 3));
+    sheet.anaesthetic << solutionTexts(treatment.anaesthetic);
     for (const auto& line : {dose.given, dose.maximum, dose.source, dose.warning, dose.tracks, dose.problem}) {
         if (!line.isEmpty()) {
             sheet.anaesthetic << line;
         }
     }
     sheet.note = QString::fromStdString(treatment.note);
-    sheet.facts.append({Sheet::tr("Dressings"), yesNo(treatment.dressings)});
-    sheet.facts.append({Sheet::tr("Consent"), yesNo(treatment.consentGiven)});
-    sheet.facts.append({Sheet::tr("Cautions explained"), yesNo(treatment.cautionsGiven)});
-    const auto baseline = scoresText(treatment.baseline);
-    sheet.facts.append({Sheet::tr("Scores right after"), baseline.isEmpty() ? Sheet::tr("none") : baseline});
+    for (const auto& [label, value] : careFacts(treatment)) {
+        sheet.facts.append({label, value});
+    }
 }
 
 void addFollowUp(SheetContent& sheet, const std::optional<records::FollowUpRecorded>& record)
@@ -106,7 +97,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
     const auto person = QString::fromStdString(workplace.desk().person());
     sheet.printed = person.isEmpty() ? Sheet::tr("Made %1, %2").arg(dateText(now), clockText(now))
                                      : Sheet::tr("Made %1, %2, by %3").arg(dateText(now), clockText(now), person);
-    sheet.facts.append({Sheet::tr("Treated"), dateText(view->summary.treated)});
+    sheet.facts.append({Sheet::tr("Treated"), Sheet::tr("%1, %2", "date, time").arg(dateText(view->summary.treated), clockText(view->summary.treated))});
     sheet.facts.append({Sheet::tr("Day of recovery"), charts::digits(view->summary.day)});
     sheet.facts.append({Sheet::tr("Protocol"), Sheet::tr("%1, version %2").arg(QString::fromStdString(view->protocol.name),
                                                                            charts::digits(view->protocol.version))});
@@ -122,7 +113,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
             sheet.curves.append({charts::symptomName(symptom), charts::pictureOf(pair.left), charts::pictureOf(pair.right)});
         }
     }
-    sheet.findings = valuesOf<FindingRow>(findingRows(view->findings, &stampText));
+    sheet.findings = valuesOf<FindingRow>(findingRows(*view, &stampText));
     sheet.adherence = view->remindersDue == 0
                           ? Sheet::tr("No reminder was due.")
                           : Sheet::tr("%1 of %Ln reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))

@@ -95,9 +95,9 @@ SheetLayout::SheetLayout(SheetContent content, const QSizeF& page, bool mirrored
         rows.append({charts::digits(placement.number), placement.side, placement.zone, placement.ending, placement.thread,
                      placement.lot, placement.volume});
     }
-    table({Sheet::tr("No."), Sheet::tr("Side"), Sheet::tr("Zone"), Sheet::tr("Ends"), Sheet::tr("Thread"), Sheet::tr("Lot"),
+    table({Sheet::tr("No."), Sheet::tr("Side"), Sheet::tr("Zone"), Sheet::tr("Ends"), Sheet::tr("Thread"), Sheet::tr("Lot, expiry"),
            Sheet::tr("Volume")},
-          {0.05, 0.08, 0.15, 0.19, 0.29, 0.14, 0.10}, rows);
+          {0.05, 0.08, 0.14, 0.18, 0.26, 0.20, 0.09}, rows);
     heading(Sheet::tr("Local anaesthetic"));
     paragraph(m_content.anaesthetic.join(QStringLiteral(" · ")), m_body);
     if (!m_content.note.isEmpty()) {

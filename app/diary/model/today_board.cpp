@@ -4,6 +4,7 @@
 #include "app/diary/model/entry_board.h"
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
+#include "core/aftercare/visit.h"
 
 namespace ebbline::diaryapp {
 
@@ -26,7 +27,9 @@ QString TodayBoard::day() const
 
 QString TodayBoard::followUp() const
 {
-    return tr("Follow-up visit: %1, %2").arg(dateText(m_today.followUp), clockText(m_today.followUp));
+    return aftercare::visitOf(m_today.followUp).minute
+               ? tr("Follow-up visit: %1, %2").arg(dateText(m_today.followUp), clockText(m_today.followUp))
+               : tr("Follow-up visit: %1").arg(dateText(m_today.followUp));
 }
 
 QString TodayBoard::usual() const
@@ -145,10 +148,16 @@ QString TodayBoard::unread() const
 
 namespace {
 
-DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, const clock::Moment& now)
+/// The visit's own day and time, not those of the bell that reminds of it: one page names one time.
+QString visitText(const clock::Moment& followUp, const clock::Moment& now)
 {
-    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind),
-            instructionText(view.reminder.kind), whenText(when, now),
+    return aftercare::visitOf(followUp).minute ? whenText(followUp, now) : dateText(followUp);
+}
+
+DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, const patient::Today& today)
+{
+    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind), instructionText(view.reminder.kind),
+            view.reminder.kind == aftercare::InstructionKind::followUp ? visitText(today.followUp, today.now) : whenText(when, today.now),
             view.reminder.kind == aftercare::InstructionKind::diaryEntry};
 }
 
@@ -158,7 +167,7 @@ QList<DayLine> TodayBoard::due() const
 {
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.dueNow)
-        lines << lineOf(view, m_home.zone().moment(view.reminder.due), m_today.now);
+        lines << lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
     return lines;
 }
 
@@ -166,7 +175,7 @@ QList<DayLine> TodayBoard::next() const
 {
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.next)
-        lines << lineOf(view, m_home.zone().moment(view.laterUntil.value_or(view.reminder.due)), m_today.now);
+        lines << lineOf(view, m_home.zone().moment(view.laterUntil.value_or(view.reminder.due)), m_today);
     return lines;
 }
 

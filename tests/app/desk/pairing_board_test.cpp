@@ -1,9 +1,14 @@
 // Linking a phone through a real hub's rules, in one process.
+#include "app/desk/model/times.h"
 #include "core/patient/diary.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
+
+#include <QLocale>
+
+#include <algorithm>
 
 using namespace ebbline;
 
@@ -250,4 +255,126 @@ TEST_CASE("a phone in another's place is for two, and one that is lost ends with
     CHECK(room.board().stepProblem().contains(QLatin1String("next sync")));
     CHECK(room.program->workplace().desk().endedDevices().size() == 1);
     CHECK(room.board().former().contains(QLatin1String("has not said")));
+}
+
+TEST_CASE("without a time the phone gets the day alone, and with one that time", "[desk][pairing][follow-up]")
+{
+    for (const bool timed : {false, true}) {
+        Room room;
+        CHECK(room.board().followUp() == QLatin1String("2027-04-12"));
+        CHECK(room.board().followUpTime().isEmpty());
+        CHECK(room.board().followUpText().contains(QLatin1String("without a time")));
+        room.board().setFollowUp(QStringLiteral("2027-04-15"));
+        if (timed) {
+            room.board().setFollowUpTime(QStringLiteral("10:30"));
+            CHECK(room.board().followUpText().contains(QLatin1String("April 15, 2027")));
+            CHECK(room.board().followUpText().contains(QLatin1String("10:30")));
+        }
+        room.meet();
+        room.board().confirm();
+        REQUIRE(room.board().isLinked());
+
+        const auto& opened = room.program->workplace().state().courses.at(room.clinic.course("Petra Halden")).opened;
+        REQUIRE(opened);
+        const auto visit = aftercare::visitOf(opened->followUp);
+        CHECK(deskapp::dayField(visit.day) == QLatin1String("2027-04-15"));
+        CHECK(visit.minute == (timed ? std::optional(10 * 60 + 30) : std::nullopt));
+    }
+}
+
+TEST_CASE("a follow-up before the treatment, or long after it, is refused with the days that can be chosen", "[desk][pairing][follow-up]")
+{
+    Room room;
+    for (const auto* day : {"2027-03-20", "2027-03-22", "2027-05-22"}) {
+        room.board().setFollowUp(QString::fromLatin1(day));
+        CHECK(room.board().blocked().contains(QLatin1String("1 to 60 days after the treatment")));
+        CHECK(room.board().blocked().contains(QLatin1String("March 23, 2027")));
+        CHECK(room.board().blocked().contains(QLatin1String("May 21, 2027")));
+        room.board().start();
+        CHECK(room.board().isChoosing());
+    }
+    room.board().setFollowUp(QStringLiteral("2027-05-21"));
+    CHECK(room.board().blocked().isEmpty());
+    room.board().setFollowUp(QStringLiteral("May"));
+    CHECK(room.board().blocked().contains(QLatin1String("year-month-day")));
+    room.board().setFollowUp(QStringLiteral("2027-04-12"));
+    room.board().setFollowUpTime(QStringLiteral("morning"));
+    CHECK(room.board().blocked().contains(QLatin1String("hours and minutes")));
+    room.board().start();
+    CHECK(room.board().isChoosing());
+}
+
+TEST_CASE("another protocol proposes its own follow-up, unless one was typed", "[desk][pairing][follow-up]")
+{
+    Room room;
+    auto& desk = room.program->workplace().desk();
+    auto longer = triggers::defaultProtocol();
+    longer.name = "Neck alone";
+    longer.carePlan.followUpDay = 28;
+    for (auto& instruction : longer.carePlan.instructions)
+        if (instruction.kind == aftercare::InstructionKind::followUp)
+            instruction.firstDay = instruction.lastDay = 28;
+    REQUIRE(desk.signProtocol(triggers::defaultProtocol()));
+    REQUIRE(desk.signProtocol(longer));
+    room.program->openPairing(deskapp::keyOf(room.clinic.course("Petra Halden")));
+    const int other = room.board().protocols()[0].contains(QLatin1String("Neck alone")) ? 0 : 1;
+    room.board().setProtocol(1 - other);
+    REQUIRE(room.board().followUp() == QLatin1String("2027-04-12"));
+
+    room.board().setProtocol(other);
+    CHECK(room.board().followUp() == QLatin1String("2027-04-19"));
+    room.board().setFollowUp(QStringLiteral("2027-04-14"));
+    room.board().setProtocol(1 - other);
+    CHECK(room.board().followUp() == QLatin1String("2027-04-14"));
+}
+
+TEST_CASE("another phone for a course keeps the follow-up that was agreed", "[desk][pairing][follow-up]")
+{
+    Room room;
+    room.board().setFollowUp(QStringLiteral("2027-04-15"));
+    room.board().setFollowUpTime(QStringLiteral("16:00"));
+    room.meet();
+    room.board().confirm();
+    REQUIRE(room.board().isLinked());
+
+    room.program->openPairing(deskapp::keyOf(room.clinic.course("Petra Halden")));
+
+    CHECK(room.board().followUp() == QLatin1String("2027-04-15"));
+    CHECK(room.board().followUpTime() == QLatin1String("16:00"));
+}
+
+TEST_CASE("a hub that does not know the clinic is told apart, with what its keeper must do", "[desk][pairing][hub]")
+{
+    screens::DemoClinic clinic;
+    auto store = std::move(*mailbox::openEmbeddedStore(clinic.folder().parent_path() / "another-hub"));
+    mailbox::Service service{*store, test::ClinicWorld::limits()};
+    test::LoopbackCourier courier{service, clinic.clock()};
+    auto program = clinic.program(QStringLiteral("en"), [&](const desk::Desk::Hub&) { return std::make_unique<Way>(courier); });
+    program->openPairing(deskapp::keyOf(clinic.course("Petra Halden")));
+    auto& board = *program->pairing();
+
+    board.start();
+
+    CHECK(board.isEnded());
+    CHECK(board.text().contains(QLatin1String("does not know this clinic")));
+    CHECK(board.text().contains(QLatin1String("ebbline-hub add-clinic")));
+    CHECK(board.text().contains(QLatin1String("Clinic page")));
+
+    REQUIRE(store->addClinic(program->workplace().desk().vault().clinicRoot().publicKey(), "Quay"));
+    board.again();
+    board.start();
+    CHECK(board.isCodeShown());
+}
+
+TEST_CASE("the time that a code has left is written in the digits of the language alone", "[desk][pairing]")
+{
+    Room room;
+    room.board().start();
+    room.clinic.clock().advance(std::chrono::seconds(55));
+    const QLocale before;
+    QLocale::setDefault(QLocale(QStringLiteral("ar_EG")));
+    const auto left = room.board().timeLeft();
+    QLocale::setDefault(before);
+    CHECK(left.contains(QStringLiteral("٩:٠٥")));
+    CHECK_FALSE(std::any_of(left.begin(), left.end(), [](QChar letter) { return letter >= u'0' && letter <= u'9'; }));
 }

@@ -186,3 +186,38 @@ TEST_CASE("locking the desk leaves no patient in any view model", "[desk][privac
     CHECK(program->sheet()->pageCount() == 0);
     CHECK(program->treatment()->patients()->rowCount() == 0);
 }
+
+TEST_CASE("what the phone told its patient is said only if the phone wrote it down", "[desk][queue]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    CHECK(rowOf(*program->queue(), QStringLiteral("Noor Castellan")).advice.startsWith(QLatin1String("The phone said to call the emergency number")));
+    CHECK(rowOf(*program->queue(), QStringLiteral("Odile Brandt")).advice.startsWith(QLatin1String("The phone said to call the clinic")));
+
+    // An entry that came with no word of a warning: of another program, or of a phone that lost it.
+    auto& desk = program->workplace().desk();
+    recovery::Entry entry;
+    entry.id = recovery::EntryId{crypto::randomArray<16>()};
+    entry.course = clinic.course("Aiko Brandvold");
+    entry.at = entry.recordedAt = desk.now();
+    entry.present = {recovery::Sign::thickFluid};
+    REQUIRE(desk.vault().append({records::EntryRecorded{entry}}, desk.now()));
+    program->workplace().settle({});
+    auto advice = rowOf(*program->queue(), QStringLiteral("Aiko Brandvold")).advice;
+    CHECK(advice == QLatin1String("It is not known whether the phone has shown this warning. Call the patient now."));
+
+    entry.id = recovery::EntryId{crypto::randomArray<16>()};
+    entry.present = {recovery::Sign::breathing};
+    REQUIRE(desk.vault().append({records::EntryRecorded{entry}}, desk.now()));
+    program->workplace().settle({});
+    advice = rowOf(*program->queue(), QStringLiteral("Aiko Brandvold")).advice;
+    CHECK(advice.contains(QLatin1String("not known")));
+    CHECK(advice.contains(QLatin1String("help is on its way")));
+
+    // The page of the course says the same of each finding.
+    program->openCourse(deskapp::keyOf(clinic.course("Aiko Brandvold")));
+    for (const auto& row : program->course()->findings()->rows()) {
+        const auto finding = row.value.value<deskapp::FindingRow>();
+        CHECK((finding.urgency > 2 || finding.advice.contains(QLatin1String("not known"))));
+    }
+}

@@ -14,6 +14,10 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <functional>
+#include <set>
+#include <string>
+
 using namespace ebbline;
 
 namespace {
@@ -63,6 +67,85 @@ TEST_CASE("the sheet holds map, placements, dose, curves, findings, acts and ope
     for (const auto* part : {"Tomas Reyl", "TH-4417", "Limit by US label", "an assumption", "Called by Ilan Osei",
                              "No answer, left a message", "reminders answered"}) {
         CHECK(text.contains(QLatin1String(part)));
+    }
+}
+
+TEST_CASE("every field of a treatment can be read again, on the sheet and on the page of the course", "[desk][sheet][course]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto course = clinic.course("Petra Halden");
+    const auto before = program->workplace().state().courses.at(course).treatment->treatment;
+    // Written out, so that a field that is added one day is seen here.
+    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note] = before;
+    REQUIRE_FALSE(placements.empty());
+    const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume] = placements.front();
+    const auto& [drug, percent, epinephrine, bicarbonate, extra] = anaesthetic;
+    using Change = std::function<void(recovery::Treatment&)>;
+    const std::vector<std::pair<const char*, Change>> changes{
+        {"time", [&](auto& t) { t.at.at -= std::chrono::minutes(7); }},
+        {"side", [&](auto& t) { t.placements[0].side = side == recovery::Side::left ? recovery::Side::right : recovery::Side::left; }},
+        {"zone", [&](auto& t) { t.placements[0].zone = zone == recovery::Zone::neck ? recovery::Zone::brow : recovery::Zone::neck; }},
+        {"view", [&](auto& t) { t.placements[0].view = view == recovery::ChartView::front ? recovery::ChartView::leftOblique : recovery::ChartView::front; }},
+        {"entry", [&](auto& t) { t.placements[0].entry.x = entry.x + 1; }},
+        {"end", [&](auto& t) { t.placements[0].end.y = end.y + 1; }},
+        {"ending", [&](auto& t) { t.placements[0].ending = ending == recovery::Ending::pastMovingZone ? recovery::Ending::shortOfMovingZone : recovery::Ending::pastMovingZone; }},
+        {"material", [&](auto& t) { t.placements[0].material = material == recovery::Material::pcl ? recovery::Material::pdo : recovery::Material::pcl; }},
+        {"form", [&](auto& t) { t.placements[0].form = form == recovery::Form::cones ? recovery::Form::smooth : recovery::Form::cones; }},
+        {"gauge", [&](auto& t) { t.placements[0].gauge = gauge + 1; }},
+        {"length", [&](auto& t) { t.placements[0].lengthMm = length + 10; }},
+        {"lot", [&](auto& t) { t.placements[0].lot = lot + "-B"; }},
+        {"expiry", [&](auto& t) { t.placements[0].expiry = expiry == "2031-08-30" ? "2031-08-31" : "2031-08-30"; }},
+        {"volume", [&](auto& t) { t.placements[0].anaestheticMl = volume + 0.3; }},
+        {"drug", [&](auto& t) { t.anaesthetic.drug = drug == recovery::Drug::lidocaine ? recovery::Drug::lidocaineWithEpinephrine : recovery::Drug::lidocaine;
+                                t.anaesthetic.epinephrineOneIn = epinephrine == 0 ? 200'000 : 0; }},
+        {"percent", [&](auto& t) { t.anaesthetic.percent = percent + 0.5; }},
+        {"dilution", [&](auto& t) { t.anaesthetic.drug = recovery::Drug::lidocaineWithEpinephrine;
+                                    t.anaesthetic.epinephrineOneIn = epinephrine == 100'000 ? 400'000 : 100'000; }},
+        {"buffer", [&](auto& t) { t.anaesthetic.bicarbonatePart = bicarbonate > 0 ? 0 : 0.1; }},
+        {"outside the tracks", [&](auto& t) { t.anaesthetic.extraMl = extra + 1.5; }},
+        {"weight", [&](auto& t) { t.weightKg = weight.value_or(60) + 2.5; }},
+        {"dressings", [&](auto& t) { t.dressings = !dressings; }},
+        {"cautions", [&](auto& t) { t.cautionsGiven = !cautions; }},
+        {"consent", [&](auto& t) { t.consentGiven = !consent; }},
+        {"learning", [&](auto& t) { t.learningConsent = !learning; }},
+        {"baseline", [&](auto& t) { t.baseline.insert_or_assign({recovery::Symptom::swelling, recovery::Side::left},
+                                                                *recovery::Score::of(baseline.empty() ? 7 : 10)); }},
+        {"note", [&](auto& t) { t.note = note + " Both brows lower than before."; }}};
+    CHECK(id == course);
+    CHECK_FALSE(patient.isNull());
+    CHECK(at == before.at);
+
+    const auto shown = [&](const recovery::Treatment& treatment) {
+        REQUIRE(program->workplace().settle(program->workplace().desk().recordTreatment(treatment)));
+        program->openCourse(deskapp::keyOf(course));
+        const auto& board = *program->course();
+        const auto content = deskapp::sheetOf(program->workplace(), course);
+        REQUIRE(content);
+        QStringList points;
+        for (const auto& track : content->tracks)
+            points << QStringLiteral("%1 %2,%3 %4,%5").arg(track.view).arg(track.entry.x()).arg(track.entry.y()).arg(track.end.x()).arg(track.end.y());
+        return std::pair(content->asText() + points.join(u'\n'), (board.threads() + board.care()).join(u'\n'));
+    };
+    const auto [sheet, page] = shown(before);
+    for (const auto& [field, change] : changes) {
+        CAPTURE(field);
+        auto changed = before;
+        change(changed);
+        REQUIRE(recovery::check(changed));
+        const auto [sheetNow, pageNow] = shown(changed);
+        CHECK(sheetNow != sheet);
+        // What only the picture of the face shows, and the day, stand elsewhere on the page.
+        if (!std::set<std::string>{"time", "view", "entry", "end"}.contains(field))
+            CHECK(pageNow != page);
+    }
+    auto marked = before;
+    marked.placements[0].expiry = "2031-08-30";
+    marked.weightKg = 62.5;
+    const auto [sheetMarked, pageMarked] = shown(marked);
+    for (const auto& text : {sheetMarked, pageMarked}) {
+        CHECK(text.contains(QLatin1String("2031-08-30")));
+        CHECK(text.contains(QLatin1String("62.5 kg")));
     }
 }
 

@@ -9,11 +9,16 @@
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QFile>
+#include <QFont>
+#include <QFontMetricsF>
 #include <QLocale>
 #include <QMap>
 #include <QRawFont>
 #include <QSet>
 #include <QTranslator>
+
+#include <cmath>
 
 using namespace ebbline;
 using namespace ebbline::test;
@@ -87,7 +92,7 @@ TEST_CASE("the fonts that ship draw every letter of every language, without the 
     QList<QRawFont> fonts;
     for (const auto& file : QDir(QStringLiteral(":/fonts")).entryInfoList({QStringLiteral("*Regular*")}, QDir::Files))
         fonts << QRawFont(file.filePath(), 17);
-    REQUIRE(fonts.size() == 3);
+    REQUIRE(fonts.size() == 4);  // Latin, Arabic, Chinese, and one for codes
     const auto drawn = [&](const QString& text) {
         QString missing;
         for (const uint letter : text.toUcs4())
@@ -104,6 +109,24 @@ TEST_CASE("the fonts that ship draw every letter of every language, without the 
             CHECK(drawn(translation) == "");
     // The check can fail: a letter that no language of ours has is not among them.
     CHECK(drawn(QStringLiteral("龘")) != "");
+}
+
+TEST_CASE("codes stand in letters of one width, from a font that ships", "[diary][translations]")
+{
+    app::loadFonts();
+    QFont font(QStringLiteral("Noto Sans Mono CJK SC"));
+    font.setPixelSize(20);
+    const QRawFont raw = QRawFont::fromFont(font);
+    CHECK(raw.familyName() == QLatin1String("Noto Sans Mono CJK SC"));
+    const QFontMetricsF metrics(font);
+    const double width = metrics.horizontalAdvance(u'0');
+    for (const QChar letter : QStringLiteral("ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-.:/")) {
+        CHECK(raw.supportsCharacter(letter));
+        CHECK(std::abs(metrics.horizontalAdvance(letter) - width) < 0.01);
+    }
+    QFile theme(QStringLiteral(EBBLINE_TRANSLATIONS "/../app/theme/Theme.qml"));
+    REQUIRE(theme.open(QIODevice::ReadOnly));
+    CHECK(theme.readAll().contains("codeFamily: \"Noto Sans Mono CJK SC\""));
 }
 
 TEST_CASE("dates, times, digits and counts are those of the language", "[diary][translations]")
