@@ -61,27 +61,4 @@ void HubProcess::stop()
         m_process.kill();
 }
 
-qint64 HubProcess::storedBytes() const
-{
-    qint64 size = 0;
-    for (const QFileInfo& file : QDir(m_folder).entryInfoList(QDir::Files))
-        size += file.size();
-    return size;
-}
-
-QStringList HubProcess::wordsFoundIn(const QStringList& words) const
-{
-    QStringList found;
-    for (const QFileInfo& info : QDir(m_folder).entryInfoList(QDir::Files)) {
-        QFile file(info.filePath());
-        if (!file.open(QIODevice::ReadOnly))
-            continue;
-        const QByteArray contents = file.readAll();
-        for (const QString& word : words)
-            if (contents.contains(word.toUtf8()) && !found.contains(word))
-                found << word;
-    }
-    return found;
-}
-
 }  // namespace ebbline::story

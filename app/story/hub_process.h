@@ -22,9 +22,7 @@ public:
     void stop();
 
     QString host() const { return m_host; }  ///< "127.0.0.1:port"
-    /// Bytes of all files in its folder, and whether any holds one of these words.
-    qint64 storedBytes() const;
-    QStringList wordsFoundIn(const QStringList& words) const;
+    const QString& folder() const { return m_folder; }
 
 private:
     QString m_program;

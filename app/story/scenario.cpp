@@ -157,7 +157,7 @@ Patient haematoma()
 Patient infection()
 {
     Patient patient{.kind = "infection", .name = "Tomke Ahlers", .phone = "+00 555 0103", .language = "ar",
-                    .treatedOnDay = 1, .treatedAtMinute = 9 * 60 + 15, .treatment = sixThreads("TH-4420", recovery::Ending::shortOfMovingZone),
+                    .treatedOnDay = 1, .treatedAtMinute = 9 * 60 + 15, .byHand = true, .treatment = sixThreads("TH-4420", recovery::Ending::shortOfMovingZone),
                     .tellings = usualCourse(0, 21), .onsetMinutes = 5 * 24 * 60, .side = Side::right};
     constexpr std::array<int, 10> pain{3, 5, 6, 5, 4, 3, 2, 1, 1, 0};
     for (int day = 5; day <= 14; ++day) {

@@ -31,6 +31,7 @@ struct Patient {
     std::string language;
     int treatedOnDay;        ///< of the story, 0 = its first day
     int treatedAtMinute;
+    bool byHand = false;     ///< tapped in and answered on the pages; the others by what lies beneath them
     bool typedCode = false;  ///< joins with the typed code instead of the picture
     int offlineFromDay = -1; ///< days of recovery without a network, for honest states
     int offlineToDay = -1;

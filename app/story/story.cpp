@@ -1,6 +1,7 @@
 #include "app/story/story.h"
 
 #include "app/story/album.h"
+#include "app/story/hands.h"
 #include "app/story/snapshots.h"
 #include "app/story/stage.h"
 #include "app/story/story_folder.h"
@@ -97,10 +98,8 @@ private:
         return done;
     }
 
-    Done tell(Phone& phone, const Telling& telling)
+    Result<patient::Saved> write(patient::Diary& diary, const Telling& telling)
     {
-        patient::Diary& diary = phone.program->home().diary();
-        answerReminders(phone, diary);
         recovery::Entry entry = diary.blankEntry();
         entry.scores = telling.scores;
         entry.present = telling.signs;
@@ -110,10 +109,26 @@ private:
         if (telling.celsius)
             entry.temperature = *recovery::Temperature::celsius(*telling.celsius);
         entry.note = telling.note;
-        const auto saved = diary.record(entry);
+        return diary.record(entry);
+    }
+
+    Done tell(Phone& phone, const Telling& telling)
+    {
+        patient::Diary& diary = phone.program->home().diary();
+        answerReminders(diary);
+        const bool byHand = phone.patient->byHand;
+        const auto saved = byHand ? writeByHand(*phone.program, telling) : write(diary, telling);
         if (!saved)
             return fail(saved.error());
         m_summary.count("entries");
+        const bool loud = !saved->findings.empty() && saved->findings.front().urgency <= recovery::Urgency::callNow;
+        if (byHand) {
+            m_summary.count("entries tapped in");
+            if (loud && m_followed.phone == nullptr)
+                m_followed = {&phone, saved->entry, {}};
+            look();
+        }
+        recovery::Entry entry = diary.blankEntry();
         entry.id = saved->entry;
         if (const Done taken = m_snapshots.take(phone, telling, entry); !taken)
             return taken;
@@ -122,18 +137,48 @@ private:
         for (const triage::Finding& finding : saved->findings)
             if (finding.urgency <= recovery::Urgency::callNow) {
                 m_summary.count("warnings shown on phones");
-                if (const Done confirmed = diary.confirmWarning(finding); !confirmed)
+                if (const Done confirmed = byHand ? readWarning(*phone.program) : diary.confirmWarning(finding); !confirmed)
                     return confirmed;
             }
         const bool offline = telling.day >= phone.patient->offlineFromDay && telling.day <= phone.patient->offlineToDay;
-        if (offline)
+        if (offline) {
             m_summary.count("entries written offline");
-        else
-            note(m_stage.syncPhone(phone));
+            return {};
+        }
+        // The page sends by itself what was tapped in; whoever wants to know asks.
+        if (byHand)
+            if (const Done asked = askByHand(*phone.program); !asked)
+                return asked;
+        note(m_stage.syncPhone(phone));
         return {};
     }
 
-    void answerReminders(Phone& phone, patient::Diary& diary)
+    /// One entry on its way: what the phone's own page says of it, each time it says something else.
+    struct Followed {
+        Phone* phone = nullptr;
+        recovery::EntryId entry;
+        QStringList states;
+    };
+
+    void look()
+    {
+        if (m_followed.phone == nullptr)
+            return;
+        const QString state = stateShown(*m_followed.phone->program, m_followed.entry);
+        if (m_followed.states.isEmpty() || m_followed.states.last() != state)
+            m_followed.states << state;
+    }
+
+    /// Her phone fetches what the clinic has to say of the entry, as long as that can still change.
+    void fetchForFollowed()
+    {
+        if (m_followed.phone == nullptr || m_followed.states.size() >= 3)
+            return;
+        note(m_stage.syncPhone(*m_followed.phone));
+        look();
+    }
+
+    void answerReminders(patient::Diary& diary)
     {
         for (const patient::ReminderView& view : diary.today().dueNow) {
             if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
@@ -143,26 +188,49 @@ private:
             if (diary.answerReminder(view.reminder.key, answer))
                 m_summary.count("reminders answered");
         }
-        (void)phone;
+    }
+
+    bool isByHand(const recovery::CourseId& course)
+    {
+        return std::ranges::any_of(m_stage.phones(), [&](const auto& phone) { return phone->course == course && phone->patient->byHand; });
     }
 
     Done clinicLooks()
     {
         note(m_stage.syncDesk());
+        fetchForFollowed();
         desk::Desk& desk = m_stage.desk().workplace().desk();
         m_album.atTheQueue(m_stage);
         if (m_endsAt && m_stage.now() > *m_endsAt - std::chrono::hours(60))
             return {};
         for (const triage::Row& row : desk.queue()) {
-            if (const Done acted = answer(desk, row); !acted)
+            if (const Done acted = isByHand(row.course) ? answerOnPages(row) : answer(desk, row); !acted)
                 return acted;
         }
         for (const desk::CourseSummary& course : desk.courses())
-            if (course.unopened > 0)
+            if (course.unopened > 0 && isByHand(course.course))
+                m_stage.desk().openCourse(deskapp::keyOf(course.course));
+            else if (course.unopened > 0)
                 if (const Done opened = desk.openEntries(course.course); !opened)
                     return opened;
         m_stage.desk().workplace().settle(Done{});
         note(m_stage.syncDesk());
+        fetchForFollowed();
+        return {};
+    }
+
+    Done answerOnPages(const triage::Row& row)
+    {
+        for (const triage::Finding& finding : row.findings)
+            m_summary.found(m_stage, row.course, finding);
+        const auto answered = answerByHand(m_stage.desk(), row);
+        if (!answered)
+            return fail(answered.error());
+        m_summary.count("calls", answered->calls);
+        m_summary.count("calls on the page of calls", answered->calls);
+        m_summary.count("findings closed at the queue", answered->closedAtTheQueue);
+        m_summary.count("findings closed on the page of the course", answered->closedOnThePage);
+        m_summary.count("findings seen on the page of the course", answered->seen);
         return {};
     }
 
@@ -200,6 +268,9 @@ private:
         for (auto& phone : m_stage.phones())
             note(m_stage.syncPhone(*phone));
         note(m_stage.syncDesk());
+        look();
+        if (m_followed.phone != nullptr)
+            m_summary.followed(m_followed.phone->patient->kind, m_followed.states);
         m_summary.count("photographs taken", static_cast<int>(m_snapshots.taken()));
         m_summary.count("photographs at the desk", static_cast<int>(m_snapshots.atTheDesk(m_stage)));
         if (!m_stage.phones().empty())
@@ -235,10 +306,12 @@ private:
         m_summary.count("syncs");
         m_summary.count("envelopes sent", static_cast<int>(report.envelopesSent));
         m_summary.count("envelopes received", static_cast<int>(report.envelopesReceived));
-        if (report.problem)
-            m_summary.count("syncs with a problem");
-        if (report.quarantined > 0 || report.gapSeen || report.forkSeen)
-            m_summary.count("envelopes refused", static_cast<int>(report.quarantined));
+        m_summary.count("syncs with a problem", report.problem ? 1 : 0);
+        m_summary.count("syncs that missed a message", report.gapSeen ? 1 : 0);
+        m_summary.count("syncs that saw two histories", report.forkSeen ? 1 : 0);
+        m_summary.count("syncs with a vault older than the clinic's", report.rolledBack ? 1 : 0);
+        m_summary.count("envelopes refused", static_cast<int>(report.quarantined));
+        m_summary.count("photographs refused", static_cast<int>(report.photosRefused));
     }
 
     std::optional<clock::Instant> m_endsAt;
@@ -247,6 +320,7 @@ private:
     Summary m_summary;
     Album m_album;
     Snapshots m_snapshots;
+    Followed m_followed;
 };
 
 }  // namespace

@@ -1,5 +1,6 @@
 #include "app/story/summary.h"
 
+#include "app/story/hub_search.h"
 #include "core/clock/iso8601.h"
 
 #include <QFile>
@@ -14,6 +15,20 @@ namespace {
 bool contains(bytes::View where, bytes::View what)
 {
     return std::search(where.begin(), where.end(), what.begin(), what.end()) != where.end();
+}
+
+double hoursOf(std::chrono::milliseconds time)
+{
+    return std::round(std::chrono::duration<double, std::ratio<3600>>(time).count() * 10) / 10;
+}
+
+/// The days that the clinic's protocol promises, for whoever holds the findings to them.
+QJsonObject protocolDays()
+{
+    const triggers::Thresholds thresholds = triggers::defaultProtocol().thresholds;
+    return {{"silent_days", thresholds.silentDays},
+            {"silent_days_when_high", thresholds.silentDaysWhenHigh},
+            {"puckering_kept_day", thresholds.puckeringKeptDay}};
 }
 
 }  // namespace
@@ -41,7 +56,10 @@ void Summary::found(Stage& stage, const recovery::CourseId& course, const triage
     row["course"] = QString::fromStdString(patient.kind);
     if (const auto* trigger = std::get_if<triggers::Finding>(&finding.what)) {
         row["trigger"] = QString::fromStdString(std::string(triggers::word(trigger->trigger)));
-        row["symptom"] = QString::fromStdString(std::string(recovery::word(trigger->stream.symptom)));
+        // Silence is about no symptom, here as in a table of findings.
+        row["symptom"] = trigger->trigger == triggers::Trigger::silence
+                             ? QStringLiteral("-")
+                             : QString::fromStdString(std::string(recovery::word(trigger->stream.symptom)));
         row["side"] = QString::fromStdString(std::string(recovery::word(trigger->stream.side)));
     } else {
         row["trigger"] = QString::fromStdString("warning:" + std::get<warnings::Finding>(finding.what).rule);
@@ -50,11 +68,12 @@ void Summary::found(Stage& stage, const recovery::CourseId& course, const triage
     row["day"] = finding.day;
     row["raised_at"] = QString::fromStdString(clock::toIso8601(finding.raisedAt));
     row["reason"] = QString::fromStdString(triage::explain(finding));
+    row["hours_to_queue"] = hoursOf(stage.now() - finding.raisedAt.at);
     if (patient.onsetMinutes) {
         const auto treated = stage.zone().instantOf(m_scenario.firstDay + std::chrono::days(patient.treatedOnDay),
                                                     std::chrono::minutes(patient.treatedAtMinute));
         const auto after = finding.raisedAt.at - (treated + std::chrono::minutes(*patient.onsetMinutes));
-        row["hours_after_onset"] = std::round(std::chrono::duration<double, std::ratio<3600>>(after).count() * 10) / 10;
+        row["hours_after_onset"] = hoursOf(after);
     }
     m_findings.append(row);
 }
@@ -70,8 +89,15 @@ Done Summary::judgeSecrecy(Stage& stage)
                 words << QString::fromStdString(telling.note);
     }
     const bytes::Bytes& carried = stage.carried();
+    stage.hub().stop();
+    auto hub = HubSearch::open(stage.hub().folder());
+    if (!hub)
+        return fail(hub.error());
+    const auto kept = hub->search(words);
+    if (!kept)
+        return fail(kept.error());
     QJsonArray readable;
-    for (const QString& word : stage.hub().wordsFoundIn(words))
+    for (const QString& word : kept->words + hub->wordsInLog(words))
         readable.append(word);
     for (const QString& word : words)
         if (contains(carried, bytes::viewOf(word.toStdString())))
@@ -79,6 +105,7 @@ Done Summary::judgeSecrecy(Stage& stage)
 
     // Scores are numbers and cannot be searched for; whole operations, scores and all, can.
     int operations = 0, operationsReadable = 0, notesInPhones = 0;
+    QStringList planted;
     for (auto& phone : stage.phones())
         for (const journal::Operation& operation : phone->program->home().diary().vault().operations()) {
             if (operation.kind != static_cast<std::uint16_t>(records::Kind::entryRecorded))
@@ -86,10 +113,23 @@ Done Summary::judgeSecrecy(Stage& stage)
             ++operations;
             operationsReadable += contains(carried, operation.body) ? 1 : 0;
             for (const Telling& telling : phone->patient->tellings)
-                if (!telling.note.empty() && contains(operation.body, bytes::viewOf(telling.note)))
+                if (!telling.note.empty() && contains(operation.body, bytes::viewOf(telling.note))) {
                     ++notesInPhones;
+                    const QStringList note{QString::fromStdString(telling.note)};
+                    const auto unsealed = planted.isEmpty() ? hub->searchWith(operation.body, note) : Result<HubSearch::Found>{};
+                    if (!unsealed)
+                        return fail(unsealed.error());
+                    planted << unsealed->words;
+                }
         }
-    m_hub["bytes_stored"] = stage.hub().storedBytes();
+    const auto after = hub->search(words);
+    if (!after || after->cells != kept->cells)
+        return fail(Reason::invalidState, "secrecy: what was put into the hub for the search is still there");
+    m_hub["database_bytes"] = hub->databaseBytes();
+    m_hub["database_rows"] = static_cast<int>(kept->rows);
+    m_hub["database_cells"] = static_cast<int>(kept->cells);
+    m_hub["planted_words_found"] = QJsonArray::fromStringList(planted);
+    m_hub["log_holds_its_own_words"] = !hub->wordsInLog({QStringLiteral("listening")}).isEmpty();
     m_hub["bytes_carried"] = static_cast<qint64>(carried.size());
     m_hub["words_searched"] = static_cast<int>(words.size());
     m_hub["words_readable"] = readable;
@@ -98,9 +138,14 @@ Done Summary::judgeSecrecy(Stage& stage)
     m_hub["notes_found_on_phones"] = notesInPhones;
     if (!readable.isEmpty() || operationsReadable > 0)
         return fail(Reason::refused, "secrecy: something of a patient can be read on the way");
-    if (operations == 0 || notesInPhones == 0)
+    if (operations == 0 || notesInPhones == 0 || planted.isEmpty() || hub->wordsInLog({QStringLiteral("listening")}).isEmpty())
         return fail(Reason::notEnough, "secrecy: the search finds nothing even where it must");
     return {};
+}
+
+void Summary::followed(const std::string& kind, const QStringList& states)
+{
+    m_followed = {{"course", QString::fromStdString(kind)}, {"states", QJsonArray::fromStringList(states)}};
 }
 
 Done Summary::write(const QString& file, const Done& played) const
@@ -113,6 +158,8 @@ Done Summary::write(const QString& file, const Done& played) const
     root["days"] = m_scenario.days;
     root["steps"] = counts;
     root["findings"] = m_findings;
+    root["protocol"] = protocolDays();
+    root["entry_followed"] = m_followed;
     root["hub"] = m_hub;
     QFile out(file);
     if (!out.open(QIODevice::WriteOnly) || out.write(QJsonDocument(root).toJson()) < 0)

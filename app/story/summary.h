@@ -20,8 +20,13 @@ public:
     void found(Stage& stage, const recovery::CourseId& course, const triage::Finding& finding);
     bool isPlain(const std::string& patientName) const;
 
-    /// Searches what was carried and what the hub keeps for names, notes and plain operations; the same
-    /// search must find them in a phone's own operations. \returns Reason::refused if it finds any.
+    /// What the phone's own page said of one entry, in the order in which it said it.
+    void followed(const std::string& kind, const QStringList& states);
+
+    /// Ends the hub, and searches what was carried, the hub's database, decrypted with its own key, and its log for names,
+    /// notes and plain operations; the same searches must find them in a phone's own operations, and in the database
+    /// once such an operation is put into it unsealed. \returns Reason::refused if they find any, Reason::notEnough if a
+    /// search finds nothing where it must.
     Done judgeSecrecy(Stage& stage);
 
     Done write(const QString& file, const Done& played) const;
@@ -31,6 +36,7 @@ private:
     std::map<std::string, int> m_counts;
     std::map<std::string, bool> m_seen;
     QJsonArray m_findings;
+    QJsonObject m_followed;
     QJsonObject m_hub;
 };
 

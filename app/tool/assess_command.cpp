@@ -52,7 +52,7 @@ int assess(const Options& options)
     }
     const auto assessed = assessTables(*scores, signs, protocol, clock::SystemClock().now());
     if (!assessed)
-        return complain(assessed.error().detail);
+        return complain((assessed.error().reason == Reason::notEnough ? "not enough to say: " : "") + assessed.error().detail);
     if (assessed->allAhead)
         std::cerr << "ebbline assess: note: all rows lie more than a day ahead of this computer's clock; the table is judged by its own time, "
                      "silence up to its last row\n";

@@ -1,10 +1,12 @@
 #include "app/tool/assess_tables.h"
 
 #include "app/tool/course_tables.h"
+#include "core/clock/iso8601.h"
 #include "core/triggers/judge.h"
 #include "core/warnings/warnings.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace ebbline::tool {
 
@@ -13,6 +15,8 @@ namespace {
 /// A course of the tables: what triggers see, and the entries that warnings see.
 struct TableCourse {
     triggers::CourseInput input;
+    exchange::Place told;  ///< the first row that says when she was treated, in the table of scores if it stands there
+    bool scored = false;
     std::map<clock::Instant, recovery::Entry> entries;  ///< by the moment entered
 };
 
@@ -51,6 +55,15 @@ std::vector<exchange::FindingRow> judged(const std::string& name, const TableCou
     return rows;
 }
 
+/// Where a row of signs and the course disagree on the treatment.
+std::string otherTreatment(const exchange::SignRow& row, const TableCourse& course)
+{
+    return "table of signs, line " + std::to_string(row.place.line) + ", column " + std::to_string(row.place.column)
+           + " (treated_at): course " + exchange::quotedCell(row.course) + " was treated at " + clock::toIso8601(course.input.treated)
+           + " by line " + std::to_string(course.told.line) + " of the table of " + (course.scored ? "scores" : "signs") + ", here at "
+           + clock::toIso8601(row.treatedAt);
+}
+
 /// The tables as courses. \returns Reason::malformed if they disagree on when a course began.
 Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchange::ScoreRow>& scores,
                                                         const std::vector<exchange::SignRow>& signs)
@@ -59,17 +72,23 @@ Result<std::map<std::string, TableCourse>> tableCourses(const std::vector<exchan
     for (auto& [name, input] : coursesOf(scores))
         courses[name].input = std::move(input);
     // What stands at the very moment of the treatment is the practitioner's and no entry: no warning speaks of it.
-    for (const exchange::ScoreRow& row : scores)
+    for (const exchange::ScoreRow& row : scores) {
+        TableCourse& course = courses[row.course];
+        if (!std::exchange(course.scored, true))
+            course.told = row.place;
         if (row.enteredAt.at != row.treatedAt.at)
-            entryAt(courses[row.course], row.enteredAt).scores.insert_or_assign({row.symptom, row.side}, row.score);
+            entryAt(course, row.enteredAt).scores.insert_or_assign({row.symptom, row.side}, row.score);
+    }
     for (const exchange::SignRow& row : signs) {
         const auto [place, fresh] = courses.try_emplace(row.course);
         TableCourse& course = place->second;
-        if (fresh)
+        if (fresh) {
             course.input.treated = row.treatedAt;
-        else if (course.input.treated != row.treatedAt)
-            return fail(Reason::malformed, "course " + exchange::quotedCell(row.course)
-                                               + " was treated at another time in the table of signs");
+            course.told = row.place;
+        }
+        // Instants: the same moment told by another clock is the same treatment, and the table of scores says which day it was.
+        if (course.input.treated.at != row.treatedAt.at)
+            return fail(Reason::malformed, otherTreatment(row, course));
         recovery::Entry& entry = entryAt(course, row.enteredAt);
         (row.present ? entry.present : entry.absent).insert(row.sign);
         // An entry of signs alone is an entry: whoever answers them is not silent.
@@ -118,6 +137,8 @@ Result<Assessed> assessTables(const std::vector<exchange::ScoreRow>& scores, con
     const auto courses = tableCourses(scores, signs);
     if (!courses)
         return fail(courses.error());
+    if (courses->empty())
+        return fail(Reason::notEnough, "no course");
     const TableEnd end = tableEnd(scores, signs, now);
     Assessed assessed{{}, courses->size(), end.ahead, end.allAhead};
     for (const auto& [name, course] : *courses)

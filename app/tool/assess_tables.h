@@ -16,7 +16,8 @@ struct Assessed {
 
 /// `now`: of the computer's clock. Silence is judged up to the last row of anybody that does not lie ahead
 /// of it, or of all if all do, as at the desk: a row that lies ahead neither ends a silence nor begins one.
-/// \returns Reason::malformed if the tables disagree on when a course began.
+/// \returns Reason::malformed with line and column if the tables disagree on when a course began (told by another
+///          clock, the same moment is the same); Reason::notEnough if they hold no course.
 Result<Assessed> assessTables(const std::vector<exchange::ScoreRow>& scores, const std::vector<exchange::SignRow>& signs,
                               const triggers::Protocol& protocol, clock::Instant now);
 

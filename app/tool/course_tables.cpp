@@ -30,30 +30,67 @@ Result<std::string> readFile(const std::string& file)
     return bytes;
 }
 
-Done writeFile(const std::string& file, std::string_view bytes)
+namespace {
+
+/// A pipe or a device is written to as it is.
+bool isTakenAsItIs(const std::string& file)
 {
     std::error_code unknown;
     const auto kind = std::filesystem::status(file, unknown).type();
-    // A pipe or a device is written to as it is.
-    const bool asItIs = kind != std::filesystem::file_type::regular && kind != std::filesystem::file_type::not_found;
-    const std::string beside = asItIs ? file : file + ".part";
-    {
-        std::ofstream out(beside, std::ios::binary | std::ios::trunc);
-        out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-        out.flush();
-        if (!out) {
-            std::error_code ignored;
-            if (!asItIs)
-                std::filesystem::remove(beside, ignored);
-            return fail(Reason::storageFailed, "cannot be written");
-        }
+    return kind != std::filesystem::file_type::regular && kind != std::filesystem::file_type::not_found;
+}
+
+std::string besideOf(const std::string& file)
+{
+    return file + ".part";
+}
+
+bool put(const std::string& file, std::string_view bytes)
+{
+    std::ofstream out(file, std::ios::binary | std::ios::trunc);
+    out.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+    out.close();
+    return static_cast<bool>(out);
+}
+
+std::unexpected<Error> unwritten(const Output& output, const std::string& why = {})
+{
+    return fail(Reason::storageFailed, output.file + ": cannot be written" + (why.empty() ? "" : ": " + why));
+}
+
+/// All beside their places, then the devices: \returns what cannot be written.
+Done putBeside(const std::vector<Output>& outputs)
+{
+    for (const bool asItIs : {false, true})
+        for (const Output& output : outputs)
+            if (isTakenAsItIs(output.file) == asItIs && !put(asItIs ? output.file : besideOf(output.file), output.bytes))
+                return unwritten(output);
+    return {};
+}
+
+}  // namespace
+
+Done writeFiles(const std::vector<Output>& outputs)
+{
+    Done done = putBeside(outputs);
+    for (const Output& output : outputs) {
+        if (isTakenAsItIs(output.file))
+            continue;
+        std::error_code error;
+        if (done)
+            std::filesystem::rename(besideOf(output.file), output.file, error);
+        if (done && error)
+            done = unwritten(output, error.message());
+        if (!done)
+            std::filesystem::remove(besideOf(output.file), error);
     }
-    if (asItIs)
-        return {};
-    std::error_code error;
-    std::filesystem::rename(beside, file, error);
-    if (error)
-        return fail(Reason::storageFailed, "cannot be written: " + error.message());
+    return done;
+}
+
+Done writeFile(const std::string& file, std::string_view bytes)
+{
+    if (const Done written = writeFiles({{file, std::string(bytes)}}); !written)
+        return fail(Reason::storageFailed, written.error().detail.substr(file.size() + 2));
     return {};
 }
 
@@ -86,8 +123,27 @@ std::map<std::string, triggers::CourseInput> coursesOf(const std::vector<exchang
 
 namespace {
 
-/// `line` of the table of truth: its cells hold no line breaks, so a row is a line.
-Done checkOnset(const exchange::TruthRow& row, std::size_t line, const triggers::CourseInput& course)
+/// `table of truth, line 3`.
+std::string lineOf(const exchange::TruthRow& row)
+{
+    return "table of truth, line " + std::to_string(row.place.line);
+}
+
+Done checkKind(const exchange::TruthRow& row)
+{
+    if (rehearsal::kindFromWord(row.kind) || (row.kind.starts_with(otherKind) && row.kind.size() > otherKind.size()))
+        return {};
+    std::string known;
+    for (const auto kind : rehearsal::allKinds)
+        known.append(rehearsal::word(kind)).append(" ");
+    for (const auto kind : rehearsal::rareKinds)
+        known.append(rehearsal::word(kind)).append(" ");
+    return fail(Reason::malformed, lineOf(row) + ", column " + std::to_string(row.place.column) + " (kind): want one of " + known + "or "
+                                       + std::string(otherKind) + " and a word for any other complication, found "
+                                       + exchange::quotedCell(row.kind));
+}
+
+Done checkOnset(const exchange::TruthRow& row, const triggers::CourseInput& course)
 {
     if (!row.onsetAt)
         return {};
@@ -97,7 +153,7 @@ Done checkOnset(const exchange::TruthRow& row, std::size_t line, const triggers:
     const bool early = row.onsetAt->at < course.treated.at;
     if (!early && row.onsetAt->at <= last)
         return {};
-    return fail(Reason::outOfRange, "table of truth, line " + std::to_string(line) + ": the onset of course "
+    return fail(Reason::outOfRange, lineOf(row) + ": the onset of course "
                                         + exchange::quotedCell(row.course) + ", " + clock::toIso8601(*row.onsetAt)
                                         + (early ? ", lies before its treatment" : ", lies after its last row and after day 21"));
 }
@@ -108,10 +164,13 @@ Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<excha
                                                          const std::vector<exchange::TruthRow>& truth)
 {
     std::map<std::string, triggers::CourseInput> inputs = coursesOf(scores);
-    for (std::size_t i = 0; i < truth.size(); ++i)
-        if (const auto course = inputs.find(truth[i].course); course != inputs.end())
-            if (const Done checked = checkOnset(truth[i], i + 2, course->second); !checked)
-                return fail(checked.error());
+    for (const exchange::TruthRow& row : truth) {
+        const auto course = inputs.find(row.course);
+        const Done known = checkKind(row);
+        const Done checked = known && course != inputs.end() ? checkOnset(row, course->second) : known;
+        if (!checked)
+            return fail(checked.error());
+    }
     std::map<std::string, rehearsal::Truth> truths;
     for (const exchange::TruthRow& row : truth) {
         const auto [place, fresh] = truths.try_emplace(row.course, rehearsal::Truth{row.kind, row.onsetAt, row.side});

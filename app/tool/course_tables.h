@@ -20,13 +20,27 @@ Result<std::string> readFile(const std::string& file);
 /// \returns Reason::storageFailed.
 Done writeFile(const std::string& file, std::string_view bytes);
 
+/// A file to write, and what goes into it.
+struct Output {
+    std::string file;
+    std::string bytes;
+};
+
+/// Several files that belong together: each is written beside its place, and only when all are written is any moved
+/// there, so that a failure leaves all the old ones. \returns Reason::storageFailed naming the file.
+Done writeFiles(const std::vector<Output>& outputs);
+
 /// Scores by course, in the order of the course names. Scores entered at the very moment of the
 /// treatment are the practitioner's: they start the comparison of the sides. Where nothing else was
 /// entered on day 0 they stand for that day as well.
 std::map<std::string, triggers::CourseInput> coursesOf(const std::vector<exchange::ScoreRow>& rows);
 
+/// What the kind of another complication than ours begins with in a table of truth: `other-seroma`.
+inline constexpr std::string_view otherKind = "other-";
+
 /// Scores and truth of the same courses. A course with two complications takes the one that began
-/// first. \returns Reason::notFound naming a course that has scores and no truth, or the reverse;
+/// first. \returns Reason::malformed naming line and column of a kind that is neither one of rehearsal::kindFromWord()
+///          nor begins with otherKind: a misspelt `plain` would count as a complication; Reason::notFound naming a course that has scores and no truth, or the reverse;
 ///          Reason::outOfRange naming line and course of an onset before the treatment, or after both the last
 ///          row of the course and the evening of day 21: nothing that was written can speak of it.
 Result<std::vector<rehearsal::KnownCourse>> knownCourses(const std::vector<exchange::ScoreRow>& scores,

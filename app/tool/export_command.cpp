@@ -12,6 +12,7 @@
 #include "core/exchange/tables.h"
 #include "core/vault/vault.h"
 
+#include <algorithm>
 #include <iostream>
 #include <memory>
 
@@ -104,6 +105,12 @@ int exportCourse(const Options& options)
     return fine;
 }
 
+std::vector<recovery::Entry> inOrder(std::vector<recovery::Entry> entries)
+{
+    std::stable_sort(entries.begin(), entries.end(), [](const auto& a, const auto& b) { return a.at.at < b.at.at; });
+    return entries;
+}
+
 int readBundle(const Options& options)
 {
     std::vector<NamedFile> tables{{"--out-scores", options.scores}};
@@ -122,9 +129,17 @@ int readBundle(const Options& options)
     std::vector<exchange::SignRow> signs;
     clock::Moment treated = record->treated;
     treated.zone.clear();
-    for (const recovery::Entry& entry : record->entries) {
+    for (const auto& [stream, score] : record->baseline)
+        scores.push_back({course, treated, treated, stream.symptom, stream.side, score});
+    std::size_t early = 0;
+    for (const recovery::Entry& entry : inOrder(record->entries)) {
         clock::Moment at = entry.at;
         at.zone.clear();
+        // A table holds no entry of before its treatment. As on the phone such an entry is never dropped and counts as made right after it.
+        if (at.at <= treated.at) {
+            at = treated;
+            at.at += std::chrono::milliseconds(++early);
+        }
         for (const auto& [stream, score] : entry.scores)
             scores.push_back({course, treated, at, stream.symptom, stream.side, score});
         for (const recovery::Sign sign : entry.present)
@@ -132,12 +147,14 @@ int readBundle(const Options& options)
         for (const recovery::Sign sign : entry.absent)
             signs.push_back({course, treated, at, sign, false});
     }
-    if (const Done written = writeFile(options.scores, exchange::writeScores(scores)); !written)
+    std::vector<Output> outputs{{options.scores, exchange::writeScores(scores)}};
+    if (!options.signs.empty())
+        outputs.push_back({options.signs, exchange::writeSigns(signs)});
+    if (const Done written = writeFiles(outputs); !written)
         return refuse("read-bundle", written.error());
-    if (!options.signs.empty()) {
-        if (const Done written = writeFile(options.signs, exchange::writeSigns(signs)); !written)
-            return refuse("read-bundle", written.error());
-    }
+    if (early > 0)
+        std::cerr << "ebbline read-bundle: note: " << early << " entries say that they were made before the treatment or at its very moment; the "
+                  << "tables hold them right after it, as the phone judges them\n";
     std::cout << "course " << course << ": " << scores.size() << " scores, " << signs.size() << " answers to warning signs\n";
     return fine;
 }

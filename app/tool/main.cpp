@@ -3,6 +3,23 @@
 #include "app/tool/subcommand.h"
 #include "core/crypto/core_dumps.h"
 
+#include <cstdio>
+#include <iostream>
+
+namespace {
+
+/// An answer that did not reach its reader is no answer.
+int reached(int code)
+{
+    std::cout.flush();
+    if (std::fflush(stdout) == 0 && std::ferror(stdout) == 0 && std::cout)
+        return code;
+    std::cerr << "ebbline: the answer could not be written to the standard output\n";
+    return code == ebbline::tool::fine ? ebbline::tool::failed : code;
+}
+
+}  // namespace
+
 int main(int argc, char** argv)
 {
     using namespace ebbline;
@@ -29,7 +46,7 @@ int main(int argc, char** argv)
         app.parse(argc, argv);
     } catch (const CLI::ParseError& problem) {
         const int code = app.exit(problem);
-        return code == 0 ? tool::fine : tool::badInput;
+        return reached(code == 0 ? tool::fine : tool::badInput);
     }
-    return run();
+    return reached(run());
 }

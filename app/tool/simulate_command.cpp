@@ -138,13 +138,13 @@ int simulate(const Options& options)
         const auto ticked = signRowsOf(course);
         signs.insert(signs.end(), ticked.begin(), ticked.end());
     }
-    for (const auto& [file, table] : {std::pair{options.scores, exchange::writeScores(scores)},
-                                      std::pair{options.truth, exchange::writeTruth(truth)},
-                                      std::pair{options.signs, exchange::writeSigns(signs)}})
-        if (const Done written = file.empty() ? Done{} : writeFile(file, table); !written) {
-            std::cerr << "ebbline simulate: " << file << ": " << written.error().detail << "\n";
-            return failed;
-        }
+    std::vector<Output> outputs{{options.scores, exchange::writeScores(scores)}, {options.truth, exchange::writeTruth(truth)}};
+    if (!options.signs.empty())
+        outputs.push_back({options.signs, exchange::writeSigns(signs)});
+    if (const Done written = writeFiles(outputs); !written) {
+        std::cerr << "ebbline simulate: " << written.error().detail << "\n";
+        return failed;
+    }
     std::cout << truth.size() << " courses, " << scores.size() << " scores, " << signs.size() << " signs, model " << options.model << ", seed "
               << options.seed << "\n";
     return fine;

@@ -3,6 +3,7 @@
 #include "app/tool/stats_parts.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace ebbline::tool {
 
@@ -96,6 +97,19 @@ std::expected<Points, std::variant<Error, Complaint>> pointsIn(const PointColumn
         else
             ++points.missing;
     return points;
+}
+
+std::vector<long> countsIn(NumberTable& table, const std::string& column)
+{
+    constexpr Range range{0, 1e9, false, false, "a whole number of 0 or more"};
+    const auto numbers = table.numbers(column, range);
+    std::vector<long> whole;
+    for (std::size_t row = 0; row < numbers.size(); ++row) {
+        if (numbers[row] && *numbers[row] != std::floor(*numbers[row]))
+            table.fault(row, column, "want " + std::string(range.wanted) + ", found " + exchange::quotedCell(shown(*numbers[row])));
+        whole.push_back(numbers[row] ? std::lround(*numbers[row]) : 0);
+    }
+    return whole;
 }
 
 std::string missingText(std::size_t missing)

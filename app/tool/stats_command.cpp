@@ -141,6 +141,8 @@ void addStats(CLI::App& app, std::function<int()>& run)
     addLineMethods(*stats, run);
     addScaleMethods(*stats, run);
     addPoolingMethods(*stats, run);
+    addRateMethods(*stats, run);
+    addDistributionMethods(*stats, run);
 }
 
 }  // namespace ebbline::tool

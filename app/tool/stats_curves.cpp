@@ -175,7 +175,10 @@ void addCurveMethods(CLI::App& stats, std::function<int()>& run)
                     "  ebbline stats loess cloud.csv --neighbours 4\n"
                     "  line  x  y  curve\n"
                     "  2  0.0000  0.0000  0.0000\n"
-                    "  ... a straight line comes back as it was");
+                    "  3  1.0000  2.0000  2.0000\n"
+                    "  4  2.0000  4.0000  4.0000\n"
+                    "  5  3.0000  6.0000  6.0000\n"
+                    "  6  4.0000  8.0000  8.0000");
     command->add_option("FILE", cloud->file, "Table (CSV)")->required();
     command->add_option("--x", cloud->x, "Its column of x")->capture_default_str();
     command->add_option("--y", cloud->y, "Its column of y")->capture_default_str();
@@ -187,7 +190,14 @@ void addCurveMethods(CLI::App& stats, std::function<int()>& run)
     command->footer("Without variances the likeliest ones are taken. An empty value, or a step that is not there, is missing.\n"
                     "Example: days.csv holds the lines  day,value  1,1120  2,1160  4,963\n"
                     "  ebbline stats kalman days.csv --step day --observation-variance 15099 --drift-variance 1469.1 --ahead 1\n"
-                    "  prints the level of days 1 to 4, day 3 with \"nothing observed\", and the forecast for day 5");
+                    "  variance of an observation 15099.0000, of a step of the level 1469.1000\n"
+                    "  step  level  limits of the level (confidence 95.0 %)\n"
+                    "  1  1089.6851  939.1189 to 1240.2513\n"
+                    "  2  1086.7355  941.4643 to 1232.0067\n"
+                    "  3  1076.6575  925.0335 to 1228.2815  nothing observed\n"
+                    "  4  1066.5794  910.8982 to 1222.2606\n"
+                    "  step  forecast  limits of an observation (confidence 95.0 %)\n"
+                    "  5  1066.5794  770.1299 to 1363.0289");
     command->add_option("FILE", series->file, "Table (CSV)")->required();
     command->add_option("--column", series->column, "Its column of observations")->capture_default_str();
     command->add_option("--step", series->step, "Its column of steps, e.g. days; without it each row is a step");

@@ -127,6 +127,9 @@ struct Points {
 void addPointColumns(CLI::App& command, PointColumns& columns);
 std::expected<Points, std::variant<Error, Complaint>> pointsIn(const PointColumns& columns);
 
+/// A column of counts, 0..1e9. Names the fault of one that is not whole.
+std::vector<long> countsIn(NumberTable& table, const std::string& column);
+
 /// A method as a subcommand of `stats`. `answer` is called with the options read.
 template <typename Options>
 CLI::App* addMethod(CLI::App& stats, std::function<int()>& run, const std::string& name, const std::string& purpose,
@@ -149,5 +152,7 @@ void addRankMethods(CLI::App& stats, std::function<int()>& run);
 void addLineMethods(CLI::App& stats, std::function<int()>& run);
 void addScaleMethods(CLI::App& stats, std::function<int()>& run);
 void addPoolingMethods(CLI::App& stats, std::function<int()>& run);
+void addRateMethods(CLI::App& stats, std::function<int()>& run);
+void addDistributionMethods(CLI::App& stats, std::function<int()>& run);
 
 }  // namespace ebbline::tool

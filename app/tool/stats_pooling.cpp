@@ -5,7 +5,7 @@
 #include "core/statistics/pooling.h"
 #include "core/statistics/shrinkage.h"
 
-#include <cmath>
+#include <algorithm>
 
 namespace ebbline::tool {
 
@@ -34,21 +34,6 @@ struct ShrinkOptions {
     double variance = 0;
 };
 
-constexpr Range counts{0, 1e9, false, false, "a whole number of 0 or more"};
-
-/// A column of counts. Names the fault of one that is not whole.
-std::vector<long> countsIn(NumberTable& table, const std::string& column)
-{
-    const auto numbers = table.numbers(column, counts);
-    std::vector<long> whole;
-    for (std::size_t row = 0; row < numbers.size(); ++row) {
-        if (numbers[row] && *numbers[row] != std::floor(*numbers[row]))
-            table.fault(row, column, "want " + std::string(counts.wanted) + ", found " + exchange::quotedCell(shown(*numbers[row])));
-        whole.push_back(numbers[row] ? std::lround(*numbers[row]) : 0);
-    }
-    return whole;
-}
-
 /// One way of finding what lies between the groups, or why it finds nothing.
 void addBetween(Answer& answer, const char* name, const std::string& title, const Result<Beta>& between)
 {
@@ -75,9 +60,12 @@ Answered pool(const PoolOptions& options)
             table->fault(row, options.events, "want at most the total");
     if (const auto fine = faultsOf(options.file, *table); !fine)
         return std::unexpected(fine.error());
+    // A group without a trial says nothing of the others; they say something of it.
     std::vector<Counts> groups;
     for (std::size_t row = 0; row < events.size(); ++row)
-        groups.push_back({events[row], totals[row]});
+        if (totals[row] > 0)
+            groups.push_back({events[row], totals[row]});
+    const std::size_t untried = events.size() - groups.size();
     const auto moments = statistics::betaFromMoments(groups);
     const auto likeliest = statistics::fitBetaBinomial(groups);
     for (const auto* between : {&moments, &likeliest})
@@ -86,7 +74,8 @@ Answered pool(const PoolOptions& options)
     if (!moments && !likeliest)
         return refused(likeliest.error());
 
-    Answer answer{{{"groups", groups.size()}}, std::to_string(groups.size()) + " groups\n"};
+    Answer answer{{{"groups", groups.size()}, {"untried", untried}},
+                  std::to_string(groups.size()) + " groups" + (untried > 0 ? " and " + std::to_string(untried) + " in which nothing was tried" : "") + "\n"};
     addBetween(answer, "moments", "by their moments", moments);
     addBetween(answer, "likeliest", "likeliest", likeliest);
     if (!likeliest)
@@ -103,15 +92,14 @@ Answered pool(const PoolOptions& options)
                        + percent(all) + "\n";
     }
     answer.text += "line  events  total  own share  drawn towards the others\n";
-    for (std::size_t row = 0; row < groups.size(); ++row) {
-        const double drawn = statistics::updated(*likeliest, groups[row]).mean();
-        const bool tried = groups[row].total > 0;
-        const double own = tried ? static_cast<double>(groups[row].events) / static_cast<double>(groups[row].total) : 0;
-        answer.json["points"].push_back({{"line", table->line(row)}, {"events", groups[row].events}, {"total", groups[row].total},
+    for (std::size_t row = 0; row < events.size(); ++row) {
+        const bool tried = totals[row] > 0;
+        const double drawn = tried ? statistics::updated(*likeliest, {events[row], totals[row]}).mean() : likeliest->mean();
+        const double own = tried ? static_cast<double>(events[row]) / static_cast<double>(totals[row]) : 0;
+        answer.json["points"].push_back({{"line", table->line(row)}, {"events", events[row]}, {"total", totals[row]},
                                          {"share", tried ? Json(own) : Json(nullptr)}, {"drawn", drawn}});
-        answer.text += std::to_string(table->line(row)) + "  " + std::to_string(groups[row].events) + "  "
-                       + std::to_string(groups[row].total) + "  " + (tried ? percent(own) : "nothing tried") + "  " + percent(drawn)
-                       + "\n";
+        answer.text += std::to_string(table->line(row)) + "  " + std::to_string(events[row]) + "  " + std::to_string(totals[row]) + "  "
+                       + (tried ? percent(own) : "nothing tried") + "  " + percent(drawn) + "\n";
     }
     return answer;
 }
@@ -177,25 +165,25 @@ Answered shrink(const ShrinkOptions& options)
     return answer;
 }
 
-constexpr const char* rats =
-    "  0,20 0,20 0,20 0,20 0,20 0,20 0,20 0,19 0,19 0,19 0,19 0,18 0,18 0,17 1,20 1,20 1,20 1,20 1,19 1,19 1,18 1,18 2,25 2,24\n"
-    "  2,23 2,20 2,20 2,20 2,20 2,20 2,20 1,10 5,49 2,19 5,46 3,27 2,17 7,49 7,47 3,20 3,20 2,13 9,48 10,50 4,20 4,20 4,20 4,20\n"
-    "  4,20 4,20 4,20 10,48 4,19 4,19 4,19 5,22 11,46 12,49 5,20 5,20 6,23 5,19 6,22 6,20 6,20 6,20 16,52 15,46 15,47 9,24\n";
-
 }  // namespace
 
 void addPoolingMethods(CLI::App& stats, std::function<int()>& run)
 {
     const auto shares = std::make_shared<PoolOptions>();
     auto* command = addMethod(stats, run, "pool", "Shares of many groups, each drawn towards the others", shares, pool);
-    command->footer("70 groups of rats (Tarone 1982, as in Gelman et al., Bayesian Data Analysis, 2013, 5.1; R 4.2.2).\n"
-                    "Example: rats.csv holds the lines  events,total\n"
-                    + std::string(rats)
-                    + "  ebbline stats pool rats.csv\n"
-                      "  70 groups\n"
-                      "  by their moments: Beta(1.3561, 8.6151), mean 13.6 %\n"
-                      "  likeliest: Beta(2.3048, 14.0798), mean 14.1 %\n"
-                      "  ... and each group's own share beside the drawn one");
+    command->footer("A group in which nothing was tried is told by the others alone.\n"
+                    "Example: groups.csv holds the lines  events,total  2,20 9,20 1,20 12,20 5,20 0,0\n"
+                    "  ebbline stats pool groups.csv\n"
+                    "  5 groups and 1 in which nothing was tried\n"
+                    "  by their moments: Beta(0.8107, 1.9847), mean 29.0 %\n"
+                    "  likeliest: Beta(1.5047, 3.7170), mean 28.8 %\n"
+                    "  line  events  total  own share  drawn towards the others\n"
+                    "  2  2  20  10.0 %  13.9 %\n"
+                    "  3  9  20  45.0 %  41.6 %\n"
+                    "  4  1  20  5.0 %  9.9 %\n"
+                    "  5  12  20  60.0 %  53.5 %\n"
+                    "  6  5  20  25.0 %  25.8 %\n"
+                    "  7  0  0  nothing tried  28.8 %");
     command->add_option("FILE", shares->file, "Table (CSV), one row a group")->required();
     command->add_option("--events", shares->events, "Its column of events")->capture_default_str();
     command->add_option("--total", shares->total, "Its column of trials")->capture_default_str();
@@ -203,27 +191,32 @@ void addPoolingMethods(CLI::App& stats, std::function<int()>& run)
 
     const auto answers = std::make_shared<AnswersOptions>();
     command = addMethod(stats, run, "poolanswers", "Counts of several answers, drawn towards a seed distribution", answers, poolAnswers);
-    command->footer("The same 70 groups with tumour and without, towards 0.1406676 and 0.8593324: the weight is that of the\n"
-                    "beta-binomial distribution, 2.30478331 + 14.07980903 = 16.38459 (Mosimann, Biometrika 1962;49:65; R 4.2.2).\n"
-                    "Example: rats.csv holds the columns  yes,no\n"
-                    "  ebbline stats poolanswers rats.csv --answers yes,no --seed 0.1406676,0.8593324\n"
-                    "  70 groups: the seed weighs as much as 16.3846 answers\n"
-                    "  ... and the drawn shares of each group");
+    command->footer("With two answers the weight is that of a beta-binomial distribution of this mean (Mosimann, Biometrika 1962;49:65).\n"
+                    "Example: groups.csv holds the lines  yes,no  2,18 9,11 1,19 12,8 5,15\n"
+                    "  ebbline stats poolanswers groups.csv --answers yes,no --seed 0.3,0.7\n"
+                    "  5 groups: the seed weighs as much as 5.0868 answers\n"
+                    "  line  shares drawn towards the seed\n"
+                    "  2  14.1 %  85.9 %\n"
+                    "  3  42.0 %  58.0 %\n"
+                    "  4  10.1 %  89.9 %\n"
+                    "  5  53.9 %  46.1 %\n"
+                    "  6  26.0 %  74.0 %");
     command->add_option("FILE", answers->file, "Table (CSV), one row a group")->required();
     command->add_option("--answers", answers->columns, "Its columns of counts, one an answer")->required()->delimiter(',');
     command->add_option("--seed", answers->seed, "A share for each answer, above 0, together 1")->required()->delimiter(',');
 
     const auto means = std::make_shared<ShrinkOptions>();
     command = addMethod(stats, run, "shrink", "Means of one known variance, drawn together", means, shrink);
-    command->footer("18 batting averages after 45 times at bat, variance mean (1 - mean) / 45 (Efron and Morris, Sci Am 1977;236:119:\n"
-                    "mean .265, factor .212).\n"
-                    "Example: bats.csv holds the lines  value  .4 .37777778 .35555556 .33333333 .31111111 .31111111 .28888889 .26666667\n"
-                    "  .24444444 .24444444 .22222222 .22222222 .22222222 .22222222 .22222222 .2 .17777778 .15555556\n"
-                    "  ebbline stats shrink bats.csv --variance 0.0043328\n"
-                    "  mean 0.2654, each keeps 21.2 % of its distance\n"
+    command->footer("Each keeps 1 - (k - 3) variance / sum of squares of its distance from the mean (Efron and Morris, Sci Am 1977;236:119).\n"
+                    "Example: means.csv holds the lines  value  2 4 6 8 10\n"
+                    "  ebbline stats shrink means.csv --variance 1\n"
+                    "  mean 6.0000, each keeps 95.0 % of its distance\n"
                     "  line  value  drawn together\n"
-                    "  2  0.4000  0.2939\n"
-                    "  ... and so on");
+                    "  2  2.0000  2.2000\n"
+                    "  3  4.0000  4.1000\n"
+                    "  4  6.0000  6.0000\n"
+                    "  5  8.0000  7.9000\n"
+                    "  6  10.0000  9.8000");
     command->add_option("FILE", means->file, "Table (CSV), one row a mean")->required();
     command->add_option("--column", means->column, "Its column of means")->capture_default_str();
     command->add_option("--variance", means->variance, "Of each of the means, above 0")->required();

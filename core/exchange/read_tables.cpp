@@ -92,8 +92,9 @@ std::optional<std::string> nameOf(TableReader& reader, std::size_t column)
 struct Head {
     std::size_t course;  ///< number of the course in the order of appearance
     std::string name;
-    clock::Moment treatedAt;
+    clock::Moment treatedAt;  ///< as the first row of the course tells it
     clock::Moment enteredAt;
+    Place place;
 };
 
 class HeadReader {
@@ -112,12 +113,13 @@ public:
         if (!name || !treated || !entered)
             return std::nullopt;
         const auto [place, fresh] = m_courses.try_emplace(*name, Seen{m_courses.size(), *treated, reader.line()});
-        if (place->second.treatedAt != *treated) {
+        // The same instant told by another clock is the same treatment.
+        if (place->second.treatedAt.at != treated->at) {
             reader.fault(treatedAt, "differs from line " + std::to_string(place->second.line)
                                         + ", the first row of this course");
             return std::nullopt;
         }
-        return Head{place->second.number, std::move(*name), *treated, *entered};
+        return Head{place->second.number, std::move(*name), place->second.treatedAt, *entered, {reader.line(), reader.placeOf(treatedAt)}};
     }
 
 private:
@@ -178,7 +180,7 @@ Read<ScoreRow> readScores(std::string_view table)
             continue;
         answers.push_back({{head->course, head->enteredAt.at, static_cast<int>(*symptom), static_cast<int>(*side)},
                            score->points(), reader.line()});
-        rows.push_back({std::move(head->name), head->treatedAt, head->enteredAt, *symptom, *side, *score});
+        rows.push_back({std::move(head->name), head->treatedAt, head->enteredAt, *symptom, *side, *score, head->place});
     }
     faultContradictions(reader, std::move(answers), 5);
     return finished(reader, std::move(rows));
@@ -201,7 +203,7 @@ Read<SignRow> readSigns(std::string_view table)
             continue;
         answers.push_back({{head->course, head->enteredAt.at, static_cast<int>(*sign), 0}, *present ? 1 : 0,
                            reader.line()});
-        rows.push_back({std::move(head->name), head->treatedAt, head->enteredAt, *sign, *present});
+        rows.push_back({std::move(head->name), head->treatedAt, head->enteredAt, *sign, *present, head->place});
     }
     faultContradictions(reader, std::move(answers), 4);
     return finished(reader, std::move(rows));
@@ -245,6 +247,7 @@ Read<TruthRow> readTruth(std::string_view table)
             reader.fault(1, "this course was told in line " + std::to_string(place->second.line)
                                 + " already, and plain stands alone");
         row.course = std::move(*name);
+        row.place = {reader.line(), reader.placeOf(1)};
         rows.push_back(std::move(row));
     }
     return finished(reader, std::move(rows));

@@ -19,6 +19,8 @@ public:
     /// The cell under a column, by its place in `columns`.
     std::string_view cell(std::size_t column) const { return m_csv.cells()[m_place[column]]; }
     std::size_t line() const { return m_csv.line(); }
+    /// Where the column stands in the file, counted from 1.
+    std::size_t placeOf(std::size_t column) const { return m_place[column] + 1; }
 
     void fault(std::size_t column, std::string reason);
     /// A fault about a row that was read before.

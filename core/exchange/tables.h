@@ -17,14 +17,23 @@
 
 namespace ebbline::exchange {
 
+/// Where a row was read, both counted from 1, 0 for one that was not read: for messages alone, so that it makes no two
+/// rows differ.
+struct Place {
+    std::size_t line = 0;
+    std::size_t column = 0;  ///< of `treated_at`; in a table of truth, of `kind`
+    bool operator==(const Place&) const { return true; }
+};
+
 /// One score: `course,treated_at,entered_at,symptom,side,score`.
 struct ScoreRow {
     std::string course;  ///< any name of 1..100 bytes without control characters
-    clock::Moment treatedAt;  ///< the same in every row of a course
+    clock::Moment treatedAt;  ///< of the course: as its first row has it, where others write the same instant with another offset
     clock::Moment enteredAt;  ///< not before treatedAt
     recovery::Symptom symptom = recovery::Symptom::pain;
     recovery::Side side = recovery::Side::none;  ///< `-`: recorded without telling the sides apart
     recovery::Score score;
+    Place place = {};
     bool operator==(const ScoreRow&) const = default;
 };
 
@@ -35,6 +44,7 @@ struct SignRow {
     clock::Moment enteredAt;
     recovery::Sign sign = recovery::Sign::breathing;
     bool present = false;  ///< written `yes` or `no`; `true`, `false`, `1`, `0` are read as well
+    Place place = {};
     bool operator==(const SignRow&) const = default;
 };
 
@@ -45,6 +55,7 @@ struct TruthRow {
     std::string kind;  ///< a lower-case word, `plain` for an uncomplicated course
     std::optional<clock::Moment> onsetAt;  ///< empty for plain, or when nobody knows
     recovery::Side side = recovery::Side::none;
+    Place place = {};
     bool operator==(const TruthRow&) const = default;
 };
 

@@ -1,9 +1,13 @@
 """Plays the story and holds its summary, its pictures and its sheet to what the scenario promises.
 
 usage: check_story.py EBBLINE FOLDER
+
+Afterwards the summary is broken in every way that it is held to, one at a time, and each must be noticed.
 """
 
+import copy
 import json
+import re
 import shutil
 import subprocess
 import sys
@@ -36,7 +40,14 @@ def check_steps(steps):
     want(steps.get("warnings shown on phones", 0) > 0, "a warning on a phone")
     want(steps.get("calls", 0) > 0, "a call")
     want(steps.get("notes to silent patients", 0) > 0, "a note to the silent patient")
-    want(steps.get("envelopes refused", 0) == 0, "no envelope refused")
+    for never in ("syncs with a problem", "syncs that missed a message", "syncs that saw two histories", "syncs with a vault older than the clinic's",
+                  "envelopes refused", "photographs refused"):
+        want(steps.get(never) == 0, f"none of the {never}, and their number: {steps.get(never)}")
+    want(steps.get("syncs", 0) >= 100, "a hundred syncs")
+    want(steps.get("entries tapped in", 0) >= 20, "twenty entries tapped in question by question")
+    for act in ("calls on the page of calls", "findings closed at the queue", "findings closed on the page of the course",
+                "findings seen on the page of the course"):
+        want(steps.get(act, 0) > 0, act)
     want(steps.get("reminders answered", 0) > 0, "reminders answered")
     taken = steps.get("photographs taken", 0)
     want(taken >= 10 and steps.get("photographs at the desk") == taken, f"each of ten photographs and more at the desk, whole; {taken} were taken")
@@ -48,17 +59,83 @@ def check_findings(summary):
     for course, hours in (("haematoma", 24), ("infection", 72)):
         found = soonest([f for f in findings_of(summary, course) if f["urgency"] in loud])
         want(found is not None and found <= hours, f"{course} found within {hours} hours of its onset, not {found}")
-    want(findings_of(summary, "silent", "silence"), "the silent patient on the silent list")
-    want(findings_of(summary, "puckering", "persistent-puckering"), "the dimple that stays")
+    # The days are the protocol's. Who falls silent on a day may have written until its end.
+    days = summary["protocol"]
+    silence = findings_of(summary, "silent", "silence")
+    want(len(silence) == 1, "the silent patient on the silent list, once")
+    for finding in silence:
+        want(finding["symptom"] == "-" and finding["side"] == "-", f"silence is about no symptom and no side, not {finding['symptom']}")
+        low, high = 24 * min(days["silent_days"], days["silent_days_when_high"]), 24 * (days["silent_days"] + 1)
+        want(low <= finding["hours_after_onset"] <= high, f"silence after {low} to {high} hours, not {finding['hours_after_onset']}")
+    dimple = findings_of(summary, "puckering", "persistent-puckering")
+    first = min((finding["day"] for finding in dimple), default=None)
+    want(first == days["puckering_kept_day"], f"the dimple that stays on day {days['puckering_kept_day']}, not {first}")
+    for finding in summary["findings"]:
+        # The clinic looks at 9:30 and at 21:00.
+        if finding["course"] != "plain":
+            want(0 <= finding["hours_to_queue"] <= 12.5, f"{finding['course']}: {finding['trigger']} at the next look, not after {finding['hours_to_queue']} hours")
     for finding in summary["findings"]:
         want(finding["reason"].strip(), f"a reason for {finding['trigger']}")
 
 
 def check_hub(hub):
-    want(hub["bytes_stored"] > 0 and hub["bytes_carried"] > 0, "something went through the hub")
+    want(hub["database_bytes"] > 0 and hub["bytes_carried"] > 0, "something went through the hub")
+    want(hub["database_rows"] >= 100 and hub["database_cells"] > hub["database_rows"], "a hundred rows of the hub's database, read with its key")
+    want(hub["planted_words_found"], "the same search finds an operation that was put into the database unsealed")
+    want(hub["log_holds_its_own_words"], "the same search finds the log's own words")
     want(hub["words_readable"] == [] and hub["entries_readable"] == 0, "nothing readable at the hub or on the way")
     want(hub["words_searched"] >= 10 and hub["entries_searched"] >= 100, "a search for many words and entries")
     want(hub["notes_found_on_phones"] > 0, "the same search finds notes where they are")
+
+
+def check_states(followed):
+    """An entry tapped in: each state on the phone's own page, in this order, none left out and none ahead of proof."""
+    states = followed.get("states", [])
+    wanted = ("Saved on this phone", "On the clinic's computer since .+", r"Opened by Dr\. Ada Lund, .+")
+    want(len(states) == 3 and all(re.fullmatch(each, state) for each, state in zip(wanted, states)), f"the three states of an entry, not {states}")
+
+
+def check_summary(summary):
+    want(summary["result"] == "played to the end", summary["result"])
+    check_steps(summary["steps"])
+    check_findings(summary)
+    check_hub(summary["hub"])
+    check_states(summary["entry_followed"])
+
+
+def of(summary, course, trigger):
+    return findings_of(summary, course, trigger)[0]
+
+
+# What makes a summary wrong; each must be noticed.
+BREAKS = {
+    "a sync with a problem": lambda s: s["steps"].update({"syncs with a problem": 1}),
+    "a gap": lambda s: s["steps"].update({"syncs that missed a message": 1}),
+    "a fork": lambda s: s["steps"].update({"syncs that saw two histories": 1}),
+    "an envelope refused": lambda s: s["steps"].update({"envelopes refused": 1}),
+    "a problem nobody counted": lambda s: s["steps"].pop("syncs with a problem"),
+    "no finding closed at the queue": lambda s: s["steps"].pop("findings closed at the queue"),
+    "silence a day late": lambda s: of(s, "silent", "silence").update(hours_after_onset=24 * (s["protocol"]["silent_days"] + 2)),
+    "silence about pain": lambda s: of(s, "silent", "silence").update(symptom="pain"),
+    "a dimple found a day late": lambda s: [f.update(day=f["day"] + 1) for f in findings_of(s, "puckering", "persistent-puckering")],
+    "a finding that waits for a day": lambda s: of(s, "puckering", "persistent-puckering").update(hours_to_queue=24),
+    "a word readable at the hub": lambda s: s["hub"]["words_readable"].append("swelling"),
+    "a search of the hub that finds nothing": lambda s: s["hub"].update(planted_words_found=[]),
+    "an empty database": lambda s: s["hub"].update(database_rows=0),
+    "a state ahead of proof": lambda s: s["entry_followed"]["states"].pop(1),
+    "opened by nobody": lambda s: s["entry_followed"]["states"].pop(),
+}
+
+
+def check_the_check(summary):
+    for what, breaks in BREAKS.items():
+        broken = copy.deepcopy(summary)
+        breaks(broken)
+        before = len(FAULTS)
+        check_summary(broken)
+        noticed = len(FAULTS) > before
+        del FAULTS[before:]
+        want(noticed, f"that {what} is noticed")
 
 
 def check_files(folder, pictures):
@@ -95,10 +172,9 @@ def main():
     file = folder / "summary.json"
     if file.exists():
         summary = json.loads(file.read_text())
-        want(summary["result"] == "played to the end", summary["result"])
-        check_steps(summary["steps"])
-        check_findings(summary)
-        check_hub(summary["hub"])
+        check_summary(summary)
+        if not FAULTS:
+            check_the_check(summary)
         check_files(folder, summary["steps"].get("pictures", 0))
     else:
         want(False, "a summary")

@@ -2,6 +2,7 @@
 
 #include "app/tool/assess_tables.h"
 
+#include "core/clock/iso8601.h"
 #include "core/triage/queue.h"
 #include "tests/core/desk/clinic_world.h"
 
@@ -124,12 +125,79 @@ TEST_CASE("a row in the future is counted and makes nobody silent", "[tool][asse
     }));
 }
 
-TEST_CASE("tables that disagree on the treatment are refused by name", "[tool][assess][errors]")
+TEST_CASE("tables that disagree on the treatment are refused by line and column of both", "[tool][assess][errors]")
 {
-    const auto row = score("c", "2027-03-02T20:00:00+01:00", Symptom::pain, Side::left, 2);
-    const exchange::SignRow sign{"c", test::momentAt("2027-03-01T08:00:00+01:00"), row.enteredAt, Sign::warmer, true};
-    const auto done = assessTables({row}, {sign}, triggers::defaultProtocol(), later());
+    const auto scores = exchange::readScores("course,treated_at,entered_at,symptom,side,score\n"
+                                             "b,2027-03-01T09:00:00+01:00,2027-03-02T20:00:00+01:00,pain,L,2\n"
+                                             "c,2027-03-01T09:00:00+01:00,2027-03-02T20:00:00+01:00,pain,L,2\n");
+    const auto signs = exchange::readSigns("course,entered_at,treated_at,sign,present\n"
+                                           "c,2027-03-02T20:00:00+01:00,2027-03-01T09:00:00+01:00,warmer,yes\n"
+                                           "c,2027-03-02T21:00:00+01:00,2027-03-01T09:00:00+01:00,warmer,yes\n");
+    REQUIRE(scores);
+    REQUIRE(signs);
+    CHECK(assessTables(*scores, *signs, triggers::defaultProtocol(), later()));
+
+    auto moved = *signs;
+    moved[1].treatedAt = test::momentAt("2027-03-01T08:00:00+01:00");
+    const auto done = assessTables(*scores, moved, triggers::defaultProtocol(), later());
     REQUIRE_FALSE(done);
     CHECK(done.error().reason == Reason::malformed);
-    CHECK(done.error().detail.find("'c'") != std::string::npos);
+    CHECK(done.error().detail
+          == "table of signs, line 3, column 3 (treated_at): course 'c' was treated at 2027-03-01T09:00:00+01:00 by line 3 of the table of "
+             "scores, here at 2027-03-01T08:00:00+01:00");
+}
+
+TEST_CASE("a treatment that the tables tell by two clocks is one treatment, on the day of the table of scores", "[tool][assess]")
+{
+    const auto scores = exchange::readScores("course,treated_at,entered_at,symptom,side,score\n"
+                                             "c,2027-03-01T00:30:00+01:00,2027-03-03T20:00:00+01:00,pain,L,9\n");
+    const auto here = exchange::readSigns("course,treated_at,entered_at,sign,present\n"
+                                          "c,2027-03-01T00:30:00+01:00,2027-03-03T20:00:00+01:00,thread-out,yes\n");
+    const auto elsewhere = exchange::readSigns("course,treated_at,entered_at,sign,present\n"
+                                               "c,2027-02-28T23:30:00Z,2027-03-03T19:00:00Z,thread-out,yes\n");
+    REQUIRE(scores);
+    REQUIRE(here);
+    REQUIRE(elsewhere);
+    const auto one = assessed(*scores, later(), *here);
+    const auto two = assessed(*scores, later(), *elsewhere);
+    REQUIRE(one.findings.size() >= 2);
+    REQUIRE(two.findings.size() == one.findings.size());
+    for (std::size_t i = 0; i < one.findings.size(); ++i) {
+        CHECK(two.findings[i].trigger == one.findings[i].trigger);
+        CHECK(two.findings[i].raisedAt.at == one.findings[i].raisedAt.at);
+        CHECK(two.findings[i].reason == one.findings[i].reason);
+    }
+}
+
+TEST_CASE("tables without a course say nothing, and not that nothing was found", "[tool][assess][errors]")
+{
+    const auto done = assessTables({}, {}, triggers::defaultProtocol(), later());
+    REQUIRE_FALSE(done);
+    CHECK(done.error() == Error{Reason::notEnough, "no course"});
+}
+
+TEST_CASE("a score of a side and one without at the same moment are two answers, and the worse is not softened", "[tool][assess]")
+{
+    const auto at = "2027-03-02T20:00:00+01:00";
+    const auto [mild, severe] = GENERATE(std::pair{Side::none, Side::left}, std::pair{Side::left, Side::none});
+    const auto done = assessed({score("c", at, Symptom::pain, mild, 2), score("c", at, Symptom::pain, severe, 9)}, later());
+    const auto calls = [&](Side side) {
+        return std::count_if(done.findings.begin(), done.findings.end(), [&](const exchange::FindingRow& row) {
+            return row.trigger == "severe-pain" && row.urgency == recovery::Urgency::callNow && row.side == side;
+        });
+    };
+    CHECK(calls(severe) == 1);
+    CHECK(calls(mild) == 0);
+}
+
+TEST_CASE("the first and the last year that a table can hold are judged as written", "[tool][assess][boundary]")
+{
+    const auto scores = exchange::readScores("course,treated_at,entered_at,symptom,side,score\n"
+                                             "c,0001-01-01T00:00:00+14:00,9999-12-31T23:59:59-14:00,pain,L,9\n");
+    REQUIRE(scores);
+    const auto done = assessed(*scores, later());
+    CHECK(done.allAhead);
+    CHECK(std::any_of(done.findings.begin(), done.findings.end(), [](const exchange::FindingRow& row) {
+        return row.trigger == "severe-pain" && clock::toIso8601(row.raisedAt) == "9999-12-31T23:59:59-14:00";
+    }));
 }

@@ -5,6 +5,9 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <filesystem>
+#include <random>
+
 using namespace ebbline;
 using namespace ebbline::tool;
 
@@ -112,6 +115,55 @@ TEST_CASE("an onset of which no row can speak is refused by line and course", "[
     const auto missed = exchange::readTruth("course,kind,onset_at,side\na,infection,2027-03-06T10:00:00+01:00,L\nb,plain,,-\n");
     REQUIRE(missed);
     CHECK(knownCourses(rows, *missed));
+}
+
+TEST_CASE("a misspelt kind is refused by line and column with the kinds there are, and another complication has a form of its own",
+          "[tool][tables][errors]")
+{
+    const auto rows = scores("a,2027-03-01T10:00:00+01:00,2027-03-01T20:00:00+01:00,pain,L,3\n"
+                             "b,2027-03-01T10:00:00+01:00,2027-03-01T20:00:00+01:00,pain,L,3\n");
+    const auto told = [&](const std::string& kind) {
+        const auto truth = exchange::readTruth("course,onset_at,kind,side\na,,plain,-\nb,," + kind + ",-\n");
+        REQUIRE(truth);
+        return knownCourses(rows, *truth);
+    };
+    for (const char* kind : {"plian", "measles", "other", "other-"}) {
+        CAPTURE(kind);
+        const auto refused = told(kind);
+        REQUIRE_FALSE(refused);
+        CHECK(refused.error().reason == Reason::malformed);
+        CHECK(refused.error().detail.starts_with("table of truth, line 3, column 3 (kind): want one of plain infection haematoma "));
+        CHECK(refused.error().detail.ends_with("found '" + std::string(kind) + "'"));
+    }
+    for (const auto kind : rehearsal::rareKinds)
+        CHECK(told(std::string(rehearsal::word(kind))));
+    const auto other = told("other-seroma");
+    REQUIRE(other);
+    CHECK(other->at(1).truth.kind == "other-seroma");
+    CHECK_FALSE(other->at(1).truth.isPlain());
+}
+
+TEST_CASE("tables that belong together are replaced all or none", "[tool][tables][errors]")
+{
+    namespace fs = std::filesystem;
+    const fs::path folder = fs::temp_directory_path() / ("ebbline-tables-" + std::to_string(std::random_device{}()));
+    REQUIRE(fs::create_directory(folder));
+    const std::string scores = folder / "s.csv", truth = folder / "t.csv";
+    REQUIRE(writeFiles({{scores, "old scores"}, {truth, "old truth"}}));
+
+    for (const std::string& nowhere : {std::string(folder / "none" / "t.csv"), folder.string(), std::string("/dev/full")}) {
+        CAPTURE(nowhere);
+        const Done done = writeFiles({{scores, "new scores"}, {nowhere, "new truth"}});
+        REQUIRE_FALSE(done);
+        CHECK(done.error().reason == Reason::storageFailed);
+        CHECK(done.error().detail.starts_with(nowhere + ": "));
+        CHECK(readFile(scores) == "old scores");
+        CHECK_FALSE(fs::exists(scores + ".part"));
+    }
+    REQUIRE(writeFiles({{scores, "new scores"}, {truth, "new truth"}}));
+    CHECK(readFile(scores) == "new scores");
+    CHECK(readFile(truth) == "new truth");
+    fs::remove_all(folder);
 }
 
 TEST_CASE("a file that is not there is named and not thrown about", "[tool][tables][errors]")

@@ -42,6 +42,25 @@ if(count LESS 2)
     message(FATAL_ERROR "no scores came back")
 endif()
 
+# Entries that say they were made before the treatment, because a clock was wrong, are kept as the phone keeps them: right after it.
+string(REGEX REPLACE "\"performedDateTime\": \"[^\"]*\"" "\"performedDateTime\": \"2090-01-01T10:00:00+01:00\"" late "${bundle}")
+file(WRITE ${WORK}/late.json "${late}")
+ebbline(0 words read-bundle late.json --out-scores late-scores.csv --out-signs late-signs.csv)
+file(STRINGS ${WORK}/late-scores.csv late_rows)
+list(LENGTH late_rows late_count)
+if(NOT late_count EQUAL count OR NOT err MATCHES "note: ${entries} entries say that they were made before the treatment")
+    message(FATAL_ERROR "entries from before the treatment: ${late_count} of ${count} rows, ${err}")
+endif()
+ebbline(0 words assess --scores late-scores.csv --signs late-signs.csv --out late-findings.csv)
+
+# Two tables are written both or neither.
+file(WRITE ${WORK}/old.csv "old\n")
+ebbline(1 words read-bundle course.json --out-scores old.csv --out-signs nowhere/signs.csv)
+file(READ ${WORK}/old.csv left)
+if(NOT left STREQUAL "old\n")
+    message(FATAL_ERROR "one table was replaced without the other: ${left}")
+endif()
+
 # Wrong input: named, exit 2, nothing written.
 ebbline(2 wrong export vault --course ${course} --out none.json)
 ebbline(2 words export vault --course 00 --out none.json)

@@ -94,6 +94,50 @@ file(WRITE ${WORK}/one-truth.csv "course,kind,onset_at,side\na,plain,,-\n")
 ebbline(2 calibrate --scores one.csv --truth one-truth.csv --out-protocol never.json)
 ebbline(0 assess --scores one.csv --out one-findings.csv)
 
+# Tables without a course are no answer, and leave no findings that look like one.
+file(WRITE ${WORK}/empty.csv "${head}")
+ebbline(2 assess --scores empty.csv --out never.csv)
+if(NOT err MATCHES "not enough to say: no course" OR NOT out STREQUAL "")
+    message(FATAL_ERROR "no course: ${out}${err}")
+endif()
+
+# The tables disagree on the treatment: line and column.
+file(WRITE ${WORK}/late-signs.csv "course,treated_at,entered_at,sign,present\na,2027-03-01T11:00:00+01:00,2027-03-01T20:00:00+01:00,warmer,yes\n")
+ebbline(2 assess --scores one.csv --signs late-signs.csv --out never.csv)
+if(NOT err MATCHES "table of signs, line 2, column 2 .treated_at.: course 'a'.*line 2 of the table of scores")
+    message(FATAL_ERROR "another treatment: ${err}")
+endif()
+
+# A misspelt kind would count as a complication.
+file(WRITE ${WORK}/misspelt.csv "course,kind,onset_at,side\na,plian,,-\n")
+foreach(command IN ITEMS "calibrate;--out-protocol;never.json" "rehearse;--protocol;p1.json;--against;p2.json" "learn")
+    ebbline(2 ${command} --scores one.csv --truth misspelt.csv)
+    if(NOT err MATCHES "line 2, column 2 .kind.: want one of plain infection .*found 'plian'")
+        message(FATAL_ERROR "${command}: a misspelt kind: ${err}")
+    endif()
+endforeach()
+
+# Several outputs are replaced all or none.
+file(WRITE ${WORK}/old-scores.csv "old\n")
+ebbline(1 simulate --courses 10 --out-scores old-scores.csv --out-truth nowhere/t.csv)
+ebbline(1 simulate --courses 10 --out-scores old-scores.csv --out-truth never.csv --out-signs nowhere/n.csv)
+file(READ ${WORK}/old-scores.csv left)
+if(NOT left STREQUAL "old\n" OR EXISTS ${WORK}/old-scores.csv.part OR NOT err MATCHES "nowhere/n.csv: cannot be written")
+    message(FATAL_ERROR "half of the tables were replaced: ${left}${err}")
+endif()
+
+# An answer that does not reach its reader is no answer.
+if(EXISTS /dev/full)
+    foreach(command IN ITEMS "stats;wilson;3;10" "stats;wilson;3;10;--json" "learn;--scores;s1.csv;--truth;t1.csv" "stats;--help"
+            "rehearse;--scores;s1.csv;--truth;t1.csv;--protocol;p1.json;--against;p2.json" "assess;--scores;s1.csv;--out;full-findings.csv")
+        execute_process(COMMAND ${EBBLINE} ${command} WORKING_DIRECTORY ${WORK} OUTPUT_FILE /dev/full
+            RESULT_VARIABLE code ERROR_VARIABLE err)
+        if(NOT code EQUAL 1 OR NOT err MATCHES "could not be written to the standard output")
+            message(FATAL_ERROR "${command} into a full device: exit ${code}, ${err}")
+        endif()
+    endforeach()
+endif()
+
 # What is read is never written over, by whatever name.
 file(COPY_FILE ${WORK}/s1.csv ${WORK}/kept.csv)
 file(CREATE_LINK ${WORK}/s1.csv ${WORK}/alias.csv SYMBOLIC)

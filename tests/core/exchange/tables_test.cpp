@@ -157,6 +157,33 @@ TEST_CASE("a course has one treatment", "[exchange][tables][errors]")
     CHECK(firstProblem(read) == "line 3, column 2 (treated_at): differs from line 2, the first row of this course");
 }
 
+TEST_CASE("the same treatment told by another clock is no other treatment, and the first row says which day it was", "[exchange][tables]")
+{
+    const auto read = readScores(scoreHeader + "A7,2027-03-01T00:30:00+01:00,2027-03-02T20:00:00+01:00,pain,L,3\n"
+                                 + "A7,2027-02-28T23:30:00Z,2027-03-03T20:00:00+01:00,pain,L,4\n");
+
+    REQUIRE(read);
+    CHECK(read->at(1).treatedAt == read->at(0).treatedAt);
+    CHECK(clock::dayOfRecovery(read->at(1).treatedAt, read->at(1).enteredAt) == 2);
+}
+
+TEST_CASE("a row knows where it was read, wherever its columns stand, and is the same row elsewhere", "[exchange][tables]")
+{
+    const auto read = readScores("score,course,side,symptom,entered_at,treated_at\n3,A7,L,pain,2027-03-02T20:00:00Z,2027-03-01T10:00:00Z\n"
+                                 "3,A8,L,pain,2027-03-02T20:00:00Z,2027-03-01T10:00:00Z\n");
+    const auto truth = readTruth("side,kind,course,onset_at\n-,plain,A7,\n");
+
+    REQUIRE(read);
+    REQUIRE(truth);
+    CHECK(read->at(1).place.line == 3);
+    CHECK(read->at(1).place.column == 6);
+    CHECK(truth->front().place.line == 2);
+    CHECK(truth->front().place.column == 2);
+    ScoreRow elsewhere = read->at(1);
+    elsewhere.place = {};
+    CHECK(elsewhere == read->at(1));
+}
+
 TEST_CASE("one stream has one score at one moment, whatever clock it was read from", "[exchange][tables][errors]")
 {
     const std::string sameMoment = "A7,2027-03-01T10:00:00+01:00,2027-03-02T19:00:00Z,pain,L,";

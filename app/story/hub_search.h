@@ -1,0 +1,39 @@
+#pragma once
+/// \file
+/// What a hub's folder holds, read as somebody reads it who has the folder and its key: every cell of every table of the
+/// database, decrypted, and the log as it is. Searching the encrypted file itself could find nothing.
+
+#include "core/bytes/bytes.h"
+#include "core/store/database.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace ebbline::story {
+
+class HubSearch {
+public:
+    /// \pre nobody serves from the folder any more. \returns as store::Database::inspect(), and what reading says.
+    static Result<HubSearch> open(const QString& folder);
+
+    struct Found {
+        QStringList words;
+        std::size_t rows = 0;  ///< of all tables
+        std::size_t cells = 0;
+    };
+    Result<Found> search(const QStringList& words);
+    /// The same search after `unsealed` was put among the envelopes as if a phone had sent it so; it is taken out again.
+    Result<Found> searchWith(bytes::View unsealed, const QStringList& words);
+
+    /// Words found in the log, which holds none of the database.
+    QStringList wordsInLog(const QStringList& words) const;
+    /// Of the database alone: neither the log nor the key.
+    qint64 databaseBytes() const;
+
+private:
+    HubSearch(QString folder, store::Database database) : m_folder(std::move(folder)), m_database(std::move(database)) {}
+    QString m_folder;
+    store::Database m_database;
+};
+
+}  // namespace ebbline::story
