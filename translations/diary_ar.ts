@@ -440,12 +440,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>يتورم لساني أو حلقي، أو أصفر عند التنفس، أو أشعر بالإغماء.</translation>
+        <translation>يتورم لساني أو حلقي، أو أسمع صفيرًا عند التنفس، أو أشعر أنني سأفقد الوعي.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
-        <translation>طعم معدني، أو طنين في الأذن، أو ارتعاش، أو أشعر بالتشوش.</translation>
+        <translation>طعم معدني، أو طنين في الأذن، أو نفضات في العضلات، أو أشعر بالتشوش.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>يتدلى وجهي وإحدى ذراعي ضعيفة أو كلامي متلعثم.</translation>
+        <translation>يتدلى وجهي، ومعه ضعف في إحدى ذراعي أو تلعثم في كلامي.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -470,7 +470,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="94"/>
         <source>Skin turned white, grey or like a net, is cold, or has blisters.</source>
-        <translation>أصبح الجلد أبيض أو رماديًا أو كالشبكة، أو باردًا، أو فيه فقاعات.</translation>
+        <translation>أصبح الجلد أبيض أو رماديًا أو كالشبكة، أو باردًا، أو فيه بثور.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="95"/>

@@ -450,12 +450,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
         <source>I shake hard, feel mixed up, or pass no urine all day.</source>
-        <translation>Ich habe Schüttelfrost, bin verwirrt oder lasse den ganzen Tag kein Wasser.</translation>
+        <translation>Ich zittere heftig, bin verwirrt oder lasse den ganzen Tag kein Wasser.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Mein Gesicht hängt, und ein Arm ist schwach oder ich spreche undeutlich.</translation>
+        <translation>Mein Gesicht hängt, und dazu ist ein Arm schwach oder ich spreche undeutlich.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -535,7 +535,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="107"/>
         <source>I have chills.</source>
-        <translation>Ich friere oder fröstele.</translation>
+        <translation>Ich habe Schüttelfrost oder fröstele.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="116"/>
@@ -705,7 +705,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="165"/>
         <source>That passphrase does not open the diary. Try again.</source>
-        <translation>Dieser Passsatz öffnet das Tagebuch nicht. Versuchen Sie es noch einmal.</translation>
+        <translation>Diese Passphrase öffnet das Tagebuch nicht. Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="166"/>
@@ -1046,7 +1046,7 @@
     <message>
         <location filename="../app/diary/LockPage.qml" line="62"/>
         <source>Passphrase</source>
-        <translation>Passsatz</translation>
+        <translation>Passphrase</translation>
     </message>
     <message>
         <location filename="../app/diary/LockPage.qml" line="72"/>
@@ -1071,7 +1071,7 @@
     <message>
         <location filename="../app/diary/LockPage.qml" line="109"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
-        <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach dem Passsatz. Tippen Sie auf „Hilfe“.</translation>
+        <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Ich brauche Hilfe“.</translation>
     </message>
     </context>
     <context>
@@ -1510,7 +1510,7 @@
     <message>
         <location filename="../app/diary/TopLine.qml" line="60"/>
         <source>I need help</source>
-        <translation>Hilfe</translation>
+        <translation>Ich brauche Hilfe</translation>
     </message>
     <message>
         <location filename="../app/diary/TopLine.qml" line="61"/>

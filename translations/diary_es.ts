@@ -440,12 +440,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>Se me hincha la lengua o la garganta, tengo pitidos al respirar o me mareo.</translation>
+        <translation>Se me hincha la lengua o la garganta, tengo pitidos al respirar o siento que me voy a desmayar.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
-        <translation>Sabor a metal, pitido en los oídos, temblores, o estoy confuso.</translation>
+        <translation>Sabor a metal, pitido en los oídos, sacudidas de los músculos, o estoy confuso.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Se me cae la cara y un brazo está débil o hablo mal.</translation>
+        <translation>Se me cae la cara y, además, tengo un brazo débil o hablo mal.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>

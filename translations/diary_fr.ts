@@ -440,7 +440,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>Ma langue ou ma gorge enfle, je siffle en respirant ou je me sens mal.</translation>
+        <translation>Ma langue ou ma gorge enfle, je siffle en respirant ou je suis sur le point de m&apos;évanouir.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Mon visage tombe et un bras est faible ou je parle mal.</translation>
+        <translation>Mon visage tombe, et en plus un bras est faible ou je parle mal.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>

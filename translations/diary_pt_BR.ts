@@ -440,12 +440,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>A língua ou a garganta incha, eu chio ao respirar ou me sinto desmaiar.</translation>
+        <translation>A língua ou a garganta incha, eu chio ao respirar ou sinto que vou desmaiar.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
-        <translation>Gosto de metal, zumbido no ouvido, tremores, ou estou confuso.</translation>
+        <translation>Gosto de metal, zumbido no ouvido, espasmos, ou estou confuso.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>O meu rosto cai e um braço está fraco ou falo enrolado.</translation>
+        <translation>O meu rosto cai e, além disso, um braço está fraco ou falo enrolado.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>

@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Yüzüm sarkıyor ve bir kolum güçsüz ya da konuşmam bozuk.</translation>
+        <translation>Yüzüm sarkıyor; ayrıca bir kolum güçsüz ya da konuşmam bozuk.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>

@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>脸下垂，一只手臂无力，或说话不清。</translation>
+        <translation>脸下垂，同时一只手臂无力或说话不清。</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
