@@ -2184,31 +2184,6 @@
         <translation>الاتصال أسرع من المفكرة: قد لا تكون العيادة رأت ما كتبته بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>لا تستطيع التنفس أو البلع.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>يتورم عنقك أو لسانك بسرعة.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>يُغمى عليك.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>يضعف بصرك فجأة أو ترى الأشياء مزدوجة.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>يتدلى وجهك وتضعف إحدى ذراعيك.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>لديك حمى ١٠٠٫٤ °ف أو أكثر.</translation>
@@ -2219,29 +2194,9 @@
         <translation>لديك حمى ٣٨ °م أو أكثر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>يخرج سائل كالقيح.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>يستمر أحد الجانبين في التورم.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>يعود الألم.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>يصبح الجلد أبيض أو رماديًا أو باردًا.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2270,6 +2225,30 @@
         <source>The warning stays in your diary</source>
         <translation>يبقى التحذير في مفكرتك</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>هل أنت في مكان آخر؟ اتصل برقم الطوارئ في ذلك المكان.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>لم يستطع هذا الهاتف أن يسجل أنك قرأت التحذير. سيظهر مجددًا عندما تفتح المفكرة في المرة القادمة.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>الألم ٧ من ١٠ أو أكثر.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>في اليومين الأولين أحد الجانبين أكثر امتلاءً وأكثر ألمًا.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>اثنان من هذه في موضع واحد: لون مختلف، دفء، صلابة، ألم أشد عند اللمس.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>يظهر خيط، والجلد هناك دافئ أو مؤلم أو تغيّر لونه.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2571,5 +2550,36 @@
         <source>Stay open</source>
         <translation>أبقها مفتوحة</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>رقم الطوارئ (المملكة المتحدة)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>رقم الطوارئ (الولايات المتحدة)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>الإسعاف (البرازيل)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>الإسعاف (الصين)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>الإسعاف (سويسرا)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>الإسعاف (تركيا)</translation>
+        </message>
     </context>
 </TS>

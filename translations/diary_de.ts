@@ -2164,31 +2164,6 @@
         <translation>Ein Anruf ist schneller als das Tagebuch: Die Praxis hat Ihren Eintrag vielleicht noch nicht gesehen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>Sie können nicht atmen oder schlucken.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Hals oder Zunge schwellen schnell an.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Sie werden ohnmächtig.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>Sie sehen plötzlich schlechter oder doppelt.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Ihr Gesicht hängt und ein Arm ist schwach.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Sie haben Fieber von 100,4 °F oder mehr.</translation>
@@ -2199,29 +2174,9 @@
         <translation>Sie haben Fieber ab 38 °C.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Es kommt Flüssigkeit wie Eiter heraus.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Eine Seite schwillt weiter an.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Der Schmerz kommt wieder.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>Die Haut wird weiß, grau oder kalt.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Notruf (Europäische Union)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2250,6 +2205,30 @@
         <source>The warning stays in your diary</source>
         <translation>Die Warnung bleibt in Ihrem Tagebuch</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>Sie sind anderswo? Rufen Sie die Notrufnummer dieses Ortes an.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Dieses Telefon konnte nicht festhalten, dass Sie die Warnung gelesen haben. Sie kommt wieder, wenn Sie das Tagebuch das nächste Mal öffnen.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>Der Schmerz ist 7 von 10 oder mehr.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>In den ersten zwei Tagen ist eine Seite voller und tut mehr weh.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Zwei davon an einer Stelle: andere Farbe, warm, fest, tut mehr weh.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Ein Faden schaut heraus, und die Haut dort ist warm, wund oder hat eine andere Farbe.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2551,5 +2530,36 @@
         <source>Stay open</source>
         <translation>Offen lassen</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Notruf (Europäische Union)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Notruf (Vereinigtes Königreich)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Notruf (Vereinigte Staaten)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Rettungsdienst (Brasilien)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Rettungsdienst (China)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Rettungsdienst (Schweiz)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Rettungsdienst (Türkei)</translation>
+        </message>
     </context>
 </TS>

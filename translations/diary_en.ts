@@ -2164,31 +2164,6 @@
         <translation>A call is faster than the diary: the clinic may not have seen your entry yet.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>You can not breathe or swallow.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Your neck or tongue swells fast.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>You faint.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>You suddenly see less, or see double.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Your face droops and an arm is weak.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>You have a fever of 100.4 °F or more.</translation>
@@ -2199,29 +2174,9 @@
         <translation>You have a fever of 38 °C or more.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Fluid like pus comes out.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>One side keeps swelling.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Pain comes back.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>Skin turns white, grey or cold.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Emergency number (European Union)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2250,6 +2205,30 @@
         <source>The warning stays in your diary</source>
         <translation>The warning stays in your diary</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>You are in another place? Call the emergency number of that place.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>This phone could not note that you read the warning. It comes again when you open the diary next.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>Pain is 7 of 10 or more.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>In the first two days one side is more full and hurts more.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Two of these at one place: new colour, warm, firm, more sore.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>A thread shows, and the skin there is warm, sore or has a new colour.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2551,5 +2530,36 @@
         <source>Stay open</source>
         <translation>Stay open</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Emergency number (European Union)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Emergency number (United Kingdom)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Emergency number (United States)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulance (Brazil)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulance (China)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulance (Switzerland)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulance (Turkey)</translation>
+        </message>
     </context>
 </TS>

@@ -2164,31 +2164,6 @@
         <translation>Llamar es más rápido que el diario: puede que la clínica aún no haya visto su anotación.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>No puede respirar o tragar.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>El cuello o la lengua se hincha deprisa.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Se desmaya.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>De pronto ve menos, o ve doble.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Se le cae la cara y un brazo está débil.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Tiene fiebre de 100,4 °F o más.</translation>
@@ -2199,29 +2174,9 @@
         <translation>Tiene fiebre de 38 °C o más.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Sale líquido como pus.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Un lado se sigue hinchando.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>El dolor vuelve.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>La piel se pone blanca, gris o fría.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Número de emergencias (Unión Europea)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2250,6 +2205,30 @@
         <source>The warning stays in your diary</source>
         <translation>El aviso queda en su diario</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>¿Está en otro lugar? Llame al número de emergencias de ese lugar.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Este teléfono no pudo anotar que leyó el aviso. Volverá cuando abra el diario la próxima vez.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>El dolor es 7 de 10 o más.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>En los dos primeros días un lado está más lleno y duele más.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Dos de estas cosas en un sitio: otro color, calor, dureza, más dolor al tocar.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Asoma un hilo y la piel ahí está caliente, dolorida o de otro color.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2551,5 +2530,36 @@
         <source>Stay open</source>
         <translation>Dejar abierto</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Emergencias (Unión Europea)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Emergencias (Reino Unido)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Emergencias (Estados Unidos)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulancia (Brasil)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulancia (China)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulancia (Suiza)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulancia (Turquía)</translation>
+        </message>
     </context>
 </TS>

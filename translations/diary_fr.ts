@@ -2164,31 +2164,6 @@
         <translation>Un appel va plus vite que le journal : la clinique n'a peut-être pas encore vu votre note.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>Vous ne pouvez plus respirer ou avaler.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Votre cou ou votre langue enfle vite.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Vous vous évanouissez.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>Vous voyez soudain moins, ou double.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Votre visage tombe et un bras est faible.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Vous avez une fièvre de 100,4 °F ou plus.</translation>
@@ -2199,29 +2174,9 @@
         <translation>Vous avez une fièvre de 38 °C ou plus.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Un liquide comme du pus sort.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Un côté continue d'enfler.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>La douleur revient.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>La peau devient blanche, grise ou froide.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Numéro d'urgence (Union européenne)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2250,6 +2205,30 @@
         <source>The warning stays in your diary</source>
         <translation>L&apos;alerte reste dans votre journal</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>Vous êtes ailleurs ? Appelez le numéro d&apos;urgence de ce lieu.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Ce téléphone n&apos;a pas pu noter que vous avez lu l&apos;alerte. Elle revient quand vous ouvrirez le journal la prochaine fois.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>La douleur est à 7 sur 10 ou plus.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>Les deux premiers jours, un côté est plus gonflé et fait plus mal.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Deux de ces choses au même endroit : autre couleur, chaud, dur, plus sensible.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Un fil sort, et la peau y est chaude, sensible ou d&apos;une autre couleur.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2551,5 +2530,36 @@
         <source>Stay open</source>
         <translation>Laisser ouvert</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Numéro d&apos;urgence (Union européenne)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Numéro d&apos;urgence (Royaume-Uni)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Numéro d&apos;urgence (États-Unis)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulance (Brésil)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulance (Chine)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulance (Suisse)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulance (Turquie)</translation>
+        </message>
     </context>
 </TS>

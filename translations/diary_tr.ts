@@ -2159,31 +2159,6 @@
         <translation>Aramak günlükten hızlıdır: klinik kaydınızı henüz görmemiş olabilir.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>Nefes alamıyor ya da yuta­mıyorsunuz.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Boynunuz ya da diliniz hızla şişiyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Bayılıyorsunuz.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>Birden az görüyor ya da çift görüyorsunuz.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Yüzünüz sarkıyor ve bir kol güçsüz.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Ateşiniz 100,4 °F ya da üstü.</translation>
@@ -2194,29 +2169,9 @@
         <translation>Ateşiniz 38 °C ya da üstü.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>İrin gibi sıvı geliyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Bir taraf şişmeye devam ediyor.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Ağrı geri geliyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>Deri beyaz, gri ya da soğuk oluyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Acil numara (Avrupa Birliği)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2245,6 +2200,30 @@
         <source>The warning stays in your diary</source>
         <translation>Uyarı günlüğünüzde kalır</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>Başka bir yerde misiniz? O yerin acil numarasını arayın.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Bu telefon uyarıyı okuduğunuzu kaydedemedi. Günlüğü bir daha açtığınızda yeniden gelir.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>Ağrı 10 üzerinden 7 ya da daha çok.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>İlk iki günde bir taraf daha dolgun ve daha çok ağrıyor.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Bir yerde bunlardan ikisi: renk değişik, sıcak, sert, daha acılı.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Bir ip görünüyor ve oradaki deri sıcak, acılı ya da renk değiştirmiş.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2546,5 +2525,36 @@
         <source>Stay open</source>
         <translation>Açık kalsın</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Acil numarası (Avrupa Birliği)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Acil numarası (Birleşik Krallık)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Acil numarası (Amerika Birleşik Devletleri)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulans (Brezilya)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulans (Çin)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulans (İsviçre)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulans (Türkiye)</translation>
+        </message>
     </context>
 </TS>

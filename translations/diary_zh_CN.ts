@@ -2159,31 +2159,6 @@
         <translation>打电话比日记快：诊所可能还没有看到您的记录。</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>您不能呼吸或吞咽。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>脖子或舌头很快肿起来。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>您昏倒。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>您突然看不清，或看到重影。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>脸下垂，一只手臂无力。</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>您发烧到 100.4 °F 或以上。</translation>
@@ -2194,29 +2169,9 @@
         <translation>您发烧到 38 °C 或以上。</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>流出像脓一样的液体。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>一侧不断肿起来。</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>疼痛又回来了。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>皮肤变白、变灰或变冷。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>急救电话（欧盟）</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2245,6 +2200,30 @@
         <source>The warning stays in your diary</source>
         <translation>警告会留在您的日记里</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>您在别的地方吗？请拨打当地的急救电话。</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>这部手机没能记下您已看过警告。下次打开日记时会再出现。</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>疼痛达到 10 分中的 7 分或更高。</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>头两天，一侧更鼓，也更痛。</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>同一处有其中两项：颜色变了、发热、发硬、更痛。</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>线露出来，而且那里的皮肤发热、发痛或变了颜色。</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2546,5 +2525,36 @@
         <source>Stay open</source>
         <translation>保持打开</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>急救电话（欧盟）</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>急救电话（英国）</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>急救电话（美国）</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>救护车（巴西）</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>救护车（中国）</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>救护车（瑞士）</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>救护车（土耳其）</translation>
+        </message>
     </context>
 </TS>
