@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>تم الانضمام. خطة العناية في الطريق إليك …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>اترك هذه الصفحة مفتوحة حتى تصل الخطة.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>إن أغلقت المفكرة الآن فإنها تكمل عندما تفتحها مجددًا.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>الإعدادات</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>اللغة وحجم النص</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

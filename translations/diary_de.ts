@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Sie sind verbunden. Ihr Plan ist unterwegs …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Lassen Sie diese Seite offen, bis der Plan da ist.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Wenn Sie das Tagebuch jetzt schließen, geht es weiter, wenn Sie es wieder öffnen.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Einstellungen</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Sprache und Schriftgröße</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>You have joined. Your care plan is on its way …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Keep this page open until the plan is here.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>If you close the diary now, it goes on when you open it again.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Settings</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Language and text size</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

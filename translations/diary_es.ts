@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Ya está unido. Su plan de cuidados está en camino …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Deje esta página abierta hasta que llegue el plan.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Si cierra el diario ahora, sigue cuando lo abra otra vez.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ajustes</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Idioma y tamaño del texto</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

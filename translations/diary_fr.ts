@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Vous êtes relié. Votre plan de soins arrive …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Gardez cette page ouverte jusqu'à l'arrivée du plan.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Si vous fermez le journal maintenant, il continue quand vous le rouvrez.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Réglages</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Langue et taille du texte</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

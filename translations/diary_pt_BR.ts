@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Você entrou. O seu plano de cuidados está a caminho …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Deixe esta página aberta até o plano chegar.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Se você fechar o diário agora, ele continua quando você o abrir de novo.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Configurações</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Idioma e tamanho do texto</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

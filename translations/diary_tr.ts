@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Katıldınız. Bakım planınız yolda …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Plan gelene kadar bu sayfayı açık tutun.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Günlüğü şimdi kapatırsanız yeniden açtığınızda kaldığı yerden sürer.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ayarlar</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Dil ve yazı boyutu</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>您已加入。护理计划正在送来 …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>计划到达之前，请不要离开此页。</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>如果现在关上日记，再打开时会继续。</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>设置</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>语言和字体大小</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>

@@ -31,8 +31,11 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     connect(&m_settings, &diaryapp::DiarySettings::languageChanged, this, &DiaryProgram::applyLanguage);
     connect(&m_home, &diaryapp::Home::openChanged, this, &DiaryProgram::arrive);
     connect(&m_joining, &diaryapp::JoinBoard::changed, this, [this] {
-        if (m_page == Page::join && m_joining.stage() == diaryapp::JoinBoard::Stage::Joined)
+        if (m_page == Page::join && m_joining.stage() == diaryapp::JoinBoard::Stage::Joined) {
             openToday();
+            if (m_setup.syncEvery.count() > 0)
+                syncNow();
+        }
     });
     connect(&m_entry, &diaryapp::EntryBoard::saved, this, &DiaryProgram::afterSave);
     connect(&m_entry, &diaryapp::EntryBoard::notSaved, this, &DiaryProgram::afterRefusal);
