@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>لا، المقصود الآن</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>عن ذلك الوقت</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>عن الآن</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>يمر بالأسئلة مرة أخرى</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>اسأل أيضًا عن الوخز والخدر</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>تجاهل هذا الإدخال</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>ارمِ هذه المدونة …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>يسأل أولًا</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>لا، احتفظ بها</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>نعم، ارمها</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>قلت للمفكرة:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>إن كان ذلك صحيحًا: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>هل ترمي كل ما كتبته هنا؟ لا رجعة في ذلك.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>هذا عن الآن.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>بدأت هذا %1. هل ما كتبته عن ذلك الوقت أم عن الآن؟</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>

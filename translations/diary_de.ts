@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Nein, es geht um jetzt</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>Um damals</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>Um jetzt</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Geht die Fragen noch einmal durch</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Auch nach Stichen und Taubheit fragen</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Diesen Eintrag verwerfen</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Diesen Eintrag wegwerfen …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Fragt zuerst</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Nein, behalten</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Ja, wegwerfen</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Bitte einen Wert von 30 bis 45 °C eingeben.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Sie haben dem Tagebuch gesagt:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Wenn das stimmt: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Alles wegwerfen, was Sie hier eingegeben haben? Es gibt keinen Weg zurück.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>Es geht um jetzt.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Sie haben das %1 begonnen. Geht es um damals oder um jetzt?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>

@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>No, it is about now</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>About then</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>About now</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Goes through the questions again</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Also ask about twinges and numbness</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Throw this entry away</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Throw this entry away …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Asks first</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>No, keep it</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Yes, throw it away</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Please type a value from 30 to 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>You told the diary:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>If that is true: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Throw away all that you typed here? There is no way back.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>This is about now.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>You began this %1. Is what you typed about then, or about now?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>

@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>No, se trata de ahora</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De entonces</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De ahora</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Repasa las preguntas otra vez</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Preguntar también por punzadas y adormeci­miento</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Desechar esta anotación</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Tirar esta entrada …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pregunta primero</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>No, conservarla</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Sí, tirarla</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Escriba un valor de 30 a 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Le dijo al diario:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Si es así: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>¿Tirar todo lo que escribió aquí? No hay vuelta atrás.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>Se trata de ahora.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Empezó esto %1. ¿Lo que escribió es de entonces o de ahora?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>

@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Non, il s'agit de maintenant</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De ce moment-là</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De maintenant</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Repasse les questions</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Demander aussi les élancements et l'engour­dissement</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Jeter cette note</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Jeter cette entrée …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Demande d&apos;abord</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Non, la garder</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Oui, la jeter</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Tapez une valeur de 30 à 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Vous avez dit au journal :</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Si c&apos;est vrai : %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Jeter tout ce que vous avez saisi ici ? Il n&apos;y a pas de retour.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>Il s'agit de maintenant.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Vous avez commencé ceci %1. Est-ce que cela parle de ce moment-là ou de maintenant ?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>

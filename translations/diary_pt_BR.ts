@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Não, é sobre agora</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De então</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De agora</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Passa pelas perguntas de novo</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Perguntar também sobre pontadas e dormência</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Jogar fora esta anotação</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Jogar fora esta anotação …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pergunta antes</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Não, manter</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Sim, jogar fora</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Digite um valor de 30 a 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Você disse ao diário:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Se for verdade: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Jogar fora tudo o que você digitou aqui? Não há volta.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>É sobre agora.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Você começou isto %1. O que você escreveu é de então ou de agora?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>

@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Hayır, şimdiyle ilgili</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>O zaman için</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>Şimdi için</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Soruların üzerinden yeniden geçer</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Batma ve uyuşmayı da sor</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Bu kaydı at</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Bu kaydı at …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Önce sorar</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Hayır, kalsın</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Evet, at</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>30 ile 45 °C arası bir değer yazın.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Günlüğe şunu söylediniz:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Bu doğruysa: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Buraya yazdığınız her şey atılsın mı? Geri dönüşü yok.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>Konu: şimdi.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Buna %1 başladınız. Yazdıklarınız o zaman için mi, şimdi için mi?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>

@@ -1178,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>不，说的是现在</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>那时的情况</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>现在的情况</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>再看一遍问题</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1333,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>也问刺痛和麻木</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>丢弃这条记录</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>丢弃这条记录……</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>会先问一下</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>不，保留</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>是，丢弃</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1699,6 +1722,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>请输入 30 到 45 °C 之间的数值。</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>您告诉日记：</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>如果是真的：%1。</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>要丢弃您在这里写的一切吗？丢弃后无法恢复。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1712,6 +1747,10 @@
         <source>This is about now.</source>
         <translation>说的是现在。</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>您是在%1开始写的。写的是那时的情况，还是现在的情况？</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
