@@ -326,6 +326,22 @@
             <source>As a file, or for paper</source>
             <translation>كملف أو على الورق</translation>
         </message>
+        <message>
+            <source>Link another phone</source>
+            <translation>ربط هاتف آخر</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>يسأل أولًا</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>هل تربط هاتفًا آخر؟</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>

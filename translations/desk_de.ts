@@ -314,6 +314,22 @@
             <source>As a file, or for paper</source>
             <translation>Als Datei oder auf Papier</translation>
         </message>
+        <message>
+            <source>Link another phone</source>
+            <translation>Weiteres Telefon verbinden</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Fragt zuerst</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>Ein anderes Telefon verbinden?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>

@@ -314,6 +314,22 @@
             <source>As a file, or for paper</source>
             <translation>Como archivo o en papel</translation>
         </message>
+        <message>
+            <source>Link another phone</source>
+            <translation>Vincular otro teléfono</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pregunta primero</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>¿Vincular otro teléfono?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>

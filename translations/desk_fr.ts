@@ -314,6 +314,22 @@
             <source>As a file, or for paper</source>
             <translation>En fichier ou sur papier</translation>
         </message>
+        <message>
+            <source>Link another phone</source>
+            <translation>Lier un autre téléphone</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Demande d&apos;abord</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>Lier un autre téléphone ?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>

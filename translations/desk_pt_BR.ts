@@ -314,6 +314,22 @@
             <source>As a file, or for paper</source>
             <translation>Como arquivo ou em papel</translation>
         </message>
+        <message>
+            <source>Link another phone</source>
+            <translation>Ligar outro telefone</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pergunta antes</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>Ligar outro telefone?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>

@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>الإعدادات</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>أُجيب عنه اليوم</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>بمن تتصل</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2211,6 +2219,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>إذا كنت قلقًا فاتصل. لا تنتظر جوابًا هنا.</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>قلت: تم.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>قلت: لم يتم.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>لم يعد هذا الهاتف مرتبطًا بالعيادة. ما تكتبه هنا لا يصل إلى أحد، ولا ترن التذكيرات هنا. استخدم هاتفك الآخر. إن لم يوجد هاتف آخر فاتصل بعيادتك.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2626,6 +2646,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>الإسعاف (تركيا)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>لم يتم في الحقيقة</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>تم في الحقيقة</translation>
         </message>
     </context>
 </TS>

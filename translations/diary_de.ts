@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Heute beantwortet</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Wen Sie anrufen</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2191,6 +2199,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Wenn Sie sich Sorgen machen, rufen Sie an. Warten Sie hier nicht auf eine Antwort.</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Sie sagten: erledigt.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Sie sagten: nicht erledigt.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Dieses Telefon ist nicht mehr mit der Praxis verbunden. Was Sie hier schreiben, erreicht niemanden, und Erinnerungen klingeln hier nicht. Nehmen Sie Ihr anderes Telefon. Gibt es keines, rufen Sie Ihre Praxis an.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2606,6 +2626,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>Rettungsdienst (Türkei)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Doch nicht erledigt</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Doch erledigt</translation>
         </message>
     </context>
 </TS>

@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>Settings</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Answered today</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Whom to call</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2191,6 +2199,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>If you are worried, call. Do not wait for an answer here.</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>You said: done.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>You said: not done.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2606,6 +2626,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>Ambulance (Turkey)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Not done after all</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Done after all</translation>
         </message>
     </context>
 </TS>

@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>Ajustes</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Respondido hoy</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>A quién llamar</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2191,6 +2199,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si está preocupado, llame. No espere aquí una respuesta.</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Dijo: hecho.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Dijo: no hecho.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Este teléfono ya no está vinculado con la clínica. Lo que escriba aquí no llega a nadie, y los recordatorios no suenan aquí. Use su otro teléfono. Si no hay otro, llame a su clínica.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2606,6 +2626,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>Ambulancia (Turquía)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Al final no está hecho</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Al final está hecho</translation>
         </message>
     </context>
 </TS>

@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>Réglages</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Répondu aujourd&apos;hui</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Qui appeler</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2191,6 +2199,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si vous êtes inquiet, appelez. N&apos;attendez pas de réponse ici.</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Vous avez dit : fait.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Vous avez dit : pas fait.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Ce téléphone n&apos;est plus lié à la clinique. Ce que vous écrivez ici n&apos;arrive à personne, et les rappels ne sonnent pas ici. Prenez votre autre téléphone. S&apos;il n&apos;y en a pas, appelez votre clinique.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2606,6 +2626,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>Ambulance (Turquie)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>En fait, pas fait</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>En fait, fait</translation>
         </message>
     </context>
 </TS>

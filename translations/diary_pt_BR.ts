@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>Ajustes</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Respondido hoje</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Para quem ligar</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2191,6 +2199,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Se algo preocupa você, ligue. Não espere uma resposta aqui.</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Você disse: feito.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Você disse: não feito.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Este telefone não está mais ligado à clínica. O que você escreve aqui não chega a ninguém, e os lembretes não tocam aqui. Use o seu outro telefone. Se não houver outro, ligue para a sua clínica.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2606,6 +2626,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>Ambulância (Turquia)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Na verdade, não feito</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Na verdade, feito</translation>
         </message>
     </context>
 </TS>

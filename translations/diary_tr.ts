@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>Ayarlar</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Bugün yanıtlanan</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Kimi aramalı</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2186,6 +2194,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Endişeliyseniz arayın. Burada yanıt beklemeyin.</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Söylediğiniz: yapıldı.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Söylediğiniz: yapılmadı.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Bu telefon artık klinikle bağlı değil. Burada yazdıklarınız kimseye ulaşmaz ve hatırlatmalar burada çalmaz. Öbür telefonunuzu kullanın. Başka telefon yoksa kliniğinizi arayın.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2601,6 +2621,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>Ambulans (Türkiye)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Aslında yapılmadı</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Aslında yapıldı</translation>
         </message>
     </context>
 </TS>

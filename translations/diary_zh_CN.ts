@@ -1529,6 +1529,14 @@
         <source>Settings</source>
         <translation>设置</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>今天已回答</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>该给谁打电话</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -2186,6 +2194,18 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>如果您担心，就打电话。不要在这里等回复。</translation>
     </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>您说：做了。</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>您说：没做。</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>这部手机不再与诊所相连。您在这里写的内容不会送到任何人手里，提醒也不会在这里响。请用您的另一部手机。如果没有，请打电话给诊所。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2601,6 +2621,17 @@
         <message>
             <source>Ambulance (Turkey)</source>
             <translation>救护车（土耳其）</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>其实没做</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>其实做了</translation>
         </message>
     </context>
 </TS>

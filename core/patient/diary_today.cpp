@@ -73,10 +73,11 @@ std::vector<ReminderView> Diary::Inside::reminders() const
     const clock::Instant moment = clock.now();
     for (aftercare::Reminder& reminder :
          aftercare::remindersOf(current->opened->protocol.carePlan, current->opened->treated, zone, quiet)) {
-        ReminderView view{std::move(reminder), {}, {}, false};
+        ReminderView view{std::move(reminder), {}, {}, {}, false};
         if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end()) {
             view.answer = found->second.answer;
             view.laterUntil = found->second.laterUntil;
+            view.answeredAt = found->second.at;
         }
         // Written is written, also after "later".
         if (!isAnswered(view) && view.reminder.kind == aftercare::InstructionKind::diaryEntry) {
@@ -118,7 +119,8 @@ Today Diary::today() const
 
     for (ReminderView& view : m_inside->reminders()) {
         if (isAnswered(view)) {
-            if (view.reminder.day == today.day && view.reminder.due <= today.now.at)
+            if ((view.reminder.day == today.day && view.reminder.due <= today.now.at)
+                || (view.answeredAt && view.answeredAt->day() == today.now.day()))
                 today.answeredToday.push_back(std::move(view));
         } else if (dueAt(view) <= today.now.at) {
             if (today.now.at - dueAt(view) <= dueWindow)

@@ -68,6 +68,7 @@ bool CourseBoard::show(const recovery::CourseId& course)
         Q_EMIT draftChanged();
     }
     m_outcome.clear();
+    m_changingPhone = false;
     Q_EMIT outcomeChanged();
     m_newsText = newsSinceLook(m_workplace, course);
     refresh();
@@ -114,6 +115,18 @@ void CourseBoard::refresh()
     m_entries.setRows(entryRows(*view->state, now));
     m_messages.setRows(messageRows(*view->state, m_name, now));
     m_curves.refresh();
+    Q_EMIT changed();
+}
+
+void CourseBoard::askChangePhone()
+{
+    m_changingPhone = isPhoneChangeable();
+    Q_EMIT changed();
+}
+
+void CourseBoard::cancelChangePhone()
+{
+    m_changingPhone = false;
     Q_EMIT changed();
 }
 

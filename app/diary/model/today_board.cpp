@@ -16,6 +16,12 @@ TodayBoard::TodayBoard(Home& home, QObject* parent) : QObject(parent), m_home(ho
 void TodayBoard::refresh()
 {
     m_today = m_home.isOpen() && m_home.diary().joined() ? m_home.diary().today() : patient::Today{};
+    if (m_home.isOpen() && m_home.diary().replaced()) {
+        // The other phone reminds; asking here as well would be answered where nobody hears it.
+        m_today.dueNow.clear();
+        m_today.next.clear();
+        m_today.answeredToday.clear();
+    }
     Q_EMIT changed();
 }
 
@@ -56,6 +62,8 @@ QString TodayBoard::usualGround() const
 
 QString TodayBoard::sent() const
 {
+    if (!replaced().isEmpty())
+        return {};  // what it says ends with the link
     if (!m_today.lastEntry)
         return tr("Nothing is written down yet.");
     const patient::EntryState& state = m_today.lastEntry->state;
@@ -114,6 +122,13 @@ bool TodayBoard::isStuck() const
            || (outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, m_today.now.at));
 }
 
+QString TodayBoard::replaced() const
+{
+    if (!m_home.isOpen() || !m_home.diary().replaced())
+        return {};
+    return tr("This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.");
+}
+
 QString TodayBoard::standing() const
 {
     return m_today.standing.empty() ? QString() : adviceFor(m_today.standing.front()).title;
@@ -130,7 +145,7 @@ DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, con
 {
     return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind),
             instructionText(view.reminder.kind), whenText(when, now),
-            view.reminder.kind == aftercare::InstructionKind::diaryEntry};
+            view.reminder.kind == aftercare::InstructionKind::diaryEntry, view.answer == records::ReminderAnswer::done};
 }
 
 }  // namespace
@@ -140,6 +155,19 @@ QList<DayLine> TodayBoard::due() const
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.dueNow)
         lines << lineOf(view, m_home.zone().moment(view.reminder.due), m_today.now);
+    return lines;
+}
+
+QList<DayLine> TodayBoard::answered() const
+{
+    QList<DayLine> lines;
+    for (const patient::ReminderView& view : m_today.answeredToday) {
+        if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
+            continue;  // answered by what was written, which is corrected where it stands
+        DayLine line = lineOf(view, m_home.zone().moment(view.reminder.due), m_today.now);
+        line.text = line.isDone ? tr("You said: done.") : tr("You said: not done.");
+        lines << line;
+    }
     return lines;
 }
 
@@ -162,7 +190,7 @@ QList<DayLine> TodayBoard::rules() const
         if (!instruction.clinicText.empty())
             text += QLatin1Char(' ') + QString::fromStdString(instruction.clinicText);
         lines << DayLine{QString::fromStdString(instruction.id), instructionTitle(instruction.kind), text.trimmed(),
-                         untilText(instruction.lastDay, m_today.day), false};
+                         untilText(instruction.lastDay, m_today.day), false, false};
     }
     return lines;
 }

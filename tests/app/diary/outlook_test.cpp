@@ -100,3 +100,34 @@ TEST_CASE("a locked diary says nothing of its outlook", "[diary][outlook]")
     day.program->lock();
     CHECK(day.plain() == "");
 }
+
+TEST_CASE("a phone that another one replaced says so, and does not go on as if it were in use", "[diary][outlook][safety]")
+{
+    Day day;
+    auto& today = *day.program->today();
+    day.program->reminders()->allow(true);
+    day.patient.goTo(0, 19, 40);
+    DemoPatient::tell(*day.program, 3);
+    day.program->openToday();
+    REQUIRE_FALSE(today.due().isEmpty());
+    REQUIRE(today.replaced().isEmpty());
+    day.program->syncNow();
+
+    const auto other = day.patient.joinedOnAnotherPhone(QStringLiteral("en"));
+    CHECK(other->today()->replaced().isEmpty());
+    CHECK(other->home().diary().history().size() == 1);
+    day.patient.sends();
+    day.program->syncNow();
+    day.program->openToday();
+
+    CHECK(today.replaced().startsWith(QLatin1String("This phone is no longer linked with the clinic.")));
+    CHECK(day.plain() == "");
+    CHECK(today.sent().isEmpty());
+    CHECK(today.due().isEmpty());
+    CHECK(today.next().isEmpty());
+    CHECK(today.answered().isEmpty());
+    CHECK_FALSE(day.program->history()->entries().isEmpty());  // what was written stays to read
+    CHECK(day.program->warning()->calls().size() == 3);
+    day.program->lock();
+    CHECK(today.replaced().isEmpty());
+}
