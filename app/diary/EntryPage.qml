@@ -45,6 +45,10 @@ PageBody {
         }
     ]
 
+    ReplacedLine {
+        program: root.program
+        Layout.fillWidth: true
+    }
     Rectangle {
         implicitHeight: Theme.gapHair
         radius: height / 2

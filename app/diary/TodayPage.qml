@@ -29,13 +29,9 @@ PageBody {
         }
     ]
 
-    Words {
-        visible: root.board.replaced.length > 0
-        text: root.board.replaced
-        color: Theme.callNow
-        strong: true
+    ReplacedLine {
+        program: root.program
         Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
     }
 
     ActButton {
