@@ -327,8 +327,20 @@
             <translation>كملف أو على الورق</translation>
         </message>
         <message>
-            <source>Another phone</source>
-            <translation>هاتف آخر</translation>
+            <source>Link another phone</source>
+            <translation>ربط هاتف آخر</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>يسأل أولًا</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>هل تربط هاتفًا آخر؟</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
         </message>
     </context>
     <context>
@@ -1969,14 +1981,6 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>يجري فتح الصور.</translation>
-        </message>
-        <message>
-            <source>Save as FHIR</source>
-            <translation>حفظ بصيغة FHIR</translation>
-        </message>
-        <message>
-            <source>The whole course for other programs, without the patient&apos;s name</source>
-            <translation>المسار كله لبرامج أخرى، بلا اسم المريض</translation>
         </message>
     </context>
     <context>
@@ -3714,22 +3718,6 @@
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>حُفظت باسم %1. الملف غير مشفّر: احفظه كما تحفظ ملف المريض.</translation>
-        </message>
-        <message>
-            <source>Save the course for other programs</source>
-            <translation>حفظ المسار لبرامج أخرى</translation>
-        </message>
-        <message>
-            <source>FHIR files (*.fhir.json)</source>
-            <translation>ملفات FHIR (*.fhir.json)</translation>
-        </message>
-        <message>
-            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
-            <translation>حُفظ باسم %1 بلا اسم المريض. الملف غير مشفّر: احفظه كما تحفظ سجل المريض.</translation>
-        </message>
-        <message>
-            <source>It could not be written there. Choose another place.</source>
-            <translation>تعذّرت الكتابة هناك. اختر مكانًا آخر.</translation>
         </message>
     </context>
     <context>

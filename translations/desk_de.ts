@@ -315,8 +315,20 @@
             <translation>Als Datei oder auf Papier</translation>
         </message>
         <message>
-            <source>Another phone</source>
-            <translation>Anderes Telefon</translation>
+            <source>Link another phone</source>
+            <translation>Weiteres Telefon verbinden</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Fragt zuerst</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>Ein anderes Telefon verbinden?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
         </message>
     </context>
     <context>
@@ -1881,14 +1893,6 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>Die Fotos werden geöffnet.</translation>
-        </message>
-        <message>
-            <source>Save as FHIR</source>
-            <translation>Als FHIR speichern</translation>
-        </message>
-        <message>
-            <source>The whole course for other programs, without the patient&apos;s name</source>
-            <translation>Der ganze Verlauf für andere Programme, ohne den Namen der behandelten Person</translation>
         </message>
     </context>
     <context>
@@ -3522,22 +3526,6 @@
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Gespeichert als %1. Die Datei ist nicht verschlüsselt: verwahren Sie sie wie die Akte.</translation>
-        </message>
-        <message>
-            <source>Save the course for other programs</source>
-            <translation>Den Verlauf für andere Programme speichern</translation>
-        </message>
-        <message>
-            <source>FHIR files (*.fhir.json)</source>
-            <translation>FHIR-Dateien (*.fhir.json)</translation>
-        </message>
-        <message>
-            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
-            <translation>Gespeichert als %1, ohne den Namen der behandelten Person. Die Datei ist nicht verschlüsselt: Verwahren Sie sie wie die Akte.</translation>
-        </message>
-        <message>
-            <source>It could not be written there. Choose another place.</source>
-            <translation>Dort konnte nicht geschrieben werden. Wählen Sie einen anderen Ort.</translation>
         </message>
     </context>
     <context>

@@ -315,8 +315,20 @@
             <translation>Como archivo o en papel</translation>
         </message>
         <message>
-            <source>Another phone</source>
-            <translation>Otro teléfono</translation>
+            <source>Link another phone</source>
+            <translation>Vincular otro teléfono</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pregunta primero</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>¿Vincular otro teléfono?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
         </message>
     </context>
     <context>
@@ -1881,14 +1893,6 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>Se están abriendo las fotos.</translation>
-        </message>
-        <message>
-            <source>Save as FHIR</source>
-            <translation>Guardar como FHIR</translation>
-        </message>
-        <message>
-            <source>The whole course for other programs, without the patient&apos;s name</source>
-            <translation>Todo el curso para otros programas, sin el nombre de la persona tratada</translation>
         </message>
     </context>
     <context>
@@ -3522,22 +3526,6 @@
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Guardado como %1. El archivo no está cifrado: custódielo como la historia clínica.</translation>
-        </message>
-        <message>
-            <source>Save the course for other programs</source>
-            <translation>Guardar el curso para otros programas</translation>
-        </message>
-        <message>
-            <source>FHIR files (*.fhir.json)</source>
-            <translation>Archivos FHIR (*.fhir.json)</translation>
-        </message>
-        <message>
-            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
-            <translation>Guardado como %1, sin el nombre de la persona tratada. El archivo no está cifrado: guárdelo como la historia clínica.</translation>
-        </message>
-        <message>
-            <source>It could not be written there. Choose another place.</source>
-            <translation>No se pudo escribir ahí. Elija otro lugar.</translation>
         </message>
     </context>
     <context>

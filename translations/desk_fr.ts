@@ -315,8 +315,20 @@
             <translation>En fichier ou sur papier</translation>
         </message>
         <message>
-            <source>Another phone</source>
-            <translation>Autre téléphone</translation>
+            <source>Link another phone</source>
+            <translation>Lier un autre téléphone</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Demande d&apos;abord</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>Lier un autre téléphone ?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
         </message>
     </context>
     <context>
@@ -1881,14 +1893,6 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>Ouverture des photos en cours.</translation>
-        </message>
-        <message>
-            <source>Save as FHIR</source>
-            <translation>Enregistrer en FHIR</translation>
-        </message>
-        <message>
-            <source>The whole course for other programs, without the patient&apos;s name</source>
-            <translation>Tout le suivi pour d’autres programmes, sans le nom de la personne traitée</translation>
         </message>
     </context>
     <context>
@@ -3522,22 +3526,6 @@
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Enregistré sous %1. Le fichier n’est pas chiffré : conservez-le comme le dossier du patient.</translation>
-        </message>
-        <message>
-            <source>Save the course for other programs</source>
-            <translation>Enregistrer le suivi pour d’autres programmes</translation>
-        </message>
-        <message>
-            <source>FHIR files (*.fhir.json)</source>
-            <translation>Fichiers FHIR (*.fhir.json)</translation>
-        </message>
-        <message>
-            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
-            <translation>Enregistré sous %1, sans le nom de la personne traitée. Le fichier n’est pas chiffré : gardez-le comme son dossier.</translation>
-        </message>
-        <message>
-            <source>It could not be written there. Choose another place.</source>
-            <translation>Impossible d’écrire à cet endroit. Choisissez-en un autre.</translation>
         </message>
     </context>
     <context>

@@ -315,8 +315,20 @@
             <translation>Como arquivo ou em papel</translation>
         </message>
         <message>
-            <source>Another phone</source>
-            <translation>Outro celular</translation>
+            <source>Link another phone</source>
+            <translation>Ligar outro telefone</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pergunta antes</translation>
+        </message>
+        <message>
+            <source>Link another phone?</source>
+            <translation>Ligar outro telefone?</translation>
+        </message>
+        <message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
         </message>
     </context>
     <context>
@@ -1881,14 +1893,6 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>As fotos estão sendo abertas.</translation>
-        </message>
-        <message>
-            <source>Save as FHIR</source>
-            <translation>Salvar como FHIR</translation>
-        </message>
-        <message>
-            <source>The whole course for other programs, without the patient&apos;s name</source>
-            <translation>Todo o curso para outros programas, sem o nome da pessoa tratada</translation>
         </message>
     </context>
     <context>
@@ -3522,22 +3526,6 @@
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patient's record.</source>
             <translation>Salvo como %1. O arquivo não está criptografado: guarde-o como guarda o prontuário.</translation>
-        </message>
-        <message>
-            <source>Save the course for other programs</source>
-            <translation>Salvar o curso para outros programas</translation>
-        </message>
-        <message>
-            <source>FHIR files (*.fhir.json)</source>
-            <translation>Arquivos FHIR (*.fhir.json)</translation>
-        </message>
-        <message>
-            <source>Saved as %1, without the patient&apos;s name. The file is not encrypted: keep it as you keep the patient&apos;s record.</source>
-            <translation>Salvo como %1, sem o nome da pessoa tratada. O arquivo não é criptografado: guarde-o como o prontuário.</translation>
-        </message>
-        <message>
-            <source>It could not be written there. Choose another place.</source>
-            <translation>Não foi possível gravar ali. Escolha outro lugar.</translation>
         </message>
     </context>
     <context>

@@ -440,12 +440,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>يتورم لساني أو حلقي، أو أصفر عند التنفس، أو أشعر بالإغماء.</translation>
+        <translation>يتورم لساني أو حلقي، أو أسمع صفيرًا عند التنفس، أو أشعر أنني سأفقد الوعي.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
-        <translation>طعم معدني، أو طنين في الأذن، أو ارتعاش، أو أشعر بالتشوش.</translation>
+        <translation>طعم معدني، أو طنين في الأذن، أو نفضات في العضلات، أو أشعر بالتشوش.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>يتدلى وجهي وإحدى ذراعي ضعيفة أو كلامي متلعثم.</translation>
+        <translation>يتدلى وجهي، ومعه ضعف في إحدى ذراعي أو تلعثم في كلامي.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -470,7 +470,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="94"/>
         <source>Skin turned white, grey or like a net, is cold, or has blisters.</source>
-        <translation>أصبح الجلد أبيض أو رماديًا أو كالشبكة، أو باردًا، أو فيه فقاعات.</translation>
+        <translation>أصبح الجلد أبيض أو رماديًا أو كالشبكة، أو باردًا، أو فيه بثور.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="95"/>
@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>تم الانضمام. خطة العناية في الطريق إليك …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>اترك هذه الصفحة مفتوحة حتى تصل الخطة.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>إن أغلقت المفكرة الآن فإنها تكمل عندما تفتحها مجددًا.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>الإعدادات</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>اللغة وحجم النص</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>لا، المقصود الآن</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>عن ذلك الوقت</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>عن الآن</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>يمر بالأسئلة مرة أخرى</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>اسأل أيضًا عن الوخز والخدر</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>تجاهل هذا الإدخال</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>ارمِ هذه المدونة …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>يسأل أولًا</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>لا، احتفظ بها</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>نعم، ارمها</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>الإعدادات</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>أُجيب عنه اليوم</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>بمن تتصل</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>قلت للمفكرة:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>إن كان ذلك صحيحًا: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>هل ترمي كل ما كتبته هنا؟ لا رجعة في ذلك.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>هذا عن الآن.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>بدأت هذا %1. هل ما كتبته عن ذلك الوقت أم عن الآن؟</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2173,10 +2227,6 @@
             <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
             <translation>تحتاج عيادتك إلى إصدار أحدث من هذا التطبيق. حدّثه من فضلك. وحتى ذلك الحين قد ينتظر ما تكتبه على هذا الهاتف.</translation>
         </message>
-        <message>
-            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
-            <translation>حلّ هاتف آخر محل هذا الهاتف. ما تكتبه هنا لا يصل إلى عيادتك.</translation>
-        </message>
         <message numerus="yes">
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
@@ -2191,6 +2241,18 @@
         <message>
             <source>Follow-up visit: %1</source>
             <translation>زيارة المتابعة: %1</translation>
+        </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>قلت: تم.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>قلت: لم يتم.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>لم يعد هذا الهاتف مرتبطًا بالعيادة. ما تكتبه هنا لا يصل إلى أحد، ولا ترن التذكيرات هنا. استخدم هاتفك الآخر. إن لم يوجد هاتف آخر فاتصل بعيادتك.</translation>
         </message>
     </context>
     <context>
@@ -2211,31 +2273,6 @@
         <translation>الاتصال أسرع من المفكرة: قد لا تكون العيادة رأت ما كتبته بعد.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>لا تستطيع التنفس أو البلع.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>يتورم عنقك أو لسانك بسرعة.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>يُغمى عليك.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>يضعف بصرك فجأة أو ترى الأشياء مزدوجة.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>يتدلى وجهك وتضعف إحدى ذراعيك.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>لديك حمى ١٠٠٫٤ °ف أو أكثر.</translation>
@@ -2246,29 +2283,9 @@
         <translation>لديك حمى ٣٨ °م أو أكثر.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>يخرج سائل كالقيح.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>يستمر أحد الجانبين في التورم.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>يعود الألم.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>يصبح الجلد أبيض أو رماديًا أو باردًا.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2297,6 +2314,30 @@
         <source>The warning stays in your diary</source>
         <translation>يبقى التحذير في مفكرتك</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>هل أنت في مكان آخر؟ اتصل برقم الطوارئ في ذلك المكان.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>لم يستطع هذا الهاتف أن يسجل أنك قرأت التحذير. سيظهر مجددًا عندما تفتح المفكرة في المرة القادمة.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>الألم ٧ من ١٠ أو أكثر.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>في اليومين الأولين أحد الجانبين أكثر امتلاءً وأكثر ألمًا.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>اثنان من هذه في موضع واحد: لون مختلف، دفء، صلابة، ألم أشد عند اللمس.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>يظهر خيط، والجلد هناك دافئ أو مؤلم أو تغيّر لونه.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2598,5 +2639,47 @@
         <source>Stay open</source>
         <translation>أبقها مفتوحة</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>رقم الطوارئ (المملكة المتحدة)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>رقم الطوارئ (الولايات المتحدة)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>الإسعاف (البرازيل)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>الإسعاف (الصين)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>الإسعاف (سويسرا)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>الإسعاف (تركيا)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>لم يتم في الحقيقة</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>تم في الحقيقة</translation>
+        </message>
     </context>
 </TS>

@@ -450,12 +450,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
         <source>I shake hard, feel mixed up, or pass no urine all day.</source>
-        <translation>Ich habe Schüttelfrost, bin verwirrt oder lasse den ganzen Tag kein Wasser.</translation>
+        <translation>Ich zittere heftig, bin verwirrt oder lasse den ganzen Tag kein Wasser.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Mein Gesicht hängt, und ein Arm ist schwach oder ich spreche undeutlich.</translation>
+        <translation>Mein Gesicht hängt, und dazu ist ein Arm schwach oder ich spreche undeutlich.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -535,7 +535,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="107"/>
         <source>I have chills.</source>
-        <translation>Ich friere oder fröstele.</translation>
+        <translation>Ich habe Schüttelfrost oder fröstele.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="116"/>
@@ -705,7 +705,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="165"/>
         <source>That passphrase does not open the diary. Try again.</source>
-        <translation>Dieser Passsatz öffnet das Tagebuch nicht. Versuchen Sie es noch einmal.</translation>
+        <translation>Diese Passphrase öffnet das Tagebuch nicht. Versuchen Sie es noch einmal.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="166"/>
@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Sie sind verbunden. Ihr Plan ist unterwegs …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Lassen Sie diese Seite offen, bis der Plan da ist.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Wenn Sie das Tagebuch jetzt schließen, geht es weiter, wenn Sie es wieder öffnen.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Einstellungen</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Sprache und Schriftgröße</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1046,7 +1053,7 @@
     <message>
         <location filename="../app/diary/LockPage.qml" line="62"/>
         <source>Passphrase</source>
-        <translation>Passsatz</translation>
+        <translation>Passphrase</translation>
     </message>
     <message>
         <location filename="../app/diary/LockPage.qml" line="72"/>
@@ -1071,7 +1078,7 @@
     <message>
         <location filename="../app/diary/LockPage.qml" line="109"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
-        <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach dem Passsatz. Tippen Sie auf „Hilfe“.</translation>
+        <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Ich brauche Hilfe“.</translation>
     </message>
     </context>
     <context>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Nein, es geht um jetzt</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>Um damals</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>Um jetzt</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Geht die Fragen noch einmal durch</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Auch nach Stichen und Taubheit fragen</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Diesen Eintrag verwerfen</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Diesen Eintrag wegwerfen …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Fragt zuerst</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Nein, behalten</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Ja, wegwerfen</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Heute beantwortet</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Wen Sie anrufen</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1510,7 +1548,7 @@
     <message>
         <location filename="../app/diary/TopLine.qml" line="60"/>
         <source>I need help</source>
-        <translation>Hilfe</translation>
+        <translation>Ich brauche Hilfe</translation>
     </message>
     <message>
         <location filename="../app/diary/TopLine.qml" line="61"/>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Bitte einen Wert von 30 bis 45 °C eingeben.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Sie haben dem Tagebuch gesagt:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Wenn das stimmt: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Alles wegwerfen, was Sie hier eingegeben haben? Es gibt keinen Weg zurück.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>Es geht um jetzt.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Sie haben das %1 begonnen. Geht es um damals oder um jetzt?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2153,10 +2207,6 @@
             <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
             <translation>Ihre Praxis braucht eine neuere Version dieser App. Bitte aktualisieren Sie sie. Bis dahin wartet vielleicht auf diesem Telefon, was Sie schreiben.</translation>
         </message>
-        <message>
-            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
-            <translation>Ein anderes Telefon ist an die Stelle von diesem getreten. Was Sie hier schreiben, erreicht Ihre Praxis nicht.</translation>
-        </message>
         <message numerus="yes">
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
@@ -2167,6 +2217,18 @@
         <message>
             <source>Follow-up visit: %1</source>
             <translation>Kontrolltermin: %1</translation>
+        </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Sie sagten: erledigt.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Sie sagten: nicht erledigt.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Dieses Telefon ist nicht mehr mit der Praxis verbunden. Was Sie hier schreiben, erreicht niemanden, und Erinnerungen klingeln hier nicht. Nehmen Sie Ihr anderes Telefon. Gibt es keines, rufen Sie Ihre Praxis an.</translation>
         </message>
     </context>
     <context>
@@ -2187,31 +2249,6 @@
         <translation>Ein Anruf ist schneller als das Tagebuch: Die Praxis hat Ihren Eintrag vielleicht noch nicht gesehen.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>Sie können nicht atmen oder schlucken.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Hals oder Zunge schwellen schnell an.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Sie werden ohnmächtig.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>Sie sehen plötzlich schlechter oder doppelt.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Ihr Gesicht hängt und ein Arm ist schwach.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Sie haben Fieber von 100,4 °F oder mehr.</translation>
@@ -2222,29 +2259,9 @@
         <translation>Sie haben Fieber ab 38 °C.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Es kommt Flüssigkeit wie Eiter heraus.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Eine Seite schwillt weiter an.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Der Schmerz kommt wieder.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>Die Haut wird weiß, grau oder kalt.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Notruf (Europäische Union)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2273,6 +2290,30 @@
         <source>The warning stays in your diary</source>
         <translation>Die Warnung bleibt in Ihrem Tagebuch</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>Sie sind anderswo? Rufen Sie die Notrufnummer dieses Ortes an.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Dieses Telefon konnte nicht festhalten, dass Sie die Warnung gelesen haben. Sie kommt wieder, wenn Sie das Tagebuch das nächste Mal öffnen.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>Der Schmerz ist 7 von 10 oder mehr.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>In den ersten zwei Tagen ist eine Seite voller und tut mehr weh.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Zwei davon an einer Stelle: andere Farbe, warm, fest, tut mehr weh.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Ein Faden schaut heraus, und die Haut dort ist warm, wund oder hat eine andere Farbe.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2574,5 +2615,47 @@
         <source>Stay open</source>
         <translation>Offen lassen</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Notruf (Europäische Union)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Notruf (Vereinigtes Königreich)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Notruf (Vereinigte Staaten)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Rettungsdienst (Brasilien)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Rettungsdienst (China)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Rettungsdienst (Schweiz)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Rettungsdienst (Türkei)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Doch nicht erledigt</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Doch erledigt</translation>
+        </message>
     </context>
 </TS>

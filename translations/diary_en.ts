@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>You have joined. Your care plan is on its way …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Keep this page open until the plan is here.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>If you close the diary now, it goes on when you open it again.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Settings</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Language and text size</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>No, it is about now</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>About then</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>About now</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Goes through the questions again</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Also ask about twinges and numbness</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Throw this entry away</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Throw this entry away …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Asks first</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>No, keep it</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Yes, throw it away</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>Settings</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Answered today</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Whom to call</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Please type a value from 30 to 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>You told the diary:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>If that is true: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Throw away all that you typed here? There is no way back.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>This is about now.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>You began this %1. Is what you typed about then, or about now?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2152,6 +2206,18 @@
                 <numerusform>%n things that you wrote here did not get to the clinic. Show them there, please.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>You said: done.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>You said: not done.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2171,31 +2237,6 @@
         <translation>A call is faster than the diary: the clinic may not have seen your entry yet.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>You can not breathe or swallow.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Your neck or tongue swells fast.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>You faint.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>You suddenly see less, or see double.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Your face droops and an arm is weak.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>You have a fever of 100.4 °F or more.</translation>
@@ -2206,29 +2247,9 @@
         <translation>You have a fever of 38 °C or more.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Fluid like pus comes out.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>One side keeps swelling.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Pain comes back.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>Skin turns white, grey or cold.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Emergency number (European Union)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2257,6 +2278,30 @@
         <source>The warning stays in your diary</source>
         <translation>The warning stays in your diary</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>You are in another place? Call the emergency number of that place.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>This phone could not note that you read the warning. It comes again when you open the diary next.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>Pain is 7 of 10 or more.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>In the first two days one side is more full and hurts more.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Two of these at one place: new colour, warm, firm, more sore.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>A thread shows, and the skin there is warm, sore or has a new colour.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2558,5 +2603,47 @@
         <source>Stay open</source>
         <translation>Stay open</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Emergency number (European Union)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Emergency number (United Kingdom)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Emergency number (United States)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulance (Brazil)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulance (China)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulance (Switzerland)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulance (Turkey)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Not done after all</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Done after all</translation>
+        </message>
     </context>
 </TS>

@@ -440,12 +440,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>Se me hincha la lengua o la garganta, tengo pitidos al respirar o me mareo.</translation>
+        <translation>Se me hincha la lengua o la garganta, tengo pitidos al respirar o siento que me voy a desmayar.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
-        <translation>Sabor a metal, pitido en los oídos, temblores, o estoy confuso.</translation>
+        <translation>Sabor a metal, pitido en los oídos, sacudidas de los músculos, o estoy confuso.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Se me cae la cara y un brazo está débil o hablo mal.</translation>
+        <translation>Se me cae la cara y, además, tengo un brazo débil o hablo mal.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Ya está unido. Su plan de cuidados está en camino …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Deje esta página abierta hasta que llegue el plan.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Si cierra el diario ahora, sigue cuando lo abra otra vez.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ajustes</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Idioma y tamaño del texto</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>No, se trata de ahora</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De entonces</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De ahora</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Repasa las preguntas otra vez</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Preguntar también por punzadas y adormeci­miento</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Desechar esta anotación</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Tirar esta entrada …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pregunta primero</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>No, conservarla</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Sí, tirarla</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>Ajustes</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Respondido hoy</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>A quién llamar</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Escriba un valor de 30 a 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Le dijo al diario:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Si es así: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>¿Tirar todo lo que escribió aquí? No hay vuelta atrás.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>Se trata de ahora.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Empezó esto %1. ¿Lo que escribió es de entonces o de ahora?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2153,10 +2207,6 @@
             <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
             <translation>Su clínica necesita una versión más nueva de esta aplicación. Actualícela, por favor. Hasta entonces, lo que escriba puede quedar esperando en este teléfono.</translation>
         </message>
-        <message>
-            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
-            <translation>Otro teléfono ha ocupado el lugar de este. Lo que escriba aquí no llega a su clínica.</translation>
-        </message>
         <message numerus="yes">
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
@@ -2167,6 +2217,18 @@
         <message>
             <source>Follow-up visit: %1</source>
             <translation>Visita de control: %1</translation>
+        </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Dijo: hecho.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Dijo: no hecho.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Este teléfono ya no está vinculado con la clínica. Lo que escriba aquí no llega a nadie, y los recordatorios no suenan aquí. Use su otro teléfono. Si no hay otro, llame a su clínica.</translation>
         </message>
     </context>
     <context>
@@ -2187,31 +2249,6 @@
         <translation>Llamar es más rápido que el diario: puede que la clínica aún no haya visto su anotación.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>No puede respirar o tragar.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>El cuello o la lengua se hincha deprisa.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Se desmaya.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>De pronto ve menos, o ve doble.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Se le cae la cara y un brazo está débil.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Tiene fiebre de 100,4 °F o más.</translation>
@@ -2222,29 +2259,9 @@
         <translation>Tiene fiebre de 38 °C o más.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Sale líquido como pus.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Un lado se sigue hinchando.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>El dolor vuelve.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>La piel se pone blanca, gris o fría.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Número de emergencias (Unión Europea)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2273,6 +2290,30 @@
         <source>The warning stays in your diary</source>
         <translation>El aviso queda en su diario</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>¿Está en otro lugar? Llame al número de emergencias de ese lugar.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Este teléfono no pudo anotar que leyó el aviso. Volverá cuando abra el diario la próxima vez.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>El dolor es 7 de 10 o más.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>En los dos primeros días un lado está más lleno y duele más.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Dos de estas cosas en un sitio: otro color, calor, dureza, más dolor al tocar.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Asoma un hilo y la piel ahí está caliente, dolorida o de otro color.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2574,5 +2615,47 @@
         <source>Stay open</source>
         <translation>Dejar abierto</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Emergencias (Unión Europea)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Emergencias (Reino Unido)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Emergencias (Estados Unidos)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulancia (Brasil)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulancia (China)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulancia (Suiza)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulancia (Turquía)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Al final no está hecho</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Al final está hecho</translation>
+        </message>
     </context>
 </TS>

@@ -440,7 +440,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>Ma langue ou ma gorge enfle, je siffle en respirant ou je me sens mal.</translation>
+        <translation>Ma langue ou ma gorge enfle, je siffle en respirant ou je suis sur le point de m&apos;évanouir.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Mon visage tombe et un bras est faible ou je parle mal.</translation>
+        <translation>Mon visage tombe, et en plus un bras est faible ou je parle mal.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Vous êtes relié. Votre plan de soins arrive …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Gardez cette page ouverte jusqu'à l'arrivée du plan.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Si vous fermez le journal maintenant, il continue quand vous le rouvrez.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Réglages</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Langue et taille du texte</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Non, il s'agit de maintenant</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De ce moment-là</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De maintenant</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Repasse les questions</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Demander aussi les élancements et l'engour­dissement</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Jeter cette note</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Jeter cette entrée …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Demande d&apos;abord</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Non, la garder</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Oui, la jeter</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>Réglages</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Répondu aujourd&apos;hui</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Qui appeler</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Tapez une valeur de 30 à 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Vous avez dit au journal :</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Si c&apos;est vrai : %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Jeter tout ce que vous avez saisi ici ? Il n&apos;y a pas de retour.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>Il s'agit de maintenant.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Vous avez commencé ceci %1. Est-ce que cela parle de ce moment-là ou de maintenant ?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2153,10 +2207,6 @@
             <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
             <translation>Votre clinique a besoin d&apos;une version plus récente de cette application. Mettez-la à jour, s&apos;il vous plaît. D&apos;ici là, ce que vous écrivez peut attendre sur ce téléphone.</translation>
         </message>
-        <message>
-            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
-            <translation>Un autre téléphone a pris la place de celui-ci. Ce que vous écrivez ici n&apos;arrive pas à votre clinique.</translation>
-        </message>
         <message numerus="yes">
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
@@ -2167,6 +2217,18 @@
         <message>
             <source>Follow-up visit: %1</source>
             <translation>Visite de contrôle : %1</translation>
+        </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Vous avez dit : fait.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Vous avez dit : pas fait.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Ce téléphone n&apos;est plus lié à la clinique. Ce que vous écrivez ici n&apos;arrive à personne, et les rappels ne sonnent pas ici. Prenez votre autre téléphone. S&apos;il n&apos;y en a pas, appelez votre clinique.</translation>
         </message>
     </context>
     <context>
@@ -2187,31 +2249,6 @@
         <translation>Un appel va plus vite que le journal : la clinique n'a peut-être pas encore vu votre note.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>Vous ne pouvez plus respirer ou avaler.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Votre cou ou votre langue enfle vite.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Vous vous évanouissez.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>Vous voyez soudain moins, ou double.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Votre visage tombe et un bras est faible.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Vous avez une fièvre de 100,4 °F ou plus.</translation>
@@ -2222,29 +2259,9 @@
         <translation>Vous avez une fièvre de 38 °C ou plus.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Un liquide comme du pus sort.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Un côté continue d'enfler.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>La douleur revient.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>La peau devient blanche, grise ou froide.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Numéro d'urgence (Union européenne)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2273,6 +2290,30 @@
         <source>The warning stays in your diary</source>
         <translation>L&apos;alerte reste dans votre journal</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>Vous êtes ailleurs ? Appelez le numéro d&apos;urgence de ce lieu.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Ce téléphone n&apos;a pas pu noter que vous avez lu l&apos;alerte. Elle revient quand vous ouvrirez le journal la prochaine fois.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>La douleur est à 7 sur 10 ou plus.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>Les deux premiers jours, un côté est plus gonflé et fait plus mal.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Deux de ces choses au même endroit : autre couleur, chaud, dur, plus sensible.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Un fil sort, et la peau y est chaude, sensible ou d&apos;une autre couleur.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2574,5 +2615,47 @@
         <source>Stay open</source>
         <translation>Laisser ouvert</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Numéro d&apos;urgence (Union européenne)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Numéro d&apos;urgence (Royaume-Uni)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Numéro d&apos;urgence (États-Unis)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulance (Brésil)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulance (Chine)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulance (Suisse)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulance (Turquie)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>En fait, pas fait</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>En fait, fait</translation>
+        </message>
     </context>
 </TS>

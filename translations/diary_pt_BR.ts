@@ -440,12 +440,12 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="88"/>
         <source>My tongue or throat swells, I wheeze, or I feel faint.</source>
-        <translation>A língua ou a garganta incha, eu chio ao respirar ou me sinto desmaiar.</translation>
+        <translation>A língua ou a garganta incha, eu chio ao respirar ou sinto que vou desmaiar.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="89"/>
         <source>Metal taste, ringing ears, twitching, or I feel mixed up.</source>
-        <translation>Gosto de metal, zumbido no ouvido, tremores, ou estou confuso.</translation>
+        <translation>Gosto de metal, zumbido no ouvido, espasmos, ou estou confuso.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="90"/>
@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>O meu rosto cai e um braço está fraco ou falo enrolado.</translation>
+        <translation>O meu rosto cai e, além disso, um braço está fraco ou falo enrolado.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Você entrou. O seu plano de cuidados está a caminho …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Deixe esta página aberta até o plano chegar.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Se você fechar o diário agora, ele continua quando você o abrir de novo.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Configurações</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Idioma e tamanho do texto</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Não, é sobre agora</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De então</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De agora</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Passa pelas perguntas de novo</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Perguntar também sobre pontadas e dormência</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Jogar fora esta anotação</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Jogar fora esta anotação …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Pergunta antes</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Não, manter</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Sim, jogar fora</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>Ajustes</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Respondido hoje</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Para quem ligar</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Digite um valor de 30 a 45 °C.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Você disse ao diário:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Se for verdade: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Jogar fora tudo o que você digitou aqui? Não há volta.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>É sobre agora.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Você começou isto %1. O que você escreveu é de então ou de agora?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2153,10 +2207,6 @@
             <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
             <translation>Sua clínica precisa de uma versão mais nova deste aplicativo. Atualize-o, por favor. Até lá, o que você escrever pode ficar esperando neste celular.</translation>
         </message>
-        <message>
-            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
-            <translation>Outro celular tomou o lugar deste. O que você escreve aqui não chega à sua clínica.</translation>
-        </message>
         <message numerus="yes">
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
@@ -2167,6 +2217,18 @@
         <message>
             <source>Follow-up visit: %1</source>
             <translation>Consulta de retorno: %1</translation>
+        </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Você disse: feito.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Você disse: não feito.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Este telefone não está mais ligado à clínica. O que você escreve aqui não chega a ninguém, e os lembretes não tocam aqui. Use o seu outro telefone. Se não houver outro, ligue para a sua clínica.</translation>
         </message>
     </context>
     <context>
@@ -2187,31 +2249,6 @@
         <translation>Ligar é mais rápido que o diário: talvez a clínica ainda não tenha visto a sua anotação.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>Você não consegue respirar ou engolir.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>O pescoço ou a língua incha rápido.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Você desmaia.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>De repente você vê menos, ou vê dobrado.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>O rosto cai e um braço está fraco.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Você tem febre de 100,4 °F ou mais.</translation>
@@ -2222,29 +2259,9 @@
         <translation>Você tem febre de 38 °C ou mais.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>Sai um líquido como pus.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Um lado continua inchando.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>A dor volta.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>A pele fica branca, cinza ou fria.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Número de emergência (União Europeia)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2273,6 +2290,30 @@
         <source>The warning stays in your diary</source>
         <translation>O aviso fica no seu diário</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>Está em outro lugar? Ligue para o número de emergência desse lugar.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Este telefone não conseguiu anotar que você leu o aviso. Ele volta quando você abrir o diário da próxima vez.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>A dor é 7 de 10 ou mais.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>Nos dois primeiros dias um lado está mais cheio e dói mais.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Duas destas coisas num lugar: outra cor, quente, firme, mais dolorido.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Um fio aparece, e a pele ali está quente, dolorida ou de outra cor.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2574,5 +2615,47 @@
         <source>Stay open</source>
         <translation>Deixar aberto</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Emergência (União Europeia)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Emergência (Reino Unido)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Emergência (Estados Unidos)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulância (Brasil)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulância (China)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulância (Suíça)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulância (Turquia)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Na verdade, não feito</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Na verdade, feito</translation>
+        </message>
     </context>
 </TS>

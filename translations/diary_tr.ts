@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>Yüzüm sarkıyor ve bir kolum güçsüz ya da konuşmam bozuk.</translation>
+        <translation>Yüzüm sarkıyor; ayrıca bir kolum güçsüz ya da konuşmam bozuk.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Katıldınız. Bakım planınız yolda …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>Plan gelene kadar bu sayfayı açık tutun.</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>Günlüğü şimdi kapatırsanız yeniden açtığınızda kaldığı yerden sürer.</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>Ayarlar</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>Dil ve yazı boyutu</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>Hayır, şimdiyle ilgili</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>O zaman için</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>Şimdi için</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Soruların üzerinden yeniden geçer</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Batma ve uyuşmayı da sor</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>Bu kaydı at</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>Bu kaydı at …</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>Önce sorar</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>Hayır, kalsın</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>Evet, at</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>Ayarlar</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>Bugün yanıtlanan</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>Kimi aramalı</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>30 ile 45 °C arası bir değer yazın.</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>Günlüğe şunu söylediniz:</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>Bu doğruysa: %1.</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>Buraya yazdığınız her şey atılsın mı? Geri dönüşü yok.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>Konu: şimdi.</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>Buna %1 başladınız. Yazdıklarınız o zaman için mi, şimdi için mi?</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2148,10 +2202,6 @@
             <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
             <translation>Kliniğiniz bu uygulamanın daha yeni bir sürümünü istiyor. Lütfen güncelleyin. O zamana kadar yazdıklarınız bu telefonda bekleyebilir.</translation>
         </message>
-        <message>
-            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
-            <translation>Bu telefonun yerini başka bir telefon aldı. Buraya yazdıklarınız kliniğinize ulaşmıyor.</translation>
-        </message>
         <message numerus="yes">
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
@@ -2162,6 +2212,18 @@
         <message>
             <source>Follow-up visit: %1</source>
             <translation>Kontrol: %1</translation>
+        </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>Söylediğiniz: yapıldı.</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>Söylediğiniz: yapılmadı.</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>Bu telefon artık klinikle bağlı değil. Burada yazdıklarınız kimseye ulaşmaz ve hatırlatmalar burada çalmaz. Öbür telefonunuzu kullanın. Başka telefon yoksa kliniğinizi arayın.</translation>
         </message>
     </context>
     <context>
@@ -2182,31 +2244,6 @@
         <translation>Aramak günlükten hızlıdır: klinik kaydınızı henüz görmemiş olabilir.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>Nefes alamıyor ya da yuta­mıyorsunuz.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>Boynunuz ya da diliniz hızla şişiyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>Bayılıyorsunuz.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>Birden az görüyor ya da çift görüyorsunuz.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>Yüzünüz sarkıyor ve bir kol güçsüz.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>Ateşiniz 100,4 °F ya da üstü.</translation>
@@ -2217,29 +2254,9 @@
         <translation>Ateşiniz 38 °C ya da üstü.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>İrin gibi sıvı geliyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>Bir taraf şişmeye devam ediyor.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>Ağrı geri geliyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>Deri beyaz, gri ya da soğuk oluyor.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>Acil numara (Avrupa Birliği)</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2268,6 +2285,30 @@
         <source>The warning stays in your diary</source>
         <translation>Uyarı günlüğünüzde kalır</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>Başka bir yerde misiniz? O yerin acil numarasını arayın.</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>Bu telefon uyarıyı okuduğunuzu kaydedemedi. Günlüğü bir daha açtığınızda yeniden gelir.</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>Ağrı 10 üzerinden 7 ya da daha çok.</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>İlk iki günde bir taraf daha dolgun ve daha çok ağrıyor.</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>Bir yerde bunlardan ikisi: renk değişik, sıcak, sert, daha acılı.</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>Bir ip görünüyor ve oradaki deri sıcak, acılı ya da renk değiştirmiş.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2569,5 +2610,47 @@
         <source>Stay open</source>
         <translation>Açık kalsın</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>Acil numarası (Avrupa Birliği)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>Acil numarası (Birleşik Krallık)</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>Acil numarası (Amerika Birleşik Devletleri)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>Ambulans (Brezilya)</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>Ambulans (Çin)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>Ambulans (İsviçre)</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>Ambulans (Türkiye)</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>Aslında yapılmadı</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>Aslında yapıldı</translation>
+        </message>
     </context>
 </TS>

@@ -455,7 +455,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="91"/>
         <source>My face droops and an arm is weak or my speech is slurred.</source>
-        <translation>脸下垂，一只手臂无力，或说话不清。</translation>
+        <translation>脸下垂，同时一只手臂无力或说话不清。</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="92"/>
@@ -924,11 +924,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>您已加入。护理计划正在送来 …</translation>
     </message>
-    <message>
-        <location filename="../app/diary/JoinPage.qml" line="127"/>
-        <source>Keep this page open until the plan is here.</source>
-        <translation>计划到达之前，请不要离开此页。</translation>
-    </message>
+        <message>
+            <source>If you close the diary now, it goes on when you open it again.</source>
+            <translation>如果现在关上日记，再打开时会继续。</translation>
+        </message>
+        <message>
+            <source>Settings</source>
+            <translation>设置</translation>
+        </message>
+        <message>
+            <source>Language and text size</source>
+            <translation>语言和字体大小</translation>
+        </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1171,6 +1178,18 @@
         <source>No, it is about now</source>
         <translation>不，说的是现在</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>那时的情况</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>现在的情况</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>再看一遍问题</translation>
+        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -1326,11 +1345,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>也问刺痛和麻木</translation>
     </message>
-    <message>
-        <location filename="../app/diary/RestStep.qml" line="52"/>
-        <source>Throw this entry away</source>
-        <translation>丢弃这条记录</translation>
-    </message>
+        <message>
+            <source>Throw this entry away …</source>
+            <translation>丢弃这条记录……</translation>
+        </message>
+        <message>
+            <source>Asks first</source>
+            <translation>会先问一下</translation>
+        </message>
+        <message>
+            <source>No, keep it</source>
+            <translation>不，保留</translation>
+        </message>
+        <message>
+            <source>Yes, throw it away</source>
+            <translation>是，丢弃</translation>
+        </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1499,6 +1529,14 @@
         <source>Settings</source>
         <translation>设置</translation>
     </message>
+        <message>
+            <source>Answered today</source>
+            <translation>今天已回答</translation>
+        </message>
+        <message>
+            <source>Whom to call</source>
+            <translation>该给谁打电话</translation>
+        </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1692,6 +1730,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>请输入 30 到 45 °C 之间的数值。</translation>
     </message>
+        <message>
+            <source>You told the diary:</source>
+            <translation>您告诉日记：</translation>
+        </message>
+        <message>
+            <source>If that is true: %1.</source>
+            <translation>如果是真的：%1。</translation>
+        </message>
+        <message>
+            <source>Throw away all that you typed here? There is no way back.</source>
+            <translation>要丢弃您在这里写的一切吗？丢弃后无法恢复。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1705,6 +1755,10 @@
         <source>This is about now.</source>
         <translation>说的是现在。</translation>
     </message>
+        <message>
+            <source>You began this %1. Is what you typed about then, or about now?</source>
+            <translation>您是在%1开始写的。写的是那时的情况，还是现在的情况？</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -2148,10 +2202,6 @@
             <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
             <translation>您的诊所需要这个应用的新版本。请更新它。在那之前，您写的内容可能会留在这部手机上等待。</translation>
         </message>
-        <message>
-            <source>Another phone has taken the place of this one. What you write here does not reach your clinic.</source>
-            <translation>另一部手机已经代替了这部手机。您在这里写的内容不会送到诊所。</translation>
-        </message>
         <message numerus="yes">
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
@@ -2161,6 +2211,18 @@
         <message>
             <source>Follow-up visit: %1</source>
             <translation>复诊：%1</translation>
+        </message>
+        <message>
+            <source>You said: done.</source>
+            <translation>您说：做了。</translation>
+        </message>
+        <message>
+            <source>You said: not done.</source>
+            <translation>您说：没做。</translation>
+        </message>
+        <message>
+            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+            <translation>这部手机不再与诊所相连。您在这里写的内容不会送到任何人手里，提醒也不会在这里响。请用您的另一部手机。如果没有，请打电话给诊所。</translation>
         </message>
     </context>
     <context>
@@ -2181,31 +2243,6 @@
         <translation>打电话比日记快：诊所可能还没有看到您的记录。</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You can not breathe or swallow.</source>
-        <translation>您不能呼吸或吞咽。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>Your neck or tongue swells fast.</source>
-        <translation>脖子或舌头很快肿起来。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="80"/>
-        <source>You faint.</source>
-        <translation>您昏倒。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>You suddenly see less, or see double.</source>
-        <translation>您突然看不清，或看到重影。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="81"/>
-        <source>Your face droops and an arm is weak.</source>
-        <translation>脸下垂，一只手臂无力。</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="86"/>
         <source>You have a fever of 100.4 °F or more.</source>
         <translation>您发烧到 100.4 °F 或以上。</translation>
@@ -2216,29 +2253,9 @@
         <translation>您发烧到 38 °C 或以上。</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>Fluid like pus comes out.</source>
-        <translation>流出像脓一样的液体。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="86"/>
-        <source>One side keeps swelling.</source>
-        <translation>一侧不断肿起来。</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/warning_board.cpp" line="87"/>
         <source>Pain comes back.</source>
         <translation>疼痛又回来了。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="87"/>
-        <source>Skin turns white, grey or cold.</source>
-        <translation>皮肤变白、变灰或变冷。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/warning_board.cpp" line="96"/>
-        <source>Emergency number (European Union)</source>
-        <translation>急救电话（欧盟）</translation>
     </message>
     <message>
         <location filename="../app/diary/model/warning_board.cpp" line="99"/>
@@ -2267,6 +2284,30 @@
         <source>The warning stays in your diary</source>
         <translation>警告会留在您的日记里</translation>
     </message>
+        <message>
+            <source>You are in another place? Call the emergency number of that place.</source>
+            <translation>您在别的地方吗？请拨打当地的急救电话。</translation>
+        </message>
+        <message>
+            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+            <translation>这部手机没能记下您已看过警告。下次打开日记时会再出现。</translation>
+        </message>
+        <message>
+            <source>Pain is 7 of 10 or more.</source>
+            <translation>疼痛达到 10 分中的 7 分或更高。</translation>
+        </message>
+        <message>
+            <source>In the first two days one side is more full and hurts more.</source>
+            <translation>头两天，一侧更鼓，也更痛。</translation>
+        </message>
+        <message>
+            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+            <translation>同一处有其中两项：颜色变了、发热、发硬、更痛。</translation>
+        </message>
+        <message>
+            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+            <translation>线露出来，而且那里的皮肤发热、发痛或变了颜色。</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2568,5 +2609,47 @@
         <source>Stay open</source>
         <translation>保持打开</translation>
     </message>
+    </context>
+    <context>
+        <name>EmergencyNumbers</name>
+        <message>
+            <source>Emergency number (European Union)</source>
+            <translation>急救电话（欧盟）</translation>
+        </message>
+        <message>
+            <source>Emergency number (United Kingdom)</source>
+            <translation>急救电话（英国）</translation>
+        </message>
+        <message>
+            <source>Emergency number (United States)</source>
+            <translation>急救电话（美国）</translation>
+        </message>
+        <message>
+            <source>Ambulance (Brazil)</source>
+            <translation>救护车（巴西）</translation>
+        </message>
+        <message>
+            <source>Ambulance (China)</source>
+            <translation>救护车（中国）</translation>
+        </message>
+        <message>
+            <source>Ambulance (Switzerland)</source>
+            <translation>救护车（瑞士）</translation>
+        </message>
+        <message>
+            <source>Ambulance (Turkey)</source>
+            <translation>救护车（土耳其）</translation>
+        </message>
+    </context>
+    <context>
+        <name>AnsweredLine</name>
+        <message>
+            <source>Not done after all</source>
+            <translation>其实没做</translation>
+        </message>
+        <message>
+            <source>Done after all</source>
+            <translation>其实做了</translation>
+        </message>
     </context>
 </TS>

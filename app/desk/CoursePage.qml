@@ -16,9 +16,17 @@ PageFrame {
     subtitle: root.course.phone + " · " + root.course.reach
     actions: [
         ActButton {
-            text: root.course.linked ? qsTr("Another phone") : qsTr("Link phone")
-            quiet: root.course.linked
+            visible: !root.course.linked
+            text: qsTr("Link phone")
             onClicked: root.program.openPairing(root.course.key)
+        },
+        ActButton {
+            objectName: "changePhone"
+            visible: root.course.phoneChangeable
+            text: qsTr("Link another phone")
+            hint: qsTr("Asks first")
+            quiet: true
+            onClicked: root.course.askChangePhone()
         },
         ActButton {
             text: qsTr("Export")
@@ -125,5 +133,13 @@ PageFrame {
         outcomes: root.program.outcomes
         onDecided: (outcome, note) => root.course.close(outcome, note)
         onLeft: root.course.cancelClosing()
+    }
+    ConfirmPanel {
+        shown: root.course.changingPhone
+        title: qsTr("Link another phone?")
+        text: qsTr("The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.")
+        act: qsTr("Link another phone")
+        onDecided: root.program.openPairing(root.course.key)
+        onLeft: root.course.cancelChangePhone()
     }
 }

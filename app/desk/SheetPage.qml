@@ -22,11 +22,6 @@ PageFrame {
             Layout.preferredWidth: 10 * Theme.textBody
         },
         ActButton {
-            text: qsTr("Save as FHIR")
-            hint: qsTr("The whole course for other programs, without the patient's name")
-            onClicked: root.sheet.saveBundleAs()
-        },
-        ActButton {
             text: qsTr("Save as PDF")
             primary: true
             enabled: !root.sheet.working

@@ -17,6 +17,26 @@ PageBody {
         level: 2
         Layout.fillWidth: true
     }
+    Rectangle {
+        // A warning that nobody has read, over a lock: as urgent as on its own page, and without what was found.
+        visible: root.board.loud
+        color: root.board.emergency ? Theme.emergencyFill : Theme.callNowFill
+        radius: Theme.corner
+        implicitHeight: headline.implicitHeight + 2 * Theme.gap
+        Layout.fillWidth: true
+
+        Heading {
+            id: headline
+
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            anchors.margins: Theme.gap
+            text: root.board.title
+            color: Theme.inkOnAlarm
+            Accessible.role: Accessible.AlertMessage
+        }
+    }
     Words {
         text: root.board.doNow
         strong: true
@@ -24,6 +44,12 @@ PageBody {
     }
     CallList {
         board: root.board
+        tone: root.board.loud && !root.board.emergency ? Theme.callNow : Theme.tide
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.board.callHint.length > 0
+        text: root.board.callHint
         Layout.fillWidth: true
     }
     SignList {

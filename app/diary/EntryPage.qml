@@ -10,8 +10,10 @@ PageBody {
 
     required property DiaryProgram program
     readonly property EntryBoard board: root.program.entry
-    readonly property bool scoring: root.board.step === EntryBoard.Score
-    readonly property bool signing: root.board.step === EntryBoard.Signs
+    readonly property bool asking: root.board.moment.asking
+    readonly property bool scoring: !root.asking && root.board.step === EntryBoard.Score
+    readonly property bool signing: !root.asking && root.board.step === EntryBoard.Signs
+    readonly property bool resting: !root.asking && root.board.step === EntryBoard.Rest
 
     foot: [
         ActButton {
@@ -29,20 +31,24 @@ PageBody {
             Layout.fillWidth: true
         },
         ActButton {
-            visible: root.board.step === EntryBoard.Rest
+            visible: root.resting
             primary: true
             text: qsTr("Save")
             onClicked: root.board.save()
             Layout.fillWidth: true
         },
         ActButton {
-            visible: root.board.step === EntryBoard.Rest && !root.board.amending
+            visible: root.resting && !root.board.amending
             text: qsTr("Save, then add photographs")
             onClicked: root.program.saveThenPhoto()
             Layout.fillWidth: true
         }
     ]
 
+    ReplacedLine {
+        program: root.program
+        Layout.fillWidth: true
+    }
     Rectangle {
         implicitHeight: Theme.gapHair
         radius: height / 2
@@ -61,10 +67,11 @@ PageBody {
     }
     MomentLine {
         moment: root.board.moment
-        offered: root.board.step === EntryBoard.Rest || root.board.moment.choosing
+        offered: root.resting || root.board.moment.choosing
         Layout.fillWidth: true
     }
     Heading {
+        visible: !root.asking
         text: root.board.question
         Layout.fillWidth: true
     }
@@ -87,7 +94,7 @@ PageBody {
         Layout.fillWidth: true
     }
     RestStep {
-        visible: root.board.step === EntryBoard.Rest
+        visible: root.resting
         board: root.board
         Layout.fillWidth: true
     }

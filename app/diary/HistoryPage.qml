@@ -23,6 +23,10 @@ PageBody {
         }
     ]
 
+    ReplacedLine {
+        program: root.program
+        Layout.fillWidth: true
+    }
     Words {
         visible: root.program.history.entries.length === 0
         text: qsTr("Nothing yet. Your first entry will stand here.")

@@ -22,7 +22,7 @@ PageBody {
             Layout.fillWidth: true
         },
         ActButton {
-            visible: !root.asking
+            visible: root.board.stage === JoinBoard.Waiting || root.board.stage === JoinBoard.Compare
             text: qsTr("Start over")
             onClicked: root.board.startOver()
             Layout.fillWidth: true
@@ -124,7 +124,14 @@ PageBody {
     }
     Words {
         visible: root.board.stage === JoinBoard.Arriving
-        text: qsTr("Keep this page open until the plan is here.")
+        text: qsTr("If you close the diary now, it goes on when you open it again.")
+        Layout.fillWidth: true
+    }
+    ActButton {
+        quiet: true
+        text: qsTr("Settings")
+        hint: qsTr("Language and text size")
+        onClicked: root.program.openSettings()
         Layout.fillWidth: true
     }
 }

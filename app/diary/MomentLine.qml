@@ -15,7 +15,29 @@ ColumnLayout {
     spacing: Theme.gapSmall
 
     Words {
-        visible: root.moment.earlier
+        visible: root.moment.asking
+        text: root.moment.askText
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    ActButton {
+        visible: root.moment.asking
+        text: qsTr("About then")
+        hint: root.moment.text
+        onClicked: root.moment.keepThen()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.moment.asking
+        text: qsTr("About now")
+        hint: qsTr("Goes through the questions again")
+        onClicked: root.moment.useNow()
+        Layout.fillWidth: true
+    }
+
+    Words {
+        visible: root.moment.earlier && !root.moment.asking
         text: root.moment.text
         color: Theme.tide
         strong: true
@@ -38,7 +60,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     ActButton {
-        visible: root.offered && !root.moment.choosing
+        visible: root.offered && !root.moment.choosing && !root.moment.asking
         quiet: true
         text: root.moment.earlier ? qsTr("Another time") : qsTr("It was earlier")
         hint: qsTr("Sets the day and time this is about")

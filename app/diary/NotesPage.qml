@@ -27,6 +27,10 @@ PageBody {
         }
     ]
 
+    ReplacedLine {
+        program: root.program
+        Layout.fillWidth: true
+    }
     Words {
         text: qsTr("The clinic may read this only on the next working day. If it is urgent, call.")
         strong: true

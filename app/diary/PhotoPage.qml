@@ -58,6 +58,10 @@ PageBody {
         }
     ]
 
+    ReplacedLine {
+        program: root.program
+        Layout.fillWidth: true
+    }
     FileDialog {
         id: file
 

@@ -46,10 +46,31 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     ActButton {
-        visible: !root.board.amending
+        visible: !root.board.amending && !root.board.throwing
         quiet: true
         tone: Theme.inkSoft
-        text: qsTr("Throw this entry away")
+        text: qsTr("Throw this entry away …")
+        hint: qsTr("Asks first")
+        onClicked: root.board.askDiscard()
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: root.board.throwing
+        text: root.board.throwText
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    ActButton {
+        visible: root.board.throwing
+        text: qsTr("No, keep it")
+        onClicked: root.board.keepTyping()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.board.throwing
+        tone: Theme.callNow
+        text: qsTr("Yes, throw it away")
         onClicked: root.board.discard()
         Layout.fillWidth: true
     }

@@ -4,6 +4,7 @@ import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Diary
+import Ebbline.Face
 import Ebbline.Theme
 
 ColumnLayout {
@@ -15,12 +16,34 @@ ColumnLayout {
 
     spacing: Theme.gapSmall
 
-    Words {
-        text: root.modelData.name
-        strong: true
-        color: root.onLeft ? Theme.left : Theme.right
-        horizontalAlignment: Text.AlignHCenter
-        Layout.fillWidth: true
+    RowLayout {
+        spacing: Theme.gapSmall
+        // Face and word keep their order: the gauges stand as in the picture in every language.
+        LayoutMirroring.enabled: false
+        Layout.alignment: Qt.AlignHCenter
+        Layout.fillHeight: false
+
+        FaceChart {
+            visible: root.width > 7 * Theme.textBody
+            view: 1
+            tintedSide: root.modelData.side
+            cautionsShown: false
+            ink: Theme.inkSoft
+            foldColor: Theme.fold
+            leftColor: Theme.left
+            rightColor: Theme.right
+            implicitWidth: Theme.target * 0.8
+            implicitHeight: implicitWidth * 1.4
+            Layout.fillHeight: false
+            Accessible.ignored: true
+        }
+        Words {
+            text: root.modelData.name
+            strong: true
+            color: root.onLeft ? Theme.left : Theme.right
+            horizontalAlignment: Text.AlignHCenter
+            Layout.fillWidth: true
+        }
     }
     GridLayout {
         columns: 2

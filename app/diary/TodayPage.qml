@@ -14,12 +14,25 @@ PageBody {
 
     foot: [
         ActButton {
+            visible: root.board.replaced.length === 0
             primary: true
             text: root.board.writeWord
             onClicked: root.program.openEntry()
             Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.board.replaced.length > 0
+            primary: true
+            text: qsTr("Whom to call")
+            onClicked: root.program.openCall()
+            Layout.fillWidth: true
         }
     ]
+
+    ReplacedLine {
+        program: root.program
+        Layout.fillWidth: true
+    }
 
     ActButton {
         visible: root.board.unread.length > 0
@@ -47,7 +60,7 @@ PageBody {
         Layout.topMargin: -Theme.gapSmall
     }
     BellCard {
-        visible: root.program.reminders.silence.length > 0
+        visible: root.board.replaced.length === 0 && root.program.reminders.silence.length > 0
         board: root.program.reminders
         Layout.fillWidth: true
     }
@@ -63,6 +76,20 @@ PageBody {
         DueCard {
             board: root.board
             program: root.program
+            Layout.fillWidth: true
+        }
+    }
+    Heading {
+        visible: root.board.answered.length > 0
+        text: qsTr("Answered today")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.board.answered
+
+        AnsweredLine {
+            board: root.board
             Layout.fillWidth: true
         }
     }
@@ -88,6 +115,7 @@ PageBody {
         }
     }
     Words {
+        visible: text.length > 0
         text: root.board.sent
         soft: true
         Layout.fillWidth: true

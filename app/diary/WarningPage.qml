@@ -56,11 +56,13 @@ PageBody {
         Layout.fillWidth: true
     }
     Heading {
+        visible: root.board.reason.length > 0
         text: qsTr("Why")
         level: 2
         Layout.fillWidth: true
     }
     Words {
+        visible: root.board.reason.length > 0
         text: root.board.reason
         Layout.fillWidth: true
     }

@@ -26,6 +26,8 @@ void DiaryProgram::arrive()
     m_idle.watch(m_setup.locksWhenIdle && m_home.isOpen());
     if (!m_home.isOpen()) {
         m_pulse.end();
+        // What was just said may be about her health: nobody reads it off a locked phone.
+        dismissNotice();
         // Whoever reads whom to call, or what to do about a warning, needs the numbers more than a locked page.
         const bool calling = m_left && (m_left->page == Page::call || m_left->page == Page::warning);
         return calling ? openCall() : turnTo(Page::lock);
@@ -73,6 +75,8 @@ void DiaryProgram::lock()
 
 void DiaryProgram::lockIdle()
 {
+    if (m_page == Page::warning)
+        m_warning.keepOverLock();
     m_left = Left{m_page, m_page == Page::entry ? m_entry.amends() : std::nullopt, !m_keys.code().isEmpty()};
     lock();
 }

@@ -195,7 +195,9 @@ void DiaryProgram::openWarning()
 
 void DiaryProgram::openCall()
 {
-    m_warning.show({});
+    // On a locked phone a warning that nobody has read keeps its urgency, however often this page is opened.
+    if (m_home.isOpen() || !m_warning.isKeptOverLock())
+        m_warning.show({});
     turnTo(Page::call);
 }
 

@@ -104,7 +104,7 @@ struct Reminder {
 
 /// All reminders of a course in order of due time, from the treatment on.
 /// Reminders that would fall before the treatment itself are left out; those inside quiet
-/// hours move to their end; day 0 reminders planned earlier than the treatment's end are
+/// hours move to their end, but dressings that come off "this evening" are not left to another day; day 0 reminders planned earlier than the treatment's end are
 /// moved to one hour after it.
 std::vector<Reminder> remindersOf(const CarePlan& plan, const clock::Moment& treated, const Zone& zone,
                                   const QuietHours& quiet);

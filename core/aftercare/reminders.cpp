@@ -44,8 +44,12 @@ std::vector<Reminder> remindersOf(const CarePlan& plan, const clock::Moment& tre
                     reminder.due = treated.at + afterTreatment;
                 }
                 const clock::Moment local = zone.moment(reminder.due);
-                if (!instruction.ignoresQuietHours && isQuiet(quiet, local.minuteOfDay())) {
-                    reminder.due = endOfQuiet(quiet, local, zone);
+                const bool waits = !instruction.ignoresQuietHours && isQuiet(quiet, local.minuteOfDay());
+                const clock::Instant later = waits ? endOfQuiet(quiet, local, zone) : reminder.due;
+                // Its words say "this evening": the next morning is not that, and dressings would stay on overnight.
+                const bool thisEvening = instruction.kind == InstructionKind::dressingsOff && zone.moment(later).day() > treated.day() + std::chrono::days(day);
+                if (waits && !thisEvening) {
+                    reminder.due = later;
                     reminder.movedByQuietHours = true;
                 }
                 reminders.push_back(std::move(reminder));

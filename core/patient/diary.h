@@ -34,6 +34,7 @@ struct ReminderView {
     aftercare::Reminder reminder;
     std::optional<records::ReminderAnswer> answer;
     std::optional<clock::Instant> laterUntil;
+    std::optional<clock::Moment> answeredAt;  ///< empty also where an entry answered it
     bool overdue = false;
 };
 
@@ -43,7 +44,7 @@ struct Today {
     clock::Moment followUp;
     std::vector<ReminderView> dueNow;      ///< due and unanswered, oldest first
     std::vector<ReminderView> next;        ///< coming up, soonest first, at most 6
-    std::vector<ReminderView> answeredToday;
+    std::vector<ReminderView> answeredToday;  ///< due today and answered, or answered today
     std::vector<aftercare::Instruction> inForce;
     std::vector<triage::Finding> standing;  ///< warnings not confirmed yet, most urgent first
     std::optional<EntryView> lastEntry;

@@ -75,10 +75,11 @@ std::vector<ReminderView> Diary::Inside::reminders() const
     const records::CourseOpened& opened = *current->opened;
     for (aftercare::Reminder& reminder : aftercare::remindersOf(opened.protocol.carePlan, opened.treated,
                                                                 aftercare::visitOf(opened.followUp), zone, quiet)) {
-        ReminderView view{std::move(reminder), {}, {}, false};
+        ReminderView view{std::move(reminder), {}, {}, {}, false};
         if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end()) {
             view.answer = found->second.answer;
             view.laterUntil = found->second.laterUntil;
+            view.answeredAt = found->second.at;
         }
         // Written is written, also after "later".
         if (!isAnswered(view) && view.reminder.kind == aftercare::InstructionKind::diaryEntry) {
@@ -122,7 +123,8 @@ Today Diary::today() const
 
     for (ReminderView& view : m_inside->reminders()) {
         if (isAnswered(view)) {
-            if (view.reminder.day == today.day && view.reminder.due <= today.now.at)
+            if ((view.reminder.day == today.day && view.reminder.due <= today.now.at)
+                || (view.answeredAt && view.answeredAt->day() == today.now.day()))
                 today.answeredToday.push_back(std::move(view));
         } else if (dueAt(view) <= today.now.at) {
             if (today.now.at - dueAt(view) <= dueWindow)

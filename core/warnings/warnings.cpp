@@ -193,6 +193,20 @@ std::vector<Finding> judge(const recovery::Entry& entry, const Circumstances& ci
     return Judgement(entry, circumstances).findings();
 }
 
+std::vector<recovery::Sign> signsRaising(recovery::Urgency urgency)
+{
+    std::vector<recovery::Sign> signs;
+    Circumstances circumstances;
+    Entry entry;
+    entry.at.at = circumstances.treated.at + std::chrono::hours(circumstances.weaknessGraceHours + 1);
+    for (const Sign sign : recovery::allSigns) {
+        entry.present = {sign};
+        if (mostUrgent(judge(entry, circumstances)) == urgency)
+            signs.push_back(sign);
+    }
+    return signs;
+}
+
 std::optional<recovery::Urgency> mostUrgent(const std::vector<Finding>& findings)
 {
     if (findings.empty())

@@ -34,6 +34,10 @@ struct Circumstances {
 /// Judges one entry. Most urgent first; equal urgency in the order of the rules.
 std::vector<Finding> judge(const recovery::Entry& entry, const Circumstances& circumstances);
 
+/// The signs that raise this urgency by themselves once the numbing has worn off, in the order of allSigns: what a list
+/// of reasons to call is made from, so that it cannot ask for less than the rules do.
+std::vector<recovery::Sign> signsRaising(recovery::Urgency urgency);
+
 /// The most urgent of them; empty if there is none.
 std::optional<recovery::Urgency> mostUrgent(const std::vector<Finding>& findings);
 

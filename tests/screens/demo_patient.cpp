@@ -108,13 +108,19 @@ std::unique_ptr<sync::Courier> DemoPatient::courier()
 
 std::unique_ptr<app::DiaryProgram> DemoPatient::program(const QString& language)
 {
+    return programIn(folder(), language);
+}
+
+std::unique_ptr<app::DiaryProgram> DemoPatient::programIn(const std::filesystem::path& folder, const QString& language)
+{
     return std::make_unique<app::DiaryProgram>(app::DiarySetup{
-        .folder = folder(),
+        .folder = folder,
         .clock = m_clock,
         .zone = m_zone,
         .courier = [this](const std::string&, const bytes::Array<32>&) { return courier(); },
         .cost = quickly,
         .language = language,
+        .syncEvery = m_syncEvery,
         .bells = &m_bells,
         .secrets = &m_keeper,
         .locksWhenIdle = m_locksWhenIdle});
@@ -123,17 +129,29 @@ std::unique_ptr<app::DiaryProgram> DemoPatient::program(const QString& language)
 std::unique_ptr<app::DiaryProgram> DemoPatient::joined(const QString& language)
 {
     auto made = program(language);
-    need(made->home().create(bytes::viewOf(passphrase)));
-    made->joining()->useText(showsCode(), QString::fromLatin1(hub));
-    made->joining()->poll();
+    join(*made);
+    return made;
+}
+
+std::unique_ptr<app::DiaryProgram> DemoPatient::joinedOnAnotherPhone(const QString& language)
+{
+    auto made = programIn(std::filesystem::path(m_folder.path().toStdString()) / "another-phone", language);
+    join(*made);
+    return made;
+}
+
+void DemoPatient::join(app::DiaryProgram& program)
+{
+    need(program.home().create(bytes::viewOf(passphrase)));
+    program.joining()->useText(showsCode(), QString::fromLatin1(hub));
+    program.joining()->poll();
     looks();
-    made->joining()->poll();
+    program.joining()->poll();
     confirms();
     sends();
-    made->joining()->poll();
-    made->joining()->poll();
-    need(made->home().diary().joined() ? Done{} : Done(fail(Reason::invalidState, "the phone did not join")));
-    return made;
+    program.joining()->poll();
+    program.joining()->poll();
+    need(program.home().diary().joined() ? Done{} : Done(fail(Reason::invalidState, "the phone did not join")));
 }
 
 QString DemoPatient::showsCode()

@@ -31,6 +31,8 @@ public:
     std::unique_ptr<app::DiaryProgram> program(const QString& language);
     /// The same, with the diary made, linked, and the care plan there.
     std::unique_ptr<app::DiaryProgram> joined(const QString& language);
+    /// A second phone that takes the place of the first: the same course, a folder of its own.
+    std::unique_ptr<app::DiaryProgram> joinedOnAnotherPhone(const QString& language);
 
     /// Of her phone. The person has not been asked yet.
     SpokenBells& bells() { return m_bells; }
@@ -49,6 +51,8 @@ public:
 
     /// From the next program on: it locks by itself.
     void setLocksWhenIdle(bool locks) { m_locksWhenIdle = locks; }
+    /// From the next program on: it sends and fetches by itself, this often.
+    void setSyncEvery(std::chrono::milliseconds every) { m_syncEvery = every; }
     /// No request gets through while this holds.
     void setOffline(bool offline) { m_offline = offline; }
     bool isOffline() const { return m_offline; }
@@ -68,6 +72,8 @@ public:
 
 private:
     std::unique_ptr<sync::Courier> courier();
+    std::unique_ptr<app::DiaryProgram> programIn(const std::filesystem::path& folder, const QString& language);
+    void join(app::DiaryProgram& program);
 
     QTemporaryDir m_folder;
     SpokenBells m_bells;
@@ -75,6 +81,7 @@ private:
     clock::ManualClock m_clock;
     aftercare::Zone m_zone;
     bool m_offline = false;
+    std::chrono::milliseconds m_syncEvery{0};
     bool m_locksWhenIdle = false;
     std::unique_ptr<mailbox::MailStore> m_store;
     std::unique_ptr<mailbox::Service> m_service;

@@ -1,5 +1,6 @@
 // The diary used from end to end on its real pages: with a finger, with a keyboard, and with a screen
 // reader.
+#include "app/face/face_chart.h"
 #include "tests/screens/complaints.h"
 #include "tests/screens/demo_patient.h"
 #include "tests/screens/hands.h"
@@ -294,4 +295,45 @@ TEST_CASE("a program that ends takes its charts with it, while they still have a
 
     CHECK(qApp->findChildren<QQuickItem*>(QString(), Qt::FindDirectChildrenOnly).isEmpty());
     CHECK(ear.take() == "");
+}
+
+namespace {
+
+/// The drawn faces in sight, as tinted side to where it begins, in px of the window.
+QMap<int, double> facesIn(const QQuickItem& item)
+{
+    QMap<int, double> faces;
+    for (const auto* child : item.childItems()) {
+        if (!child->isVisible())
+            continue;
+        if (const auto* face = qobject_cast<const face::FaceChart*>(child))
+            faces.insert(face->tintedSide(), face->mapToScene(QPointF()).x());
+        faces.insert(facesIn(*child));
+    }
+    return faces;
+}
+
+}  // namespace
+
+TEST_CASE("each side of a question shows its half of a drawn face where there is room", "[diary][flows][face]")
+{
+    DemoPatient patient;
+    const auto language = GENERATE("en", "ar");
+    CAPTURE(language);
+    auto program = patient.joined(QString::fromLatin1(language));
+    open(*program);
+    program->openEntry();
+    screens::settle(*program->window());
+
+    const auto faces = facesIn(*program->window()->contentItem());
+    REQUIRE(faces.size() == 2);
+    REQUIRE(faces.contains(static_cast<int>(Side::left)));
+    REQUIRE(faces.contains(static_cast<int>(Side::right)));
+    // As a face is seen from in front, in every language.
+    CHECK(faces[static_cast<int>(Side::right)] < faces[static_cast<int>(Side::left)]);
+
+    program->settings()->setTextSize(2);
+    program->window()->resize(320, 640);
+    screens::settle(*program->window());
+    CHECK(facesIn(*program->window()->contentItem()).isEmpty());
 }

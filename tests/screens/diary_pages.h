@@ -111,6 +111,7 @@ inline QList<DiaryPage> coursePages()
              patient.goTo(0, 19, 40);
              program.openToday();
          }},
+        {QStringLiteral("today_answered"), [](auto& program, auto&) { program.today()->done(program.today()->due().first().key); }},
         {QStringLiteral("entry_first"), [](auto& program, auto&) { program.openEntry(); }},
         {QStringLiteral("entry_answered"), [](auto& program, auto&) {
              program.entry()->answer(1, 4);
@@ -128,7 +129,13 @@ inline QList<DiaryPage> coursePages()
              program.entry()->writeTemperature(QStringLiteral("12"));
              program.entry()->writeNote(QStringLiteral("Slept on my back. Chewing feels odd on the left."));
          }},
+        {QStringLiteral("entry_throwing"), [](auto& program, auto&) {
+             program.entry()->tick(static_cast<int>(Sign::breathing), true);
+             program.entry()->askDiscard();
+         }},
         {QStringLiteral("entry_more"), [](auto& program, auto&) {
+             program.entry()->keepTyping();
+             program.entry()->tick(static_cast<int>(Sign::breathing), false);
              program.entry()->writeTemperature(QStringLiteral("37"));
              program.entry()->askMore();
          }},
@@ -250,7 +257,16 @@ inline QList<DiaryPage> coursePages()
              program.picture()->remove();
              patient.setOffline(true);
          }},
+        {QStringLiteral("entry_asking"), [](auto& program, auto& patient) {
+             patient.goTo(7, 21);
+             program.openEntry();
+             program.entry()->answer(1, 1);
+             patient.goTo(8, 9);
+             program.back();
+             program.openEntry();
+         }},
         {QStringLiteral("today_last_day"), [](auto& program, auto& patient) {
+             program.entry()->discard();
              patient.goTo(20, 9);
              program.openToday();
          }},
@@ -263,6 +279,20 @@ inline QList<DiaryPage> coursePages()
              program.locking()->recover(QStringLiteral("ABCD"), {}, {});
          }},
         {QStringLiteral("call_locked"), [](auto& program, auto&) { program.openCall(); }},
+        {QStringLiteral("call_locked_warned"), [passphrase](auto& program, auto&) {
+             program.locking()->unlock(passphrase);
+             DemoPatient::tellSign(program, Sign::allergy);
+             program.lockIdle();
+         }},
+        {QStringLiteral("today_replaced"), [passphrase](auto& program, auto& patient) {
+             patient.setOffline(false);
+             const auto other = patient.joinedOnAnotherPhone(program.settings()->languageCode());
+             patient.sends();
+             program.locking()->unlock(passphrase);
+             program.warning()->confirm();
+             program.syncNow();
+             program.openToday();
+         }},
     };
 }
 

@@ -9,6 +9,7 @@
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
 
+#include <QCoreApplication>
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QLocale>
@@ -72,6 +73,7 @@ bool CourseBoard::show(const recovery::CourseId& course)
         Q_EMIT draftChanged();
     }
     m_outcome.clear();
+    m_changingPhone = false;
     Q_EMIT outcomeChanged();
     m_newsText = newsSinceLook(m_workplace, course);
     refresh();
@@ -127,6 +129,18 @@ void CourseBoard::refresh()
     m_entries.setRows(entryRows(*view->state, now));
     m_messages.setRows(messageRows(*view->state, m_name, now));
     m_curves.refresh();
+    Q_EMIT changed();
+}
+
+void CourseBoard::askChangePhone()
+{
+    m_changingPhone = isPhoneChangeable();
+    Q_EMIT changed();
+}
+
+void CourseBoard::cancelChangePhone()
+{
+    m_changingPhone = false;
     Q_EMIT changed();
 }
 
@@ -238,12 +252,20 @@ bool CourseBoard::write(const QString& path)
         return false;
     }
     Done written;
-    if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
-        const auto table = QByteArray::fromStdString(courseTable(m_workplace, m_course));
+    const auto writeText = [&](const std::string& text) -> Done {
         QSaveFile file(path);
-        if (!file.open(QIODevice::WriteOnly) || file.write(table) != table.size() || !file.commit()) {
-            written = fail(Reason::storageFailed, "course: the file cannot be written");
+        const auto bytes = QByteArray::fromStdString(text);
+        if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
+            return fail(Reason::storageFailed, "course: the file cannot be written");
         }
+        return {};
+    };
+    if (path.endsWith(QLatin1String(".csv"), Qt::CaseInsensitive)) {
+        written = writeText(courseTable(m_workplace, m_course));
+    } else if (path.endsWith(QLatin1String(".json"), Qt::CaseInsensitive)) {
+        const QString program = QCoreApplication::applicationName() + QLatin1Char(' ') + QCoreApplication::applicationVersion();
+        const auto bundle = m_workplace.desk().bundle(m_course, program.trimmed().toStdString());
+        written = bundle ? writeText(*bundle) : Done(fail(bundle.error()));
     } else {
         written = writePaper(coursePaper(m_workplace, m_course), path, false, QGuiApplication::layoutDirection() == Qt::RightToLeft);
     }
@@ -258,7 +280,7 @@ void CourseBoard::saveAs()
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(tr("Save the course"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("TXT (*.txt)")});
+    dialog->setNameFilters({QStringLiteral("PDF (*.pdf)"), QStringLiteral("CSV (*.csv)"), QStringLiteral("FHIR (*.json)"), QStringLiteral("TXT (*.txt)")});
     dialog->setDefaultSuffix(QStringLiteral("pdf"));
     // The patient's name stays out of file names: they show up in recent-file lists.
     dialog->selectFile(QStringLiteral("course-%1-%2.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate), key().left(6)));

@@ -26,6 +26,8 @@ class CourseBoard : public QObject {
     Q_PROPERTY(QString forecast READ forecast NOTIFY changed FINAL)    ///< to the follow-up; empty once it is over
     Q_PROPERTY(QString outcome READ outcome NOTIFY outcomeChanged FINAL)  ///< of writing a file
     Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
+    Q_PROPERTY(bool phoneChangeable READ isPhoneChangeable NOTIFY changed FINAL)  ///< linked, and the course runs
+    Q_PROPERTY(bool changingPhone READ isChangingPhone NOTIFY changed FINAL)      ///< asked whether another phone shall take its place
     Q_PROPERTY(bool closed READ isClosed NOTIFY changed FINAL)
     Q_PROPERTY(QString unopenedText READ unopenedText NOTIFY changed FINAL)  ///< empty: all are opened
     Q_PROPERTY(QString messageDraft READ messageDraft WRITE setMessageDraft NOTIFY draftChanged FINAL)
@@ -59,6 +61,11 @@ public:
     QString forecast() const { return m_forecast; }
     QString outcome() const { return m_outcome; }
     bool isLinked() const { return m_linked; }
+    bool isPhoneChangeable() const { return m_linked && !m_closed; }
+    bool isChangingPhone() const { return m_changingPhone; }
+    /// Asks before the phone that is linked is let go of; nothing changes before the new one is confirmed.
+    Q_INVOKABLE void askChangePhone();
+    Q_INVOKABLE void cancelChangePhone();
     bool isClosed() const { return m_closed; }
     QString unopenedText() const { return m_unopenedText; }
     QString messageDraft() const { return m_messageDraft; }
@@ -115,6 +122,7 @@ private:
     QString m_forecast;
     QString m_outcome;
     bool m_linked = false;
+    bool m_changingPhone = false;
     bool m_closed = false;
     QString m_unopenedText;
     bool m_news = false;  ///< entries not opened or messages not read

@@ -3,12 +3,10 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
-#include <QCoreApplication>
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QPageSize>
 #include <QPainter>
-#include <QSaveFile>
 
 namespace ebbline::deskapp {
 
@@ -143,51 +141,21 @@ void SheetBoard::paint(QPainter& painter, int page, double width) const
     }
 }
 
-void SheetBoard::ask(const QString& title, const QString& filter, const QString& suffix, const QString& file,
-                     bool (SheetBoard::*write)(const QString&))
+void SheetBoard::saveAs()
 {
+    if (!m_content || m_working) {
+        return;
+    }
     // Not modal to this call: the page stays alive, and locking the desk still works.
     auto* dialog = new QFileDialog();
     dialog->setAttribute(Qt::WA_DeleteOnClose);
-    dialog->setWindowTitle(title);
+    dialog->setWindowTitle(tr("Save the sheet"));
     dialog->setAcceptMode(QFileDialog::AcceptSave);
-    dialog->setNameFilter(filter);
-    dialog->setDefaultSuffix(suffix);
-    dialog->selectFile(file);
-    connect(dialog, &QFileDialog::fileSelected, this, write);
+    dialog->setNameFilter(tr("PDF files (*.pdf)"));
+    dialog->setDefaultSuffix(QStringLiteral("pdf"));
+    dialog->selectFile(suggestedFile());
+    connect(dialog, &QFileDialog::fileSelected, this, &SheetBoard::write);
     dialog->open();
-}
-
-void SheetBoard::saveAs()
-{
-    if (m_content && !m_working) {
-        ask(tr("Save the sheet"), tr("PDF files (*.pdf)"), QStringLiteral("pdf"), suggestedFile(), &SheetBoard::write);
-    }
-}
-
-void SheetBoard::saveBundleAs()
-{
-    if (m_content) {
-        ask(tr("Save the course for other programs"), tr("FHIR files (*.fhir.json)"), QStringLiteral("fhir.json"),
-            suggestedFile().replace(QLatin1String(".pdf"), QLatin1String(".fhir.json")), &SheetBoard::writeBundle);
-    }
-}
-
-bool SheetBoard::writeBundle(const QString& path)
-{
-    if (!m_content || !m_workplace.isOpen() || path.isEmpty()) {
-        return false;
-    }
-    const QString program = (QCoreApplication::applicationName() + QLatin1Char(' ') + QCoreApplication::applicationVersion()).trimmed();
-    const auto bundle = m_workplace.desk().bundle(m_course, program.toStdString());
-    QSaveFile file(path);
-    const auto bytes = bundle ? QByteArray::fromStdString(*bundle) : QByteArray();
-    const bool written = bundle && file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
-    m_outcome = written ? tr("Saved as %1, without the patient's name. The file is not encrypted: keep it as you keep the patient's record.").arg(path)
-                : bundle ? tr("It could not be written there. Choose another place.")
-                         : errorText(bundle.error());
-    Q_EMIT outcomeChanged();
-    return written;
 }
 
 bool SheetBoard::write(const QString& path)

@@ -46,7 +46,7 @@ public:
     double pageRatio() const;
     QString text() const { return m_text; }
     QString outcome() const { return m_outcome; }
-    QString suggestedFile() const;  ///< of the PDF; the bundle's ends in .fhir.json
+    QString suggestedFile() const;
     void paint(QPainter& painter, int page, double width) const;
 
     /// Writes the PDF. \returns false and says why in outcome() if it cannot be written; false as well while
@@ -54,10 +54,6 @@ public:
     bool write(const QString& path);
     /// Asks where to, then writes.
     Q_INVOKABLE void saveAs();
-    /// Writes the course as a FHIR bundle, without the patient's name. \returns false and says why in outcome().
-    bool writeBundle(const QString& path);
-    /// Asks where to, then writes the bundle.
-    Q_INVOKABLE void saveBundleAs();
 
 Q_SIGNALS:
     void changed();
@@ -66,7 +62,6 @@ Q_SIGNALS:
 private:
     void lay();
     void takePictures();
-    void ask(const QString& title, const QString& filter, const QString& suffix, const QString& file, bool (SheetBoard::*write)(const QString&));
 
     Workplace& m_workplace;
     PhotoPictures m_pictures;

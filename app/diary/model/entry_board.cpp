@@ -27,7 +27,14 @@ EntryBoard::EntryBoard(Home& home, DiarySettings& settings, QObject* parent)
 {
     connect(&m_moment, &EntryMoment::picked, this, [this] {
         m_entry.at = m_moment.at();
+        m_entry.recordedAt = m_home.now();  // that it is about this moment was said now
         m_before = m_home.diary().lastBefore(m_entry.at.at);
+        keep();
+    });
+    connect(&m_moment, &EntryMoment::takenAsNow, this, [this] {
+        // Every question comes again with what was touched then; nothing is said no to for now.
+        m_entry.absent.clear();
+        m_place = 0;
         keep();
     });
     connect(&home, &Home::openChanged, this, [this] {
@@ -41,6 +48,7 @@ EntryBoard::EntryBoard(Home& home, DiarySettings& settings, QObject* parent)
         m_temperatureProblem.clear();
         m_problem.clear();
         m_findings.clear();
+        m_throwing = false;
         Q_EMIT changed();
     });
 }
@@ -68,6 +76,7 @@ void EntryBoard::start(const patient::Draft& draft)
     m_temperatureProblem.clear();
     m_findings.clear();
     m_unsaved = false;
+    m_throwing = false;
     m_entry = draft.entry;
     m_temperature = QString::fromStdString(draft.temperatureText);
     if (m_temperature.isEmpty() && m_entry.temperature)
@@ -88,6 +97,9 @@ Done EntryBoard::open(Place place)
         while (place == Place::firstOpen && m_place < m_symptoms.size() && m_entry.scores.contains({symptom(), Side::left})
                && m_entry.scores.contains({symptom(), Side::right}))
             ++m_place;
+        // Begun as "now", and that was a while ago.
+        if (m_entry.at.at >= m_entry.recordedAt.at)
+            m_moment.ask();
     } else {
         start({m_home.diary().blankEntry(), {}, kept && place == Place::asLeft ? kept->step : 0});
     }
@@ -226,12 +238,14 @@ void EntryBoard::clear(int side)
 void EntryBoard::next()
 {
     m_place = std::min(m_place + 1, m_symptoms.size() + 1);
+    m_throwing = false;
     keep();
 }
 
 void EntryBoard::back()
 {
-    if (m_place == 0)
+    m_throwing = false;
+    if (m_place == 0 || m_moment.isAsking())
         return Q_EMIT left();
     --m_place;
     keep();
@@ -338,17 +352,6 @@ void EntryBoard::save()
     m_problem.clear();
     m_home.touch();
     Q_EMIT saved();
-}
-
-void EntryBoard::discard()
-{
-    const Done discarded = m_amends ? m_home.diary().discardCorrection() : m_home.diary().discardDraft();
-    if (!discarded) {
-        m_problem = errorText(discarded.error());
-        Q_EMIT changed();
-        return;
-    }
-    Q_EMIT left();
 }
 
 }  // namespace ebbline::diaryapp

@@ -61,6 +61,8 @@ class EntryBoard : public QObject {
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)
     Q_PROPERTY(QString problem READ problem NOTIFY changed FINAL)
     Q_PROPERTY(bool moreOffered READ isMoreOffered NOTIFY changed FINAL)
+    Q_PROPERTY(bool throwing READ isThrowing NOTIFY changed FINAL)  ///< asked whether all that was typed shall go
+    Q_PROPERTY(QString throwText READ throwText NOTIFY changed FINAL)
     Q_PROPERTY(bool amending READ isAmending NOTIFY changed FINAL)
     Q_PROPERTY(ebbline::diaryapp::EntryMoment* moment READ moment CONSTANT FINAL)
 
@@ -98,6 +100,9 @@ public:
     QString summary() const;
     QString problem() const { return m_problem; }
     bool isMoreOffered() const;
+    bool isThrowing() const { return m_throwing; }
+    /// What would be lost of warning signs and fever, what they ask for, and the question.
+    QString throwText() const;
     bool isAmending() const { return m_amends.has_value(); }
     const std::optional<recovery::EntryId>& amends() const { return m_amends; }
     EntryMoment* moment() { return &m_moment; }
@@ -117,6 +122,9 @@ public:
     /// Refused while the temperature is not one: it may be a fever. Where it cannot be stored, what it
     /// raises is judged all the same.
     Q_INVOKABLE void save();
+    /// Asks first, unless nothing was typed.
+    Q_INVOKABLE void askDiscard();
+    Q_INVOKABLE void keepTyping();
     Q_INVOKABLE void discard();
 
     /// Findings of the entry that was saved last, or could not be, most urgent first.
@@ -155,6 +163,7 @@ private:
     std::vector<triage::Finding> m_findings;
     std::optional<recovery::EntryId> m_saved;
     bool m_unsaved = false;
+    bool m_throwing = false;
 };
 
 }  // namespace ebbline::diaryapp

@@ -3,6 +3,7 @@
 #include "app/diary/model/times.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace ebbline::diaryapp {
 
@@ -20,7 +21,26 @@ void EntryMoment::show(const clock::Moment& at, bool fixed)
     m_fixed = fixed;
     m_earlier = m_home.clock().now() - at.at >= step;
     m_choosing = false;
+    m_asking = false;
     Q_EMIT changed();
+}
+
+void EntryMoment::ask()
+{
+    m_asking = m_earlier && !m_fixed;
+    Q_EMIT changed();
+}
+
+QString EntryMoment::askText() const
+{
+    return tr("You began this %1. Is what you typed about then, or about now?").arg(whenText(m_at, m_home.now()));
+}
+
+void EntryMoment::keepThen()
+{
+    m_asking = false;
+    Q_EMIT changed();
+    Q_EMIT picked();
 }
 
 QString EntryMoment::text() const
@@ -93,6 +113,7 @@ void EntryMoment::choose()
     if (dayList().empty())
         return;
     m_choosing = true;
+    m_asking = false;
     const auto times = halfHours(m_at.day());
     const auto before = std::find_if(times.begin(), times.end(), [&](clock::Instant at) { return at <= m_at.at; });
     pick(before != times.end() ? *before : halfHours(dayList().front()).front());
@@ -120,11 +141,14 @@ void EntryMoment::chooseTime(int index)
 
 void EntryMoment::useNow()
 {
+    const bool asked = std::exchange(m_asking, false);
     m_choosing = false;
     m_at = m_home.now();
     m_earlier = false;
     Q_EMIT changed();
     Q_EMIT picked();
+    if (asked)
+        Q_EMIT takenAsNow();
 }
 
 void EntryMoment::pick(clock::Instant at)

@@ -15,6 +15,8 @@ class EntryMoment : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(bool earlier READ isEarlier NOTIFY changed FINAL)    ///< not about now
     Q_PROPERTY(bool choosing READ isChoosing NOTIFY changed FINAL)  ///< day and time are in sight
+    Q_PROPERTY(bool asking READ isAsking NOTIFY changed FINAL)  ///< begun a while ago: about then, or about now?
+    Q_PROPERTY(QString askText READ askText NOTIFY changed FINAL)
     Q_PROPERTY(bool nowOffered READ isNowOffered NOTIFY changed FINAL)
     Q_PROPERTY(QString text READ text NOTIFY changed FINAL)         ///< "This is about yesterday 21:10."
     Q_PROPERTY(QStringList days READ days NOTIFY changed FINAL)
@@ -27,10 +29,14 @@ public:
 
     /// Shows a moment that is already there. \param fixed  a correction: "now" is not offered
     void show(const clock::Moment& at, bool fixed);
+    /// What is shown was begun a while ago as "now": which of the two it is, only she knows.
+    void ask();
     const clock::Moment& at() const { return m_at; }
 
     bool isEarlier() const { return m_fixed || m_earlier; }
     bool isChoosing() const { return m_choosing; }
+    bool isAsking() const { return m_asking; }
+    QString askText() const;
     bool isNowOffered() const { return !m_fixed; }
     QString text() const;
     QStringList days() const;
@@ -43,10 +49,13 @@ public:
     Q_INVOKABLE void chooseDay(int index);
     Q_INVOKABLE void chooseTime(int index);
     Q_INVOKABLE void useNow();
+    /// The answer to askText(): what was typed is about the moment at which it was begun.
+    Q_INVOKABLE void keepThen();
 
 Q_SIGNALS:
     void changed();
     void picked();
+    void takenAsNow();  ///< after picked(): what was typed a while ago is said to be about now
 
 private:
     std::vector<clock::Instant> halfHours(clock::LocalDay day) const;
@@ -58,6 +67,7 @@ private:
     bool m_earlier = false;
     bool m_fixed = false;
     bool m_choosing = false;
+    bool m_asking = false;
 };
 
 }  // namespace ebbline::diaryapp

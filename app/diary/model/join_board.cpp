@@ -33,8 +33,14 @@ JoinBoard::JoinBoard(Home& home, QObject* parent) : QObject(parent), m_home(home
     m_timer.setInterval(std::chrono::seconds(2));
     connect(&m_timer, &QTimer::timeout, this, &JoinBoard::poll);
     connect(&home, &Home::openChanged, this, [this] {
-        if (!m_home.isOpen())
-            startOver();
+        startOver();
+        // The clinic has said yes already, and its code works once: only the plan is still to come.
+        if (m_home.isOpen() && m_home.diary().linked() && !m_home.diary().joined()) {
+            m_stage = Stage::Arriving;
+            m_timer.start();
+            Q_EMIT changed();
+            poll();
+        }
     });
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         // Back from the settings, or from the program that held the camera.
@@ -140,15 +146,19 @@ void JoinBoard::begin(const std::string& code, const std::string& hub)
 void JoinBoard::poll()
 {
     if (m_stage == Stage::Arriving) {
-        if (sync::Courier* courier = m_home.courier())
-            m_home.diary().syncNow(*courier, [this](const sync::Report&) {
+        if (sync::Courier* courier = m_fetching ? nullptr : m_home.courier()) {
+            m_fetching = true;
+            m_home.diary().syncNow(*courier, [this](const sync::Report& report) {
+                m_fetching = false;
                 if (m_home.isOpen() && m_home.diary().joined()) {
                     m_stage = Stage::Joined;
                     m_timer.stop();
                 }
-                Q_EMIT changed();
+                const bool alone = report.problem && report.problem->reason == Reason::unreachable;
+                say(!report.problem ? QString() : alone ? tr("No network right now. The diary keeps trying.") : errorText(*report.problem));
                 m_home.touch();
             });
+        }
         return;
     }
     if (m_joining && m_courier)
@@ -175,6 +185,8 @@ void JoinBoard::follow()
 
 void JoinBoard::startOver()
 {
+    if (m_stage == Stage::Arriving && m_home.isOpen())
+        return;  // its code is used up: what is on its way would be lost
     m_tried.clear();
     reset();
 }
@@ -184,6 +196,7 @@ void JoinBoard::reset()
     m_timer.stop();
     m_joining.reset();
     m_courier.reset();
+    m_fetching = false;
     m_stage = Stage::Code;
     say({});
 }

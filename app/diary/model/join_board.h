@@ -40,6 +40,7 @@ public:
     Q_INVOKABLE void usePicture(const QUrl& file);
     /// A frame of the camera; most hold no code and change nothing. A code that stays in sight is tried once.
     void useFrame(const QImage& frame);
+    /// Not while the plan is on its way: the code that led there works once.
     Q_INVOKABLE void startOver();
     /// Asks the hub once; the board does so by itself every two seconds.
     Q_INVOKABLE void poll();
@@ -59,6 +60,7 @@ private:
     QString m_problem;
     QString m_tried;  ///< by the camera: not again before another code was in sight, or the person starts over
     Camera m_camera = Camera::works;
+    bool m_fetching = false;  ///< the plan is being asked for
     std::unique_ptr<patient::Joining> m_joining;
     std::unique_ptr<sync::Courier> m_courier;
     QTimer m_timer;

@@ -53,7 +53,9 @@ void ReminderBoard::refresh()
         m_state.leave = m_bells->leave();
         // A diary that is closed changes nothing: what was booked still rings.
         if (m_home.isOpen() && m_home.diary().joined())
-            m_state = aftercare::bringUpToDate(*m_bells, m_home.diary().upcomingMoments(), m_home.clock().now());
+            // A phone that another one replaced rings for nothing any more.
+            m_state = aftercare::bringUpToDate(*m_bells, m_home.diary().replaced() ? std::vector<clock::Instant>{} : m_home.diary().upcomingMoments(),
+                                               m_home.clock().now());
     }
     Q_EMIT changed();
 }

@@ -17,6 +17,12 @@ TodayBoard::TodayBoard(Home& home, QObject* parent) : QObject(parent), m_home(ho
 void TodayBoard::refresh()
 {
     m_today = m_home.isOpen() && m_home.diary().joined() ? m_home.diary().today() : patient::Today{};
+    if (m_home.isOpen() && m_home.diary().replaced()) {
+        // The other phone reminds; asking here as well would be answered where nobody hears it.
+        m_today.dueNow.clear();
+        m_today.next.clear();
+        m_today.answeredToday.clear();
+    }
     Q_EMIT changed();
 }
 
@@ -59,6 +65,8 @@ QString TodayBoard::usualGround() const
 
 QString TodayBoard::sent() const
 {
+    if (!replaced().isEmpty())
+        return {};  // what it says ends with the link
     if (!m_today.lastEntry)
         return tr("Nothing is written down yet.");
     const patient::EntryState& state = m_today.lastEntry->state;
@@ -79,23 +87,12 @@ QString TodayBoard::sent() const
               static_cast<int>(m_today.waiting));
 }
 
-/// Of a phone that another one took the place of: said, and what is only here.
-QString TodayBoard::replacedWords() const
-{
-    QStringList lines{tr("Another phone has taken the place of this one. What you write here does not reach your clinic.")};
-    if (const auto left = m_home.diary().leftBehind(); left && !left->isNothing())
-        lines << tr("%n thing(s) that you wrote here did not get to the clinic. Show them there, please.", "",
-                    static_cast<int>(left->entries + left->messages + left->photos + left->others));
-    lines << tr("If you are worried, call. Do not wait for an answer here.");
-    return lines.join(QLatin1Char(' '));
-}
-
 QString TodayBoard::outlook() const
 {
     if (!m_home.isOpen() || !m_home.diary().joined())
         return {};
     if (m_home.diary().replaced())
-        return replacedWords();
+        return {};  // replaced() says it all
     const auto outlook = m_home.diary().outlook();
     if (!outlook)
         return {};
@@ -127,13 +124,24 @@ QString TodayBoard::outlook() const
 
 bool TodayBoard::isStuck() const
 {
-    if (m_home.isOpen() && m_home.diary().joined() && (m_home.diary().replaced() || m_home.diary().tooOld()))
+    if (m_home.isOpen() && m_home.diary().joined() && m_home.diary().tooOld())
         return true;
     const auto outlook = m_home.isOpen() && m_home.diary().joined() ? m_home.diary().outlook() : std::nullopt;
     if (!outlook)
         return false;
     return outlook->state < sync::Outlook::State::waiting
            || (outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, m_today.now.at));
+}
+
+QString TodayBoard::replaced() const
+{
+    if (!m_home.isOpen() || !m_home.diary().replaced())
+        return {};
+    QStringList lines{tr("This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.")};
+    if (const auto left = m_home.diary().leftBehind(); left && !left->isNothing())
+        lines << tr("%n thing(s) that you wrote here did not get to the clinic. Show them there, please.", "",
+                    static_cast<int>(left->entries + left->messages + left->photos + left->others));
+    return lines.join(QLatin1Char(' '));
 }
 
 QString TodayBoard::standing() const
@@ -158,7 +166,7 @@ DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, con
 {
     return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind), instructionText(view.reminder.kind),
             view.reminder.kind == aftercare::InstructionKind::followUp ? visitText(today.followUp, today.now) : whenText(when, today.now),
-            view.reminder.kind == aftercare::InstructionKind::diaryEntry};
+            view.reminder.kind == aftercare::InstructionKind::diaryEntry, view.answer == records::ReminderAnswer::done};
 }
 
 }  // namespace
@@ -168,6 +176,19 @@ QList<DayLine> TodayBoard::due() const
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.dueNow)
         lines << lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
+    return lines;
+}
+
+QList<DayLine> TodayBoard::answered() const
+{
+    QList<DayLine> lines;
+    for (const patient::ReminderView& view : m_today.answeredToday) {
+        if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
+            continue;  // answered by what was written, which is corrected where it stands
+        DayLine line = lineOf(view, m_home.zone().moment(view.reminder.due), m_today.now);
+        line.text = line.isDone ? tr("You said: done.") : tr("You said: not done.");
+        lines << line;
+    }
     return lines;
 }
 
@@ -190,7 +211,7 @@ QList<DayLine> TodayBoard::rules() const
         if (!instruction.clinicText.empty())
             text += QLatin1Char(' ') + QString::fromStdString(instruction.clinicText);
         lines << DayLine{QString::fromStdString(instruction.id), instructionTitle(instruction.kind), text.trimmed(),
-                         untilText(instruction.lastDay, m_today.day), false};
+                         untilText(instruction.lastDay, m_today.day), false, false};
     }
     return lines;
 }

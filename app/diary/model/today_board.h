@@ -18,6 +18,7 @@ struct DayLine {
     Q_PROPERTY(QString text MEMBER text)
     Q_PROPERTY(QString when MEMBER when)
     Q_PROPERTY(bool isEntry MEMBER isEntry)  ///< answered by writing an entry
+    Q_PROPERTY(bool isDone MEMBER isDone)    ///< answered with "Done"
 
 public:
     QString key;
@@ -25,6 +26,7 @@ public:
     QString text;
     QString when;
     bool isEntry = false;
+    bool isDone = false;
     bool operator==(const DayLine&) const = default;
 };
 
@@ -39,9 +41,11 @@ class TodayBoard : public QObject {
     Q_PROPERTY(QString sent READ sent NOTIFY changed FINAL)            ///< where the last entry is
     Q_PROPERTY(bool stuck READ isStuck NOTIFY changed FINAL)           ///< the outlook belongs to the top: a day without proof, or worse
     Q_PROPERTY(QString outlook READ outlook NOTIFY changed FINAL)      ///< what stands between her and the clinic; empty: nothing
+    Q_PROPERTY(QString replaced READ replaced NOTIFY changed FINAL)    ///< another phone is linked now; empty: this one
     Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)    ///< a warning not read yet; empty: none
     Q_PROPERTY(QString unread READ unread NOTIFY changed FINAL)        ///< notes from the clinic; empty: none
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> due READ due NOTIFY changed FINAL)
+    Q_PROPERTY(QList<ebbline::diaryapp::DayLine> answered READ answered NOTIFY changed FINAL)  ///< today, to look at and to take back
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> next READ next NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> rules READ rules NOTIFY changed FINAL)
     Q_PROPERTY(QString writeWord READ writeWord NOTIFY changed FINAL)  ///< "Write down how it is", or to go on with it
@@ -57,11 +61,12 @@ public:
     QString usualGround() const;
     QString sent() const;
     QString outlook() const;
-    QString replacedWords() const;
     bool isStuck() const;
+    QString replaced() const;
     QString standing() const;
     QString unread() const;
     QList<DayLine> due() const;
+    QList<DayLine> answered() const;
     QList<DayLine> next() const;
     QList<DayLine> rules() const;
     QString writeWord() const;

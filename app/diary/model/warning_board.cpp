@@ -1,6 +1,8 @@
 #include "app/diary/model/warning_board.h"
 
+#include "app/diary/model/emergency_numbers.h"
 #include "app/diary/model/words.h"
+#include "core/warnings/warnings.h"
 
 #include <QDesktopServices>
 #include <QUrl>
@@ -12,26 +14,50 @@ WarningBoard::WarningBoard(Home& home, DiarySettings& settings, QObject* parent)
 {
     connect(&settings, &DiarySettings::changed, this, &WarningBoard::changed);
     connect(&home, &Home::changed, this, &WarningBoard::changed);
-    connect(&home, &Home::openChanged, this, &WarningBoard::changed);
+    connect(&home, &Home::openChanged, this, [this] {
+        if (!m_home.isOpen())
+            m_read.clear();
+        Q_EMIT changed();
+    });
 }
 
 void WarningBoard::show(std::vector<triage::Finding> findings)
 {
     m_findings = std::move(findings);
     m_unsaved.clear();
+    m_keptOverLock = false;
     Q_EMIT changed();
 }
 
 void WarningBoard::showUnsaved(std::vector<triage::Finding> findings, const QString& problem)
 {
     m_findings = std::move(findings);
+    m_keptOverLock = false;
     m_unsaved = tr("Your entry is not saved, and not with the clinic.") + QLatin1Char(' ') + problem;
     Q_EMIT changed();
 }
 
 void WarningBoard::showStanding()
 {
-    show(m_home.isOpen() ? m_home.diary().today().standing : std::vector<triage::Finding>{});
+    std::vector<triage::Finding> standing = m_home.isOpen() ? m_home.diary().today().standing : std::vector<triage::Finding>{};
+    std::erase_if(standing, [this](const triage::Finding& finding) { return m_read.contains(QString::fromStdString(finding.key)); });
+    // Of an entry that could not be saved nothing stands in the diary: what was kept over the lock is all there is.
+    if (standing.empty() && m_keptOverLock && !m_unsaved.isEmpty())
+        return Q_EMIT changed();
+    show(std::move(standing));
+}
+
+void WarningBoard::keepOverLock()
+{
+    if (!isLoud())
+        return;
+    const recovery::Urgency most = m_findings.front().urgency;
+    std::erase_if(m_findings, [most](const triage::Finding& finding) { return finding.urgency != most; });
+    for (triage::Finding& finding : m_findings)
+        if (auto* warning = std::get_if<warnings::Finding>(&finding.what))
+            warning->reasons.clear();
+    m_keptOverLock = true;
+    Q_EMIT changed();
 }
 
 bool WarningBoard::isEmergency() const
@@ -63,6 +89,8 @@ QString WarningBoard::doNow() const
 
 QString WarningBoard::reason() const
 {
+    if (m_keptOverLock)
+        return {};
     QStringList lines;
     for (const triage::Finding& finding : m_findings) {
         const QString reason = adviceFor(finding, m_settings.isFahrenheit()).reason;
@@ -88,16 +116,32 @@ QString WarningBoard::clinicName() const
     return contacts ? QString::fromStdString(contacts->clinicName) : QString();
 }
 
+namespace {
+
+/// In the words in which an entry asks for them: a sign is one thing, wherever it is read.
+QStringList questionsOf(recovery::Urgency urgency)
+{
+    QStringList lines;
+    for (const recovery::Sign sign : warnings::signsRaising(urgency))
+        lines << signQuestion(sign);
+    return lines;
+}
+
+}  // namespace
+
 QStringList WarningBoard::emergencySigns() const
 {
-    return {tr("You can not breathe or swallow."), tr("Your neck or tongue swells fast."), tr("You faint."),
-            tr("You suddenly see less, or see double."), tr("Your face droops and an arm is weak.")};
+    return questionsOf(recovery::Urgency::emergency);
 }
 
 QStringList WarningBoard::callSigns() const
 {
-    return {m_settings.isFahrenheit() ? tr("You have a fever of 100.4 °F or more.") : tr("You have a fever of 38 °C or more."), tr("Fluid like pus comes out."), tr("One side keeps swelling."),
-            tr("Pain comes back."), tr("Skin turns white, grey or cold.")};
+    return QStringList{m_settings.isFahrenheit() ? tr("You have a fever of 100.4 °F or more.") : tr("You have a fever of 38 °C or more.")}
+           + questionsOf(recovery::Urgency::callNow)
+           + QStringList{tr("Pain is 7 of 10 or more."), tr("Pain comes back."),
+                         tr("In the first two days one side is more full and hurts more."),
+                         tr("Two of these at one place: new colour, warm, firm, more sore."),
+                         tr("A thread shows, and the skin there is warm, sore or has a new colour.")};
 }
 
 QList<CallLine> WarningBoard::calls() const
@@ -105,8 +149,9 @@ QList<CallLine> WarningBoard::calls() const
     QList<CallLine> lines;
     const auto contacts = m_home.contacts();
     if (!contacts) {
-        // Before a clinic is joined there is no number of its own; the European one is said with its place.
-        lines << CallLine{tr("Emergency number (European Union)"), QStringLiteral("112"), true};
+        // Before a clinic is joined there is no number of its own: each is said with its place.
+        for (const RegionNumber& known : emergencyNumbersIn(m_region))
+            lines << CallLine{known.title, known.number, true};
         return lines;
     }
     const CallLine emergency{tr("Emergency number"), QString::fromStdString(contacts->emergencyNumber), true};
@@ -120,15 +165,31 @@ QList<CallLine> WarningBoard::calls() const
     return lines;
 }
 
+QString WarningBoard::callHint() const
+{
+    return m_home.contacts() ? QString() : tr("You are in another place? Call the emergency number of that place.");
+}
+
+void WarningBoard::setRegion(QLocale::Territory region)
+{
+    m_region = region;
+    Q_EMIT changed();
+}
+
 void WarningBoard::confirm()
 {
+    bool recorded = true;
     if (m_home.isOpen() && m_unsaved.isEmpty())
         for (const triage::Finding& finding : m_findings)
-            if (finding.urgency <= recovery::Urgency::callNow)
-                if (const Done done = m_home.diary().confirmWarning(finding); !done)
-                    Q_EMIT failed(errorText(done.error()));
+            if (finding.urgency <= recovery::Urgency::callNow && !m_home.diary().confirmWarning(finding)) {
+                m_read.insert(QString::fromStdString(finding.key));
+                recorded = false;
+            }
+    if (!recorded)
+        Q_EMIT failed(tr("This phone could not note that you read the warning. It comes again when you open the diary next."));
     m_findings.clear();
     m_unsaved.clear();
+    m_keptOverLock = false;
     m_home.touch();
     Q_EMIT confirmed();
 }

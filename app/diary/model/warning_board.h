@@ -5,6 +5,8 @@
 #include "app/diary/model/diary_settings.h"
 #include "app/diary/model/home.h"
 
+#include <QLocale>
+#include <QSet>
 #include <QtQml/qqmlregistration.h>
 
 namespace ebbline::diaryapp {
@@ -38,6 +40,7 @@ class WarningBoard : public QObject {
     Q_PROPERTY(QString readHint READ readHint NOTIFY changed FINAL)  ///< where the warning goes once read
     /// Numbers in the order to try them: for an emergency the emergency number first.
     Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
+    Q_PROPERTY(QString callHint READ callHint NOTIFY changed FINAL)  ///< for whom the numbers are; empty: of her clinic
     Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed FINAL)
     Q_PROPERTY(QStringList emergencySigns READ emergencySigns NOTIFY changed FINAL)
     Q_PROPERTY(QStringList callSigns READ callSigns NOTIFY changed FINAL)  ///< for the clinic, the same day
@@ -49,8 +52,11 @@ public:
     void show(std::vector<triage::Finding> findings);
     /// The same of an entry that could not be saved: `problem` says why.
     void showUnsaved(std::vector<triage::Finding> findings, const QString& problem);
-    /// What still stands from earlier entries.
+    /// What still stands from earlier entries, and was not read in this run.
     void showStanding();
+    /// The diary is about to lock: what to do and how urgent it is stay, and what was found goes.
+    void keepOverLock();
+    bool isKeptOverLock() const { return m_keptOverLock; }
     bool isEmpty() const { return m_findings.empty(); }
 
     bool isEmergency() const;
@@ -62,12 +68,15 @@ public:
     QString unsaved() const { return m_unsaved; }
     QString readHint() const;
     QList<CallLine> calls() const;
+    QString callHint() const;
+    /// Where the phone says that it is used; at first as the system says.
+    void setRegion(QLocale::Territory region);
     QString clinicName() const;
     QStringList emergencySigns() const;
     QStringList callSigns() const;
 
-    /// The patient has read it: recorded, and it no longer covers the day. Of an entry that is not saved
-    /// nothing is recorded.
+    /// The patient has read it: recorded, and it no longer covers the day. Where that cannot be recorded, it is said, and
+    /// the warning comes again when the diary is opened next. Of an entry that is not saved nothing is recorded.
     Q_INVOKABLE void confirm();
     /// Hands the number to the phone. \returns false where nothing can dial: the number stays on the page.
     Q_INVOKABLE bool call(const QString& number);
@@ -82,6 +91,9 @@ private:
     DiarySettings& m_settings;
     std::vector<triage::Finding> m_findings;
     QString m_unsaved;
+    QLocale::Territory m_region = QLocale::system().territory();
+    bool m_keptOverLock = false;
+    QSet<QString> m_read;  ///< keys of findings whose reading could not be recorded
 };
 
 }  // namespace ebbline::diaryapp

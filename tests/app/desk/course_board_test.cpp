@@ -223,3 +223,30 @@ TEST_CASE("a correction that arrives is unopened beside the opening of what it r
     CHECK(newest().opened.startsWith(QLatin1String("Opened by Ilan Osei")));
     CHECK(valuesOf<deskapp::EntryRow>(*program->course()->entries()).last().opened.startsWith(QLatin1String("Opened by Dr Mara Lindqvist")));
 }
+
+TEST_CASE("another phone takes the place of the one that is linked only after a question", "[desk][course][pairing]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& course = *program->course();
+    program->openCourse(deskapp::keyOf(clinic.course("Petra Halden")));
+    REQUIRE_FALSE(course.isLinked());
+    CHECK_FALSE(course.isPhoneChangeable());  // its first phone needs no question
+    course.askChangePhone();
+    CHECK_FALSE(course.isChangingPhone());
+
+    program->openCourse(deskapp::keyOf(clinic.course("Odile Brandt")));
+    REQUIRE(course.isPhoneChangeable());
+    course.askChangePhone();
+    CHECK(course.isChangingPhone());
+    course.cancelChangePhone();
+    CHECK_FALSE(course.isChangingPhone());
+    CHECK(course.isLinked());
+
+    course.askChangePhone();
+    program->openPairing(course.key());
+    CHECK(program->page() == app::DeskProgram::Page::pairing);
+    program->openCourse(course.key());
+    CHECK_FALSE(course.isChangingPhone());
+    CHECK(course.isLinked());  // nothing changes before six digits are confirmed
+}

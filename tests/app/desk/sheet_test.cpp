@@ -1,5 +1,4 @@
 // The follow-up record and its sheet: complete, on either paper, without colour.
-#include "core/exchange/fhir_bundle.h"
 #include "app/face/drawn_face.h"
 #include "tests/screens/demo_clinic.h"
 
@@ -187,31 +186,6 @@ TEST_CASE("every page is black, white and grey", "[desk][sheet]")
         CHECK(coloured == 0);
         CHECK(dark > 500);
     }
-}
-
-TEST_CASE("the course is saved for other programs as a bundle that reads back, without the patient's name", "[desk][sheet]")
-{
-    screens::DemoClinic clinic;
-    auto program = clinic.program(QStringLiteral("en"));
-    const auto course = clinic.course("Tomas Reyl");
-    program->openSheet(deskapp::keyOf(course));
-    QTemporaryDir folder;
-    const auto path = folder.filePath(QStringLiteral("course.fhir.json"));
-
-    REQUIRE(program->sheet()->writeBundle(path));
-
-    QFile file(path);
-    REQUIRE(file.open(QIODevice::ReadOnly));
-    const auto text = file.readAll();
-    const auto read = exchange::readBundle(text.toStdString());
-    REQUIRE(read);
-    CHECK(read->course == course);
-    CHECK(read->treatment.has_value());
-    CHECK(read->entries.size() > 5);
-    CHECK_FALSE(text.contains("Reyl"));
-    CHECK(program->sheet()->outcome().contains(QLatin1String("without the patient's name")));
-    CHECK_FALSE(program->sheet()->writeBundle(QStringLiteral("/no/such/folder/course.fhir.json")));
-    CHECK(program->sheet()->outcome() == QLatin1String("It could not be written there. Choose another place."));
 }
 
 TEST_CASE("the file is a PDF of the paper asked for, with its fonts inside and no name in its properties", "[desk][sheet]")

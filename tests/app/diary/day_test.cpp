@@ -332,3 +332,33 @@ TEST_CASE("settings are kept without unlocking, and hold no word of the patient"
     const auto lines = QString::fromUtf8(file.readAll()).split(QLatin1Char('\n'), Qt::SkipEmptyParts);
     CHECK(lines.size() == 5);  // a heading and the four settings above
 }
+
+TEST_CASE("what was answered today stays in sight, and a mistaken done is taken back by a second answer", "[diary][reminders][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.goTo(0, 19, 40);
+    program->openToday();
+    auto& board = *program->today();
+    const auto due = board.due();
+    const auto dressings = std::find_if(due.begin(), due.end(), [](const auto& line) { return line.title == QLatin1String("Dressings off"); });
+    REQUIRE(dressings != due.end());
+    const QString key = dressings->key;
+    CHECK(board.answered().isEmpty());
+
+    board.done(key);
+    REQUIRE(board.answered().size() == 1);
+    CHECK(board.answered().first().isDone);
+    CHECK(board.answered().first().text == QLatin1String("You said: done."));
+    const auto operations = program->home().diary().vault().operations().size();
+
+    board.notDone(key);
+    REQUIRE(board.answered().size() == 1);
+    CHECK_FALSE(board.answered().first().isDone);
+    CHECK(board.answered().first().text == QLatin1String("You said: not done."));
+    CHECK(program->home().diary().vault().operations().size() == operations + 1);  // the first answer stays in the history
+
+    patient.goTo(1, 8);
+    board.refresh();
+    CHECK(board.answered().isEmpty());
+}

@@ -2,6 +2,7 @@
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 
 using namespace ebbline;
 using diaryapp::JoinBoard;
@@ -227,4 +228,95 @@ TEST_CASE("whom to call is there before joining, after it, and while the diary i
     CHECK(program->warning()->clinicName() == QLatin1String("Practice at the Quay"));
     program->back();
     CHECK(program->page() == Page::lock);
+}
+
+namespace {
+
+/// As far as the page that says that the plan is on its way.
+std::unique_ptr<app::DiaryProgram> confirmed(screens::DemoPatient& patient)
+{
+    auto program = patient.program(QStringLiteral("en"));
+    program->locking()->create(passphrase, passphrase);
+    program->joining()->useText(patient.showsCode(), hub);
+    program->joining()->poll();
+    patient.looks();
+    program->joining()->poll();
+    patient.confirms();
+    program->joining()->poll();
+    REQUIRE(program->joining()->stage() == JoinBoard::Stage::Arriving);
+    return program;
+}
+
+}  // namespace
+
+TEST_CASE("a plan that was on its way arrives although the diary locked or died in between", "[diary][join][safety]")
+{
+    screens::DemoPatient patient;
+    auto program = confirmed(patient);
+    if (GENERATE(true, false)) {
+        program->lock();
+    } else {
+        program.reset();
+        program = patient.program(QStringLiteral("en"));
+    }
+    program->locking()->unlock(passphrase);
+    CHECK(program->page() == Page::join);
+    REQUIRE(program->joining()->stage() == JoinBoard::Stage::Arriving);
+
+    patient.sends();
+    program->joining()->poll();
+    CHECK(program->joining()->stage() == JoinBoard::Stage::Joined);
+    CHECK(program->page() == Page::today);
+}
+
+TEST_CASE("a plan that waits at the hub is there as soon as the diary opens", "[diary][join]")
+{
+    screens::DemoPatient patient;
+    auto program = confirmed(patient);
+    program->lock();
+    patient.sends();
+    program->locking()->unlock(passphrase);
+    CHECK(program->page() == Page::today);
+}
+
+TEST_CASE("while the plan is on its way nothing starts over, and a network that is not there is said", "[diary][join]")
+{
+    screens::DemoPatient patient;
+    auto program = confirmed(patient);
+    program->joining()->startOver();
+    CHECK(program->joining()->stage() == JoinBoard::Stage::Arriving);
+    patient.setOffline(true);
+    program->joining()->poll();
+    CHECK(program->joining()->problem() == QLatin1String("No network right now. The diary keeps trying."));
+    CHECK(program->joining()->stage() == JoinBoard::Stage::Arriving);
+    patient.setOffline(false);
+    program->joining()->poll();
+    CHECK(program->joining()->problem().isEmpty());
+}
+
+TEST_CASE("language and text size are in reach before joining, and lead back to it", "[diary][join]")
+{
+    screens::DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    program->locking()->create(passphrase, passphrase);
+    program->joining()->useText(patient.showsCode(), hub);
+    program->openSettings();
+    CHECK(program->page() == Page::settings);
+    program->back();
+    CHECK(program->page() == Page::join);
+    CHECK(program->joining()->stage() == JoinBoard::Stage::Waiting);
+    program->openCall();
+    program->back();
+    CHECK(program->page() == Page::join);
+    CHECK(program->joining()->stage() == JoinBoard::Stage::Waiting);
+}
+
+TEST_CASE("a phone that has just joined hears of the clinic without a save and without a lock", "[diary][join]")
+{
+    screens::DemoPatient patient;
+    patient.setSyncEvery(std::chrono::milliseconds(30));
+    auto program = patient.joined(QStringLiteral("en"));
+    REQUIRE(program->page() == Page::today);
+    patient.writes("Welcome home.");
+    CHECK(screens::DemoPatient::waits([&] { return !program->today()->unread().isEmpty(); }));
 }

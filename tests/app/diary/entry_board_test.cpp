@@ -13,6 +13,7 @@ using recovery::Side;
 using recovery::Sign;
 using recovery::Symptom;
 using screens::DemoPatient;
+using Page = app::DiaryProgram::Page;
 
 namespace {
 
@@ -336,4 +337,45 @@ TEST_CASE("what was just saved can be corrected from the page it leads to", "[di
     CHECK(program->page() == app::DiaryProgram::Page::entry);
     CHECK(program->entry()->isAmending());
     CHECK_FALSE(program->isUndoShown());
+}
+
+TEST_CASE("throwing an entry away asks first, and names the sign that would go with what it calls for", "[diary][entry][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openEntry();
+    auto& board = *program->entry();
+    board.answer(1, 4);
+    toSigns(board);
+    board.tick(static_cast<int>(recovery::Sign::breathing), true);
+    board.signsDone();
+
+    board.askDiscard();
+    CHECK(board.isThrowing());
+    CHECK(program->page() == Page::entry);
+    CHECK(board.throwText().contains(QLatin1String("It is hard to breathe")));
+    CHECK(board.throwText().contains(QLatin1String("Call the emergency number now")));
+    CHECK(program->home().diary().draft()->entry.present.contains(recovery::Sign::breathing));
+
+    board.keepTyping();
+    CHECK_FALSE(board.isThrowing());
+    board.askDiscard();
+    board.back();  // another page answers nothing
+    CHECK_FALSE(board.isThrowing());
+    CHECK(program->home().diary().draft().has_value());
+    board.askDiscard();
+    board.discard();
+    CHECK_FALSE(program->home().diary().draft().has_value());
+    CHECK(program->page() == Page::today);
+}
+
+TEST_CASE("where nothing was typed, nothing is asked before it goes", "[diary][entry]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openEntry();
+    while (program->entry()->step() != EntryBoard::Step::Rest)
+        program->entry()->next();
+    program->entry()->askDiscard();
+    CHECK(program->page() == Page::today);
 }

@@ -2,6 +2,7 @@
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 
 using namespace ebbline;
 using diaryapp::EntryBoard;
@@ -163,7 +164,75 @@ TEST_CASE("an entry begun yesterday keeps its moment and says so; one begun with
     restart(patient, program);
     patient.goTo(2, 8, 0);
     program->openEntry();
-    CHECK(program->entry()->moment()->text() == QLatin1String("This is about yesterday 9:05 PM."));
+    auto& moment = *program->entry()->moment();
+    CHECK(moment.text() == QLatin1String("This is about yesterday 9:05 PM."));
+    CHECK(moment.isAsking());
+    CHECK(moment.askText() == QLatin1String("You began this yesterday 9:05 PM. Is what you typed about then, or about now?"));
+
+    SECTION("about then: it goes on where it was, and is not asked again")
+    {
+        moment.keepThen();
+        CHECK_FALSE(moment.isAsking());
+        CHECK(program->entry()->progress() == QLatin1String("1 of 7"));
+        program->entry()->answer(2, 3);
+        restart(patient, program);
+        patient.goTo(2, 9, 0);
+        program->openEntry();
+        CHECK_FALSE(program->entry()->moment()->isAsking());
+        program->entry()->save();
+        CHECK(program->history()->entries().first().title == QLatin1String("Day 1, yesterday 9:05 PM"));
+    }
+    SECTION("about now: each question comes again with what was touched, and now is what is saved")
+    {
+        while (program->entry()->step() != EntryBoard::Step::Rest)
+            program->entry()->step() == EntryBoard::Step::Signs ? program->entry()->signsDone() : program->entry()->next();
+        CHECK_FALSE(program->home().diary().draft()->entry.absent.empty());
+        moment.useNow();
+        CHECK_FALSE(moment.isAsking());
+        CHECK(program->entry()->progress() == QLatin1String("1 of 7"));
+        CHECK(program->entry()->sides()[1].points == 4);
+        CHECK(program->home().diary().draft()->entry.absent.empty());  // yesterday's "none of these" says nothing of today
+        program->entry()->save();
+        CHECK(program->home().diary().history().front().history.current().at == program->home().now());
+    }
+    SECTION("the way back leaves the question open")
+    {
+        program->back();
+        CHECK(program->page() == Page::today);
+        program->openEntry();
+        CHECK(program->entry()->moment()->isAsking());
+    }
+}
+
+TEST_CASE("an entry that was begun a moment ago asks nothing", "[diary][moment][draft]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.goTo(1, 21, 0);
+    program->openEntry();
+    program->entry()->answer(1, 4);
+    patient.goTo(1, 21, 20);
+    restart(patient, program);
+    program->openEntry();
+    CHECK_FALSE(program->entry()->moment()->isAsking());
+}
+
+TEST_CASE("weakness of the face that was ticked while numb is judged by the moment it is said to be about", "[diary][moment][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    patient.setOffline(true);
+    patient.goTo(0, 12);
+    program->openEntry();
+    program->entry()->tick(static_cast<int>(recovery::Sign::faceWeakness), true);
+    patient.goTo(1, 9);
+    restart(patient, program);
+    program->openEntry();
+    REQUIRE(program->entry()->moment()->isAsking());
+    const bool now = GENERATE(true, false);
+    now ? program->entry()->moment()->useNow() : program->entry()->moment()->keepThen();
+    program->entry()->save();
+    CHECK((program->page() == Page::warning) == now);
 }
 
 TEST_CASE("what is typed but is no temperature yet survives too", "[diary][draft]")

@@ -283,19 +283,64 @@ TEST_CASE("whom to call stays in sight when the diary locks by itself", "[diary]
     CHECK(it.program->page() == Page::lock);
 }
 
-TEST_CASE("a warning that is being read turns to whom to call, and comes first after unlocking", "[diary][idle]")
+TEST_CASE("a warning that is being read stays as urgent over a lock, names no sign, and comes first after unlocking", "[diary][idle][safety]")
 {
     Idle it;
     it.patient.setOffline(true);
-    DemoPatient::tellSign(*it.program, recovery::Sign::breathing);
+    DemoPatient::tellSign(*it.program, recovery::Sign::allergy);
+    auto& board = *it.program->warning();
     REQUIRE(it.program->page() == Page::warning);
+    const QString title = board.title();
+    const QString doNow = board.doNow();
+    REQUIRE(title == QLatin1String("Call the emergency number now"));
+    REQUIRE(doNow.startsWith(QLatin1String("If you were given an adrenaline pen, use it. Lie flat")));
+
+    const auto holds = [&] {
+        CHECK_FALSE(it.open());
+        CHECK(it.program->page() == Page::call);
+        CHECK(board.isEmergency());
+        CHECK(board.title() == title);
+        CHECK(board.doNow() == doNow);
+        CHECK(board.reason().isEmpty());
+        REQUIRE(board.calls().size() == 3);
+        CHECK(board.calls().first().number == QLatin1String("112"));
+    };
     it.leaveAlone();
-    CHECK_FALSE(it.open());
-    CHECK(it.program->page() == Page::call);
-    CHECK(it.program->warning()->calls().size() == 3);
+    holds();
+    // Away from it and back to it, as often as she likes.
+    it.program->back();
+    CHECK(it.program->page() == Page::lock);
+    it.program->openCall();
+    holds();
+
     it.unlock();
     CHECK(it.program->page() == Page::warning);
-    CHECK(it.program->warning()->isEmergency());
+    CHECK(board.isEmergency());
+    CHECK(board.reason().contains(QLatin1String("My tongue or throat swells")));
+}
+
+TEST_CASE("after a warning was read, whom to call is for any worry again, locked or not", "[diary][idle]")
+{
+    Idle it;
+    DemoPatient::tellSign(*it.program, recovery::Sign::breathing);
+    it.program->warning()->confirm();
+    it.program->openCall();
+    it.leaveAlone();
+    CHECK_FALSE(it.program->warning()->isLoud());
+    CHECK(it.program->warning()->calls().first().number == QLatin1String("+00 555 0100"));
+}
+
+TEST_CASE("what was just said about her health leaves the screen when the diary locks", "[diary][idle][privacy]")
+{
+    Idle it;
+    DemoPatient::tellSign(*it.program, recovery::Sign::threadLump);
+    REQUIRE_FALSE(it.program->notice().isEmpty());
+    const bool byHand = GENERATE(true, false);
+    byHand ? it.program->lock() : it.leaveAlone();
+    CHECK(it.program->notice().isEmpty());
+    CHECK_FALSE(it.program->isUndoShown());
+    it.program->openCall();
+    CHECK(it.program->notice().isEmpty());
 }
 
 TEST_CASE("reminders that were booked ring on while the diary is locked", "[diary][idle]")

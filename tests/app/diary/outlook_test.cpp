@@ -128,15 +128,16 @@ TEST_CASE("a phone that was replaced says so, with what did not get to the clini
     auto& vault = day.program->home().diary().vault();
     const auto mailbox = day.mailbox();
     REQUIRE(vault.endLink(mailbox));
-    CHECK(day.outlook().startsWith(QLatin1String("Another phone has taken the place of this one.")));
-    CHECK_FALSE(day.outlook().contains(QLatin1String("did not get to the clinic")));
+    const auto said = [&] { return day.program->today()->replaced(); };
+    CHECK(said().startsWith(QLatin1String("This phone is no longer linked with the clinic.")));
+    CHECK_FALSE(said().contains(QLatin1String("did not get to the clinic")));
     sync::LeftBehind left;
     left.entries = 2;
     left.photos = 1;
     REQUIRE(vault.keep(sync::leftBehindName(mailbox), sync::pack(left)));
-    CHECK(day.outlook().contains(QLatin1String("3 things that you wrote here did not get to the clinic.")));
-    CHECK(day.outlook().endsWith(whatToDo));
-    CHECK(day.program->today()->isStuck());
+    CHECK(said().contains(QLatin1String("3 things that you wrote here did not get to the clinic.")));
+    CHECK(said().contains(QLatin1String("call your clinic")));
+    CHECK(day.outlook().isEmpty());
 }
 
 TEST_CASE("an app that is too old for the clinic says so, and what to do", "[diary][outlook]")
@@ -147,4 +148,35 @@ TEST_CASE("an app that is too old for the clinic says so, and what to do", "[dia
     CHECK(day.outlook().contains(QLatin1String("Please update it.")));
     CHECK(day.outlook().endsWith(whatToDo));
     CHECK(day.program->today()->isStuck());
+}
+
+TEST_CASE("a phone that another one replaced says so, and does not go on as if it were in use", "[diary][outlook][safety]")
+{
+    Day day;
+    auto& today = *day.program->today();
+    day.program->reminders()->allow(true);
+    day.patient.goTo(0, 19, 40);
+    DemoPatient::tell(*day.program, 3);
+    day.program->openToday();
+    REQUIRE_FALSE(today.due().isEmpty());
+    REQUIRE(today.replaced().isEmpty());
+    day.program->syncNow();
+
+    const auto other = day.patient.joinedOnAnotherPhone(QStringLiteral("en"));
+    CHECK(other->today()->replaced().isEmpty());
+    CHECK(other->home().diary().history().size() == 1);
+    day.patient.sends();
+    day.program->syncNow();
+    day.program->openToday();
+
+    CHECK(today.replaced().startsWith(QLatin1String("This phone is no longer linked with the clinic.")));
+    CHECK(day.plain() == "");
+    CHECK(today.sent().isEmpty());
+    CHECK(today.due().isEmpty());
+    CHECK(today.next().isEmpty());
+    CHECK(today.answered().isEmpty());
+    CHECK_FALSE(day.program->history()->entries().isEmpty());  // what was written stays to read
+    CHECK(day.program->warning()->calls().size() == 3);
+    day.program->lock();
+    CHECK(today.replaced().isEmpty());
 }

@@ -128,6 +128,51 @@ TEST_CASE("a warning takes the page although nothing could be saved, and says th
     CHECK(program->page() == Page::today);
 }
 
+TEST_CASE("a warning that could not be saved outlives a lock as well", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    patient.setLocksWhenIdle(true);
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& board = *program->warning();
+    const FullDisk full;
+    DemoPatient::tellSign(*program, Sign::breathing);
+    REQUIRE_FALSE(board.unsaved().isEmpty());
+
+    program->lockIdle();
+    CHECK(program->page() == Page::call);
+    CHECK(numbersOf(board).first() == QLatin1String("112"));
+    REQUIRE(program->home().unlock(bytes::viewOf(DemoPatient::passphrase)));
+    CHECK(program->page() == Page::warning);
+    CHECK(board.isEmergency());
+    CHECK_FALSE(board.unsaved().isEmpty());
+    board.confirm();
+    CHECK(program->page() != Page::warning);
+}
+
+TEST_CASE("a warning that was read on a full phone lets go of the page, says so, and comes at the next start", "[diary][warning][safety]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tellSign(*program, Sign::vision);
+    REQUIRE(program->page() == Page::warning);
+    {
+        const FullDisk full;
+        program->warning()->confirm();
+        CHECK(program->page() == Page::today);
+        CHECK(program->notice().startsWith(QLatin1String("This phone could not note that you read the warning.")));
+        program->openHistory();
+        CHECK(program->page() == Page::history);
+        program->back();
+        CHECK(program->page() == Page::today);
+    }
+    CHECK_FALSE(program->home().diary().today().standing.empty());
+    restart(patient, program);
+    REQUIRE(program->page() == Page::warning);
+    program->warning()->confirm();
+    CHECK(program->page() == Page::today);
+    CHECK(program->home().diary().today().standing.empty());
+}
+
 TEST_CASE("what can wait for a day is said too when it could not be saved", "[diary][warning][safety]")
 {
     DemoPatient patient;

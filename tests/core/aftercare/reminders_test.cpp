@@ -82,6 +82,26 @@ TEST_CASE("a late treatment moves the evening's reminder and drops the morning's
     CHECK(reminders.front().key == "off/0/1140");
 }
 
+TEST_CASE("quiet hours leave no dressings on overnight: this evening stays this evening", "[aftercare][safety]")
+{
+    const auto quietly = [](const char* treated) {
+        const auto reminders = remindersOf(defaultCarePlan(), treatedAt(treated), berlin, {});
+        const auto off = std::find_if(reminders.begin(), reminders.end(), [](const Reminder& reminder) {
+            return reminder.kind == InstructionKind::dressingsOff;
+        });
+        REQUIRE(off != reminders.end());
+        CHECK_FALSE(off->movedByQuietHours);
+        return clock::toIso8601(berlin.moment(off->due));
+    };
+    CHECK(quietly("2027-03-01T20:45:00+01:00") == "2027-03-01T21:45:00+01:00");
+    CHECK(quietly("2027-03-01T21:15:00+01:00") == "2027-03-01T22:15:00+01:00");
+    CHECK(quietly("2027-03-01T23:30:00+01:00") == "2027-03-02T00:30:00+01:00");
+    // What is no matter of this evening waits as before.
+    const auto rest = remindersOf(planOf({"back", InstructionKind::sleepOnBack, 0, 0, {23 * 60}, 1, {}, false}),
+                                  treatedAt("2027-03-01T10:00:00+01:00"), berlin, {});
+    CHECK(clock::toIso8601(berlin.moment(rest.front().due)) == "2027-03-02T07:00:00+01:00");
+}
+
 TEST_CASE("instructions in force are those of the day", "[aftercare]")
 {
     const auto kinds = [](int day) {

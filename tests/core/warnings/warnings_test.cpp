@@ -229,3 +229,15 @@ TEST_CASE("the most urgent finding stands first", "[warnings][property]")
                                  [](const Finding& a, const Finding& b) { return a.urgency < b.urgency; }));
     }));
 }
+
+TEST_CASE("the signs that raise an urgency are exactly those that do so alone, once the numbing has worn off", "[warnings]")
+{
+    for (const Urgency urgency : {Urgency::emergency, Urgency::callNow, Urgency::nextWorkingDay, Urgency::atReview}) {
+        const auto signs = signsRaising(urgency);
+        for (const Sign sign : recovery::allSigns)
+            CHECK((std::find(signs.begin(), signs.end(), sign) != signs.end()) == (urgencyOf({sign}) == urgency));
+    }
+    CHECK(signsRaising(Urgency::emergency)
+          == std::vector{Sign::breathing, Sign::neckSwelling, Sign::allergy, Sign::numbingReaction, Sign::severeIllness, Sign::strokeSigns,
+                         Sign::vision});
+}
