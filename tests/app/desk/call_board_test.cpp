@@ -1,5 +1,6 @@
 // Calls, hand-over, what is new in a course, the plan beside the treatment, packs, and the demo clinic.
 #include "app/desk/model/course_look.h"
+#include "core/exchange/fhir_bundle.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -166,7 +167,19 @@ TEST_CASE("a course says what is expected at the follow-up, and goes out as tabl
     const auto said = QString::fromUtf8(paper.readAll());
     CHECK(said.contains(QLatin1String("Tomas Reyl")));
     CHECK(said.contains(QLatin1String("Left side hurts more since last night.")));
-    CHECK_FALSE(course.write(QStringLiteral("/nowhere/c.csv")));
+    const auto json = files.filePath(QStringLiteral("c.json"));
+    REQUIRE(course.write(json));
+    QFile bundle(json);
+    REQUIRE(bundle.open(QIODevice::ReadOnly));
+    const auto written = bundle.readAll();
+    const auto read = exchange::readBundle(written.toStdString());
+    REQUIRE(read);
+    CHECK(read->course == open.clinic.course("Tomas Reyl"));
+    CHECK((read->treatment && read->entries.size() > 5));
+    CHECK_FALSE(written.contains("Reyl"));
+    for (const auto* nowhere : {"/nowhere/c.csv", "/nowhere/c.json"}) {
+        CHECK_FALSE(course.write(QString::fromLatin1(nowhere)));
+    }
 }
 
 TEST_CASE("undo takes back every change of the record, not only the threads", "[desk][treatment][undo]")
