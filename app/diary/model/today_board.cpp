@@ -185,7 +185,7 @@ QList<DayLine> TodayBoard::answered() const
     for (const patient::ReminderView& view : m_today.answeredToday) {
         if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
             continue;  // answered by what was written, which is corrected where it stands
-        DayLine line = lineOf(view, m_home.zone().moment(view.reminder.due), m_today.now);
+        DayLine line = lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
         line.text = line.isDone ? tr("You said: done.") : tr("You said: not done.");
         lines << line;
     }
