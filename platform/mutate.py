@@ -25,7 +25,7 @@ TESTS = {
 }
 PATIENCE = 300  # seconds for the tests of one change
 
-# What stands there, and what takes its place. Spaces around operators keep templates, arrows and references out of it.
+# What stands there, and what takes its place; a call that stands alone is left out. Spaces around operators keep templates, arrows and references out of it.
 CHANGES = [
     (r" == ", [" != "]), (r" != ", [" == "]),
     (r" < ", [" <= ", " >= "]), (r" <= ", [" < ", " > "]), (r" > ", [" >= ", " <= "]), (r" >= ", [" > ", " < "]),
@@ -50,7 +50,8 @@ def mutants(path):
         words = [(m.start(), m.end()) for m in re.finditer(r'"(?:[^"\\]|\\.)*"', code)]
         for pattern, replacements in CHANGES:
             for match in re.finditer(pattern, code):
-                if any(begin < match.end() and match.start() < end for begin, end in words):
+                # Inside of words nothing is changed; a whole statement goes with its words.
+                if any(begin < match.end() and match.start() < end and not (match.start() <= begin and end <= match.end()) for begin, end in words):
                     continue
                 for replacement in replacements:
                     changed = line[:match.start()] + replacement + line[match.end():]

@@ -168,7 +168,9 @@ public:
         look("what passed on the wire", wire);
         good = hub.end() == 0 && good;
         look("the hub's log", bytes::viewOf(hub.log()));
-        look("what the programs printed", contentsOf(m_folder / "person.log"));
+        bytes::Bytes printed = contentsOf(m_folder / "person.log");
+        printed.insert(printed.end(), person.printed().begin(), person.printed().end());
+        look("what the programs printed", printed);
         lookAtFiles();
         lookAtDatabase();
         plant();
