@@ -4,7 +4,9 @@
 
 #include "core/bytes/text.h"
 #include "core/envelope/envelope.h"
+#include "core/mailbox/ending.h"
 #include "core/pairing/handshake.h"
+#include "core/pairing/statement.h"
 #include "core/vault/key_slots.h"
 #include "core/vault/recovery_code.h"
 
@@ -122,6 +124,20 @@ Json written()
     const pairing::PatientLink link{envelope::MailboxId{crypto::randomArray<16>()}, signing, {crypto::randomArray<32>()}, "Praxis an der Mole – عيادة"};
     all["links"].push_back({{"rootSeed", hex(root.seed())}, {"mailbox", hex(link.mailbox.view())}, {"phone", hex(link.phone.value)},
                             {"desk", hex(link.desk.value)}, {"clinicName", link.clinicName}, {"signed", hex(pairing::signPatientLink(link, root))}});
+    const clock::Instant at{std::chrono::milliseconds{1'800'000'000'123}};
+    const pairing::PhoneReplaced replaced{link.mailbox, envelope::DeviceId{crypto::randomArray<16>()}, 12, at};
+    const mailbox::DeviceEnded ended{replaced.phone, at};
+    const pairing::LeastVersion least{3, 2, at};
+    const auto add = [&](Json fields, bytes::View signedBytes) {
+        fields["at"] = std::to_string(at.time_since_epoch().count());
+        fields["rootSeed"] = hex(root.seed());
+        fields["signed"] = hex(signedBytes);
+        all["statements"].push_back(std::move(fields));
+    };
+    add({{"type", "replaced"}, {"mailbox", hex(replaced.mailbox.view())}, {"phone", hex(replaced.phone.view())}, {"held", "12"}},
+        pairing::signStatement(replaced, root));
+    add({{"type", "ended"}, {"device", hex(ended.device.view())}}, mailbox::signEnding(ended, root));
+    add({{"type", "least"}, {"number", "3"}, {"protocol", "2"}}, pairing::signStatement(least, root));
     return all;
 }
 
@@ -160,8 +176,38 @@ void readEnvelope(const Json& v)
     }
 }
 
+std::uint64_t numberOf(const Json& text) { return std::stoull(text.get<std::string>()); }
+
+/// Signing is the same every time, so that the bytes can be compared as a whole.
+void readStatement(const Json& v)
+{
+    const auto root = crypto::SigningKey::fromSeed(fromHex(v["rootSeed"]));
+    const bytes::Bytes signedBytes = fromHex(v["signed"]);
+    const clock::Instant at{std::chrono::milliseconds{numberOf(v["at"])}};
+    const std::string type = v["type"];
+    bool holds = false;
+    if (type == "ended") {
+        const mailbox::DeviceEnded wanted{envelope::DeviceId{arrayOf<16>(v["device"])}, at};
+        holds = mailbox::openEnding(signedBytes, root.publicKey()) == wanted && mailbox::signEnding(wanted, root) == signedBytes;
+    } else {
+        const pairing::Statement wanted =
+            type == "least" ? pairing::Statement(pairing::LeastVersion{numberOf(v["number"]), static_cast<std::uint32_t>(numberOf(v["protocol"])), at})
+                            : pairing::Statement(pairing::PhoneReplaced{envelope::MailboxId{arrayOf<16>(v["mailbox"])},
+                                                                        envelope::DeviceId{arrayOf<16>(v["phone"])}, numberOf(v["held"]), at});
+        holds = pairing::openStatement(signedBytes, root.publicKey()) == wanted && pairing::signStatement(wanted, root) == signedBytes;
+    }
+    check(holds, "statement " + type);
+    for (std::size_t bit = 0; bit < 8 * signedBytes.size(); bit += 31) {
+        bytes::Bytes other = signedBytes;
+        other[bit / 8] ^= static_cast<std::uint8_t>(1u << (bit % 8));
+        check(!mailbox::openEnding(other, root.publicKey()) && !pairing::openStatement(other, root.publicKey()), "statement with a bit changed is refused");
+    }
+}
+
 void read(const Json& all)
 {
+    for (const Json& v : all["statements"])
+        readStatement(v);
     for (const Json& v : all["envelopes"])
         readEnvelope(v);
     for (const Json& v : all["keyFiles"]) {

@@ -159,6 +159,30 @@ function openLink(signed, root) {
     return l;
 }
 
+// --- statements.md ------------------------------------------------------------------------------------
+const statementKinds = { replaced: 2, ended: 3, least: 4 };
+function signStatement(s, rootSeed) {
+    const contents = { replaced: () => [s.mailbox, s.phone, be(s.held, 8), be(s.at, 8)], ended: () => [s.device, be(s.at, 8)],
+        least: () => [be(s.number, 8), be(s.protocol, 4), be(s.at, 8)] };
+    const body = Buffer.concat([text('EBT1'), be(statementKinds[s.type], 1), ...contents[s.type]()]);
+    return Buffer.concat([body, p.sign(rootSeed, signedText('EB-STMT-v1', body))]);
+}
+function openStatement(signed, root) {
+    const body = signed.subarray(0, signed.length - 64);
+    need(p.verify(root, signedText('EB-STMT-v1', body), signed.subarray(body.length)), 'signature');
+    const r = new Reader(body);
+    need(r.take(4).equals(text('EBT1')), 'mark');
+    const kind = Number(r.int(1)), type = Object.keys(statementKinds).find(name => statementKinds[name] === kind);
+    need(type, 'kind');
+    const s = { type };
+    if (type === 'replaced') Object.assign(s, { mailbox: r.take(16), phone: r.take(16), held: r.int(8) });
+    if (type === 'ended') s.device = r.take(16);
+    if (type === 'least') Object.assign(s, { number: r.int(8), protocol: r.int(4) });
+    s.at = r.int(8);
+    r.end();
+    return s;
+}
+
 // --- recovery_code.md ---------------------------------------------------------------------------------
 function recoveryBits(bytes) {
     const check = (p.crc16(bytes) << 4) | (p.blake2b(16, Buffer.concat([text('EB-recovery-v1'), bytes]))[0] >> 4);
@@ -178,4 +202,4 @@ function fromRecoveryCode(code) {
 }
 
 module.exports = { sealEnvelope, openEnvelope, makeKeyFile, openKeyFile, databaseKey, toQrText, fromQrText, toTypedCode, fromTypedCode,
-    typedSecrets, confirmationNumber, signLink, openLink, toRecoveryCode, fromRecoveryCode };
+    typedSecrets, confirmationNumber, signLink, openLink, signStatement, openStatement, toRecoveryCode, fromRecoveryCode };

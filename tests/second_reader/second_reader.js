@@ -77,6 +77,12 @@ function read(vectors) {
         same('link name', l.clinicName, v.clinicName);
         refused('link with a bit changed', () => f.openLink(flipped(hex(v.signed), 200), root));
     }
+    for (const v of vectors.statements) {
+        const signed = hex(v.signed), root = p.signPublic(hex(v.rootSeed)), s = f.openStatement(signed, root);
+        for (const [name, value] of Object.entries(s)) same(`statement ${name}`, Buffer.isBuffer(value) ? string(value) : value, v[name]);
+        same('statement signed anew', string(f.signStatement(s, hex(v.rootSeed))), v.signed);
+        for (let bit = 0; bit < 8 * signed.length; bit += 31) refused(`statement with bit ${bit} changed`, () => f.openStatement(flipped(signed, bit), root));
+    }
 }
 
 function write() {
@@ -105,7 +111,12 @@ function write() {
     const recovery = [random(20), random(20)];
     const nonce = random(16), signing = random(32), box = random(32), rootSeed = random(32);
     const link = { mailbox: random(16), phone: random(32), desk: random(32), clinicName: 'Praxis an der Mole – عيادة' };
-    return { envelopes,
+    const statements = [{ type: 'replaced', mailbox: random(16), phone: random(16), held: 12, at: 1800000000123 }, { type: 'ended', device: random(16), at: 1800000000456 },
+        { type: 'least', number: 3, protocol: 2, at: 1800000000789 }].map(s => {
+        const fields = Object.fromEntries(Object.entries(s).map(([k, v]) => [k, k === 'type' ? v : Buffer.isBuffer(v) ? string(v) : String(v)]));
+        return { ...fields, rootSeed: string(rootSeed), signed: string(f.signStatement(s, rootSeed)) };
+    });
+    return { envelopes, statements,
         keyFiles: [{ dataKey: string(dataKey), databaseKey: string(f.databaseKey(dataKey)), file: string(file),
             ways: ways.map(w => ({ kind: w.kind, secret: string(w.secret), keystore: string(w.keystore) })) }],
         offers,
