@@ -161,6 +161,7 @@ TEST_CASE("a phone that another one replaced says so, and does not go on as if i
     REQUIRE_FALSE(today.due().isEmpty());
     REQUIRE(today.replaced().isEmpty());
     day.program->syncNow();
+    day.patient.sends();
 
     const auto other = day.patient.joinedOnAnotherPhone(QStringLiteral("en"));
     CHECK(other->today()->replaced().isEmpty());

@@ -134,11 +134,12 @@ TEST_CASE("a warning that could not be saved outlives a lock as well", "[diary][
     patient.setLocksWhenIdle(true);
     auto program = patient.joined(QStringLiteral("en"));
     auto& board = *program->warning();
-    const FullDisk full;
-    DemoPatient::tellSign(*program, Sign::breathing);
-    REQUIRE_FALSE(board.unsaved().isEmpty());
-
-    program->lockIdle();
+    {
+        const FullDisk full;
+        DemoPatient::tellSign(*program, Sign::breathing);
+        REQUIRE_FALSE(board.unsaved().isEmpty());
+        program->lockIdle();
+    }
     CHECK(program->page() == Page::call);
     CHECK(numbersOf(board).first() == QLatin1String("112"));
     REQUIRE(program->home().unlock(bytes::viewOf(DemoPatient::passphrase)));
