@@ -11,13 +11,15 @@ namespace ebbline::triage {
 
 /// A warning or a trigger's finding, under one name.
 struct Finding {
-    std::string key;        ///< stable: "w/fever/<entry>" or "t/rebound/pain/L/<day>"
+    std::string key;        ///< of this finding and of no worse one: its subject, its urgency, and what was said or when (docs/formats/operations.md)
+    std::string subject;    ///< "w/fever/none/<entry>" or "t/rebound/pain/L/<day>"; acts of older programs name it
+    bool firstOfSubject = true;  ///< nothing milder, and nothing earlier, was raised under the subject
     recovery::Urgency urgency;
     std::variant<warnings::Finding, triggers::Finding> what;
     std::optional<recovery::EntryId> entry;
     clock::Moment raisedAt;
     int day = 0;            ///< day of recovery
-    std::vector<records::FindingActed> acts;  ///< what people did about it, oldest first
+    std::vector<records::FindingActed> acts;  ///< what people did about this finding, oldest first
     bool open = true;       ///< not closed by an act
 };
 
