@@ -42,8 +42,11 @@ enum class Kind : std::uint16_t {
     photosReceived = 19,
     eyesMarked = 20,
     versionsOpened = 21,
+    // 22 and 23 are not of this program: kept and passed on.
+    actTakenBack = 24,
+    wordHandedOver = 25,
 };
-inline constexpr Kind newestKind = Kind::versionsOpened;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::wordHandedOver;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -266,11 +269,36 @@ struct VersionsOpened {
     bool operator==(const VersionsOpened&) const = default;
 };
 
+/// One operation, by its name (journal::OperationId).
+struct OperationName {
+    envelope::DeviceId device;
+    std::uint64_t number = 0;  ///< from 1
+    bool operator==(const OperationName&) const = default;
+};
+
+/// Clinic only: somebody takes back an act on a finding (findingActed), noted by mistake. Both stay on record.
+struct ActTakenBack {
+    recovery::CourseId course;
+    OperationName act;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const ActTakenBack&) const = default;
+};
+
+/// Clinic only: a word from who leaves to who comes, or, without text, that words were taken down.
+struct WordHandedOver {
+    std::string text;                     ///< at most 4000 bytes of UTF-8
+    std::vector<OperationName> replaces;  ///< the words that were up when it was written; others stay up
+    std::string by;
+    clock::Moment at;
+    bool operator==(const WordHandedOver&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                          VersionsOpened>;
+                          VersionsOpened, ActTakenBack, WordHandedOver>;
 
 Kind kindOf(const Body& body);
 

@@ -93,8 +93,9 @@ bool speaksOf(const records::FindingActed& act, const Finding& finding)
 void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
 {
     for (Finding& finding : findings) {
-        for (const records::FindingActed& act : course.acts) {
-            if (!speaksOf(act, finding))
+        for (std::size_t i = 0; i < course.acts.size(); ++i) {
+            const records::FindingActed& act = course.acts[i];
+            if (course.takenBack(i) || !speaksOf(act, finding))
                 continue;
             finding.acts.push_back(act);
             if (act.act == records::Act::closed)

@@ -124,6 +124,8 @@ inline std::vector<records::Body> sampleBodies()
         PhotosReceived{sampleCourse, {idOf<photos::PhotoTag>(5)}, at},
         EyesMarked{sampleCourse, idOf<photos::PhotoTag>(5), {{6400, 4100}, {3600, 4120}}, "Dr. Ada Lund", at},
         VersionsOpened{sampleCourse, {{idOf<envelope::DeviceTag>(1), 12}, {idOf<envelope::DeviceTag>(2), 1}}, "Dr. Ada Lund", at},
+        ActTakenBack{sampleCourse, {idOf<envelope::DeviceTag>(2), 7}, "Dr. Jonas Feld", at},
+        WordHandedOver{"Ring the first two before nine.", {{idOf<envelope::DeviceTag>(2), 4}}, "Dr. Ada Lund", at},
     };
 }
 
