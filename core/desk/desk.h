@@ -219,10 +219,30 @@ public:
 
     Done act(const recovery::CourseId& course, const std::string& finding, records::Act act,
              records::Outcome outcome = records::Outcome::none, const std::string& note = {});
+    /// The same on several findings, in one step: on all of them or on none. \returns what was recorded, for takeBack().
+    Result<std::vector<journal::OperationId>> actOn(const recovery::CourseId& course, const std::vector<std::string>& findings,
+                                                    records::Act act, records::Outcome outcome = records::Outcome::none,
+                                                    const std::string& note = {});
+    /// Takes acts back that were noted by mistake, in the name of the person at the desk; what was noted stays on
+    /// record beside it. \returns Reason::notFound if one of them is no act on this course, Reason::alreadyExists if
+    /// all are taken back.
+    Done takeBack(const recovery::CourseId& course, const std::vector<journal::OperationId>& acts);
+
+    /// A word to who comes next, in place of the words that are up; every desk of the clinic shows it.
+    /// \returns Reason::notEnough without text, Reason::tooLarge over 4000 bytes.
+    Done handOver(const std::string& text);
+    /// Takes the words down that are up.
+    Done takeWordsDown();
+    std::vector<records::WordHandedOver> wordsUp() const;  ///< oldest first
+    /// A word that an older program pinned at this desk alone goes into the journal, with its author and time.
+    Done adoptPinnedWord();
     /// Marks every entry of a course, in the version that this desk holds, as opened by the person at the desk; tells the phone.
     Done openEntries(const recovery::CourseId& course);
     Done writeMessage(const recovery::CourseId& course, const std::string& text);
-    Done recordFollowUp(const records::FollowUpRecorded& followUp);
+    using Closings = std::vector<std::pair<std::string, records::Outcome>>;  ///< a finding's key, what became of it
+    /// Closes those findings in the same transaction. \returns Reason::notFound for a key that no finding of the
+    /// course has, Reason::notEnough for one without an outcome.
+    Done recordFollowUp(const records::FollowUpRecorded& followUp, const Closings& closings = {});
 
     /// The course goes to the phone once it is linked. `followUp`: aftercare::momentOf() a visit.
     /// \returns Reason::outOfRange for a visit that is not 1..60 days after the treatment.

@@ -131,23 +131,6 @@ std::optional<curves::Asymmetry> Desk::asymmetry(const recovery::CourseId& id, r
     return found ? triage::courseAsymmetry(*found, symptom) : std::nullopt;
 }
 
-Done Desk::act(const recovery::CourseId& id, const std::string& finding, records::Act act, records::Outcome outcome,
-               const std::string& note)
-{
-    const journal::CourseState* found = m_inside->course(id);
-    if (!found)
-        return fail(Reason::notFound, "course: unknown");
-    if (m_inside->person.empty())
-        return fail(Reason::invalidState, "act: nobody is named at the desk");
-    if (act == records::Act::closed && outcome == records::Outcome::none)
-        return fail(Reason::notEnough, "act: closing needs an outcome");
-    const auto findings = triage::findingsOf(*found, m_inside->now());
-    if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == finding; }))
-        return fail(Reason::notFound, "finding: the course has no such finding");
-    return m_inside->append(
-        records::FindingActed{id, finding, act, outcome, m_inside->person, note, m_inside->now()});
-}
-
 Done Desk::openEntries(const recovery::CourseId& id)
 {
     const journal::CourseState* found = m_inside->course(id);
@@ -179,16 +162,6 @@ Done Desk::writeMessage(const recovery::CourseId& id, const std::string& text)
     return m_inside->append(records::MessageWritten{id, records::MessageId{crypto::randomArray<16>()}, text,
                                                     m_inside->person, m_inside->now()},
                             mailbox);
-}
-
-Done Desk::recordFollowUp(const records::FollowUpRecorded& followUp)
-{
-    if (!m_inside->course(followUp.course))
-        return fail(Reason::notFound, "course: unknown");
-    records::FollowUpRecorded complete = followUp;
-    complete.by = m_inside->person;
-    complete.at = m_inside->now();
-    return m_inside->append(complete);
 }
 
 Done Desk::openCourse(const recovery::CourseId& id, const triggers::Protocol& protocol, const clock::Moment& followUp)

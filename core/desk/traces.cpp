@@ -46,6 +46,8 @@ struct Describe {
         trace.by = body.by;
         trace.act = body.act;
     }
+    void operator()(const records::ActTakenBack& body) const { trace.by = body.by; }
+    void operator()(const records::WordHandedOver& body) const { trace.by = body.by; }
     void operator()(const records::EntriesOpened& body) const
     {
         trace.by = body.by;

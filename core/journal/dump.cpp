@@ -67,6 +67,8 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
         out.line("warning", warning.entry, warning);
     for (const auto& act : course.acts)
         out.line("act", act.finding, act);
+    for (const auto& [act, back] : course.actsTakenBack)
+        out.line("act-taken-back " + place(act), id, back);
     for (const auto& message : course.messages)
         out.line("message", message.message, message);
     for (const auto& [message, read] : course.reads)
@@ -102,6 +104,8 @@ std::string dump(const State& state)
         out.line("band", learned.version(), records::BandLearned{learned, state.bandThresholds.at(learned.version())});
     for (const bands::Choice& choice : state.bands.choices())
         out.line("band-choice", choice.version, records::BandChosen{choice});
+    for (const auto& [id, word] : state.words)
+        out.line("word", place(id), word);
     for (const auto& [id, course] : state.courses)
         dumpCourse(out, id, course);
     return out.take();

@@ -63,7 +63,21 @@ private:
     }
 
     void take(records::WarningShown& body) { m_state.courses[body.course].warnings.push_back(std::move(body)); }
-    void take(records::FindingActed& body) { m_state.courses[body.course].acts.push_back(std::move(body)); }
+
+    void take(records::FindingActed& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        course.acts.push_back(std::move(body));
+        course.actOperations.push_back(m_operation->id);
+    }
+
+    void take(records::ActTakenBack& body)
+    {
+        const OperationId act{body.act.device, body.act.number};
+        m_state.courses[body.course].actsTakenBack.try_emplace(act, std::move(body));
+    }
+
+    void take(records::WordHandedOver& body) { m_state.words.insert_or_assign(m_operation->id, std::move(body)); }
 
     void take(records::EntriesOpened& body)
     {
@@ -212,6 +226,7 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
         m_state.clinic.reset();
         m_state.bands = {};
         m_state.bandThresholds.clear();
+        m_state.words.clear();
     } else {
         m_state.courses.erase(course);
     }

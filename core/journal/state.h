@@ -42,7 +42,9 @@ struct CourseState {
     std::map<OperationId, Opening> versionOpenings;     ///< first opening of each version
     std::map<std::string, records::ReminderAnswered> reminders;  ///< newest answer by key
     std::vector<records::WarningShown> warnings;        ///< in order
-    std::vector<records::FindingActed> acts;            ///< in order
+    std::vector<records::FindingActed> acts;            ///< in order, with those that were taken back
+    std::vector<OperationId> actOperations;             ///< which operation each of them is
+    std::map<OperationId, records::ActTakenBack> actsTakenBack;  ///< first of each; an act may not have arrived
     std::vector<records::MessageWritten> messages;      ///< in order
     std::map<records::MessageId, records::MessageRead> reads;
     std::map<photos::PhotoId, Version<records::PhotoTaken>> photos;      ///< the first of each name; removed ones too
@@ -51,6 +53,9 @@ struct CourseState {
     std::map<photos::PhotoId, records::EyesMarked> eyes;                 ///< newest by photograph
     std::map<envelope::DeviceId, records::KeyAnnounced> phoneKeys;       ///< the last that each phone announced after it was linked
     std::optional<records::FollowUpRecorded> followUp;
+
+    /// Who took an act back first; null: it stands. \pre `act` is a place in acts
+    const records::ActTakenBack* takenBack(std::size_t act) const;
 
     /// A photograph that was taken and not removed; null otherwise.
     const records::PhotoTaken* photo(const photos::PhotoId& id) const
@@ -78,9 +83,14 @@ struct State {
     std::optional<records::ClinicDescribed> clinic;
     bands::History bands;      ///< versions of the clinic's band; a choice that its rules refuse changes nothing
     std::map<std::string, triggers::Thresholds> bandThresholds;  ///< by version: calibrated to it
+    std::map<OperationId, records::WordHandedOver> words;  ///< every word that was handed over
     std::size_t operations = 0;
     std::size_t unknown = 0;   ///< kept, not understood
     std::size_t unreadable = 0;  ///< of a known kind, but refused by decode: kept and counted
+
+    /// The words that are up: with text, and replaced by no other; oldest first. Two that were written at two
+    /// desks, of which neither knew, are both up.
+    std::vector<std::pair<OperationId, const records::WordHandedOver*>> wordsUp() const;
 };
 
 /// Folds from nothing.

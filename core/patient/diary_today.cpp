@@ -137,7 +137,10 @@ Today Diary::today() const
     const std::vector<triage::Finding> findings = m_inside->findings();
     for (const triage::Finding& finding : findings) {
         const bool confirmed = std::any_of(course->warnings.begin(), course->warnings.end(), [&](const auto& shown) {
-            return shown.confirmed && shown.rule == finding.key;
+            // Before keys told of urgency the subject was named, and the urgency beside it.
+            return shown.confirmed
+                   && (shown.rule == finding.key
+                       || (shown.rule == finding.subject && shown.urgency == finding.urgency && finding.firstOfSubject));
         });
         if (isLoud(finding) && !confirmed)
             today.standing.push_back(finding);

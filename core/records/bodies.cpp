@@ -1,3 +1,4 @@
+#include "core/records/clinic_layouts.h"
 #include "core/records/key_layouts.h"
 #include "core/records/opening_layouts.h"
 #include "core/records/photo_layouts.h"
@@ -10,6 +11,12 @@ namespace {
 
 /// Of every kind; what carries a protocol goes by the form of the protocol.
 constexpr std::uint16_t bodyVersion = 1;
+
+/// The alternatives of Body stand in the order of the kinds' numbers.
+constexpr Kind kindAt(std::size_t index)
+{
+    return static_cast<Kind>(index + 1);
+}
 
 bool carriesProtocol(Kind kind)
 {
@@ -28,11 +35,11 @@ std::uint16_t versionOf(const Body& body)
 }
 
 template <std::size_t... I>
-Result<Body> decodeAs(std::size_t index, BoundedInput& archive, std::index_sequence<I...>)
+Result<Body> decodeAs(Kind kind, BoundedInput& archive, std::index_sequence<I...>)
 {
     Result<Body> result = fail(Reason::unsupported, "operation: a kind of a newer program");
     const auto attempt = [&]<std::size_t K>() {
-        if (K != index)
+        if (kindAt(K) != kind)
             return;
         std::variant_alternative_t<K, Body> body{};
         archive(body);
@@ -46,8 +53,7 @@ Result<Body> decodeAs(std::size_t index, BoundedInput& archive, std::index_seque
 
 Kind kindOf(const Body& body)
 {
-    // The alternatives of Body stand in the order of the kinds' numbers, which start at 1.
-    return static_cast<Kind>(body.index() + 1);
+    return kindAt(body.index());
 }
 
 recovery::CourseId courseOf(const Body& body)
@@ -90,7 +96,7 @@ Result<Body> decodeUnchecked(Kind kind, bytes::View input)
         if (version == 0)
             return fail(Reason::malformed, "operation: body version 0");
         archive.protocolForm = version;
-        Result<Body> body = decodeAs(static_cast<std::size_t>(kind) - 1, archive,
+        Result<Body> body = decodeAs(kind, archive,
                                      std::make_index_sequence<std::variant_size_v<Body>>());
         if (body && archive.left() != 0)
             return fail(Reason::malformed, "operation: bytes are left over");

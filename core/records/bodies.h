@@ -44,8 +44,10 @@ enum class Kind : std::uint16_t {
     versionsOpened = 21,
     keyAnnounced = 22,
     stepTaken = 23,
+    actTakenBack = 24,
+    wordHandedOver = 25,
 };
-inline constexpr Kind newestKind = Kind::stepTaken;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::wordHandedOver;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -290,11 +292,36 @@ struct StepTaken {
     bool operator==(const StepTaken&) const = default;
 };
 
+/// One operation, by its name (journal::OperationId).
+struct OperationName {
+    envelope::DeviceId device;
+    std::uint64_t number = 0;  ///< from 1
+    bool operator==(const OperationName&) const = default;
+};
+
+/// Clinic only: somebody takes back an act on a finding (findingActed), noted by mistake. Both stay on record.
+struct ActTakenBack {
+    recovery::CourseId course;
+    OperationName act;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const ActTakenBack&) const = default;
+};
+
+/// Clinic only: a word from who leaves to who comes, or, without text, that words were taken down.
+struct WordHandedOver {
+    std::string text;                     ///< at most 4000 bytes of UTF-8
+    std::vector<OperationName> replaces;  ///< the words that were up when it was written; others stay up
+    std::string by;
+    clock::Moment at;
+    bool operator==(const WordHandedOver&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                          VersionsOpened, KeyAnnounced, StepTaken>;
+                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver>;
 
 Kind kindOf(const Body& body);
 

@@ -11,6 +11,7 @@ namespace {
 
 constexpr std::size_t maximumName = 200;
 constexpr std::size_t maximumText = 2000;
+constexpr std::size_t maximumWord = 4000;
 constexpr std::size_t maximumItems = 400;
 constexpr std::size_t maximumSignature = 64;
 
@@ -109,6 +110,10 @@ Check& above(Check& check, const bands::Above& value)
 struct BodyCheck {
     Check check;
 
+    void operation(const char* name, const OperationName& value)
+    {
+        check.id(name, value.device).that(name, value.number > 0 ? Done{} : fail(Reason::outOfRange, "want a number from 1"));
+    }
     void operator()(const PatientRegistered& b)
     {
         check.id("patient", b.patient).text("name", b.name).text("phone", b.phone, 40).text("language", b.language, 35);
@@ -236,6 +241,18 @@ struct BodyCheck {
     void operator()(const EyesMarked& b)
     {
         check.id("course", b.course).id("photo", b.photo).that("eyes", photos::check(b.eyes)).text("by", b.by).moment("at", b.at);
+    }
+    void operator()(const ActTakenBack& b)
+    {
+        check.id("course", b.course).text("by", b.by).moment("at", b.at);
+        operation("act", b.act);
+    }
+    void operator()(const WordHandedOver& b)
+    {
+        check.text("word", b.text, maximumWord).text("by", b.by).moment("at", b.at);
+        check.within("replaces", b.replaces.size(), std::size_t{0}, maximumItems);
+        for (const OperationName& word : b.replaces)
+            operation("replaces", word);
     }
     void operator()(const BandChosen& b)
     {

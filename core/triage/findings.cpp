@@ -4,19 +4,21 @@
 
 #include "core/aftercare/visit.h"
 #include "core/bytes/text.h"
+#include "core/crypto/crypto.h"
 
 #include <algorithm>
+#include <set>
 
 namespace ebbline::triage {
 
 namespace {
 
-std::string keyOf(const warnings::Finding& finding, const recovery::EntryId& entry)
+std::string subjectOf(const warnings::Finding& finding, const recovery::EntryId& entry)
 {
     return "w/" + finding.rule + "/" + std::string(recovery::word(finding.side)) + "/" + bytes::toHex(entry.view());
 }
 
-std::string keyOf(const triggers::Finding& finding)
+std::string subjectOf(const triggers::Finding& finding)
 {
     return "t/" + std::string(triggers::word(finding.trigger)) + "/"
            + std::string(recovery::word(finding.stream.symptom)) + "/"
@@ -45,24 +47,43 @@ bool openedByFollowUp(const journal::CourseState& course, const triggers::Findin
     });
 }
 
+/// What an act names. A worse finding of the same subject has another key, so that an act speaks of what its
+/// author had in sight (docs/decisions/0025-acts-name-what-stood.md).
+std::string keyOf(const std::string& subject, const warnings::Finding& finding)
+{
+    std::string said;
+    for (const std::string& reason : finding.reasons)
+        said += reason + "\n";
+    return subject + "/" + std::string(recovery::word(finding.urgency)) + "/"
+           + bytes::toHex(bytes::View(crypto::hash256(bytes::viewOf(said))).first(8));
+}
+
+std::string keyOf(const std::string& subject, const triggers::Finding& finding)
+{
+    return subject + "/" + std::string(recovery::word(finding.urgency)) + "/"
+           + std::to_string(finding.raisedAt.at.time_since_epoch().count());
+}
+
 /// Every version of an entry is judged: correcting an entry does not take a warning back. What has
 /// arrived is judged whatever the clocks say: one that runs ahead, or behind, delays no warning.
 void addWarnings(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& treated)
 {
     for (const auto& [id, history] : course.entries) {
-        std::map<std::string, Finding> byKey;
+        std::map<std::string, Finding> bySubject;
         for (std::size_t number = 0; number < history.versions.size(); ++number) {
             const auto& version = history.versions[number];
             for (const warnings::Finding& warning : warnings::judge(version.value, {.treated = treated})) {
-                Finding finding{keyOf(warning, id), warning.urgency, warning, id, version.value.at,
-                                std::max(0, clock::dayOfRecovery(treated, version.value.at)), {}, true};
+                const std::string subject = subjectOf(warning, id);
+                const auto known = bySubject.find(subject);
+                if (known != bySubject.end() && !warnings::isWorse(warning, std::get<warnings::Finding>(known->second.what)))
+                    continue;
+                Finding finding{keyOf(subject, warning), subject, known == bySubject.end(), warning.urgency, warning, id,
+                                version.value.at, std::max(0, clock::dayOfRecovery(treated, version.value.at)), {}, true};
                 finding.openedByFollowUp = openedByFollowUp(course, history, number);
-                const auto [place, fresh] = byKey.try_emplace(finding.key, finding);
-                if (!fresh && finding.urgency < place->second.urgency)
-                    place->second = std::move(finding);
+                bySubject.insert_or_assign(subject, std::move(finding));
             }
         }
-        for (auto& [key, finding] : byKey)
+        for (auto& [subject, finding] : bySubject)
             findings.push_back(std::move(finding));
     }
 }
@@ -79,8 +100,11 @@ void addTriggers(std::vector<Finding>& findings, const journal::CourseState& cou
         until = course.followUp->at;
         std::erase_if(input.observations, [&](const triggers::Observation& o) { return o.at.at > until.at; });
     }
+    std::set<std::string> raised;  // oldest first, so that the first of a subject is the one that was raised first
     for (const triggers::Finding& finding : triggers::judgeArrived(input, protocol, until)) {
-        findings.push_back({keyOf(finding), finding.urgency, finding, {}, finding.raisedAt, finding.day, {}, true});
+        const std::string subject = subjectOf(finding);
+        findings.push_back({keyOf(subject, finding), subject, raised.insert(subject).second, finding.urgency, finding, {},
+                            finding.raisedAt, finding.day, {}, true});
         findings.back().openedByFollowUp = openedByFollowUp(course, finding);
     }
 }
@@ -95,11 +119,21 @@ bool answeredAtFollowUp(const Finding& finding, const journal::CourseState& cour
                               [&](const records::FindingActed& act) { return byFollowUp(course, act.at); }));
 }
 
+/// Whether an act speaks of a finding. An older program named the subject alone, and its author may have had no
+/// more in sight than what was raised first under it, by then.
+bool speaksOf(const records::FindingActed& act, const Finding& finding)
+{
+    if (act.finding == finding.key)
+        return true;
+    return act.finding == finding.subject && finding.firstOfSubject && (finding.entry || finding.raisedAt.at <= act.at.at);
+}
+
 void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
 {
     for (Finding& finding : findings) {
-        std::copy_if(course.acts.begin(), course.acts.end(), std::back_inserter(finding.acts),
-                     [&](const records::FindingActed& act) { return act.finding == finding.key; });
+        for (std::size_t i = 0; i < course.acts.size(); ++i)
+            if (!course.takenBack(i) && speaksOf(course.acts[i], finding))
+                finding.acts.push_back(course.acts[i]);
         const bool answered = answeredAtFollowUp(finding, course);
         finding.open = !answered;
         for (const records::FindingActed& act : finding.acts) {

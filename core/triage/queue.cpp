@@ -14,18 +14,40 @@ bool isSilence(const Finding& finding)
     return trigger && trigger->trigger == triggers::Trigger::silence;
 }
 
-/// Whoever took one of the open findings last.
+/// A sign that was told stands before what was reckoned, and silence, which tells of nothing, last.
+int rankOf(const Finding& finding)
+{
+    return finding.entry ? 0 : isSilence(finding) ? 2 : 1;
+}
+
+/// Of the most urgent findings alone: who took a milder one has not seen what came after it.
 void tellWhoIsOnIt(Row& row)
 {
-    for (const Finding& finding : row.findings)
+    row.touched = true;
+    bool taken = true;
+    for (const Finding& finding : row.findings) {
+        if (finding.urgency != row.urgency)
+            continue;
+        bool touched = false;
+        bool takenHere = false;
         for (const records::FindingActed& act : finding.acts) {
-            row.touched = row.touched || act.act == records::Act::taken || act.act == records::Act::called
-                          || act.act == records::Act::visitBroughtForward;
-            if (act.act == records::Act::taken && (!row.takenBy || act.at.at >= row.takenAt.at)) {
+            touched = touched || act.act == records::Act::taken || act.act == records::Act::called
+                      || act.act == records::Act::visitBroughtForward;
+            if (act.act != records::Act::taken)
+                continue;
+            takenHere = true;
+            if (!row.takenBy || act.at.at >= row.takenAt.at) {
                 row.takenBy = act.by;
                 row.takenAt = act.at;
             }
         }
+        if (!touched && (row.touched || finding.raisedAt.at < row.untouchedSince.at))
+            row.untouchedSince = finding.raisedAt;
+        row.touched = row.touched && touched;
+        taken = taken && takenHere;
+    }
+    if (!taken)
+        row.takenBy.reset();
 }
 
 /// Nothing was said after the follow-up, and all that was said before it lay open by then: it answered for everything.
@@ -47,7 +69,16 @@ bool isOver(const journal::CourseState& course)
 
 bool isOverdue(const Row& row, const clock::Moment& now)
 {
-    return !row.touched && now.at - row.since.at > untouchedFor(row.urgency);
+    return !row.touched && now.at - row.untouchedSince.at > untouchedFor(row.urgency);
+}
+
+void sortByUrgency(std::vector<Finding>& findings)
+{
+    std::stable_sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
+        if (a.urgency != b.urgency)
+            return a.urgency < b.urgency;
+        return rankOf(a) != rankOf(b) ? rankOf(a) < rankOf(b) : a.raisedAt.at > b.raisedAt.at;
+    });
 }
 
 std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now)
@@ -60,13 +91,14 @@ std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now)
         std::erase_if(open, [](const Finding& finding) { return !finding.open; });
         if (open.empty())
             continue;
-        std::stable_sort(open.begin(), open.end(), [](const Finding& a, const Finding& b) {
-            return a.urgency != b.urgency ? a.urgency < b.urgency : a.raisedAt.at < b.raisedAt.at;
-        });
+        sortByUrgency(open);
         Row row;
         row.course = id;
         row.urgency = open.front().urgency;
         row.since = open.front().raisedAt;
+        for (const Finding& finding : open)
+            if (finding.urgency == row.urgency && finding.raisedAt.at < row.since.at)
+                row.since = finding.raisedAt;
         row.silent = std::all_of(open.begin(), open.end(), isSilence);
         row.day = std::max(0, clock::dayOfRecovery(treatedAt(course), now));
         row.findings = std::move(open);

@@ -11,13 +11,15 @@ namespace ebbline::triage {
 
 /// A warning or a trigger's finding, under one name.
 struct Finding {
-    std::string key;        ///< stable: "w/fever/<entry>" or "t/rebound/pain/L/<day>"
+    std::string key;        ///< of this finding and of no worse one: its subject, its urgency, and what was said or when (docs/formats/operations.md)
+    std::string subject;    ///< "w/fever/none/<entry>" or "t/rebound/pain/L/<day>"; acts of older programs name it
+    bool firstOfSubject = true;  ///< nothing milder, and nothing earlier, was raised under the subject
     recovery::Urgency urgency;
     std::variant<warnings::Finding, triggers::Finding> what;
     std::optional<recovery::EntryId> entry;
     clock::Moment raisedAt;
     int day = 0;            ///< day of recovery
-    std::vector<records::FindingActed> acts;  ///< what people did about it, oldest first
+    std::vector<records::FindingActed> acts;  ///< what people did about this finding and nobody took back, oldest first
     bool open = true;       ///< closed neither by an act nor by a follow-up that had it in front of it
     bool openedByFollowUp = false;       ///< there is a follow-up, and somebody had opened what raised this by then
 };
@@ -30,12 +32,17 @@ std::vector<Finding> findingsOf(const journal::CourseState& course, const clock:
 struct Row {
     recovery::CourseId course;
     recovery::Urgency urgency;       ///< of the most urgent open finding
-    std::vector<Finding> findings;   ///< open ones, most urgent first
-    clock::Moment since;             ///< raised at, of the most urgent
+    /// Open ones, most urgent first; of the same urgency warning rules before triggers and silence last, then
+    /// the newest first.
+    std::vector<Finding> findings;
+    clock::Moment since;             ///< the earliest raising among the most urgent
     bool silent = false;             ///< only silence speaks
+    /// Who took the most urgent ones last; empty while one of them was not taken. What was taken before
+    /// something more urgent came says nothing of that.
     std::optional<std::string> takenBy;
     clock::Moment takenAt;           ///< if somebody has
-    bool touched = false;            ///< somebody took it, called or brought the visit forward
+    bool touched = false;            ///< of each of the most urgent, somebody took it, called or brought the visit forward
+    clock::Moment untouchedSince;    ///< the earliest raising among the most urgent that nobody touched; unless touched
     int day = 0;
 };
 
@@ -52,8 +59,11 @@ constexpr std::chrono::minutes untouchedFor(recovery::Urgency urgency)
     return std::chrono::hours(24 * 21);
 }
 
-/// Untouched for longer than that.
+/// Something of the row's urgency is untouched for longer than that, counted from its own raising.
 bool isOverdue(const Row& row, const clock::Moment& now);
+
+/// In the order of a row's findings.
+void sortByUrgency(std::vector<Finding>& findings);
 
 /// Rows with open findings: urgency, then the longest wait; silent courses after the others of
 /// the same urgency.

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 #include <cstdio>
 #include <optional>
+#include <string_view>
 
 namespace ebbline::warnings {
 
@@ -68,6 +70,21 @@ std::string degrees(double celsius)
     char text[32];
     std::snprintf(text, sizeof text, "temperature %.1f C", celsius);
     return text;
+}
+
+/// A reason is words, with a value behind them or without: "shivering", "temperature 38.2 C".
+std::string_view wordsOf(std::string_view reason)
+{
+    return reason.substr(0, reason.find_first_of("0123456789"));
+}
+
+double valueOf(const std::string& reason)
+{
+    const auto at = reason.find_first_of("0123456789");
+    double value = 0;
+    if (at != std::string::npos)
+        std::from_chars(reason.data() + at, reason.data() + reason.size(), value);
+    return value;
 }
 
 class Judgement {
@@ -214,6 +231,17 @@ std::optional<recovery::Urgency> mostUrgent(const std::vector<Finding>& findings
     return std::min_element(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) {
                return a.urgency < b.urgency;
            })->urgency;
+}
+
+bool isWorse(const Finding& fresh, const Finding& known)
+{
+    if (fresh.urgency != known.urgency)
+        return fresh.urgency < known.urgency;
+    return std::any_of(fresh.reasons.begin(), fresh.reasons.end(), [&](const std::string& reason) {
+        return std::none_of(known.reasons.begin(), known.reasons.end(), [&](const std::string& other) {
+            return wordsOf(other) == wordsOf(reason) && valueOf(other) >= valueOf(reason);
+        });
+    });
 }
 
 }  // namespace ebbline::warnings

@@ -31,6 +31,11 @@ struct Circumstances {
     double feverCelsius = 38.0;  ///< >= : the safer side of the boundary
 };
 
+/// Whether `fresh` says something that `known`, of the same rule and side, did not: it is more urgent, or, no
+/// less urgent, has a reason that `known` lacks, or the same one with a higher value. A hotter fever is worse
+/// than a fever; a corrected note is not.
+bool isWorse(const Finding& fresh, const Finding& known);
+
 /// Judges one entry. Most urgent first; equal urgency in the order of the rules.
 std::vector<Finding> judge(const recovery::Entry& entry, const Circumstances& circumstances);
 

@@ -133,6 +133,8 @@ inline std::vector<records::Body> sampleBodies()
         VersionsOpened{sampleCourse, {{idOf<envelope::DeviceTag>(1), 12}, {idOf<envelope::DeviceTag>(2), 1}}, "Dr. Ada Lund", at},
         KeyAnnounced{sampleCourse, 2, idOfKey()},
         StepTaken{Step::deskAdded, idOf<envelope::DeviceTag>(3), {}, "Dr. Ada Lund", "Dr. Jonas Feld", at},
+        ActTakenBack{sampleCourse, {idOf<envelope::DeviceTag>(2), 7}, "Dr. Jonas Feld", at},
+        WordHandedOver{"Ring the first two before nine.", {{idOf<envelope::DeviceTag>(2), 4}}, "Dr. Ada Lund", at},
     };
 }
 

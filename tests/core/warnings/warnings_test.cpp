@@ -241,3 +241,19 @@ TEST_CASE("the signs that raise an urgency are exactly those that do so alone, o
           == std::vector{Sign::breathing, Sign::neckSwelling, Sign::allergy, Sign::numbingReaction, Sign::severeIllness, Sign::strokeSigns,
                          Sign::vision});
 }
+
+TEST_CASE("worse is what is more urgent, has a reason more, or the same reason with more behind it", "[warnings]")
+{
+    const Finding calm{"thread-out", Urgency::nextWorkingDay, Side::none, {"thread-out"}};
+    const Finding sore{"thread-out", Urgency::callNow, Side::none, {"thread-out", "more-tender"}};
+    const Finding warm{"thread-out", Urgency::callNow, Side::none, {"thread-out", "warmer"}};
+    CHECK(isWorse(sore, calm));
+    CHECK_FALSE(isWorse(calm, sore));
+    CHECK_FALSE(isWorse(sore, sore));
+    CHECK(isWorse(warm, sore));
+
+    const auto fever = [](const char* reason) { return Finding{"fever", Urgency::callNow, Side::none, {reason}}; };
+    CHECK(isWorse(fever("temperature 39.5 C"), fever("temperature 38.0 C")));
+    CHECK_FALSE(isWorse(fever("temperature 38.0 C"), fever("temperature 39.5 C")));
+    CHECK(isWorse(fever("pain 10"), fever("pain 9")));
+}

@@ -1,0 +1,147 @@
+// What people at the desk did about findings, and what they say to who comes next.
+
+#include "core/desk/inside.h"
+
+#include "core/bytes/reader.h"
+#include "core/clock/iso8601.h"
+
+#include <algorithm>
+
+namespace ebbline::desk {
+
+namespace {
+
+/// Where a program kept the word before it went into the journal.
+constexpr const char* pinnedName = "hand-over";
+constexpr std::size_t longestWord = 4000;
+
+std::vector<records::OperationName> namesOfWordsUp(const journal::State& state)
+{
+    std::vector<records::OperationName> names;
+    for (const auto& [id, word] : state.wordsUp())
+        names.push_back({id.device, id.number});
+    return names;
+}
+
+}  // namespace
+
+Done Desk::act(const recovery::CourseId& id, const std::string& finding, records::Act act, records::Outcome outcome,
+               const std::string& note)
+{
+    const auto done = actOn(id, {finding}, act, outcome, note);
+    return done ? Done{} : Done(fail(done.error()));
+}
+
+Result<std::vector<journal::OperationId>> Desk::actOn(const recovery::CourseId& id, const std::vector<std::string>& keys,
+                                                      records::Act act, records::Outcome outcome, const std::string& note)
+{
+    const journal::CourseState* found = m_inside->course(id);
+    if (!found)
+        return fail(Reason::notFound, "course: unknown");
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "act: nobody is named at the desk");
+    if (act == records::Act::closed && outcome == records::Outcome::none)
+        return fail(Reason::notEnough, "act: closing needs an outcome");
+    const auto findings = triage::findingsOf(*found, m_inside->now());
+    std::vector<records::Body> bodies;
+    for (const std::string& key : keys) {
+        if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == key; }))
+            return fail(Reason::notFound, "finding: the course has no such finding");
+        bodies.push_back(records::FindingActed{id, key, act, outcome, m_inside->person, note, m_inside->now()});
+    }
+    if (bodies.empty())
+        return std::vector<journal::OperationId>{};
+    return m_inside->vault.append(bodies, m_inside->now());
+}
+
+Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::OperationId>& acts)
+{
+    const journal::CourseState* found = m_inside->course(id);
+    if (!found)
+        return fail(Reason::notFound, "course: unknown");
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "act: nobody is named at the desk");
+    std::vector<records::Body> bodies;
+    for (const journal::OperationId& act : acts) {
+        if (std::ranges::find(found->actOperations, act) == found->actOperations.end())
+            return fail(Reason::notFound, "act: the course has no such act");
+        if (!found->actsTakenBack.contains(act))
+            bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
+    }
+    if (bodies.empty())
+        return fail(Reason::alreadyExists, "act: it is taken back");
+    const auto appended = m_inside->vault.append(bodies, m_inside->now());
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+Done Desk::recordFollowUp(const records::FollowUpRecorded& followUp, const Closings& closings)
+{
+    const journal::CourseState* found = m_inside->course(followUp.course);
+    if (!found)
+        return fail(Reason::notFound, "course: unknown");
+    const clock::Moment now = m_inside->now();
+    const auto findings = triage::findingsOf(*found, now);
+    std::vector<records::Body> bodies;
+    for (const auto& [key, outcome] : closings) {
+        if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == key; }))
+            return fail(Reason::notFound, "finding: the course has no such finding");
+        if (outcome == records::Outcome::none)
+            return fail(Reason::notEnough, "act: closing needs an outcome");
+        bodies.push_back(records::FindingActed{followUp.course, key, records::Act::closed, outcome, m_inside->person, {}, now});
+    }
+    records::FollowUpRecorded complete = followUp;
+    complete.by = m_inside->person;
+    complete.at = now;
+    bodies.push_back(complete);
+    const auto appended = m_inside->vault.append(bodies, now);
+    return appended ? Done{} : Done(fail(appended.error()));
+}
+
+Done Desk::handOver(const std::string& text)
+{
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "hand-over: nobody is named at the desk");
+    if (text.empty())
+        return fail(Reason::notEnough, "hand-over: it is empty");
+    if (text.size() > longestWord)
+        return fail(Reason::tooLarge, "hand-over: it is too long");
+    return m_inside->append(records::WordHandedOver{text, namesOfWordsUp(m_inside->vault.state()), m_inside->person, m_inside->now()});
+}
+
+Done Desk::takeWordsDown()
+{
+    auto up = namesOfWordsUp(m_inside->vault.state());
+    if (up.empty())
+        return {};
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "hand-over: nobody is named at the desk");
+    return m_inside->append(records::WordHandedOver{{}, std::move(up), m_inside->person, m_inside->now()});
+}
+
+std::vector<records::WordHandedOver> Desk::wordsUp() const
+{
+    std::vector<records::WordHandedOver> words;
+    for (const auto& [id, word] : m_inside->vault.state().wordsUp())
+        words.push_back(*word);
+    return words;
+}
+
+Done Desk::adoptPinnedWord()
+{
+    const auto kept = m_inside->vault.kept(pinnedName);
+    if (!kept)
+        return kept.error().reason == Reason::notFound ? Done{} : Done(fail(kept.error()));
+    bytes::Reader reader(*kept);
+    const auto text = [&reader] {
+        const bytes::View raw = reader.block(longestWord);
+        return std::string(raw.begin(), raw.end());
+    };
+    const std::string by = text();
+    const auto at = clock::parseIso8601(text());
+    const std::string word = text();
+    if (!reader.atEnd() || !at || word.empty())
+        return fail(Reason::malformed, "hand-over: the word that was pinned cannot be read");
+    return m_inside->append(records::WordHandedOver{word, {}, by, *at}, {}, {pinnedName});
+}
+
+}  // namespace ebbline::desk

@@ -1,0 +1,77 @@
+// What is noted at the desk can be taken back, and a word goes to every desk.
+
+#include "tests/core/desk/clinic_world.h"
+
+using namespace ebbline;
+using records::Act;
+
+TEST_CASE("taking, calling and bringing forward can be taken back, and stay on record", "[desk][acts]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    world.clock.advance(std::chrono::hours(30));
+    auto entry = world.entryOf(phone, 3, 3);
+    entry.present = {recovery::Sign::thickFluid, recovery::Sign::bleeding};
+    REQUIRE(phone.record(entry));
+    world.syncPhone(phone);
+    world.syncDesk();
+    std::vector<std::string> keys;
+    for (const auto& finding : world.desk.queue().front().findings)
+        keys.push_back(finding.key);
+    REQUIRE(keys.size() == 2);
+
+    for (const Act act : {Act::taken, Act::called, Act::visitBroughtForward}) {
+        const auto done = world.desk.actOn(course, keys, act);
+        REQUIRE(done);
+        REQUIRE(done->size() == 2);
+        CHECK(world.desk.queue().front().touched);
+
+        REQUIRE(world.desk.takeBack(course, *done));
+
+        const auto row = world.desk.queue().front();
+        CHECK_FALSE(row.touched);
+        CHECK_FALSE(row.takenBy);
+        CHECK(triage::isOverdue(row, world.inDays(1)));
+        CHECK(world.desk.takeBack(course, *done).error().reason == Reason::alreadyExists);
+    }
+    CHECK(world.desk.course(course)->state->acts.size() == 6);
+    CHECK(world.desk.takeBack(course, {{world.desk.vault().device(), 900}}).error().reason == Reason::notFound);
+    CHECK_FALSE(world.desk.actOn(course, {keys.front(), "w/none"}, Act::taken));
+    CHECK(world.desk.course(course)->state->acts.size() == 6);
+}
+
+TEST_CASE("a word to who comes next is up with its author until the next one or until it is taken down", "[desk][acts]")
+{
+    test::ClinicWorld world;
+    CHECK(world.desk.wordsUp().empty());
+    CHECK_FALSE(world.desk.handOver(""));
+    CHECK(world.desk.handOver(std::string(4001, 'a')).error().reason == Reason::tooLarge);
+
+    REQUIRE(world.desk.handOver("Ring the first two."));
+    REQUIRE(world.desk.handOver("All rung."));
+
+    REQUIRE(world.desk.wordsUp().size() == 1);
+    CHECK(world.desk.wordsUp().front().text == "All rung.");
+    CHECK(world.desk.wordsUp().front().by == "Dr. Ada Lund");
+    REQUIRE(world.desk.takeWordsDown());
+    CHECK(world.desk.wordsUp().empty());
+}
+
+TEST_CASE("a word that an older program pinned at one desk goes into the journal with its author and its time", "[desk][acts]")
+{
+    test::ClinicWorld world;
+    REQUIRE(world.desk.adoptPinnedWord());
+    CHECK(world.desk.wordsUp().empty());
+    const std::string_view by = "Dr. Jonas Feld", at = "2027-02-28T19:30:00+01:00", word = "The left one has no phone.";
+    REQUIRE(world.desk.vault().keep("hand-over", bytes::Writer().block(bytes::viewOf(by)).block(bytes::viewOf(at)).block(bytes::viewOf(word)).bytes()));
+
+    REQUIRE(world.desk.adoptPinnedWord());
+    REQUIRE(world.desk.adoptPinnedWord());
+
+    REQUIRE(world.desk.wordsUp().size() == 1);
+    CHECK(world.desk.wordsUp().front().text == word);
+    CHECK(world.desk.wordsUp().front().by == by);
+    CHECK(world.desk.wordsUp().front().at.at == test::momentAt("2027-02-28T19:30:00+01:00").at);
+    CHECK_FALSE(world.desk.vault().kept("hand-over"));
+}
