@@ -114,7 +114,7 @@ Json watchJson(const LearnReport& report)
     return json;
 }
 
-Json poolJson(const Answer<Pool>& pool)
+Json poolJson(const learning::Answer<Pool>& pool)
 {
     if (!pool)
         return lackJson(pool.error());
