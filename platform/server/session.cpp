@@ -96,16 +96,18 @@ asio::awaitable<mailbox::Response> respond(std::shared_ptr<Shared> shared, mailb
     const auto waiter = std::make_shared<Waiter>(co_await asio::this_coro::executor);
     waiter->timer.expires_after(wait->time);
     // Registered before a look, so that nothing can arrive unseen in between.
-    std::optional<Waiting::For> what;
-    if (wait->mailbox) {
+    Waiting::For what = std::int64_t{0};
+    bool registered = wait->mailbox.has_value();
+    if (registered) {
         what = *wait->mailbox;
-        shared->waiting.add(*what, waiter);
+        shared->waiting.add(what, waiter);
     }
     mailbox::Response answer = co_await ask(shared, request, address);
-    if (!what && answer.status == 200) {
+    if (!registered && answer.status == 200) {
         // Whose desk it is, the first look has told: a second one follows at once.
+        registered = true;
         what = answer.clinic;
-        shared->waiting.add(*what, waiter);
+        shared->waiting.add(what, waiter);
         if (!mailbox::Service::endsWait(request, answer))
             answer = co_await ask(shared, request, address, true);
     }
@@ -119,8 +121,8 @@ asio::awaitable<mailbox::Response> respond(std::shared_ptr<Shared> shared, mailb
         if (over)
             break;
     }
-    if (what)
-        shared->waiting.remove(*what, waiter);
+    if (registered)
+        shared->waiting.remove(what, waiter);
     co_return answer;
 }
 

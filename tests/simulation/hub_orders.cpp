@@ -1,8 +1,10 @@
 // hub_orders [--stride n] [--from n] [--minutes n] [--show n]
 //
-// A small model with its hub, whole: a phone writes two entries and syncs, a desk writes a message and syncs, and every
-// order in which those writes and the requests of both runs can take place is gone through, over the programs' own core
-// and the hub's own store. Then each of those orders again, with one fault at one request: every kind at every request.
+// A small model with its hub, whole: a phone writes an entry and syncs, a desk writes a message and syncs, and the phone's
+// patient writes another entry at any moment of it. Every order in which the requests of both runs and that entry can take
+// place is gone through, over the programs' own core and the hub's own store. (What a device does alone, between two of its own
+// requests, is the same before and after what the other one does meanwhile, and is tried at one of those places.)
+// Then each of those orders again, with one fault at one request: every kind at every request.
 // After each, the network heals, and both must show the same bytes, nothing acknowledged missing, and nothing claimed
 // that is not so. `--stride n` takes every n-th run alone; the first is `--from`.
 
@@ -59,15 +61,21 @@ private:
     std::optional<std::pair<mailbox::Request, std::function<void(Result<mailbox::Response>)>>> m_held;
 };
 
-/// One device's part: its writes, then a run, a request at a time.
+/// One device's run, a request at a time.
 struct Part {
     World::Device* device = nullptr;
-    std::size_t writesLeft = 0;
-    bool begun = false, over = false;
+    bool over = false;
     Gate gate;
-
-    bool isDone() const { return over; }
 };
+
+/// What happens next.
+enum class Step : std::uint8_t { phoneRequest, deskRequest, phoneWrites };
+
+/// One place in an order where there was a choice.
+struct Choice {
+    std::size_t taken = 0, among = 1;
+};
+using Order = std::vector<Choice>;
 
 struct Totals {
     std::uint64_t runs = 0, orders = 0, requests = 0, problems = 0, gaps = 0;
@@ -77,52 +85,56 @@ struct Totals {
 
 class Play {
 public:
-    Play(World& world, const std::vector<bool>& choices, Fault fault, Totals& totals)
-        : m_world(world), m_choices(choices), m_fault(fault), m_totals(totals)
+    Play(World& world, const Order& order, Fault fault, Totals& totals) : m_world(world), m_order(order), m_fault(fault), m_totals(totals)
     {
-        m_parts[0].device = &world.phone(0);
-        m_parts[0].writesLeft = 2;
-        m_parts[1].device = &world.desk();
-        m_parts[1].writesLeft = 1;
+        m_phone.device = &world.phone(0);
+        m_desk.device = &world.desk();
     }
 
     void run()
     {
-        while (!m_parts[0].isDone() || !m_parts[1].isDone())
-            step(m_parts[choose() ? 1 : 0]);
+        m_world.writeEntry(*m_phone.device);
+        m_world.writeMessage(*m_desk.device);
+        begin(m_phone);
+        begin(m_desk);
+        while (!m_phone.over || !m_desk.over || !m_wrote)
+            step(choose());
     }
 
-    /// What was chosen where there was a choice: false the phone, true the desk.
-    const std::vector<bool>& taken() const { return m_taken; }
+    const Order& taken() const { return m_taken; }
     std::size_t requests() const { return m_requests; }
     bool struck() const { return m_struck; }
     std::vector<std::string> wrong;
 
 private:
-    bool choose()
+    Step choose()
     {
-        if (m_parts[0].isDone() || m_parts[1].isDone())
-            return m_parts[0].isDone();
-        const bool desk = m_taken.size() < m_choices.size() && m_choices[m_taken.size()];
-        m_taken.push_back(desk);
-        return desk;
+        std::vector<Step> possible;
+        if (!m_phone.over)
+            possible.push_back(Step::phoneRequest);
+        if (!m_desk.over)
+            possible.push_back(Step::deskRequest);
+        if (!m_wrote && (m_last != Step::deskRequest || possible.empty()))
+            possible.push_back(Step::phoneWrites);
+        // After a fault there may be less to choose from than there was.
+        const std::size_t wanted = m_taken.size() < m_order.size() ? m_order[m_taken.size()].taken : 0;
+        const std::size_t taken = std::min(wanted, possible.size() - 1);
+        m_taken.push_back({taken, possible.size()});
+        return m_last = possible[taken];
     }
 
-    void step(Part& part)
+    void step(Step what)
     {
-        if (part.writesLeft > 0) {
-            --part.writesLeft;
-            return part.device->diary ? m_world.writeEntry(*part.device) : m_world.writeMessage(*part.device);
+        if (what == Step::phoneWrites) {
+            m_wrote = true;
+            return m_world.writeEntry(*m_phone.device);
         }
-        if (!part.begun)
-            return begin(part);
-        serve(part);
+        serve(what == Step::phoneRequest ? m_phone : m_desk);
         m_world.checkClaims(wrong);
     }
 
     void begin(Part& part)
     {
-        part.begun = true;
         const std::uint64_t life = part.device->life;
         const auto done = [this, &part, life](const sync::Report& report) {
             if (life != part.device->life)
@@ -199,11 +211,13 @@ private:
     }
 
     World& m_world;
-    const std::vector<bool>& m_choices;
+    const Order& m_order;
     Fault m_fault;
     Totals& m_totals;
-    std::array<Part, 2> m_parts{};
-    std::vector<bool> m_taken;
+    Part m_phone, m_desk;
+    bool m_wrote = false;
+    Step m_last = Step::phoneRequest;
+    Order m_taken;
     std::size_t m_requests = 0;
     bool m_struck = false;
 };
@@ -216,17 +230,17 @@ public:
     }
 
     struct Outcome {
-        std::vector<bool> taken;
+        Order taken;
         std::size_t requests = 0;
         bool good = true, struck = false;
     };
 
-    Outcome play(const std::vector<bool>& choices, Fault fault, std::uint64_t number)
+    Outcome play(const Order& order, Fault fault, std::uint64_t number)
     {
         Trace trace(number == m_show ? [](const std::string& line) { std::fputs(line.c_str(), stdout); }
                                      : std::function<void(const std::string&)>());
         World world(m_from, m_folder, m_seed, trace, false);
-        Play play(world, choices, fault, totals);
+        Play play(world, order, fault, totals);
         play.run();
         constexpr int rounds = 12;
         (void)world.heal(rounds);
@@ -254,14 +268,14 @@ private:
 };
 
 /// The order after this one, deepest choice first; empty after the last.
-std::optional<std::vector<bool>> following(std::vector<bool> taken)
+std::optional<Order> following(Order order)
 {
-    while (!taken.empty() && taken.back())
-        taken.pop_back();
-    if (taken.empty())
+    while (!order.empty() && order.back().taken + 1 == order.back().among)
+        order.pop_back();
+    if (order.empty())
         return std::nullopt;
-    taken.back() = true;
-    return taken;
+    ++order.back().taken;
+    return order;
 }
 
 }  // namespace
@@ -281,9 +295,9 @@ int main(int argc, char** argv)
 
     std::uint64_t number = 0, orders = 0, missed = 0;
     bool good = true, whole = true;
-    for (std::optional<std::vector<bool>> choices = std::vector<bool>{}; choices && good;) {
+    for (std::optional<Order> next = Order{}; next && good;) {
         // The order itself is played whatever the stride: it says where the next one begins, and how many requests it has.
-        const auto order = explorer.play(*choices, {}, number);
+        const auto order = explorer.play(*next, {}, number);
         ++orders;
         good = order.good;
         for (std::size_t request = 0; request < order.requests && good; ++request)
@@ -300,7 +314,7 @@ int main(int argc, char** argv)
                 missed += faulty.struck ? 0 : 1;
             }
         ++number;
-        choices = whole ? following(order.taken) : std::nullopt;
+        next = whole ? following(order.taken) : std::nullopt;
     }
 
     const Totals& t = explorer.totals;

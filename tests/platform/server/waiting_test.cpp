@@ -11,6 +11,16 @@ using namespace ebbline;
 using namespace ebbline::test;
 using namespace std::chrono_literals;
 
+namespace {
+
+/// Asks, and waits for the answer for longer than a hub does.
+std::string answerTo(Mailboxed& world, const std::string& request)
+{
+    return RawClient(world.hub.server->port(), 1, 40s).ask(request);
+}
+
+}  // namespace
+
 TEST_CASE("a waiting desk hears of a new envelope at once", "[server]")
 {
     Mailboxed world;
@@ -42,9 +52,9 @@ TEST_CASE("a desk that waits for its whole clinic hears of any of its mailboxes 
     std::string heard, otherHeard;
     std::atomic<bool> otherAnswered = false;
     const auto begunAt = world.hub.clock.now();
-    std::thread desk([&] { heard = world.hub.ask(world.desk.http("GET", "/v1/news", "wait=20", {}, begunAt)); });
+    std::thread desk([&] { heard = answerTo(world, world.desk.http("GET", "/v1/news", "wait=20", {}, begunAt)); });
     std::thread other([&] {
-        otherHeard = RawClient(world.hub.server->port(), 1, 20s).ask(otherDesk.http("GET", "/v1/news", "wait=4", {}, begunAt));
+        otherHeard = answerTo(world, otherDesk.http("GET", "/v1/news", "wait=10", {}, begunAt));
         otherAnswered = true;
     });
     for (int i = 0; i < 300 && world.hub.server->figures().waiting < 2; ++i)
@@ -70,7 +80,7 @@ TEST_CASE("news that a desk knows already do not end its wait, until more is put
     CHECK(statusOf(world.hub.ask(world.put(1, world.envelope()))) == 200);
     const std::string query = "wait=20&known=" + mailbox::knownNews(world.mailbox.view());
     std::string heard;
-    std::thread desk([&] { heard = world.hub.ask(world.desk.http("GET", "/v1/news", query, {}, world.hub.clock.now())); });
+    std::thread desk([&] { heard = answerTo(world, world.desk.http("GET", "/v1/news", query, {}, world.hub.clock.now())); });
     for (int i = 0; i < 300 && world.hub.server->figures().waiting == 0; ++i)
         std::this_thread::sleep_for(10ms);
     std::this_thread::sleep_for(300ms);
@@ -101,7 +111,7 @@ TEST_CASE("stopping answers a desk that waits for its clinic", "[server]")
 {
     Mailboxed world;
     std::string heard;
-    std::thread desk([&] { heard = world.hub.ask(world.desk.http("GET", "/v1/news", "wait=20", {}, world.hub.clock.now())); });
+    std::thread desk([&] { heard = answerTo(world, world.desk.http("GET", "/v1/news", "wait=20", {}, world.hub.clock.now())); });
     for (int i = 0; i < 300 && world.hub.server->figures().waiting == 0; ++i)
         std::this_thread::sleep_for(10ms);
     const auto began = std::chrono::steady_clock::now();
