@@ -13,7 +13,7 @@ ColumnLayout {
     property bool asksPassphrase: true
     property list<string> seconds: []
     property string problem
-    readonly property alias passphrase: proof.field.text
+    readonly property string passphrase: proof.field.text
     property int second: -1
     property bool fresh: false  // turns true when what was typed is to go
 

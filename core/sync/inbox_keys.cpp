@@ -4,6 +4,7 @@
 
 #include "core/bytes/reader.h"
 #include "core/sync/key_change.h"
+#include "core/sync/least_version.h"
 #include "core/sync/messages.h"
 #include "core/sync/outbox.h"
 
@@ -101,7 +102,11 @@ Result<std::optional<Error>> Inbox::takeAsk(const AskAgain& ask)
         const auto again = m_vault.sealAgain(m_post.mailbox, ask.held);
         if (!again)
             return fail(again.error());
-        return *again ? oweAgain((*again)->first) : Done{};
+        if (!*again)
+            return {};
+        // What the clinic asks for at least may stand among what is passed over.
+        const Done told = m_vault.keep(toldLeastName(m_post.mailbox), {});
+        return told ? oweAgain((*again)->first) : told;
     });
     return done ? Result<Answer>(Answer()) : fail(done.error());
 }

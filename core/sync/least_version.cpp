@@ -12,6 +12,7 @@ std::string nameOf(const crypto::SigningPublicKey& root) { return "least-version
 
 }  // namespace
 
+std::string toldLeastName(const envelope::MailboxId& mailbox) { return "told-least/" + bytes::toHex(mailbox.view()); }
 std::string newerStatementName(const envelope::MailboxId& mailbox) { return "newer-statement/" + bytes::toHex(mailbox.view()); }
 
 Result<std::optional<bytes::Bytes>> signedLeastVersion(const vault::Vault& vault, const crypto::SigningPublicKey& root)

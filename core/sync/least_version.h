@@ -18,6 +18,8 @@ Done keepLeastVersion(vault::Vault& vault, const crypto::SigningPublicKey& root,
 /// Whether a clinic asks for more than this program speaks.
 bool isTooOld(const vault::Vault& vault, const crypto::SigningPublicKey& root);
 
+/// Under this name a desk keeps which one a mailbox was told, as its hash.
+std::string toldLeastName(const envelope::MailboxId& mailbox);
 /// Under this name a vault keeps a signed statement of a kind that a newer program knows: it was passed over, not understood.
 std::string newerStatementName(const envelope::MailboxId& mailbox);
 

@@ -12,11 +12,6 @@ namespace ebbline::sync {
 
 namespace {
 
-std::string toldLeastName(const envelope::MailboxId& mailbox)
-{
-    return "told-least/" + bytes::toHex(mailbox.view());
-}
-
 std::string headsName(const envelope::MailboxId& mailbox)
 {
     return "heads-told/" + bytes::toHex(mailbox.view());
