@@ -267,7 +267,7 @@ TEST_CASE("without a time the phone gets the day alone, and with one that time",
         room.board().setFollowUp(QStringLiteral("2027-04-15"));
         if (timed) {
             room.board().setFollowUpTime(QStringLiteral("10:30"));
-            CHECK(room.board().followUpText().contains(QLatin1String("April 15, 2027")));
+            CHECK(room.board().followUpText().contains(QLatin1String("15 April 2027")));
             CHECK(room.board().followUpText().contains(QLatin1String("10:30")));
         }
         room.meet();
@@ -288,8 +288,8 @@ TEST_CASE("a follow-up before the treatment, or long after it, is refused with t
     for (const auto* day : {"2027-03-20", "2027-03-22", "2027-05-22"}) {
         room.board().setFollowUp(QString::fromLatin1(day));
         CHECK(room.board().blocked().contains(QLatin1String("1 to 60 days after the treatment")));
-        CHECK(room.board().blocked().contains(QLatin1String("March 23, 2027")));
-        CHECK(room.board().blocked().contains(QLatin1String("May 21, 2027")));
+        CHECK(room.board().blocked().contains(QLatin1String("23 March 2027")));
+        CHECK(room.board().blocked().contains(QLatin1String("21 May 2027")));
         room.board().start();
         CHECK(room.board().isChoosing());
     }

@@ -74,7 +74,7 @@ TEST_CASE("a draft of another day is recorded only once somebody says when the t
     draft.editor().setStep(3);
 
     REQUIRE(draft.editor().missing().size() == 1);
-    CHECK(draft.editor().missing().first().contains(QLatin1String("March 22, 2027")));
+    CHECK(draft.editor().missing().first().contains(QLatin1String("22 March 2027")));
     CHECK_FALSE(draft.record());
 
     SECTION("it was just now")
