@@ -20,7 +20,7 @@ ColumnLayout {
             required property int index
             required property var modelData
 
-            primary: index === 0
+            primary: index === 0 && !root.board.choosingPlace
             tone: modelData.emergency ? Theme.emergency : root.tone
             text: qsTr("%1: %2").arg(modelData.title).arg("\u2066" + modelData.number.replace(/ /g, "\u00a0") + "\u2069")
             hint: qsTr("Calls this number")

@@ -41,6 +41,7 @@ class WarningBoard : public QObject {
     /// Numbers in the order to try them: for an emergency the emergency number first.
     Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
     Q_PROPERTY(QString callHint READ callHint NOTIFY changed FINAL)  ///< for whom the numbers are; empty: of her clinic
+    Q_PROPERTY(bool choosingPlace READ isChoosingPlace NOTIFY changed FINAL)  ///< of several places, which is hers is not known: none leads
     Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed FINAL)
     Q_PROPERTY(QStringList emergencySigns READ emergencySigns NOTIFY changed FINAL)
     Q_PROPERTY(QStringList callSigns READ callSigns NOTIFY changed FINAL)  ///< for the clinic, the same day
@@ -69,6 +70,7 @@ public:
     QString readHint() const;
     QList<CallLine> calls() const;
     QString callHint() const;
+    bool isChoosingPlace() const { return !m_home.contacts() && calls().size() > 1; }
     /// Where the phone says that it is used; at first as the system says.
     void setRegion(QLocale::Territory region);
     QString clinicName() const;

@@ -49,11 +49,16 @@ TEST_CASE("before a clinic is joined, the emergency number is that of the phone'
     CHECK(board.calls().first().number == QLatin1String(number));
     CHECK(board.calls().first().title == QLatin1String(title));
     CHECK_FALSE(board.callHint().isEmpty());
+    CHECK_FALSE(board.isChoosingPlace());
 }
 
 TEST_CASE("in a region whose number is not known, all that are known stand there with their places", "[diary][call][safety]")
 {
     const auto region = GENERATE(QLocale::AnyTerritory, QLocale::Antarctica);
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    program->warning()->setRegion(region);
+    CHECK(program->warning()->isChoosingPlace());  // none of them is filled, as if it were hers
     const auto numbers = diaryapp::emergencyNumbersIn(region);
     CHECK(numbers.size() == 7);
     for (const auto& number : numbers)

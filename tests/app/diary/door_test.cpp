@@ -204,6 +204,7 @@ TEST_CASE("whom to call is there before joining, after it, and while the diary i
     {
         auto fresh = patient.program(QStringLiteral("en"));
         fresh->openCall();
+        fresh->warning()->setRegion(QLocale::Germany);
         REQUIRE(fresh->warning()->calls().size() == 1);
         CHECK(fresh->warning()->calls().first().number == QLatin1String("112"));
         CHECK(fresh->warning()->calls().first().title.contains(QLatin1String("European Union")));
