@@ -95,8 +95,13 @@ void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
     for (Finding& finding : findings) {
         for (std::size_t i = 0; i < course.acts.size(); ++i) {
             const records::FindingActed& act = course.acts[i];
-            if (course.takenBack(i) || !speaksOf(act, finding))
+            if (course.takenBack(i))
                 continue;
+            if (!speaksOf(act, finding)) {
+                if (finding.entry && act.finding.starts_with(finding.subject))
+                    finding.actsBefore.push_back(act);
+                continue;
+            }
             finding.acts.push_back(act);
             if (act.act == records::Act::closed)
                 finding.open = false;

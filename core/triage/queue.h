@@ -21,6 +21,8 @@ struct Finding {
     int day = 0;            ///< day of recovery
     std::vector<records::FindingActed> acts;  ///< what people did about this finding and nobody took back, oldest first
     bool open = true;       ///< not closed by an act
+    /// Of a warning that a correction made worse: what people did about it as it stood before.
+    std::vector<records::FindingActed> actsBefore = {};
 };
 
 /// All findings of a course, newest first. Every entry that has arrived counts, as it was written, also

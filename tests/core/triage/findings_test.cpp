@@ -77,6 +77,9 @@ TEST_CASE("a correction that makes a closed sign more urgent opens it again, tou
     CHECK(course.only().urgency == Urgency::callNow);
     CHECK(course.only().open);
     CHECK(course.only().acts.empty());
+    // What was done about it before is told, and counts for nothing.
+    REQUIRE(course.only().actsBefore.size() == 2);
+    CHECK(course.only().actsBefore.back().act == Act::closed);
 }
 
 TEST_CASE("a fever that is corrected upwards opens again, and one that is corrected downwards does not", "[triage]")
