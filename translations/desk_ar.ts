@@ -288,6 +288,11 @@
             <source>Correction not opened yet; %1 opened an earlier version, %2</source>
             <translation>لم يُفتح التصحيح بعد؛ فتح %1 نسخة سابقة، %2</translation>
         </message>
+        <message>
+            <source>Before it was worse: %1</source>
+            <comment>an act</comment>
+            <translation>قبل أن يسوء: %1</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -827,16 +832,24 @@
             <translation>المضاعفات</translation>
         </message>
         <message>
-            <source>An uncomplicated course</source>
-            <translation>مسار بلا مضاعفات</translation>
-        </message>
-        <message>
             <source>Open questions</source>
             <translation>أسئلة مفتوحة</translation>
         </message>
         <message>
             <source>Record and close the course</source>
             <translation>تسجيل وإغلاق المسار</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course?</source>
+            <translation>مسار بلا مضاعفات؟</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>نعم</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>لا</translation>
         </message>
     </context>
     <context>
@@ -3184,6 +3197,14 @@
             <source>Say who is at the desk.</source>
             <translation>قل من على المكتب.</translation>
         </message>
+        <message>
+            <source>Say whether the course was uncomplicated.</source>
+            <translation>اذكر هل كان المسار بلا مضاعفات.</translation>
+        </message>
+        <message>
+            <source>Say what became of it: %1.</source>
+            <translation>اذكر ما آل إليه الأمر: %1.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::HubWatch</name>
@@ -3703,6 +3724,22 @@
         <message>
             <source>Not opened</source>
             <translation>غير مفتوحة</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>اتصل أيضًا بسبب: %1</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>جرى الاتصال: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>قُدّم الموعد: %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>أُخذت: %1</translation>
         </message>
     </context>
     <context>
@@ -5485,6 +5522,10 @@
             <source>Not now</source>
             <translation>ليس الآن</translation>
         </message>
+        <message>
+            <source>Why</source>
+            <translation>لماذا</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5504,6 +5545,18 @@
         <message>
             <source>Her diary is in %1.</source>
             <translation>لغة مفكرة المريضة: %1.</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>جرى الاتصال: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>قُدّم الموعد: %1</translation>
+        </message>
+        <message>
+            <source>Not reached: %1</source>
+            <translation>لم يُوصل إلى: %1</translation>
         </message>
     </context>
     <context>
@@ -5680,6 +5733,14 @@
         <message>
             <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
             <translation>نُسخ كنص. من يستعمل هذا الحاسوب يستطيع لصقه: الصقه سريعًا ثم انسخ شيئًا آخر.</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>اتصل أيضًا بسبب: %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>سحبه %1</translation>
         </message>
     </context>
     <context>
@@ -6374,6 +6435,14 @@
             <source>Newer program asked for</source>
             <translation>طُلب برنامج أحدث</translation>
         </message>
+        <message>
+            <source>Finding: taken back what was noted</source>
+            <translation>ملاحظة: سُحب ما دُوِّن</translation>
+        </message>
+        <message>
+            <source>Word to who takes over</source>
+            <translation>كلمة لمن يتسلّم</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6897,6 +6966,66 @@
         <message>
             <source>The treatment</source>
             <translation>المعالجة</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueAlarm</name>
+        <message numerus="yes">
+            <source>%Ln wait(s) too long</source>
+            <translation>
+                <numerusform>%Ln ينتظر وقتًا أطول من اللازم</numerusform>
+                <numerusform>%Ln ينتظر وقتًا أطول من اللازم</numerusform>
+                <numerusform>%Ln ينتظران وقتًا أطول من اللازم</numerusform>
+                <numerusform>%Ln ينتظرون وقتًا أطول من اللازم</numerusform>
+                <numerusform>%Ln ينتظرون وقتًا أطول من اللازم</numerusform>
+                <numerusform>%Ln ينتظرون وقتًا أطول من اللازم</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln في القائمة ينتظر وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
+                <numerusform>%Ln في القائمة ينتظر وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
+                <numerusform>%Ln في القائمة ينتظران وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
+                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
+                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
+                <numerusform>%Ln في القائمة ينتظرون وقتًا أطول من اللازم ولا أحد يتولى الأمر.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Locked since %1. While it is locked, this desk asks the hub for nothing: what comes now shows when you unlock it.</source>
+            <translation>مقفل منذ: %1. ما دام مقفلًا لا يسأل هذا المكتب المحور عن شيء: ما يصل الآن يظهر عند فتح القفل.</translation>
+        </message>
+        <message>
+            <source>Notices on the desktop are not possible here: this computer offers no service for them. Only the open desk tells.</source>
+            <translation>الإشعارات على سطح المكتب غير ممكنة هنا: لا يوفر هذا الحاسوب خدمة لها. المكتب المفتوح وحده ينبّه.</translation>
+        </message>
+        <message>
+            <source>The computer did not take the last notice. Only the open desk tells for sure.</source>
+            <translation>لم يقبل الحاسوب الإشعار الأخير. المكتب المفتوح وحده ينبّه بيقين.</translation>
+        </message>
+        <message>
+            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>عندما يجب الاتصال بأحد الآن، أو ينتظر أحد وقتًا أطول من اللازم ولا أحد يتولى الأمر، يظهر إشعار بلا اسم على سطح المكتب. المكتب المقفل لا يعلم بشيء جديد.</translation>
+        </message>
+        <message>
+            <source>Somebody is to be called now. Open the desk.</source>
+            <translation>يجب الاتصال بأحد الآن. افتح المكتب.</translation>
+        </message>
+        <message>
+            <source>Clinic&apos;s desk</source>
+            <translation>مكتب العيادة</translation>
+        </message>
+        <message>
+            <source>Open the desk</source>
+            <translation>افتح المكتب</translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpAnswer</name>
+        <message>
+            <source>What became of it?</source>
+            <translation>ماذا آل إليه الأمر؟</translation>
         </message>
     </context>
 </TS>

@@ -276,6 +276,11 @@
             <source>Correction not opened yet; %1 opened an earlier version, %2</source>
             <translation>Korrektur noch nicht geöffnet; %1 hat eine frühere Fassung geöffnet, %2</translation>
         </message>
+        <message>
+            <source>Before it was worse: %1</source>
+            <comment>an act</comment>
+            <translation>Bevor es schlimmer war: %1</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -807,16 +812,24 @@
             <translation>Komplikationen</translation>
         </message>
         <message>
-            <source>An uncomplicated course</source>
-            <translation>Ein unkomplizierter Verlauf</translation>
-        </message>
-        <message>
             <source>Open questions</source>
             <translation>Offene Fragen</translation>
         </message>
         <message>
             <source>Record and close the course</source>
             <translation>Eintragen und Verlauf abschließen</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course?</source>
+            <translation>Ein unkomplizierter Verlauf?</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Ja</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Nein</translation>
         </message>
     </context>
     <context>
@@ -3052,6 +3065,14 @@
             <source>Say who is at the desk.</source>
             <translation>Sagen Sie, wer am Platz ist.</translation>
         </message>
+        <message>
+            <source>Say whether the course was uncomplicated.</source>
+            <translation>Sagen Sie, ob der Verlauf unkompliziert war.</translation>
+        </message>
+        <message>
+            <source>Say what became of it: %1.</source>
+            <translation>Sagen Sie, was daraus wurde: %1.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::HubWatch</name>
@@ -3511,6 +3532,22 @@
         <message>
             <source>Not opened</source>
             <translation>Ungeöffnet</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>Auch deswegen anrufen: %1</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Angerufen: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Termin vorgezogen: %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>Übernommen: %1</translation>
         </message>
     </context>
     <context>
@@ -5189,6 +5226,10 @@
             <source>Not now</source>
             <translation>Jetzt nicht</translation>
         </message>
+        <message>
+            <source>Why</source>
+            <translation>Warum</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5208,6 +5249,18 @@
         <message>
             <source>Her diary is in %1.</source>
             <translation>Das Tagebuch spricht %1.</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Angerufen: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Termin vorgezogen: %1</translation>
+        </message>
+        <message>
+            <source>Not reached: %1</source>
+            <translation>Nicht erreicht: %1</translation>
         </message>
     </context>
     <context>
@@ -5384,6 +5437,14 @@
         <message>
             <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
             <translation>Als Text kopiert. Wer diesen Rechner benutzt, kann ihn einfügen: fügen Sie ihn bald ein, dann kopieren Sie etwas anderes.</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>Auch deswegen anrufen: %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Zurückgenommen von %1</translation>
         </message>
     </context>
     <context>
@@ -6050,6 +6111,14 @@
             <source>Newer program asked for</source>
             <translation>Neueres Programm verlangt</translation>
         </message>
+        <message>
+            <source>Finding: taken back what was noted</source>
+            <translation>Befund: Vermerk zurückgenommen</translation>
+        </message>
+        <message>
+            <source>Word to who takes over</source>
+            <translation>Wort an die Ablösung</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6553,6 +6622,58 @@
         <message>
             <source>The treatment</source>
             <translation>Die Behandlung</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueAlarm</name>
+        <message numerus="yes">
+            <source>%Ln wait(s) too long</source>
+            <translation>
+                <numerusform>%Ln wartet zu lange</numerusform>
+                <numerusform>%Ln warten zu lange</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln in der Warteliste wartet zu lange, und niemand kümmert sich.</numerusform>
+                <numerusform>%Ln in der Warteliste warten zu lange, und niemand kümmert sich.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Locked since %1. While it is locked, this desk asks the hub for nothing: what comes now shows when you unlock it.</source>
+            <translation>Gesperrt seit: %1. Solange es gesperrt ist, fragt dieses Pult den Hub nach nichts: Was jetzt kommt, zeigt sich nach dem Entsperren.</translation>
+        </message>
+        <message>
+            <source>Notices on the desktop are not possible here: this computer offers no service for them. Only the open desk tells.</source>
+            <translation>Hinweise auf dem Bildschirm sind hier nicht möglich: Dieser Computer bietet keinen Dienst dafür. Nur das offene Pult meldet sich.</translation>
+        </message>
+        <message>
+            <source>The computer did not take the last notice. Only the open desk tells for sure.</source>
+            <translation>Der Computer hat den letzten Hinweis nicht angenommen. Sicher meldet sich nur das offene Pult.</translation>
+        </message>
+        <message>
+            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Wenn jemand jetzt anzurufen ist oder zu lange wartet und niemand sich kümmert, erscheint auf dem Bildschirm ein Hinweis ohne Namen. Ein gesperrtes Pult erfährt nichts Neues.</translation>
+        </message>
+        <message>
+            <source>Somebody is to be called now. Open the desk.</source>
+            <translation>Jemand ist jetzt anzurufen. Öffnen Sie das Pult.</translation>
+        </message>
+        <message>
+            <source>Clinic&apos;s desk</source>
+            <translation>Pult der Praxis</translation>
+        </message>
+        <message>
+            <source>Open the desk</source>
+            <translation>Pult öffnen</translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpAnswer</name>
+        <message>
+            <source>What became of it?</source>
+            <translation>Was wurde daraus?</translation>
         </message>
     </context>
 </TS>

@@ -689,4 +689,21 @@
             </translation>
         </message>
     </context>
+    <context>
+        <name>ebbline::deskapp::QueueAlarm</name>
+        <message numerus="yes">
+            <source>%Ln wait(s) too long</source>
+            <translation>
+                <numerusform>%Ln waits too long</numerusform>
+                <numerusform>%Ln wait too long</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln in the queue waits too long, and nobody is on it.</numerusform>
+                <numerusform>%Ln in the queue wait too long, and nobody is on it.</numerusform>
+            </translation>
+        </message>
+    </context>
 </TS>

@@ -276,6 +276,11 @@
             <source>Correction not opened yet; %1 opened an earlier version, %2</source>
             <translation>Corrección aún sin abrir; %1 abrió una versión anterior, %2</translation>
         </message>
+        <message>
+            <source>Before it was worse: %1</source>
+            <comment>an act</comment>
+            <translation>Antes de empeorar: %1</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -807,16 +812,24 @@
             <translation>Complicaciones</translation>
         </message>
         <message>
-            <source>An uncomplicated course</source>
-            <translation>Evolución sin complicaciones</translation>
-        </message>
-        <message>
             <source>Open questions</source>
             <translation>Cuestiones pendientes</translation>
         </message>
         <message>
             <source>Record and close the course</source>
             <translation>Registrar y cerrar el caso</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course?</source>
+            <translation>¿Evolución sin complicaciones?</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Sí</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>No</translation>
         </message>
     </context>
     <context>
@@ -3052,6 +3065,14 @@
             <source>Say who is at the desk.</source>
             <translation>Indique quién está en el puesto.</translation>
         </message>
+        <message>
+            <source>Say whether the course was uncomplicated.</source>
+            <translation>Indique si la evolución fue sin complicaciones.</translation>
+        </message>
+        <message>
+            <source>Say what became of it: %1.</source>
+            <translation>Indique qué resultó de esto: %1.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::HubWatch</name>
@@ -3511,6 +3532,22 @@
         <message>
             <source>Not opened</source>
             <translation>Sin abrir</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>También hay que llamar por: %1</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Llamada hecha: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Visita adelantada: %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>Asumido: %1</translation>
         </message>
     </context>
     <context>
@@ -5189,6 +5226,10 @@
             <source>Not now</source>
             <translation>Ahora no</translation>
         </message>
+        <message>
+            <source>Why</source>
+            <translation>Por qué</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5208,6 +5249,18 @@
         <message>
             <source>Her diary is in %1.</source>
             <translation>El diario está en %1.</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Llamada hecha: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Visita adelantada: %1</translation>
+        </message>
+        <message>
+            <source>Not reached: %1</source>
+            <translation>No contesta: %1</translation>
         </message>
     </context>
     <context>
@@ -5384,6 +5437,14 @@
         <message>
             <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
             <translation>Copiado como texto. Quien use este ordenador puede pegarlo: péguelo pronto y después copie otra cosa.</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>También hay que llamar por: %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
     <context>
@@ -6050,6 +6111,14 @@
             <source>Newer program asked for</source>
             <translation>Se pidió un programa más nuevo</translation>
         </message>
+        <message>
+            <source>Finding: taken back what was noted</source>
+            <translation>Hallazgo: se retiró lo anotado</translation>
+        </message>
+        <message>
+            <source>Word to who takes over</source>
+            <translation>Nota para el relevo</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6553,6 +6622,58 @@
         <message>
             <source>The treatment</source>
             <translation>El tratamiento</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueAlarm</name>
+        <message numerus="yes">
+            <source>%Ln wait(s) too long</source>
+            <translation>
+                <numerusform>%Ln espera demasiado</numerusform>
+                <numerusform>%Ln esperan demasiado</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln en la lista espera demasiado, y nadie lo atiende.</numerusform>
+                <numerusform>%Ln en la lista esperan demasiado, y nadie los atiende.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Locked since %1. While it is locked, this desk asks the hub for nothing: what comes now shows when you unlock it.</source>
+            <translation>Bloqueado desde: %1. Mientras está bloqueado, este puesto no consulta el servidor: lo que llegue ahora se verá al desbloquearlo.</translation>
+        </message>
+        <message>
+            <source>Notices on the desktop are not possible here: this computer offers no service for them. Only the open desk tells.</source>
+            <translation>Aquí no son posibles los avisos en el escritorio: este ordenador no ofrece un servicio para ellos. Solo avisa el puesto abierto.</translation>
+        </message>
+        <message>
+            <source>The computer did not take the last notice. Only the open desk tells for sure.</source>
+            <translation>El ordenador no aceptó el último aviso. Con seguridad solo avisa el puesto abierto.</translation>
+        </message>
+        <message>
+            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Cuando hay que llamar ya a alguien, o alguien espera demasiado sin que nadie lo atienda, aparece en el escritorio un aviso sin nombre. Un puesto bloqueado no recibe nada nuevo.</translation>
+        </message>
+        <message>
+            <source>Somebody is to be called now. Open the desk.</source>
+            <translation>Hay que llamar ya a alguien. Abra el puesto.</translation>
+        </message>
+        <message>
+            <source>Clinic&apos;s desk</source>
+            <translation>Puesto de la clínica</translation>
+        </message>
+        <message>
+            <source>Open the desk</source>
+            <translation>Abrir el puesto</translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpAnswer</name>
+        <message>
+            <source>What became of it?</source>
+            <translation>¿Qué resultó de esto?</translation>
         </message>
     </context>
 </TS>

@@ -276,6 +276,11 @@
             <source>Correction not opened yet; %1 opened an earlier version, %2</source>
             <translation>Correction pas encore ouverte ; %1 a ouvert une version antérieure, %2</translation>
         </message>
+        <message>
+            <source>Before it was worse: %1</source>
+            <comment>an act</comment>
+            <translation>Avant l’aggravation : %1</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -807,16 +812,24 @@
             <translation>Complications</translation>
         </message>
         <message>
-            <source>An uncomplicated course</source>
-            <translation>Suites simples, sans complication</translation>
-        </message>
-        <message>
             <source>Open questions</source>
             <translation>Questions en suspens</translation>
         </message>
         <message>
             <source>Record and close the course</source>
             <translation>Enregistrer et clore le suivi</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course?</source>
+            <translation>Des suites simples, sans complication ?</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Oui</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Non</translation>
         </message>
     </context>
     <context>
@@ -3052,6 +3065,14 @@
             <source>Say who is at the desk.</source>
             <translation>Indiquez qui est au poste.</translation>
         </message>
+        <message>
+            <source>Say whether the course was uncomplicated.</source>
+            <translation>Dites si les suites ont été simples, sans complication.</translation>
+        </message>
+        <message>
+            <source>Say what became of it: %1.</source>
+            <translation>Dites ce qu’il en est advenu : %1.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::HubWatch</name>
@@ -3511,6 +3532,22 @@
         <message>
             <source>Not opened</source>
             <translation>Non ouverts</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>Appeler aussi pour : %1</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Appel fait : %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Visite avancée : %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>Pris en charge : %1</translation>
         </message>
     </context>
     <context>
@@ -5189,6 +5226,10 @@
             <source>Not now</source>
             <translation>Pas maintenant</translation>
         </message>
+        <message>
+            <source>Why</source>
+            <translation>Pourquoi</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5208,6 +5249,18 @@
         <message>
             <source>Her diary is in %1.</source>
             <translation>Le journal est en %1.</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Appel fait : %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Visite avancée : %1</translation>
+        </message>
+        <message>
+            <source>Not reached: %1</source>
+            <translation>Pas joignable : %1</translation>
         </message>
     </context>
     <context>
@@ -5384,6 +5437,14 @@
         <message>
             <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
             <translation>Copié en texte. Toute personne utilisant cet ordinateur peut le coller : collez-le vite, puis copiez autre chose.</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>Appeler aussi pour : %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retiré par %1</translation>
         </message>
     </context>
     <context>
@@ -6050,6 +6111,14 @@
             <source>Newer program asked for</source>
             <translation>Programme plus récent demandé</translation>
         </message>
+        <message>
+            <source>Finding: taken back what was noted</source>
+            <translation>Constat : note retirée</translation>
+        </message>
+        <message>
+            <source>Word to who takes over</source>
+            <translation>Mot pour la relève</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6553,6 +6622,58 @@
         <message>
             <source>The treatment</source>
             <translation>Le traitement</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueAlarm</name>
+        <message numerus="yes">
+            <source>%Ln wait(s) too long</source>
+            <translation>
+                <numerusform>%Ln attend trop longtemps</numerusform>
+                <numerusform>%Ln attendent trop longtemps</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln dans la file attend trop longtemps, et personne ne s’en occupe.</numerusform>
+                <numerusform>%Ln dans la file attendent trop longtemps, et personne ne s’en occupe.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Locked since %1. While it is locked, this desk asks the hub for nothing: what comes now shows when you unlock it.</source>
+            <translation>Verrouillé depuis : %1. Tant qu’il est verrouillé, ce poste ne demande rien au hub : ce qui arrive maintenant se verra au déverrouillage.</translation>
+        </message>
+        <message>
+            <source>Notices on the desktop are not possible here: this computer offers no service for them. Only the open desk tells.</source>
+            <translation>Les avis sur le bureau ne sont pas possibles ici : cet ordinateur n’offre pas de service pour cela. Seul le poste ouvert prévient.</translation>
+        </message>
+        <message>
+            <source>The computer did not take the last notice. Only the open desk tells for sure.</source>
+            <translation>L’ordinateur n’a pas pris le dernier avis. Seul le poste ouvert prévient à coup sûr.</translation>
+        </message>
+        <message>
+            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Quand quelqu’un est à appeler maintenant, ou attend trop longtemps sans que personne s’en occupe, un avis sans nom s’affiche sur le bureau. Un poste verrouillé n’apprend rien de nouveau.</translation>
+        </message>
+        <message>
+            <source>Somebody is to be called now. Open the desk.</source>
+            <translation>Quelqu’un est à appeler maintenant. Ouvrez le poste.</translation>
+        </message>
+        <message>
+            <source>Clinic&apos;s desk</source>
+            <translation>Poste du cabinet</translation>
+        </message>
+        <message>
+            <source>Open the desk</source>
+            <translation>Ouvrir le poste</translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpAnswer</name>
+        <message>
+            <source>What became of it?</source>
+            <translation>Qu’en est-il advenu ?</translation>
         </message>
     </context>
 </TS>

@@ -276,6 +276,11 @@
             <source>Correction not opened yet; %1 opened an earlier version, %2</source>
             <translation>Correção ainda não aberta; %1 abriu uma versão anterior, %2</translation>
         </message>
+        <message>
+            <source>Before it was worse: %1</source>
+            <comment>an act</comment>
+            <translation>Antes de piorar: %1</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -807,16 +812,24 @@
             <translation>Complicações</translation>
         </message>
         <message>
-            <source>An uncomplicated course</source>
-            <translation>Evolução sem complicações</translation>
-        </message>
-        <message>
             <source>Open questions</source>
             <translation>Questões em aberto</translation>
         </message>
         <message>
             <source>Record and close the course</source>
             <translation>Registrar e fechar o caso</translation>
+        </message>
+        <message>
+            <source>An uncomplicated course?</source>
+            <translation>Evolução sem complicações?</translation>
+        </message>
+        <message>
+            <source>Yes</source>
+            <translation>Sim</translation>
+        </message>
+        <message>
+            <source>No</source>
+            <translation>Não</translation>
         </message>
     </context>
     <context>
@@ -3052,6 +3065,14 @@
             <source>Say who is at the desk.</source>
             <translation>Indique quem está na estação.</translation>
         </message>
+        <message>
+            <source>Say whether the course was uncomplicated.</source>
+            <translation>Diga se a evolução foi sem complicações.</translation>
+        </message>
+        <message>
+            <source>Say what became of it: %1.</source>
+            <translation>Diga no que deu: %1.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::HubWatch</name>
@@ -3511,6 +3532,22 @@
         <message>
             <source>Not opened</source>
             <translation>Não abertas</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>Ligar também por: %1</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Ligação feita: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Consulta antecipada: %1</translation>
+        </message>
+        <message>
+            <source>Taken: %1</source>
+            <translation>Assumido: %1</translation>
         </message>
     </context>
     <context>
@@ -5189,6 +5226,10 @@
             <source>Not now</source>
             <translation>Agora não</translation>
         </message>
+        <message>
+            <source>Why</source>
+            <translation>Por quê</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5208,6 +5249,18 @@
         <message>
             <source>Her diary is in %1.</source>
             <translation>O diário está em %1.</translation>
+        </message>
+        <message>
+            <source>Called: %1</source>
+            <translation>Ligação feita: %1</translation>
+        </message>
+        <message>
+            <source>Visit brought forward: %1</source>
+            <translation>Consulta antecipada: %1</translation>
+        </message>
+        <message>
+            <source>Not reached: %1</source>
+            <translation>Não atendeu: %1</translation>
         </message>
     </context>
     <context>
@@ -5384,6 +5437,14 @@
         <message>
             <source>Copied as text. Whoever uses this computer can paste it: paste it soon, then copy something else.</source>
             <translation>Copiado como texto. Quem usar este computador pode colá-lo: cole logo e depois copie outra coisa.</translation>
+        </message>
+        <message>
+            <source>Also to call about: %1</source>
+            <translation>Ligar também por: %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1</source>
+            <translation>Retirado por %1</translation>
         </message>
     </context>
     <context>
@@ -6050,6 +6111,14 @@
             <source>Newer program asked for</source>
             <translation>Programa mais novo exigido</translation>
         </message>
+        <message>
+            <source>Finding: taken back what was noted</source>
+            <translation>Achado: anotação retirada</translation>
+        </message>
+        <message>
+            <source>Word to who takes over</source>
+            <translation>Recado para quem assume</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6553,6 +6622,58 @@
         <message>
             <source>The treatment</source>
             <translation>O tratamento</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::QueueAlarm</name>
+        <message numerus="yes">
+            <source>%Ln wait(s) too long</source>
+            <translation>
+                <numerusform>%Ln espera há tempo demais</numerusform>
+                <numerusform>%Ln esperam há tempo demais</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln in the queue wait(s) too long, and nobody is on it.</source>
+            <translation>
+                <numerusform>%Ln na fila espera há tempo demais, e ninguém está cuidando.</numerusform>
+                <numerusform>%Ln na fila esperam há tempo demais, e ninguém está cuidando.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Locked since %1. While it is locked, this desk asks the hub for nothing: what comes now shows when you unlock it.</source>
+            <translation>Trancada desde: %1. Enquanto está trancada, esta estação não consulta o servidor: o que chegar agora aparece ao destrancar.</translation>
+        </message>
+        <message>
+            <source>Notices on the desktop are not possible here: this computer offers no service for them. Only the open desk tells.</source>
+            <translation>Avisos na área de trabalho não são possíveis aqui: este computador não oferece um serviço para eles. Só a estação aberta avisa.</translation>
+        </message>
+        <message>
+            <source>The computer did not take the last notice. Only the open desk tells for sure.</source>
+            <translation>O computador não aceitou o último aviso. Com certeza só a estação aberta avisa.</translation>
+        </message>
+        <message>
+            <source>When somebody is to be called now, or waits too long with nobody on it, a notice without a name shows on the desktop. A locked desk hears nothing new.</source>
+            <translation>Quando é preciso ligar agora para alguém, ou alguém espera há tempo demais sem ninguém cuidando, aparece um aviso sem nome na área de trabalho. Uma estação trancada não recebe nada novo.</translation>
+        </message>
+        <message>
+            <source>Somebody is to be called now. Open the desk.</source>
+            <translation>É preciso ligar agora para alguém. Abra a estação.</translation>
+        </message>
+        <message>
+            <source>Clinic&apos;s desk</source>
+            <translation>Estação da clínica</translation>
+        </message>
+        <message>
+            <source>Open the desk</source>
+            <translation>Abrir a estação</translation>
+        </message>
+    </context>
+    <context>
+        <name>FollowUpAnswer</name>
+        <message>
+            <source>What became of it?</source>
+            <translation>No que deu?</translation>
         </message>
     </context>
 </TS>

@@ -1,4 +1,5 @@
-// A call: the number in large, what to ask, and what to write down of it.
+// A call: the number in large, what to ask, what to write down of it, and why. The questions come before the
+// reasons: whoever calls has read the row, and needs them on a small screen too.
 //
 // In   call
 import QtQuick
@@ -16,13 +17,6 @@ PanelFrame {
     title: root.call.title
     letters: 48
     onLeft: root.call.leave()
-    foot: NoteField {
-        label: qsTr("Note, or message to the patient")
-        value: root.call.note
-        lines: 2
-        onEdited: text => root.call.note = text
-        Layout.fillWidth: true
-    }
     acts: [
         ActButton {
             objectName: "reached"
@@ -57,12 +51,6 @@ PanelFrame {
         Layout.fillWidth: true
     }
     Words {
-        visible: root.call.language.length > 0
-        text: root.call.language
-        soft: true
-        Layout.fillWidth: true
-    }
-    Words {
         visible: root.call.others.length > 0
         text: root.call.others
         strong: true
@@ -70,16 +58,11 @@ PanelFrame {
         Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
-    Repeater {
-        model: root.call.reasons
-
-        Words {
-            required property string modelData
-
-            text: modelData
-            soft: true
-            Layout.fillWidth: true
-        }
+    Words {
+        visible: root.call.language.length > 0
+        text: root.call.language
+        soft: true
+        Layout.fillWidth: true
     }
     Heading {
         level: 2
@@ -95,6 +78,31 @@ PanelFrame {
             required property int index
 
             text: qsTr("%L1. %2").arg(index + 1).arg(modelData)
+            Layout.fillWidth: true
+        }
+    }
+    NoteField {
+        label: qsTr("Note, or message to the patient")
+        value: root.call.note
+        lines: 2
+        onEdited: text => root.call.note = text
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gapSmall
+    }
+    Heading {
+        level: 2
+        text: qsTr("Why")
+        topPadding: Theme.gapSmall
+        Layout.fillWidth: true
+    }
+    Repeater {
+        model: root.call.reasons
+
+        Words {
+            required property string modelData
+
+            text: modelData
+            soft: true
             Layout.fillWidth: true
         }
     }

@@ -96,13 +96,25 @@ PageFrame {
                     }
                 }
             }
-            TickBox {
-                text: qsTr("An uncomplicated course")
-                checked: root.editor.uncomplicated
+            Choice {
+                objectName: "uncomplicated"
+                label: qsTr("An uncomplicated course?")
+                options: [qsTr("Yes"), qsTr("No")]
+                current: root.editor.uncomplicated - 1
                 enabled: !root.editor.uncomplicatedFixed
-                onToggled: root.editor.uncomplicated = checked
+                onChosen: index => root.editor.uncomplicated = index + 1
                 Layout.fillWidth: true
                 Layout.topMargin: Theme.gapSmall
+            }
+            Repeater {
+                model: root.editor.answers
+
+                FollowUpAnswer {
+                    program: root.program
+                    onChosen: outcome => root.editor.answer(row.key, outcome)
+                    Layout.fillWidth: true
+                    Layout.topMargin: Theme.gap
+                }
             }
             Heading {
                 visible: root.editor.openQuestions.length > 0

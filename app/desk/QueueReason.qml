@@ -27,6 +27,14 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     Words {
+        visible: root.row.others.length > 0
+        text: root.row.others
+        strong: true
+        color: root.emergency ? Theme.inkOnAlarm : Theme.ink
+        font.pixelSize: root.emergency ? Theme.textLarge : Theme.textBody
+        Layout.fillWidth: true
+    }
+    Words {
         visible: root.emergency
         text: root.row.advice + " " + root.row.phone
         strong: true

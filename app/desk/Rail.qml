@@ -54,6 +54,7 @@ Rectangle {
             }
             RailButton {
                 text: qsTr("Queue")
+                mark: root.program.alarm.onRail
                 current: ["queue", "handOver"].includes(root.program.page)
                 onClicked: root.program.openQueue()
             }

@@ -10,32 +10,51 @@ T.AbstractButton {
 
     property bool current: false
     property string hint
+    property string mark  ///< what needs a look there, in words
 
-    implicitHeight: Math.max(Theme.target, label.implicitHeight + Theme.gapSmall)
+    implicitHeight: Math.max(Theme.target, lines.implicitHeight + Theme.gapSmall)
     leftPadding: Theme.gapSmall
     rightPadding: Theme.gapSmall
     focusPolicy: Qt.StrongFocus
     opacity: control.enabled ? 1 : 0.55
     Layout.fillWidth: true
     Accessible.role: Accessible.Button
-    Accessible.name: control.text
+    Accessible.name: control.mark.length > 0 ? control.text + ": " + control.mark : control.text
     Accessible.description: control.current ? qsTr("shown now") : control.hint
     Accessible.onPressAction: control.clicked()
     Keys.onReturnPressed: control.clicked()
 
-    contentItem: Text {
-        id: label
+    contentItem: Item {
+        implicitHeight: lines.implicitHeight
 
-        text: control.text
-        color: control.current ? Theme.tide : Theme.ink
-        font.family: Theme.family
-        font.pixelSize: Theme.textBody
-        font.weight: control.current ? Font.DemiBold : Font.Normal
-        wrapMode: Text.Wrap
-        textFormat: Text.PlainText
-        horizontalAlignment: Text.AlignLeft
-        verticalAlignment: Text.AlignVCenter
-        Accessible.ignored: true
+        Column {
+            id: lines
+
+            anchors.verticalCenter: parent.verticalCenter
+            width: parent.width
+
+            Text {
+                width: parent.width
+                text: control.text
+                color: control.current ? Theme.tide : Theme.ink
+                font.family: Theme.family
+                font.pixelSize: Theme.textBody
+                font.weight: control.current ? Font.DemiBold : Font.Normal
+                wrapMode: Text.Wrap
+                textFormat: Text.PlainText
+                horizontalAlignment: Text.AlignLeft
+                Accessible.ignored: true
+            }
+            Words {
+                width: parent.width
+                visible: control.mark.length > 0
+                text: control.mark
+                small: true
+                strong: true
+                color: Theme.callNow
+                Accessible.ignored: true
+            }
+        }
     }
     background: Rectangle {
         radius: Theme.corner

@@ -66,6 +66,12 @@ PageFrame {
             width: column.room
             height: implicitHeight
         }
+        Words {
+            objectName: "onNotices"
+            text: root.program.alarm.onNotices
+            soft: true
+            width: column.room
+        }
         ActButton {
             text: qsTr("About Ebbline")
             hint: qsTr("Version, makers and licences")

@@ -37,6 +37,13 @@ FocusScope {
                 soft: true
                 Layout.fillWidth: true
             }
+            Words {
+                objectName: "onDoor"
+                visible: root.program.alarm.onDoor.length > 0
+                text: root.program.alarm.onDoor
+                strong: true
+                Layout.fillWidth: true
+            }
             LineField {
                 id: code
 

@@ -14,7 +14,7 @@ namespace ebbline::app {
 DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)), m_settings(m_setup.folder.parent_path() / (m_setup.folder.filename().string() + ".ini")),
       m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_idle(m_setup.clock), m_begun(m_workplace), m_unlocking(m_workplace, m_setup.cost),
-      m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
+      m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_alarm(m_workplace, m_queue, m_setup.bells), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace),
       m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace),
@@ -30,12 +30,23 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
         Q_EMIT noticeChanged();
     });
     connect(&m_treatment, &deskapp::TreatmentEditor::recorded, this, &DeskProgram::openPairing);
+    connect(&m_call, &deskapp::CallBoard::noted, &m_queue, &deskapp::QueueBoard::offerUndo);
+    if (m_setup.bells != nullptr) {
+        connect(m_setup.bells, &notifications::Bells::openAsked, this, [this] {
+            if (auto* shown = window()) {
+                shown->raise();
+                shown->requestActivate();
+            }
+        });
+    }
     connect(&m_applying, &deskapp::ApplyBoard::arrived, &m_hub, &deskapp::HubWatch::syncNow);
     watchUse();
     connect(&m_minute, &QTimer::timeout, this, [this] {
         if (m_workplace.isOpen()) {
             m_queue.refresh();
             m_hub.refresh();
+        } else {
+            m_alarm.look();
         }
     });
     // Items of a list outlive their page as deferred deletions that nobody would carry out any more at

@@ -62,6 +62,7 @@
 #include "app/desk/protocol/protocol_editor.h"
 #include "app/desk/queue/call_board.h"
 #include "app/desk/queue/hand_over_board.h"
+#include "app/desk/queue/queue_alarm.h"
 #include "app/desk/sheet/sheet_board.h"
 #include "app/notices/notice_board.h"
 
@@ -83,6 +84,7 @@ struct DeskSetup {
     QString language = {};          ///< empty: as kept, else as the system
     std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
     bool locksWhenIdle = false;     ///< after the minutes chosen in the settings
+    notifications::Bells* bells = nullptr;  ///< for notices on the desktop; null: there are none
 };
 
 class DeskProgram : public QObject {
@@ -102,6 +104,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::Begun* begun READ begun CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::UnlockBoard* unlocking READ unlocking CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::QueueBoard* queue READ queue CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::QueueAlarm* alarm READ alarm CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CallBoard* call READ call CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::HandOverBoard* handOver READ handOver CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CourseList* courses READ courses CONSTANT FINAL)
@@ -155,6 +158,7 @@ public:
     deskapp::Begun* begun() { return &m_begun; }
     deskapp::UnlockBoard* unlocking() { return &m_unlocking; }
     deskapp::QueueBoard* queue() { return &m_queue; }
+    deskapp::QueueAlarm* alarm() { return &m_alarm; }
     deskapp::CallBoard* call() { return &m_call; }
     deskapp::HandOverBoard* handOver() { return &m_handOver; }
     deskapp::CourseList* courses() { return &m_courses; }
@@ -228,6 +232,7 @@ private:
     deskapp::UnlockBoard m_unlocking;
     deskapp::HubWatch m_hub;
     deskapp::QueueBoard m_queue;
+    deskapp::QueueAlarm m_alarm;
     deskapp::CallBoard m_call;
     deskapp::HandOverBoard m_handOver;
     deskapp::CourseList m_courses;

@@ -7,6 +7,7 @@
 #include "core/crypto/crypto.h"
 #include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
+#include "platform/device/device.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
@@ -92,6 +93,7 @@ int main(int argc, char* argv[])
     QDir().mkpath(QFileInfo(folder).absolutePath());
     // Measured once, where a vault is about to be made.
     const auto cost = vault::Vault::exists(folder.toStdString()) ? crypto::StretchCost{} : vault::calibratedCost(clock);
+    const auto notices = device::openNotices(clock);
     app::DeskProgram program({.folder = folder.toStdString(),
                               .clock = clock,
                               .zone = *zone,
@@ -103,7 +105,8 @@ int main(int argc, char* argv[])
                               .cost = cost,
                               .language = parser.value(language),
                               .syncEvery = std::chrono::seconds(30),
-                              .locksWhenIdle = true});
+                              .locksWhenIdle = true,
+                              .bells = notices.get()});
     if (parser.isSet(passphrase)) {
         auto words = firstLine(parser.value(passphrase));
         if (!words || words->isEmpty()) {

@@ -131,9 +131,15 @@ bool speaksOf(const records::FindingActed& act, const Finding& finding)
 void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
 {
     for (Finding& finding : findings) {
-        for (std::size_t i = 0; i < course.acts.size(); ++i)
-            if (!course.takenBack(i) && speaksOf(course.acts[i], finding))
-                finding.acts.push_back(course.acts[i]);
+        for (std::size_t i = 0; i < course.acts.size(); ++i) {
+            const records::FindingActed& act = course.acts[i];
+            if (course.takenBack(i))
+                continue;
+            if (speaksOf(act, finding))
+                finding.acts.push_back(act);
+            else if (finding.entry && act.finding.starts_with(finding.subject))
+                finding.actsBefore.push_back(act);
+        }
         const bool answered = answeredAtFollowUp(finding, course);
         finding.open = !answered;
         for (const records::FindingActed& act : finding.acts) {

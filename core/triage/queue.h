@@ -22,6 +22,8 @@ struct Finding {
     std::vector<records::FindingActed> acts;  ///< what people did about this finding and nobody took back, oldest first
     bool open = true;       ///< closed neither by an act nor by a follow-up that had it in front of it
     bool openedByFollowUp = false;       ///< there is a follow-up, and somebody had opened what raised this by then
+    /// Of a warning that a correction made worse: what people did about it as it stood before.
+    std::vector<records::FindingActed> actsBefore = {};
 };
 
 /// All findings of a course, newest first. Every entry that has arrived counts, as it was written, also

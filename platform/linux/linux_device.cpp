@@ -15,4 +15,9 @@ Device openDevice(const clock::Clock& clock, const QString& folder)
             std::make_unique<keystore::NoKeeper>()};
 }
 
+std::unique_ptr<notifications::Bells> openNotices(const clock::Clock& clock)
+{
+    return std::make_unique<notifications::DesktopBells>(clock, QString());
+}
+
 }  // namespace ebbline::device

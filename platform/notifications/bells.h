@@ -16,8 +16,9 @@ struct BellWords {
     QString title;
     QString text;
     QString asksToOpen;  ///< the text of the last bell that could be booked
-    QString open;        ///< acts
+    QString open;        ///< acts; empty: not offered
     QString later;
+    QString desktopEntry = QStringLiteral("ebbline-diary");  ///< by which a desktop knows the program
 };
 
 class Bells : public QObject, public aftercare::PhoneBells {

@@ -124,10 +124,13 @@ void DesktopBells::ringNow()
 void DesktopBells::show(const QString& text)
 {
     auto call = QDBusMessage::createMethodCall(service, path, service, QStringLiteral("Notify"));
-    const QVariantMap hints{{QStringLiteral("desktop-entry"), QStringLiteral("ebbline-diary")},
+    const QVariantMap hints{{QStringLiteral("desktop-entry"), m_words.desktopEntry},
                             {QStringLiteral("urgency"), QVariant::fromValue(static_cast<uchar>(1))}};
-    call << m_words.name << m_shown << QString() << m_words.title << text
-         << QStringList{openAct, m_words.open, laterAct, m_words.later} << hints << -1;
+    QStringList acts;
+    for (const auto& [act, word] : {std::pair(openAct, m_words.open), std::pair(laterAct, m_words.later)})
+        if (!word.isEmpty())
+            acts << act << word;
+    call << m_words.name << m_shown << QString() << m_words.title << text << acts << hints << -1;
     auto* answer = new QDBusPendingCallWatcher(m_bus.asyncCall(call), this);
     connect(answer, &QDBusPendingCallWatcher::finished, this, [this](QDBusPendingCallWatcher* done) {
         const QDBusPendingReply<uint> reply = *done;

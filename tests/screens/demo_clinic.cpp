@@ -130,7 +130,8 @@ std::unique_ptr<app::DeskProgram> DemoClinic::program(const QString& language, d
 {
     auto made = std::make_unique<app::DeskProgram>(app::DeskSetup{.folder = folder(), .clock = m_clock, .zone = m_zone,
                                                                   .courier = std::move(courier), .cost = quickly,
-                                                                  .language = language, .locksWhenIdle = m_locksWhenIdle});
+                                                                  .language = language, .locksWhenIdle = m_locksWhenIdle,
+                                                                  .bells = m_bells});
     need(made->workplace().unlock(bytes::viewOf(passphrase)));
     made->choosePerson(QStringLiteral("Dr Mara Lindqvist"));
     return made;
@@ -388,8 +389,14 @@ void DemoClinic::fill(desk::Desk& desk, int past)
     const auto tomas = desk.queue();
     for (const auto& row : tomas) {
         if (row.course == m_courses["Tomas Reyl"]) {
-            need(desk.act(row.course, row.findings.front().key, records::Act::taken));
-            need(desk.act(row.course, row.findings.front().key, records::Act::called, records::Outcome::none, "No answer, left a message."));
+            std::vector<std::string> findings;
+            for (const auto& finding : row.findings) {
+                findings.push_back(finding.key);
+            }
+            const auto taken = desk.actOn(row.course, findings, records::Act::taken);
+            need(taken ? Done{} : Done(fail(taken.error())));
+            const auto called = desk.actOn(row.course, findings, records::Act::called, records::Outcome::none, "No answer, left a message.");
+            need(called ? Done{} : Done(fail(called.error())));
         }
     }
     confirmAll(desk);

@@ -29,6 +29,8 @@ public:
     std::unique_ptr<app::DeskProgram> freshProgram(const QString& language, deskapp::CourierMaker courier = {});
     /// From the next program on: it locks by itself.
     void setLocksWhenIdle(bool locks) { m_locksWhenIdle = locks; }
+    /// From the next program on: notices go there.
+    void setBells(notifications::Bells* bells) { m_bells = bells; }
     /// A way to a hub in this process, which knows the clinic.
     deskapp::CourierMaker hub();
     /// A phone reads the code on the screen of the program, up to the six digits.
@@ -79,6 +81,7 @@ private:
     std::unique_ptr<mailbox::Service> m_service;
     int m_phonesBrought = 0;
     bool m_locksWhenIdle = false;
+    notifications::Bells* m_bells = nullptr;
     std::map<std::string, recovery::CourseId> m_courses;
     std::map<photos::PhotoId, photos::Eyes> m_eyes;
     std::map<std::string, envelope::MailboxId> m_mailboxes;

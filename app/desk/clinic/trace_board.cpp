@@ -51,6 +51,10 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Care plan sent to the phone");
     case records::Kind::findingActed:
         return Traces::tr("Finding: %1").arg(trace.act ? actName(*trace.act) : QString());
+    case records::Kind::actTakenBack:
+        return Traces::tr("Finding: taken back what was noted");
+    case records::Kind::wordHandedOver:
+        return Traces::tr("Word to who takes over");
     case records::Kind::entriesOpened:
     case records::Kind::versionsOpened:
         return Traces::tr("%Ln entry(s) opened", nullptr, static_cast<int>(trace.entries));

@@ -58,7 +58,11 @@ QList<charts::Event> eventsOf(const journal::CourseState& course)
     for (const auto& [day, answered] : done) {
         addQuiet(answered.first, Events::tr("%Ln reminder(s) done", nullptr, answered.second));
     }
-    for (const auto& act : course.acts) {
+    for (std::size_t i = 0; i < course.acts.size(); ++i) {
+        const auto& act = course.acts[i];
+        if (course.takenBack(i) != nullptr) {
+            continue;
+        }
         switch (act.act) {
         case records::Act::called: add(act.at, Events::tr("called"), true); break;
         case records::Act::visitBroughtForward: add(act.at, Events::tr("visit forward"), true); break;

@@ -103,6 +103,9 @@ QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp
         row.when = stamp(finding->raisedAt);
         row.open = finding->open;
         row.entryKey = finding->entry ? keyOf(*finding->entry) : QString();
+        for (const auto& act : finding->actsBefore) {
+            row.acts << Course::tr("Before it was worse: %1", "an act").arg(actText(act, stamp));
+        }
         for (const auto& act : finding->acts) {
             row.acts << actText(act, stamp);
         }

@@ -181,4 +181,15 @@ QString findingBasis(const triage::Finding& finding)
     return Findings::tr("Rule “%1”.").arg(rule);
 }
 
+QStringList otherUrgentTitles(const triage::Row& row)
+{
+    QStringList titles;
+    for (std::size_t i = 1; i < row.findings.size(); ++i) {
+        if (row.findings[i].urgency <= recovery::Urgency::callNow) {
+            titles << findingTitle(row.findings[i]);
+        }
+    }
+    return titles;
+}
+
 }  // namespace ebbline::deskapp

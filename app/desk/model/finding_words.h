@@ -6,6 +6,7 @@
 #include "core/triage/queue.h"
 
 #include <QString>
+#include <QStringList>
 
 namespace ebbline::deskapp {
 
@@ -15,6 +16,10 @@ QString findingTitle(const triage::Finding& finding);
 QString findingReason(const triage::Finding& finding);
 /// "Rule rebound: statistic 5.1, threshold 4.8." Empty if there is nothing beyond the reason.
 QString findingBasis(const triage::Finding& finding);
+
+/// The titles of a row's other findings that ask for a call now or for the emergency number, each once, most
+/// urgent first; the first finding of the row speaks for itself.
+QStringList otherUrgentTitles(const triage::Row& row);
 
 /// A reason of a warning, as core names it, in the desk's language: a sign's word, or a value.
 QString reasonText(const std::string& reason);

@@ -64,9 +64,13 @@ FollowUpEditor::FollowUpEditor(Workplace& workplace, QObject* parent) : QObject(
             m_nextPlan.clear();
             m_recordedBy.clear();
             m_openQuestions.clear();
+            m_uncomplicated = 0;
+            m_answers.clear();
             refreshRows();
+            refreshAnswers();
         }
     });
+    connect(&workplace, &Workplace::changed, this, &FollowUpEditor::refreshAnswers);
 }
 
 bool FollowUpEditor::open(const recovery::CourseId& course)
@@ -79,7 +83,8 @@ bool FollowUpEditor::open(const recovery::CourseId& course)
     m_change = 0;
     m_satisfaction = 0;
     m_complications.clear();
-    m_uncomplicated = true;
+    m_uncomplicated = 0;
+    m_answers.clear();
     m_management.clear();
     m_nextPlan.clear();
     m_recordedBy.clear();
@@ -90,7 +95,7 @@ bool FollowUpEditor::open(const recovery::CourseId& course)
         for (const auto& word : known.complications) {
             m_complications.insert(QString::fromStdString(word));
         }
-        m_uncomplicated = known.uncomplicated;
+        m_uncomplicated = known.uncomplicated ? 1 : 2;
         m_management = QString::fromStdString(known.management);
         m_nextPlan = QString::fromStdString(known.nextPlan);
         m_recordedBy = tr("Recorded by %1, %2").arg(QString::fromStdString(known.by), whenText(known.at, m_workplace.now()));
@@ -98,6 +103,7 @@ bool FollowUpEditor::open(const recovery::CourseId& course)
     takeUpBegun();
     m_openQuestions = openQuestionsOf(*view);
     refreshRows();
+    refreshAnswers();
     return true;
 }
 
@@ -109,7 +115,12 @@ void FollowUpEditor::takeUpBegun()
     }
     m_change = std::clamp(begun[QLatin1String("change")].toInt(), 0, static_cast<int>(records::GlobalChange::worse));
     m_satisfaction = std::clamp(begun[QLatin1String("satisfaction")].toInt(), 0, 5);
-    m_uncomplicated = begun[QLatin1String("uncomplicated")].toBool();
+    // An older program kept yes before anybody had said so: that counts as not said.
+    m_uncomplicated = std::clamp(begun[QLatin1String("uncomplicated")].toInt(), 0, 2);
+    const auto answers = begun[QLatin1String("answers")].toObject();
+    for (auto each = answers.begin(); each != answers.end(); ++each) {
+        m_answers[each.key()] = std::clamp(each.value().toInt(), 0, static_cast<int>(records::Outcome::notReached));
+    }
     m_complications.clear();
     for (const auto& word : begun[QLatin1String("complications")].toArray()) {
         m_complications.insert(word.toString());
@@ -121,9 +132,14 @@ void FollowUpEditor::takeUpBegun()
 void FollowUpEditor::keep()
 {
     if (!m_course.isNull()) {
+        QJsonObject answers;
+        for (const auto& [finding, outcome] : m_answers) {
+            answers[finding] = outcome;
+        }
         const QJsonObject begun{{QLatin1String("change"), m_change},
                                 {QLatin1String("satisfaction"), m_satisfaction},
                                 {QLatin1String("uncomplicated"), m_uncomplicated},
+                                {QLatin1String("answers"), answers},
                                 {QLatin1String("complications"), QJsonArray::fromStringList({m_complications.begin(), m_complications.end()})},
                                 {QLatin1String("management"), m_management},
                                 {QLatin1String("nextPlan"), m_nextPlan}};
@@ -139,6 +155,7 @@ void FollowUpEditor::retranslate()
             m_openQuestions = openQuestionsOf(*view);
         }
     }
+    refreshAnswers();
     refreshRows();
 }
 
@@ -183,9 +200,9 @@ void FollowUpEditor::setSatisfaction(int satisfaction)
     keep();
 }
 
-void FollowUpEditor::setUncomplicated(bool uncomplicated)
+void FollowUpEditor::setUncomplicated(int said)
 {
-    m_uncomplicated = uncomplicated;
+    m_uncomplicated = std::clamp(said, 0, 2);
     keep();
 }
 
@@ -219,6 +236,34 @@ void FollowUpEditor::tick(const QString& word, bool ticked)
     refreshRows();
 }
 
+void FollowUpEditor::refreshAnswers()
+{
+    QList<RowList::Row> rows;
+    if (m_workplace.isOpen() && !m_course.isNull()) {
+        if (const auto view = m_workplace.desk().course(m_course)) {
+            auto open = view->findings;
+            std::erase_if(open, [](const auto& finding) { return !finding.open || finding.urgency > recovery::Urgency::callNow; });
+            triage::sortByUrgency(open);
+            for (const auto& finding : open) {
+                const auto key = QString::fromStdString(finding.key);
+                const auto said = m_answers.find(key);
+                rows.append({key, {}, QVariant::fromValue(AnswerRow{key, findingTitle(finding), findingReason(finding), said == m_answers.end() ? 0 : said->second})});
+            }
+        }
+    }
+    m_answerRows.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+void FollowUpEditor::answer(const QString& finding, int outcome)
+{
+    if (m_answerRows.rowOf(finding) >= 0) {
+        m_answers[finding] = std::clamp(outcome, 0, static_cast<int>(records::Outcome::notReached));
+        keep();
+        refreshAnswers();
+    }
+}
+
 QStringList FollowUpEditor::missing() const
 {
     QStringList missing;
@@ -228,6 +273,14 @@ QStringList FollowUpEditor::missing() const
     if (m_satisfaction == 0) {
         missing << tr("Ask the patient how satisfied they are.");
     }
+    if (uncomplicated() == 0) {
+        missing << tr("Say whether the course was uncomplicated.");
+    }
+    for (const auto& row : m_answerRows.rows()) {
+        if (const auto answered = row.value.value<AnswerRow>(); answered.outcome == 0) {
+            missing << tr("Say what became of it: %1.").arg(answered.title);
+        }
+    }
     if (m_workplace.isOpen() && m_workplace.desk().person().empty()) {
         missing << tr("Say who is at the desk.");
     }
@@ -236,9 +289,15 @@ QStringList FollowUpEditor::missing() const
 
 void FollowUpEditor::save()
 {
+    refreshAnswers();  // as they stand now, not as they stood when the page opened
     if (m_course.isNull() || !missing().isEmpty()) {
         Q_EMIT changed();
         return;
+    }
+    desk::Desk::Closings closings;
+    for (const auto& row : m_answerRows.rows()) {
+        const auto answered = row.value.value<AnswerRow>();
+        closings.emplace_back(answered.key.toStdString(), static_cast<records::Outcome>(answered.outcome));
     }
     records::FollowUpRecorded record;
     record.course = m_course;
@@ -249,12 +308,12 @@ void FollowUpEditor::save()
             record.complications.push_back(word.toStdString());
         }
     }
-    record.uncomplicated = isUncomplicated();
+    record.uncomplicated = uncomplicated() == 1;
     record.management = m_management.trimmed().toStdString();
     record.nextPlan = m_nextPlan.trimmed().toStdString();
     record.by = m_workplace.desk().person();
     record.at = m_workplace.now();
-    if (m_workplace.settle(m_workplace.desk().recordFollowUp(record))) {
+    if (m_workplace.settle(m_workplace.desk().recordFollowUp(record, closings))) {
         keepBegun(m_workplace, place(), {});
         open(m_course);
         Q_EMIT recorded();

@@ -9,6 +9,7 @@
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
 
+#include <map>
 #include <set>
 
 namespace ebbline::deskapp {
@@ -28,6 +29,23 @@ public:
     bool operator==(const TickRow&) const = default;
 };
 
+/// An open finding that asked for a call or the emergency number, and what became of it.
+struct AnswerRow {
+    Q_GADGET
+    QML_VALUE_TYPE(answerRow)
+    Q_PROPERTY(QString key MEMBER key)
+    Q_PROPERTY(QString title MEMBER title)
+    Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(int outcome MEMBER outcome)  ///< records::Outcome, 0 none yet
+
+public:
+    QString key;
+    QString title;
+    QString reason;
+    int outcome = 0;
+    bool operator==(const AnswerRow&) const = default;
+};
+
 class FollowUpEditor : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -39,7 +57,8 @@ class FollowUpEditor : public QObject {
     Q_PROPERTY(QStringList satisfactionNames READ satisfactionNames NOTIFY changed FINAL)
     Q_PROPERTY(int satisfaction READ satisfaction WRITE setSatisfaction NOTIFY changed FINAL)  ///< 1..5, 0 none
     Q_PROPERTY(ebbline::deskapp::RowList* complications READ complications CONSTANT FINAL)
-    Q_PROPERTY(bool uncomplicated READ isUncomplicated WRITE setUncomplicated NOTIFY changed FINAL)
+    Q_PROPERTY(int uncomplicated READ uncomplicated WRITE setUncomplicated NOTIFY changed FINAL)  ///< 0 not said, 1 it was, 2 it was not
+    Q_PROPERTY(ebbline::deskapp::RowList* answers READ answers CONSTANT FINAL)  ///< of AnswerRow
     Q_PROPERTY(bool uncomplicatedFixed READ isUncomplicatedFixed NOTIFY changed FINAL)  ///< a complication is ticked
     Q_PROPERTY(QString management READ management WRITE setManagement NOTIFY changed FINAL)
     Q_PROPERTY(QString nextPlan READ nextPlan WRITE setNextPlan NOTIFY changed FINAL)
@@ -64,8 +83,9 @@ public:
     int satisfaction() const { return m_satisfaction; }
     void setSatisfaction(int satisfaction);
     RowList* complications() { return &m_rows; }
-    bool isUncomplicated() const { return m_complications.empty() && m_uncomplicated; }
-    void setUncomplicated(bool uncomplicated);
+    int uncomplicated() const { return m_complications.empty() ? m_uncomplicated : 2; }
+    void setUncomplicated(int said);
+    RowList* answers() { return &m_answerRows; }
     bool isUncomplicatedFixed() const { return !m_complications.empty(); }
     QString management() const { return m_management; }
     void setManagement(const QString& text);
@@ -76,6 +96,8 @@ public:
     QStringList openQuestions() const { return m_openQuestions; }
 
     Q_INVOKABLE void tick(const QString& word, bool ticked);
+    /// What became of an open finding, as records::Outcome; recorded with the follow-up.
+    Q_INVOKABLE void answer(const QString& finding, int outcome);
     Q_INVOKABLE void save();
 
 Q_SIGNALS:
@@ -84,6 +106,8 @@ Q_SIGNALS:
 
 private:
     void refreshRows();
+    /// The findings that ask for an answer as they stand now: one may come, or be closed elsewhere, meanwhile.
+    void refreshAnswers();
     QString place() const { return QStringLiteral("followUp/") + keyOf(m_course); }
     /// What was chosen and typed, durable at every change.
     void keep();
@@ -94,12 +118,14 @@ private:
     int m_change = 0;
     int m_satisfaction = 0;
     std::set<QString> m_complications;
-    bool m_uncomplicated = true;
+    int m_uncomplicated = 0;
+    std::map<QString, int> m_answers;  ///< by finding
     QString m_management;
     QString m_nextPlan;
     QString m_recordedBy;
     QStringList m_openQuestions;
     RowList m_rows;
+    RowList m_answerRows;
 };
 
 /// What is still to be settled in a course, as questions for the visit: open findings, entries

@@ -50,8 +50,10 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.day = dayText(row.day);
     words.title = findingTitle(first);
     words.reason = findingReason(first);
-    if (row.findings.size() > 1) {
-        words.more = tr("and %Ln more", nullptr, static_cast<int>(row.findings.size()) - 1);
+    const auto others = otherUrgentTitles(row);
+    words.others = others.isEmpty() ? QString() : tr("Also to call about: %1").arg(others.join(QStringLiteral(" · ")));
+    if (const auto rest = row.findings.size() - 1 - static_cast<std::size_t>(others.size()); rest > 0) {
+        words.more = tr("and %Ln more", nullptr, static_cast<int>(rest));
     }
     words.since = whenText(row.since, now);
     words.waiting = agoText(row.since, now);
@@ -75,6 +77,9 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.silent = row.silent;
     words.spoken = tr("%1: %2, %3. %4. %5 Since %6. %7.", "urgency, name, day, title, reason, since, taken")
                        .arg(words.urgencyName, words.name, words.day, words.title, words.reason, words.since, words.taken);
+    if (!words.others.isEmpty()) {
+        words.spoken += u' ' + words.others + u'.';
+    }
     if (!reach.isEmpty()) {
         words.spoken += u' ' + reach;
     }
@@ -229,36 +234,44 @@ int QueueBoard::nextUnopened(int from) const
     return -1;
 }
 
-void QueueBoard::actOnAll(const QString& key, records::Act act)
+void QueueBoard::actOnAll(const QString& key, records::Act act, const QString& did)
 {
     const auto course = courseFromKey(key);
     const auto row = std::find_if(m_queue.begin(), m_queue.end(), [&](const auto& candidate) { return candidate.course == course; });
     if (row == m_queue.end()) {
         return;
     }
-    Done outcome;
+    std::vector<std::string> findings;
     for (const auto& finding : row->findings) {
-        outcome = m_workplace.desk().act(course, finding.key, act);
-        if (!outcome) {
-            break;
-        }
+        findings.push_back(finding.key);
     }
-    m_workplace.settle(outcome);
+    const auto done = m_workplace.desk().actOn(course, findings, act);
+    if (m_workplace.settle(done ? Done{} : Done(fail(done.error())))) {
+        offerUndo(course, *done, did.arg(m_workplace.patientName(course)));
+    }
+}
+
+void QueueBoard::offerUndo(const recovery::CourseId& course, const std::vector<journal::OperationId>& acts, const QString& title)
+{
+    if (!acts.empty()) {
+        m_undo = Target{course, {}, title, acts};
+        Q_EMIT undoChanged();
+    }
 }
 
 void QueueBoard::take(const QString& key)
 {
-    actOnAll(key, records::Act::taken);
+    actOnAll(key, records::Act::taken, tr("Taken: %1"));
 }
 
 void QueueBoard::called(const QString& key)
 {
-    actOnAll(key, records::Act::called);
+    actOnAll(key, records::Act::called, tr("Called: %1"));
 }
 
 void QueueBoard::bringForward(const QString& key)
 {
-    actOnAll(key, records::Act::visitBroughtForward);
+    actOnAll(key, records::Act::visitBroughtForward, tr("Visit brought forward: %1"));
 }
 
 void QueueBoard::startClosing(const QString& key)
@@ -303,7 +316,8 @@ void QueueBoard::undo()
     if (m_undo) {
         const auto target = *m_undo;
         forgetUndo();
-        m_workplace.settle(m_workplace.desk().act(target.course, target.finding, records::Act::reopened));
+        m_workplace.settle(target.acts.empty() ? m_workplace.desk().act(target.course, target.finding, records::Act::reopened)
+                                               : m_workplace.desk().takeBack(target.course, target.acts));
     }
 }
 

@@ -25,7 +25,8 @@ struct QueueRow {
     Q_PROPERTY(QString day MEMBER day)
     Q_PROPERTY(QString title MEMBER title)      ///< of the most urgent open finding
     Q_PROPERTY(QString reason MEMBER reason)
-    Q_PROPERTY(QString more MEMBER more)        ///< "and 2 more", empty if there is one
+    Q_PROPERTY(QString others MEMBER others)    ///< the other reasons for a call now; empty: none
+    Q_PROPERTY(QString more MEMBER more)        ///< "and 2 more" that are less urgent; empty: none
     Q_PROPERTY(QString since MEMBER since)
     Q_PROPERTY(QString waiting MEMBER waiting)
     Q_PROPERTY(QString taken MEMBER taken)      ///< "Taken by …", or that nobody has
@@ -52,6 +53,7 @@ public:
     QString day;
     QString title;
     QString reason;
+    QString others;
     QString more;
     QString since;
     QString waiting;
@@ -123,8 +125,12 @@ public:
     Q_INVOKABLE void startClosing(const QString& key);
     Q_INVOKABLE void close(int outcome, const QString& note);
     Q_INVOKABLE void cancelClosing();
-    /// Reopens what was closed last. \pre undoText() is not empty.
+    /// Reopens what was closed last, or takes back what was noted last. \pre undoText() is not empty.
     Q_INVOKABLE void undo();
+    /// Offers to take back what was noted elsewhere, by a call.
+    void offerUndo(const recovery::CourseId& course, const std::vector<journal::OperationId>& acts, const QString& title);
+    /// As it was read last; those that only fell silent at the end.
+    const std::vector<triage::Row>& waiting() const { return m_queue; }
     Q_INVOKABLE void forgetUndo();
 
     void refresh();
@@ -139,10 +145,11 @@ private:
         recovery::CourseId course;
         std::string finding;
         QString title;
+        std::vector<journal::OperationId> acts = {};  ///< to take back; empty: the finding was closed
     };
 
     QueueRow rowOf(const triage::Row& row, const desk::CourseSummary& summary, const QString& reach, const clock::Moment& now);
-    void actOnAll(const QString& key, records::Act act);
+    void actOnAll(const QString& key, records::Act act, const QString& did);
     bool matches(const QueueRow& row, const recovery::CourseId& course);
 
     Workplace& m_workplace;

@@ -33,7 +33,7 @@ void CallBoard::start(const QString& course)
     }
     auto open = view->findings;
     std::erase_if(open, [](const auto& finding) { return !finding.open; });
-    std::stable_sort(open.begin(), open.end(), [](const auto& a, const auto& b) { return a.urgency < b.urgency; });
+    triage::sortByUrgency(open);
     m_course = id;
     m_title = tr("Call %1", "name").arg(QString::fromStdString(view->summary.patientName));
     m_phone = view->summary.patientPhone.empty() ? tr("No number on record") : leftToRight(view->summary.patientPhone);
@@ -84,37 +84,33 @@ void CallBoard::setNote(const QString& note)
     }
 }
 
-void CallBoard::act(records::Act act, records::Outcome outcome)
+void CallBoard::act(records::Act act, records::Outcome outcome, const QString& did)
 {
     if (!isShown() || !m_workplace.isOpen()) {
         return;
     }
-    Done done;
-    for (const auto& finding : m_findings) {
-        done = m_workplace.desk().act(m_course, finding, act, outcome, m_note.trimmed().toStdString());
-        if (!done) {
-            break;
-        }
-    }
-    if (m_workplace.settle(done)) {
-        keepBegun(m_workplace, placeOf(m_course), {});
+    const auto course = m_course;
+    const auto done = m_workplace.desk().actOn(course, m_findings, act, outcome, m_note.trimmed().toStdString());
+    if (m_workplace.settle(done ? Done{} : Done(fail(done.error())))) {
+        keepBegun(m_workplace, placeOf(course), {});
         leave();
+        Q_EMIT noted(course, *done, did.arg(m_workplace.patientName(course)));
     }
 }
 
 void CallBoard::reached()
 {
-    act(records::Act::called, records::Outcome::none);
+    act(records::Act::called, records::Outcome::none, tr("Called: %1"));
 }
 
 void CallBoard::notReached()
 {
-    act(records::Act::called, records::Outcome::notReached);
+    act(records::Act::called, records::Outcome::notReached, tr("Not reached: %1"));
 }
 
 void CallBoard::broughtForward()
 {
-    act(records::Act::visitBroughtForward, records::Outcome::none);
+    act(records::Act::visitBroughtForward, records::Outcome::none, tr("Visit brought forward: %1"));
 }
 
 void CallBoard::sendAsMessage()

@@ -53,9 +53,11 @@ public:
 Q_SIGNALS:
     void changed();
     void noteChanged();
+    /// Something was noted, and can be taken back.
+    void noted(const ebbline::recovery::CourseId& course, const std::vector<ebbline::journal::OperationId>& acts, const QString& title);
 
 private:
-    void act(records::Act act, records::Outcome outcome);
+    void act(records::Act act, records::Outcome outcome, const QString& did);
 
     Workplace& m_workplace;
     recovery::CourseId m_course;

@@ -5,8 +5,6 @@
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
-#include "core/bytes/reader.h"
-#include "core/clock/iso8601.h"
 
 #include <QClipboard>
 #include <QFileDialog>
@@ -16,7 +14,6 @@ namespace ebbline::deskapp {
 
 namespace {
 
-constexpr const char* keptName = "hand-over";
 const QString begunName = QStringLiteral("hand-over");
 constexpr std::size_t longestWord = 4000;
 constexpr auto lately = std::chrono::hours(24);
@@ -30,6 +27,10 @@ HandOverBoard::HandOverBoard(Workplace& workplace, QObject* parent) : QObject(pa
         m_paper = {};
         m_word = begunWords(m_workplace, begunName);
         m_outcome.clear();
+        if (m_workplace.isOpen()) {
+            // Of a program that kept it at this desk alone; one that cannot be read stays where it is.
+            static_cast<void>(m_workplace.desk().adoptPinnedWord());
+        }
         Q_EMIT changed();
     });
 }
@@ -58,15 +59,22 @@ void HandOverBoard::open()
             continue;
         }
         const auto& first = row.findings.front();
+        auto why = findingTitle(first) + QStringLiteral(". ") + findingReason(first);
+        if (const auto others = otherUrgentTitles(row); !others.isEmpty()) {
+            why += QLatin1Char(' ') + tr("Also to call about: %1").arg(others.join(QStringLiteral(" · ")));
+        }
         const auto name = QString::fromStdString(view->summary.patientName);
         waiting.rows.append({urgencyName(row.urgency), name + QStringLiteral(", ") + dayText(row.day) + QStringLiteral(", ") + leftToRight(view->summary.patientPhone),
-                             findingTitle(first) + QStringLiteral(". ") + findingReason(first), stampText(row.since),
+                             why, stampText(row.since),
                              row.takenBy ? QString::fromStdString(*row.takenBy) : tr("nobody")});
     }
     for (const auto& [id, course] : m_workplace.state().courses) {
-        for (const auto& act : course.acts) {
+        for (std::size_t i = 0; i < course.acts.size(); ++i) {
+            const auto& act = course.acts[i];
             if (act.at.at <= now.at && now.at - act.at.at < lately) {
-                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, [](const clock::Moment& at) { return stampText(at); });
+                const auto* back = course.takenBack(i);
+                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, [](const clock::Moment& at) { return stampText(at); })
+                                  + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by)));
             }
         }
     }
@@ -85,24 +93,13 @@ void HandOverBoard::open()
 
 QString HandOverBoard::pinned() const
 {
-    if (!m_workplace.isOpen()) {
-        return {};
+    QStringList words;
+    if (m_workplace.isOpen()) {
+        for (const auto& word : m_workplace.desk().wordsUp()) {
+            words << tr("%1 (%2, %3)", "note, person, when").arg(QString::fromStdString(word.text), QString::fromStdString(word.by), whenText(word.at, m_workplace.now()));
+        }
     }
-    const auto kept = m_workplace.desk().vault().kept(keptName);
-    if (!kept) {
-        return {};
-    }
-    bytes::Reader reader(*kept);
-    const auto text = [&reader](std::size_t most) {
-        const bytes::View raw = reader.block(most);
-        return std::string(raw.begin(), raw.end());
-    };
-    const auto by = text(longestWord);
-    const auto at = text(longestWord);
-    const auto word = text(longestWord);
-    const auto moment = clock::parseIso8601(at);
-    return reader.atEnd() && moment ? tr("%1 (%2, %3)", "note, person, when").arg(QString::fromStdString(word), QString::fromStdString(by), whenText(*moment, m_workplace.now()))
-                                    : QString();
+    return words.join(QLatin1Char('\n'));
 }
 
 void HandOverBoard::setWord(const QString& word)
@@ -126,9 +123,7 @@ void HandOverBoard::pin()
         Q_EMIT changed();
         return;
     }
-    const auto at = clock::toIso8601(m_workplace.now());
-    const auto kept = bytes::Writer().block(bytes::viewOf(desk.person())).block(bytes::viewOf(at)).block(bytes::viewOf(word)).bytes();
-    if (m_workplace.settle(desk.vault().keep(keptName, kept))) {
+    if (m_workplace.settle(desk.handOver(word))) {
         setWord({});
         open();
     }
@@ -136,7 +131,7 @@ void HandOverBoard::pin()
 
 void HandOverBoard::takeDown()
 {
-    if (m_workplace.isOpen() && m_workplace.settle(m_workplace.desk().vault().keep(keptName, {}))) {
+    if (m_workplace.isOpen() && m_workplace.settle(m_workplace.desk().takeWordsDown())) {
         open();
     }
 }

@@ -1,8 +1,8 @@
 #pragma once
 /// \file
 /// The note for whoever takes over: everybody who waits, why, since when, what was done, and a word from who
-/// leaves. It is made from the queue of this moment; the word is kept with its author until somebody takes
-/// it down.
+/// leaves. It is made from the queue of this moment; the word is in the clinic's journal, at every desk with its
+/// author, until somebody takes it down.
 
 #include "app/desk/model/workplace.h"
 #include "app/desk/sheet/paper.h"

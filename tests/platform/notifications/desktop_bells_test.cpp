@@ -159,6 +159,19 @@ TEST_CASE("the acts of a bell reach the program, and a second bell takes the pla
     CHECK(later.size() == 1);
 }
 
+TEST_CASE("a bell offers only the acts that have a word", "[bells]")
+{
+    World world;
+    const auto bells = world.program();
+    auto notice = words();
+    notice.later.clear();
+    bells->setWords(notice);
+    bells->ringNow();
+    REQUIRE(world.heard(1));
+    CHECK(world.service.shown().first().acts.contains(QLatin1String("Open")));
+    CHECK(world.service.shown().first().acts.size() == 2);
+}
+
 TEST_CASE("the last bell that could be booked asks to open the diary", "[bells]")
 {
     World world;
