@@ -24,6 +24,7 @@ GridLayout {
 
         TreatmentWhen {
             editor: root.editor
+            room: root.columns === 2 ? (root.room - Theme.gapPage) / 2 : root.room
             Layout.fillWidth: true
         }
         Heading {

@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     property TreatmentEditor editor
+    property real room: 0
     readonly property bool ready: root.editor !== null
     readonly property bool asked: root.ready && root.editor.whenQuestion.length > 0
 
@@ -20,7 +21,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     GridLayout {
-        columns: root.width > 24 * Theme.textBody ? 2 : 1
+        columns: root.room > 24 * Theme.textBody ? 2 : 1
         columnSpacing: Theme.gapSmall
         rowSpacing: Theme.gapSmall
         Layout.fillWidth: true

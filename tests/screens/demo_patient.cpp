@@ -190,6 +190,12 @@ void DemoPatient::sends()
     m_desk->syncNow(*m_deskCourier, [](const sync::Report&) {});
 }
 
+void DemoPatient::agrees(const aftercare::Visit& visit)
+{
+    need(m_desk->openCourse(m_course, triggers::defaultProtocol(), aftercare::momentOf(visit, m_zone)));
+    sends();
+}
+
 void DemoPatient::opens()
 {
     sends();

@@ -4,6 +4,7 @@
 /// The clock stands still until told; the network is there until told.
 
 #include "app/diary/diary_program.h"
+#include "core/aftercare/visit.h"
 #include "core/desk/desk.h"
 #include "core/mailbox/service.h"
 #include "tests/platform/keystore/fake_keeper.h"
@@ -46,6 +47,7 @@ public:
     QString number() const;                 ///< six digits, once a phone has come
     void confirms();                        ///< both read the same number
     void sends();                           ///< syncs the desk
+    void agrees(const aftercare::Visit& visit);  ///< another follow-up, on its way to the phone
     void opens();                           ///< syncs, opens what came, syncs
     void writes(const std::string& text);   ///< a note, on its way to the phone
 

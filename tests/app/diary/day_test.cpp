@@ -40,6 +40,27 @@ TEST_CASE("the day counts from the day of the treatment, by the wall clock", "[d
     CHECK(program->today()->followUp() == QLatin1String("Follow-up visit: 22 March, 10:00 AM"));
 }
 
+TEST_CASE("one page names one time for the follow-up, or the day alone where no time is agreed", "[diary][today]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    const auto visitLine = [&] {
+        program->openToday();
+        for (const auto& line : program->today()->next())
+            if (line.title == QLatin1String("Your follow-up visit"))
+                return line.when;
+        return QString();
+    };
+    patient.goTo(20, 22);
+    CHECK(visitLine() == QLatin1String("tomorrow 10:00 AM"));
+
+    patient.agrees({program->home().diary().course().treated.day() + std::chrono::days(25), {}});
+    program->syncNow();
+    patient.goTo(24, 22);
+    CHECK(visitLine() == QLatin1String("26 March"));
+    CHECK(program->today()->followUp() == QLatin1String("Follow-up visit: 26 March"));
+}
+
 TEST_CASE("what is usual is said with its ground", "[diary][today]")
 {
     DemoPatient patient;
