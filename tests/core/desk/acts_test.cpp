@@ -75,3 +75,28 @@ TEST_CASE("a word that an older program pinned at one desk goes into the journal
     CHECK(world.desk.wordsUp().front().at.at == test::momentAt("2027-02-28T19:30:00+01:00").at);
     CHECK_FALSE(world.desk.vault().kept("hand-over"));
 }
+
+TEST_CASE("a warning that was read stands again on the phone when a correction makes it worse", "[desk][acts][safety]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    world.clock.advance(std::chrono::hours(30));
+    auto entry = world.entryOf(phone, 3, 3);
+    entry.temperature = *recovery::Temperature::celsius(38.0);
+    const auto saved = phone.record(entry);
+    REQUIRE(saved);
+    REQUIRE(phone.today().standing.size() == 1);
+
+    // As a program before this one wrote down that it was read: its subject, and the urgency beside it.
+    const triage::Finding finding = phone.today().standing.front();
+    REQUIRE(phone.vault().append({records::WarningShown{course, saved->entry, finding.subject, finding.urgency, world.now(), true}}, world.now()));
+    CHECK(phone.today().standing.empty());
+
+    entry.temperature = *recovery::Temperature::celsius(39.5);
+    const auto hotter = phone.amend(saved->entry, entry);
+    REQUIRE(hotter);
+    REQUIRE(phone.today().standing.size() == 1);
+    REQUIRE(phone.confirmWarning(phone.today().standing.front()));
+    CHECK(phone.today().standing.empty());
+}
