@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>كل شيء معًا يستغرق زواله وقتًا أطول من المعتاد.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>غيّرتَ هذا أو أضفتَ إليه منذ ذلك الحين. تبقى النصيحة كما هي.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

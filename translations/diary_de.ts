@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Alles zusammen braucht länger als üblich.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Sie haben das seither geändert oder ergänzt. Der Rat bleibt.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

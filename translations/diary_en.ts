@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>All in all, it takes longer than usual to go.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>You have changed or added to this since. The advice stays.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>En conjunto, tarda más de lo habitual en irse.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Desde entonces lo ha cambiado o completado. El consejo sigue en pie.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Dans l&apos;ensemble, cela met plus de temps que d&apos;habitude à partir.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Vous l&apos;avez changé ou complété depuis. Le conseil reste le même.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

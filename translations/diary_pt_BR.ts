@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>No conjunto, demora mais que o normal para passar.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Desde então você mudou ou completou isto. O conselho continua valendo.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

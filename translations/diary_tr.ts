@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Hepsi birlikte, geçmesi olağandan uzun sürüyor.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>O zamandan beri bunu değiştirdiniz ya da buna ekleme yaptınız. Öneri geçerli kalır.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

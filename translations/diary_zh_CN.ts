@@ -173,6 +173,10 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>总体来看，比通常消退得慢。</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>您后来更改或补充过这一条。建议仍然有效。</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>

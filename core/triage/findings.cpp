@@ -5,6 +5,7 @@
 #include "core/bytes/text.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace ebbline::triage {
 
@@ -37,23 +38,49 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
                     place->second = std::move(finding);
             }
         }
+        const auto stands = history.amended() ? warnings::judge(history.current(), {.treated = treated})
+                                              : std::vector<warnings::Finding>{};
+        for (auto& [key, finding] : byKey)
+            finding.changedSince = history.amended() && std::ranges::none_of(stands, [&](const warnings::Finding& warning) {
+                return keyOf(warning, id) == key && warning.urgency <= finding.urgency;
+            });
         for (auto& [key, finding] : byKey)
             findings.push_back(std::move(finding));
     }
 }
 
-void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& now)
+/// What triggers raised on one input, in front of the follow-up: after it nobody expects entries any more.
+std::vector<Finding> triggered(triggers::CourseInput input, const journal::CourseState& course, const clock::Moment& now)
 {
-    triggers::CourseInput input = courseInput(course);
-    const triggers::Protocol protocol = course.opened ? course.opened->protocol : triggers::defaultProtocol();
-    // After the follow-up nobody expects entries any more.
     clock::Moment until = now;
     if (course.followUp && course.followUp->at.at < now.at) {
         until = course.followUp->at;
         std::erase_if(input.observations, [&](const triggers::Observation& o) { return o.at.at > until.at; });
     }
-    for (const triggers::Finding& finding : triggers::judgeArrived(input, protocol, until))
+    std::vector<Finding> findings;
+    for (const triggers::Finding& finding : triggers::judgeArrived(input, course.opened->protocol, until))
         findings.push_back({keyOf(finding), finding.urgency, finding, {}, finding.raisedAt, finding.day, {}, true});
+    return findings;
+}
+
+/// What stood once is judged too, as it was known then: what it raised stays. Of one key the most urgent
+/// reading counts.
+/// \pre course.opened
+void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& now)
+{
+    std::vector<Finding> raised = triggered(courseInput(course), course, now);
+    for (triggers::CourseInput& input : earlierInputs(course))
+        for (Finding& earlier : triggered(std::move(input), course, now)) {
+            if (std::get<triggers::Finding>(earlier.what).trigger == triggers::Trigger::silence)
+                continue;
+            const auto same = [&](const Finding& finding) { return finding.key == earlier.key; };
+            if (std::ranges::any_of(raised, [&](const Finding& finding) { return same(finding) && finding.urgency <= earlier.urgency; }))
+                continue;
+            std::erase_if(raised, same);
+            earlier.changedSince = true;
+            raised.push_back(std::move(earlier));
+        }
+    std::ranges::move(raised, std::back_inserter(findings));
 }
 
 void addActs(std::vector<Finding>& findings, const journal::CourseState& course)
@@ -94,15 +121,16 @@ std::vector<Finding> findingsOf(const journal::CourseState& course, const clock:
 
 std::string explain(const Finding& finding)
 {
+    const char* const since = finding.changedSince ? "; corrected or added to since" : "";
     if (const auto* trigger = std::get_if<triggers::Finding>(&finding.what))
-        return triggers::explain(*trigger);
+        return triggers::explain(*trigger) + since;
     const auto& warning = std::get<warnings::Finding>(finding.what);
     std::string text = warning.rule + " on day " + std::to_string(finding.day) + ": ";
     for (std::size_t i = 0; i < warning.reasons.size(); ++i)
         text += (i > 0 ? ", " : "") + warning.reasons[i];
     if (warning.side != recovery::Side::none)
         text += warning.side == recovery::Side::left ? " (left)" : " (right)";
-    return text;
+    return text + since;
 }
 
 }  // namespace ebbline::triage

@@ -19,11 +19,15 @@ struct Finding {
     int day = 0;            ///< day of recovery
     std::vector<records::FindingActed> acts;  ///< what people did about it, oldest first
     bool open = true;       ///< not closed by an act
+    bool changedSince = false;  ///< raised by what stood once: as the entries stand now it would not be
 };
 
 /// All findings of a course, newest first. Every entry that has arrived counts, as it was written, also
 /// one that lies after `now` or before the treatment: clocks differ, and no warning waits for one. `now`
 /// tells how long somebody is silent.
+/// A correction, or an entry about an earlier moment, takes nothing back: what was raised as the entries stood
+/// before stays, marked as changed since, until an act closes it. A silence alone goes: it turned out that
+/// there was none.
 std::vector<Finding> findingsOf(const journal::CourseState& course, const clock::Moment& now);
 
 struct Row {

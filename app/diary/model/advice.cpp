@@ -121,6 +121,8 @@ Advice adviceFor(const triage::Finding& finding, bool fahrenheit)
     } else {
         advice.reason = reasonOf(std::get<triggers::Finding>(finding.what));
     }
+    if (finding.changedSince)
+        advice.reason += QLatin1Char('\n') + said(QT_TRANSLATE_NOOP("DiaryAdvice", "You have changed or added to this since. The advice stays."));
     return advice;
 }
 
