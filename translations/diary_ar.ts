@@ -1820,6 +1820,10 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة للرمز أو اكتبه.</translation>
         </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>عنوان العيادة لا يجيب. تحقق من أنك كتبت العنوان الذي تحت الرمز كتابةً صحيحة ومن أن لدى هذا الهاتف شبكة. تواصل اليوميات المحاولة.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

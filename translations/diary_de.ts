@@ -1820,6 +1820,10 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
         </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>Die Adresse der Praxis antwortet nicht. Prüfen Sie, ob Sie die Adresse unter dem Code richtig getippt haben und ob dieses Telefon Netz hat. Das Tagebuch versucht es weiter.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

@@ -1820,6 +1820,10 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
         </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>La dirección de la clínica no responde. Compruebe que ha escrito bien la dirección que está debajo del código y que este teléfono tiene red. El diario sigue intentándolo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

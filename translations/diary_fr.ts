@@ -1820,6 +1820,10 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Cet appareil n&apos;a pas de caméra. Choisissez une image du code, ou tapez-le.</translation>
         </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>L&apos;adresse de la clinique ne répond pas. Vérifiez que vous avez bien tapé l&apos;adresse sous le code et que ce téléphone a du réseau. Le journal continue d&apos;essayer.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

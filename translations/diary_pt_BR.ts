@@ -1820,6 +1820,10 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Este aparelho não tem câmera. Escolha uma imagem do código ou digite-o.</translation>
         </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>O endereço da clínica não responde. Veja se digitou certo o endereço que está abaixo do código e se este celular tem rede. O diário continua tentando.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>

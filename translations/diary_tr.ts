@@ -1820,6 +1820,10 @@
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Bu cihazda kamera yok. Kodun bir resmini seçin ya da kodu yazın.</translation>
         </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>Kliniğin adresi yanıt vermiyor. Kodun altındaki adresi doğru yazdığınızı ve bu telefonun ağı olduğunu kontrol edin. Günlük denemeyi sürdürüyor.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
