@@ -15,14 +15,14 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
+        <name>CallButton</name>
     <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
         <source>Calls this number</source>
         <translation>Bu numarayı arar</translation>
     </message>

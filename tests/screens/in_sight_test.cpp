@@ -1,0 +1,83 @@
+// What has to be in sight, and what must not be in reach before it was: the first number to call, and the no to all signs.
+#include "tests/screens/demo_patient.h"
+#include "tests/screens/hands.h"
+#include "tests/screens/screen_check.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+#include <QCoreApplication>
+#include <QTest>
+
+using namespace ebbline;
+using diaryapp::EntryBoard;
+using recovery::Sign;
+using screens::DemoPatient;
+using Page = app::DiaryProgram::Page;
+
+namespace {
+
+QRectF boxOf(const QQuickItem& item)
+{
+    return item.mapRectToScene(QRectF(0, 0, item.width(), item.height()));
+}
+
+/// The button whose words hold these, wherever it is on the page.
+QQuickItem* buttonSaying(QQuickWindow& window, const QString& words)
+{
+    for (auto* item : screens::visibleItems(window))
+        if (item->inherits("QQuickAbstractButton") && item->property("text").toString().contains(words))
+            return item;
+    return nullptr;
+}
+
+struct Shown {
+    DemoPatient patient;
+    std::unique_ptr<app::DiaryProgram> program;
+
+    Shown(const QString& language, const QSize& size, int textSize)
+    {
+        program = patient.joined(language);
+        patient.setOffline(true);
+        program->settings()->setTextSize(textSize);
+        REQUIRE(program->show(size));
+    }
+    QQuickWindow& window() { return *program->window(); }
+    EntryBoard& toSigns()
+    {
+        program->openEntry();
+        while (program->entry()->step() == EntryBoard::Step::Score)
+            program->entry()->next();
+        screens::settle(window());
+        return *program->entry();
+    }
+};
+
+}  // namespace
+
+TEST_CASE("the first number to call is in sight with every warning, and its reading is at the end", "[diary][screens][warning][safety]")
+{
+    const auto* language = GENERATE("en", "de", "es", "fr", "pt_BR", "ar", "tr", "zh_CN");
+    const auto size = GENERATE(QSize(320, 568), QSize(360, 780), QSize(390, 844), QSize(568, 320));
+    const int textSize = GENERATE(0, 2);
+    CAPTURE(language, size.width(), size.height(), textSize);
+    Shown shown(QString::fromLatin1(language), size, textSize);
+    for (const Sign sign : {Sign::breathing, Sign::fastSwelling}) {
+        DemoPatient::tellSign(*shown.program, sign);
+        REQUIRE(shown.program->page() == Page::warning);
+        screens::settle(shown.window());
+
+        auto& board = *shown.program->warning();
+        QString number = board.calls().first().number;
+        const auto* call = buttonSaying(shown.window(), number.replace(QLatin1Char(' '), QChar(0xa0)));
+        REQUIRE(call != nullptr);
+        CHECK(QRectF(QPointF(), size).contains(boxOf(*call)));
+        const auto* read = buttonSaying(shown.window(), QCoreApplication::translate("WarningPage", "I have read this"));
+        REQUIRE(read != nullptr);
+        for (const auto* item : screens::visibleItems(shown.window()))
+            if (item->inherits("QQuickText") && item->property("text").toString() == board.reason())
+                CHECK(boxOf(*item).bottom() <= boxOf(*read).top());
+        board.confirm();
+        shown.patient.clock().advance(std::chrono::minutes(10));
+    }
+}
