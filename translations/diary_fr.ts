@@ -1460,11 +1460,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>Touchez tout ce qui est vrai maintenant.</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>Touchez tout ce qui est vrai maintenant. Le bouton pour continuer se trouve après la dernière ligne.</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>

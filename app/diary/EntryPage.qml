@@ -13,19 +13,13 @@ PageBody {
     readonly property bool scoring: root.board.step === EntryBoard.Score
     readonly property bool signing: root.board.step === EntryBoard.Signs
 
+    topOn: root.board.progress
     foot: [
         ActButton {
             visible: root.scoring
             primary: true
             text: root.board.nextWord
             onClicked: root.board.next()
-            Layout.fillWidth: true
-        },
-        ActButton {
-            visible: root.signing
-            primary: true
-            text: root.board.signsWord
-            onClicked: root.board.signsDone()
             Layout.fillWidth: true
         },
         ActButton {

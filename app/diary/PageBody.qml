@@ -2,7 +2,7 @@
 // would leave the body too little room stands at its end instead, unless it has to stay in sight.
 //
 // In   children as the body; foot (buttons under it); title (shown here when it is set);
-//      footStays (the foot is in sight whatever the body says)
+//      footStays (the foot is in sight whatever the body says); topOn (back to the top as it changes)
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -16,9 +16,12 @@ FocusScope {
     property alias foot: feet.data
     property string title
     property bool footStays: false
+    property string topOn
     readonly property real bodyWidth: Math.min(root.width - 2 * Theme.gap, 560)
     readonly property bool footFlows: !root.footStays && feet.implicitHeight > root.height * 0.35
     readonly property real footHeight: feet.implicitHeight > 0 ? feet.implicitHeight + Theme.gap : 0
+
+    onTopOnChanged: area.contentY = 0
 
     Flickable {
         id: area

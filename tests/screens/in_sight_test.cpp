@@ -81,3 +81,40 @@ TEST_CASE("the first number to call is in sight with every warning, and its read
         shown.patient.clock().advance(std::chrono::minutes(10));
     }
 }
+
+TEST_CASE("no can be said to the signs only where the last of them is in sight", "[diary][screens][entry][safety]")
+{
+    const auto* language = GENERATE("en", "de", "ar");
+    const auto size = GENERATE(QSize(320, 568), QSize(390, 844), QSize(568, 320));
+    const int textSize = GENERATE(0, 2);
+    CAPTURE(language, size.width(), size.height(), textSize);
+    Shown shown(QString::fromLatin1(language), size, textSize);
+    auto& board = shown.toSigns();
+
+    const auto* last = screens::named(shown.window(), board.signLines().last().text);
+    const auto* none = screens::named(shown.window(), board.signsWord());
+    REQUIRE(last != nullptr);
+    REQUIRE(none != nullptr);
+    CHECK(boxOf(*none).top() >= boxOf(*last).bottom());
+    CHECK(boxOf(*none).top() >= size.height());  // not before scrolling
+    REQUIRE(screens::touch(shown.window(), board.signsWord()));
+    CHECK(board.step() == EntryBoard::Step::Rest);
+    // The next question begins at its top.
+    screens::settle(shown.window());
+    const auto* unit = screens::named(shown.window(), QStringLiteral("°C"));
+    if (QLatin1String(language) == QLatin1String("en") && size.height() > 500 && textSize == 0) {
+        REQUIRE(unit != nullptr);
+        CHECK(QRectF(QPointF(), size).contains(boxOf(*unit)));
+    }
+}
+
+TEST_CASE("the keyboard passes every sign on its way to the no", "[diary][screens][entry][keys]")
+{
+    Shown shown(QStringLiteral("en"), QSize(320, 568), 2);
+    auto& board = shown.toSigns();
+    shown.window().requestActivate();
+    REQUIRE(QTest::qWaitForWindowActive(&shown.window()));
+    CHECK(screens::tabUntil(shown.window(), board.signLines().last().text).toStdString() == "");
+    CHECK_FALSE(screens::named(shown.window(), board.signsWord())->hasActiveFocus());
+    CHECK(screens::tabUntil(shown.window(), board.signsWord()).toStdString() == "");
+}
