@@ -86,11 +86,6 @@
         <translation>اتصل ولا تكتب. إذا لم يجب أحد فاتصل بالرقم الثاني. إذا لم يجب أحد خلال ٣٠ دقيقة فاذهب إلى الرعاية العاجلة.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>إنه مذكور فيما كتبته. يجيبون في يوم العمل التالي. إذا ساء الأمر فاتصل فورًا.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>إنه مذكور فيما كتبته. إذا ساء الأمر فاتصل.</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>غيّرتَ هذا أو أضفتَ إليه منذ ذلك الحين. تبقى النصيحة كما هي.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>إنه مذكور فيما كتبته. إذا لم يصلك شيء حتى يوم العمل التالي فاتصل. إذا ساء الأمر فاتصل فورًا.</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>ما كان قبل ذلك</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>ما عليك فعله</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>أخفِ ما عليك فعله</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>حُفظ على هذا الهاتف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>هناك رسالة مفقودة بينك وبين العيادة. اتصل بالعيادة من فضلك.</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>سُحبت. لم تعد على هذا الهاتف.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. ما عليك فعله مكتوب في صفحة اليوم.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2578,5 +2584,20 @@
         <source>Stay open</source>
         <translation>أبقها مفتوحة</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>لماذا</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>قرأت هذا</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>يبقى مع ما كتبته، تحت: ما كتبته</translation>
+        </message>
     </context>
 </TS>

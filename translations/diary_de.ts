@@ -86,11 +86,6 @@
         <translation>Rufen Sie an, schreiben Sie nicht. Nimmt niemand ab, rufen Sie die zweite Nummer an. Antwortet 30 Minuten lang niemand, gehen Sie in die Notaufnahme.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Es steht in Ihrem Eintrag. Die Praxis antwortet am nächsten Arbeitstag. Wird es schlimmer, rufen Sie sofort an.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>Es steht in Ihrem Eintrag. Wird es schlimmer, rufen Sie an.</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>Sie haben das seither geändert oder ergänzt. Der Rat bleibt.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Es steht in Ihrem Eintrag. Hören Sie bis zum nächsten Arbeitstag nichts, rufen Sie an. Wird es schlimmer, rufen Sie sofort an.</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>Was vorher da stand</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Was zu tun ist</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Was zu tun ist ausblenden</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>Auf diesem Telefon gespeichert.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Eine Nachricht zwischen Ihnen und der Praxis fehlt. Bitte rufen Sie die Praxis an.</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Zurück­genommen. Es ist nicht mehr auf diesem Telefon.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Was zu tun ist, steht auf der Seite des Tages.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2558,5 +2564,20 @@
         <source>Stay open</source>
         <translation>Offen lassen</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Warum</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Ich habe das gelesen</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Es bleibt bei Ihrem Eintrag, unter Was ich geschrieben habe</translation>
+        </message>
     </context>
 </TS>

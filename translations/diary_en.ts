@@ -86,11 +86,6 @@
         <translation>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>It is in your entry. They answer on the next working day. If it gets worse, call at once.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>It is in your entry. If it gets worse, call.</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>You have changed or added to this since. The advice stays.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>What was before</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>What to do</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Hide what to do</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>Saved on this phone.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>A message between you and the clinic is missing. Call the clinic, please.</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Taken back. It is no longer on this phone.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. What to do stands on the day&apos;s page.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2558,5 +2564,20 @@
         <source>Stay open</source>
         <translation>Stay open</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Why</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>I have read this</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>It stays with your entry, under What I wrote</translation>
+        </message>
     </context>
 </TS>

@@ -86,11 +86,6 @@
         <translation>Llame, no escriba. Si nadie contesta, llame al segundo número. Si nadie contesta en 30 minutos, vaya a urgencias.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Está en su anotación. Responden el próximo día laborable. Si empeora, llame enseguida.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>Está en su anotación. Si empeora, llame.</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>Desde entonces lo ha cambiado o completado. El consejo sigue en pie.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Está en su anotación. Si no tiene noticias al llegar el próximo día laborable, llame. Si empeora, llame enseguida.</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>Lo que ponía antes</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Qué hacer</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Ocultar qué hacer</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>Guardado en este teléfono.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Falta un mensaje entre usted y la clínica. Llame a la clínica, por favor.</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirada. Ya no está en este teléfono.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Lo que hay que hacer está en la página del día.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2558,5 +2564,20 @@
         <source>Stay open</source>
         <translation>Dejar abierto</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Por qué</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Lo he leído</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Se queda con su anotación, en Lo que escribí</translation>
+        </message>
     </context>
 </TS>

@@ -86,11 +86,6 @@
         <translation>Appelez, n'écrivez pas. Si personne ne répond, appelez le deuxième numéro. Sans réponse après 30 minutes, allez aux urgences.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>C'est dans votre note. Ils répondent le prochain jour ouvré. Si cela empire, appelez tout de suite.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>C'est dans votre note. Si cela empire, appelez.</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>Vous l&apos;avez changé ou complété depuis. Le conseil reste le même.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>C&apos;est dans votre note. Sans nouvelles d&apos;ici le prochain jour ouvré, appelez. Si cela empire, appelez tout de suite.</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>Ce qui était écrit avant</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Que faire</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Masquer que faire</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>Enregistré sur ce téléphone.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation> : </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Un message entre vous et la clinique manque. Appelez la clinique, s'il vous plaît.</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirée. Elle n'est plus sur ce téléphone.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Ce qu&apos;il faut faire est sur la page du jour.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2558,5 +2564,20 @@
         <source>Stay open</source>
         <translation>Laisser ouvert</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Pourquoi</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>J&apos;ai lu ceci</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Cela reste avec votre note, sous Ce que j&apos;ai écrit</translation>
+        </message>
     </context>
 </TS>

@@ -86,11 +86,6 @@
         <translation>Ligue, não escreva. Se ninguém atender, ligue para o segundo número. Se ninguém atender em 30 minutos, vá ao pronto-socorro.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Está na sua anotação. Eles respondem no próximo dia útil. Se piorar, ligue já.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>Está na sua anotação. Se piorar, ligue.</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>Desde então você mudou ou completou isto. O conselho continua valendo.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Está na sua anotação. Se não tiver notícias até o próximo dia útil, ligue. Se piorar, ligue já.</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>O que estava antes</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>O que fazer</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Esconder o que fazer</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>Salvo neste celular.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Falta uma mensagem entre você e a clínica. Ligue para a clínica, por favor.</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirada. Ela não está mais neste celular.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. O que fazer está na página do dia.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2558,5 +2564,20 @@
         <source>Stay open</source>
         <translation>Deixar aberto</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Por quê</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Eu li isto</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Fica com a sua anotação, em O que eu escrevi</translation>
+        </message>
     </context>
 </TS>

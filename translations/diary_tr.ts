@@ -86,11 +86,6 @@
         <translation>Arayın, yazmayın. Kimse açmazsa ikinci numarayı arayın. 30 dakika içinde kimse açmazsa acile gidin.</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Kaydınızda duruyor. Sonraki iş günü yanıt verirler. Kötüleşirse hemen arayın.</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>Kaydınızda duruyor. Kötüleşirse arayın.</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>O zamandan beri bunu değiştirdiniz ya da buna ekleme yaptınız. Öneri geçerli kalır.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Kaydınızda duruyor. Sonraki iş gününe kadar haber almazsanız arayın. Kötüleşirse hemen arayın.</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>Önce ne yazıyordu</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Ne yapmalı</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Ne yapılacağını gizle</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>Bu telefona kaydedildi.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Sizinle klinik arasında bir ileti eksik. Lütfen kliniği arayın.</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Geri alındı. Artık bu telefonda değil.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Ne yapılacağı günün sayfasında yazar.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2553,5 +2559,20 @@
         <source>Stay open</source>
         <translation>Açık kalsın</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Neden</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Bunu okudum</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Kaydınızla kalır, Yazdıklarım altında</translation>
+        </message>
     </context>
 </TS>

@@ -86,11 +86,6 @@
         <translation>请打电话，不要写。没有人接就打第二个号码。30 分钟内没有人接，请去急诊。</translation>
     </message>
     <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>它在您的记录里。他们会在下一个工作日回复。如果变重，请马上打电话。</translation>
-    </message>
-    <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
         <source>It is in your entry. If it gets worse, call.</source>
         <translation>它在您的记录里。如果变重，请打电话。</translation>
@@ -176,6 +171,10 @@
         <message>
             <source>You have changed or added to this since. The advice stays.</source>
             <translation>您后来更改或补充过这一条。建议仍然有效。</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>它在您的记录里。如果到下一个工作日还没有回音，请打电话。如果变重，请马上打电话。</translation>
         </message>
     </context>
     <context>
@@ -816,6 +815,14 @@
         <source>What was before</source>
         <translation>以前写的内容</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>该怎么做</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>收起该怎么做</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1602,11 +1609,6 @@
         <translation>已保存在这部手机上。</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>：</translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>您和诊所之间缺少一条消息。请打电话给诊所。</translation>
@@ -1636,6 +1638,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>已收回。它不再在这部手机上。</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1。该怎么做写在当天的页面上。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -2553,5 +2559,20 @@
         <source>Stay open</source>
         <translation>保持打开</translation>
     </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>原因</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>我已阅读</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>它会留在您的记录里，在“我写的内容”下面</translation>
+        </message>
     </context>
 </TS>

@@ -21,6 +21,11 @@ PageBody {
         }
     ]
 
+    AdviceCard {
+        visible: root.board.adviceTitle.length > 0
+        board: root.board
+        Layout.fillWidth: true
+    }
     ActButton {
         visible: root.board.unread.length > 0
         text: root.board.unread

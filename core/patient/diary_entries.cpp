@@ -224,6 +224,14 @@ recovery::EntryId Diary::Inside::raisedIn(const triage::Finding& finding) const
     return {};
 }
 
+bool Diary::isConfirmed(const triage::Finding& finding) const
+{
+    const journal::CourseState* course = m_inside->course();
+    return course && std::ranges::any_of(course->warnings, [&](const records::WarningShown& shown) {
+        return shown.confirmed && shown.rule == finding.key && shown.urgency <= finding.urgency;
+    });
+}
+
 Done Diary::confirmWarning(const triage::Finding& finding)
 {
     const journal::CourseState* course = m_inside->course();

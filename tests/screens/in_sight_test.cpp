@@ -118,3 +118,39 @@ TEST_CASE("the keyboard passes every sign on its way to the no", "[diary][screen
     CHECK_FALSE(screens::named(shown.window(), board.signsWord())->hasActiveFocus());
     CHECK(screens::tabUntil(shown.window(), board.signsWord()).toStdString() == "");
 }
+
+TEST_CASE("advice that can wait stands on the day's page and with its entry, at every size", "[diary][screens][advice]")
+{
+    const auto* language = GENERATE("en", "de", "ar");
+    const auto size = GENERATE(QSize(320, 568), QSize(360, 780));
+    const int textSize = GENERATE(0, 2);
+    CAPTURE(language, size.width(), textSize);
+    Shown shown(QString::fromLatin1(language), size, textSize);
+    shown.patient.goTo(2, 12);
+    auto& board = shown.toSigns();
+    for (const Sign sign : {Sign::threadLump, Sign::threadOut})
+        board.tick(static_cast<int>(sign), true);
+    board.signsDone();
+    board.save();
+    REQUIRE(shown.program->page() == Page::today);
+    screens::settle(shown.window());
+    const auto saysIn = [&](const QString& words) {
+        for (const auto* item : screens::visibleItems(shown.window()))
+            if (item->inherits("QQuickText") && item->property("text").toString().contains(words))
+                return true;
+        return false;
+    };
+    const QString doNow = shown.program->today()->adviceDoNow();
+    CHECK(saysIn(doNow));
+    CHECK(saysIn(shown.program->today()->adviceReason()));
+    REQUIRE(screens::press(shown.window(), QCoreApplication::translate("AdviceCard", "I have read this")));
+    screens::settle(shown.window());
+    CHECK_FALSE(saysIn(doNow));
+
+    shown.program->openHistory();
+    screens::settle(shown.window());
+    CHECK_FALSE(saysIn(doNow));
+    REQUIRE(screens::press(shown.window(), QCoreApplication::translate("EntryCard", "What to do")));
+    screens::settle(shown.window());
+    CHECK(saysIn(doNow));
+}

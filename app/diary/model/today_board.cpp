@@ -5,10 +5,14 @@
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
 
+#include <utility>
+
 namespace ebbline::diaryapp {
 
-TodayBoard::TodayBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+TodayBoard::TodayBoard(Home& home, DiarySettings& settings, QObject* parent)
+    : QObject(parent), m_home(home), m_settings(settings)
 {
+    connect(&settings, &DiarySettings::changed, this, &TodayBoard::refresh);
     connect(&home, &Home::changed, this, &TodayBoard::refresh);
     connect(&home, &Home::openChanged, this, &TodayBoard::refresh);
 }
@@ -16,7 +20,18 @@ TodayBoard::TodayBoard(Home& home, QObject* parent) : QObject(parent), m_home(ho
 void TodayBoard::refresh()
 {
     m_today = m_home.isOpen() && m_home.diary().joined() ? m_home.diary().today() : patient::Today{};
+    m_advice = adviceFor(m_today.toRead, m_settings.isFahrenheit());
     Q_EMIT changed();
+}
+
+void TodayBoard::readAdvice()
+{
+    if (!m_home.isOpen())
+        return;
+    for (const triage::Finding& finding : std::exchange(m_today.toRead, {}))
+        if (const Done done = m_home.diary().confirmWarning(finding); !done)
+            Q_EMIT failed(errorText(done.error()));
+    m_home.touch();
 }
 
 QString TodayBoard::day() const
