@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>يبدو أن %1 بوحدة °ف. اختر °ف، أو اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>يبدو أن %1 بوحدة °م. اختر °م، أو اكتب قيمة من ٨٦ إلى ١١٣ °ف.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>راجع درجة الحرارة. ثم احفظ مرة أخرى.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2283,6 +2295,10 @@
         <source>The warning stays in your diary</source>
         <translation>يبقى التحذير في مفكرتك</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>لم يُحفظ ما كتبته بعد، وليس لدى العيادة. يمكنك متابعته بعد الاتصال.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

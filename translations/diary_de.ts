@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Bitte einen Wert von 30 bis 45 °C eingeben.</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 sieht nach °F aus. Wählen Sie °F oder geben Sie einen Wert von 30 bis 45 °C ein.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 sieht nach °C aus. Wählen Sie °C oder geben Sie einen Wert von 86 bis 113 °F ein.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Bitte sehen Sie sich die Temperatur an. Speichern Sie dann noch einmal.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2263,6 +2275,10 @@
         <source>The warning stays in your diary</source>
         <translation>Die Warnung bleibt in Ihrem Tagebuch</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Ihr Eintrag ist noch nicht gespeichert und nicht bei der Praxis. Nach dem Anruf können Sie ihn weiterschreiben.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Please type a value from 30 to 45 °C.</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Please look at the temperature. Then save again.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2263,6 +2275,10 @@
         <source>The warning stays in your diary</source>
         <translation>The warning stays in your diary</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

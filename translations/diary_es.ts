@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Escriba un valor de 30 a 45 °C.</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 parece estar en °F. Elija °F o escriba un valor de 30 a 45 °C.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 parece estar en °C. Elija °C o escriba un valor de 86 a 113 °F.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Revise la temperatura. Después guarde otra vez.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2263,6 +2275,10 @@
         <source>The warning stays in your diary</source>
         <translation>El aviso queda en su diario</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Su anotación aún no se ha guardado ni está en la clínica. Puede seguir con ella después de llamar.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Tapez une valeur de 30 à 45 °C.</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 semble être en °F. Choisissez °F, ou tapez une valeur de 30 à 45 °C.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 semble être en °C. Choisissez °C, ou tapez une valeur de 86 à 113 °F.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Vérifiez la température. Puis enregistrez encore une fois.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2263,6 +2275,10 @@
         <source>The warning stays in your diary</source>
         <translation>L&apos;alerte reste dans votre journal</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Votre note n&apos;est pas encore enregistrée ni à la clinique. Vous pourrez la continuer après l&apos;appel.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Digite um valor de 30 a 45 °C.</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 parece estar em °F. Escolha °F ou digite um valor de 30 a 45 °C.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 parece estar em °C. Escolha °C ou digite um valor de 86 a 113 °F.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Veja a temperatura. Depois salve de novo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2263,6 +2275,10 @@
         <source>The warning stays in your diary</source>
         <translation>O aviso fica no seu diário</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>A sua anotação ainda não foi salva nem está com a clínica. Você pode continuar depois de ligar.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

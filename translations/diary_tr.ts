@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>30 ile 45 °C arası bir değer yazın.</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 bir °F değeri gibi görünüyor. °F seçin ya da 30 ile 45 °C arası bir değer yazın.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 bir °C değeri gibi görünüyor. °C seçin ya da 86 ile 113 °F arası bir değer yazın.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Lütfen ateş değerine bakın. Sonra yeniden kaydedin.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2258,6 +2270,10 @@
         <source>The warning stays in your diary</source>
         <translation>Uyarı günlüğünüzde kalır</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Kaydınız henüz kaydedilmedi ve klinikte de yok. Aradıktan sonra devam edebilirsiniz.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

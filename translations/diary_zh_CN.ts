@@ -1701,6 +1701,18 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>请输入 30 到 45 °C 之间的数值。</translation>
     </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 看起来是 °F。请选择 °F，或输入 30 到 45 °C 之间的数值。</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 看起来是 °C。请选择 °C，或输入 86 到 113 °F 之间的数值。</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>请检查体温，然后再保存一次。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -2258,6 +2270,10 @@
         <source>The warning stays in your diary</source>
         <translation>警告会留在您的日记里</translation>
     </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>您的记录还没有保存，诊所也没有收到。打完电话后可以继续填写。</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>

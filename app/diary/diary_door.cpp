@@ -31,6 +31,7 @@ void DiaryProgram::arrive()
     }
     if (!m_home.diary().joined())
         return turnTo(Page::join);
+    m_entry.reopenLoud();
     openToday();
     goOn();
     if (m_setup.syncEvery.count() > 0)

@@ -259,8 +259,7 @@ void DiaryProgram::back()
 
 void DiaryProgram::afterSave()
 {
-    const auto loud = !m_entry.findings().empty() && m_entry.findings().front().urgency <= recovery::Urgency::callNow;
-    if (loud) {
+    if (m_entry.isLoudSaved()) {
         m_warning.show(m_entry.findings());
         turnTo(Page::warning);
     } else {

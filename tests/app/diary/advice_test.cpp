@@ -86,8 +86,8 @@ TEST_CASE("what can wait beside a warning is shown once the warning was read", "
     entry.tick(static_cast<int>(Sign::threadOut), true);
     entry.tick(static_cast<int>(Sign::fastSwelling), true);
     entry.signsDone();
-    entry.save();
     program->warning()->confirm();
+    entry.save();
 
     CHECK(program->page() == Page::today);
     CHECK(program->today()->adviceDoNow().startsWith(doNotPull));
