@@ -796,6 +796,10 @@
             <source>Day %1; among them %2 with %3, usual up to %4.</source>
             <translation>اليوم %1؛ منها %2 بدرجة %3، المعتاد حتى %4.</translation>
         </message>
+        <message>
+            <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
+            <translation>صُحّح أو أُكمل بعد ذلك: لا يُثار هذا التنبيه بحسب القيود كما هي الآن. يبقى حتى يغلقه أحد.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

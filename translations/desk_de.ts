@@ -776,6 +776,10 @@
             <source>Day %1; among them %2 with %3, usual up to %4.</source>
             <translation>Tag %1; darunter %2 mit %3, üblich bis %4.</translation>
         </message>
+        <message>
+            <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
+            <translation>Seither korrigiert oder ergänzt: So, wie die Einträge jetzt sind, gäbe es den Hinweis nicht. Er bleibt, bis ihn jemand schließt.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

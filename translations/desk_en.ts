@@ -44,6 +44,10 @@
                 <numerusform>No entry for %Ln days.</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
+            <translation>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>

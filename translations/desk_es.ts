@@ -776,6 +776,10 @@
             <source>Day %1; among them %2 with %3, usual up to %4.</source>
             <translation>Día %1; entre ellos %2 con %3, habitual hasta %4.</translation>
         </message>
+        <message>
+            <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
+            <translation>Corregido o completado después: tal como están ahora las anotaciones, este aviso no saldría. Se queda hasta que alguien lo cierre.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

@@ -776,6 +776,10 @@
             <source>Day %1; among them %2 with %3, usual up to %4.</source>
             <translation>Jour %1 ; parmi eux %2 avec %3, habituel jusqu’à %4.</translation>
         </message>
+        <message>
+            <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
+            <translation>Corrigé ou complété depuis : d&apos;après les notes actuelles, ce signal n&apos;apparaîtrait pas. Il reste jusqu&apos;à ce que quelqu&apos;un le ferme.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

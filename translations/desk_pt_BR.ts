@@ -776,6 +776,10 @@
             <source>Day %1; among them %2 with %3, usual up to %4.</source>
             <translation>Dia %1; entre eles %2 com %3, normal até %4.</translation>
         </message>
+        <message>
+            <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
+            <translation>Corrigido ou completado depois: com as anotações de agora, este aviso não surgiria. Ele fica até alguém fechá-lo.</translation>
+        </message>
     </context>
     <context>
         <name>FollowUpPage</name>

@@ -15,19 +15,6 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
-        <source>Calls this number</source>
-        <translation>يتصل بهذا الرقم</translation>
-    </message>
-    </context>
-    <context>
         <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
@@ -84,11 +71,6 @@
         <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>اتصل ولا تكتب. إذا لم يجب أحد فاتصل بالرقم الثاني. إذا لم يجب أحد خلال ٣٠ دقيقة فاذهب إلى الرعاية العاجلة.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>إنه مذكور فيما كتبته. يجيبون في يوم العمل التالي. إذا ساء الأمر فاتصل فورًا.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
@@ -173,6 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>كل شيء معًا يستغرق زواله وقتًا أطول من المعتاد.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>غيّرتَ هذا أو أضفتَ إليه منذ ذلك الحين. تبقى النصيحة كما هي.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>إنه مذكور فيما كتبته. إذا لم يصلك شيء حتى يوم العمل التالي فاتصل. إذا ساء الأمر فاتصل فورًا.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -812,6 +802,14 @@
         <source>What was before</source>
         <translation>ما كان قبل ذلك</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>ما عليك فعله</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>أخفِ ما عليك فعله</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1486,11 +1484,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>المس كل ما ينطبق الآن.</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>المس كل ما ينطبق الآن. زر المتابعة بعد السطر الأخير.</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1637,11 +1634,6 @@
         <translation>حُفظ على هذا الهاتف.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>هناك رسالة مفقودة بينك وبين العيادة. اتصل بالعيادة من فضلك.</translation>
@@ -1671,6 +1663,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>سُحبت. لم تعد على هذا الهاتف.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. ما عليك فعله مكتوب في صفحة اليوم.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1741,6 +1737,18 @@
         <message>
             <source>Throw away all that you typed here? There is no way back.</source>
             <translation>هل ترمي كل ما كتبته هنا؟ لا رجعة في ذلك.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>يبدو أن %1 بوحدة °ف. اختر °ف، أو اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>يبدو أن %1 بوحدة °م. اختر °م، أو اكتب قيمة من ٨٦ إلى ١١٣ °ف.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>راجع درجة الحرارة. ثم احفظ مرة أخرى.</translation>
         </message>
     </context>
     <context>
@@ -1869,6 +1877,10 @@
         <message>
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة للرمز أو اكتبه.</translation>
+        </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>عنوان العيادة لا يجيب. تحقق من أنك كتبت العنوان الذي تحت الرمز كتابةً صحيحة ومن أن لدى هذا الهاتف شبكة. تواصل اليوميات المحاولة.</translation>
         </message>
     </context>
     <context>
@@ -2338,6 +2350,10 @@
             <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
             <translation>يظهر خيط، والجلد هناك دافئ أو مؤلم أو تغيّر لونه.</translation>
         </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>لم يُحفظ ما كتبته بعد، وليس لدى العيادة. يمكنك متابعته بعد الاتصال.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2680,6 +2696,34 @@
         <message>
             <source>Done after all</source>
             <translation>تم في الحقيقة</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallButton</name>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>يتصل بهذا الرقم</translation>
+    </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>لماذا</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>قرأت هذا</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>يبقى مع ما كتبته، تحت: ما كتبته</translation>
         </message>
     </context>
 </TS>

@@ -15,19 +15,6 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
-        <source>Calls this number</source>
-        <translation>Ruft diese Nummer an</translation>
-    </message>
-    </context>
-    <context>
         <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
@@ -84,11 +71,6 @@
         <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>Rufen Sie an, schreiben Sie nicht. Nimmt niemand ab, rufen Sie die zweite Nummer an. Antwortet 30 Minuten lang niemand, gehen Sie in die Notaufnahme.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Es steht in Ihrem Eintrag. Die Praxis antwortet am nächsten Arbeitstag. Wird es schlimmer, rufen Sie sofort an.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
@@ -173,6 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Alles zusammen braucht länger als üblich.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Sie haben das seither geändert oder ergänzt. Der Rat bleibt.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Es steht in Ihrem Eintrag. Hören Sie bis zum nächsten Arbeitstag nichts, rufen Sie an. Wird es schlimmer, rufen Sie sofort an.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -812,6 +802,14 @@
         <source>What was before</source>
         <translation>Was vorher da stand</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Was zu tun ist</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Was zu tun ist ausblenden</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1486,11 +1484,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>Tippen Sie alles an, was jetzt zutrifft.</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>Tippen Sie alles an, was jetzt zutrifft. Der Knopf zum Weitergehen steht nach dem letzten.</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1637,11 +1634,6 @@
         <translation>Auf diesem Telefon gespeichert.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Eine Nachricht zwischen Ihnen und der Praxis fehlt. Bitte rufen Sie die Praxis an.</translation>
@@ -1671,6 +1663,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Zurück­genommen. Es ist nicht mehr auf diesem Telefon.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Was zu tun ist, steht auf der Seite des Tages.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1741,6 +1737,18 @@
         <message>
             <source>Throw away all that you typed here? There is no way back.</source>
             <translation>Alles wegwerfen, was Sie hier eingegeben haben? Es gibt keinen Weg zurück.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 sieht nach °F aus. Wählen Sie °F oder geben Sie einen Wert von 30 bis 45 °C ein.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 sieht nach °C aus. Wählen Sie °C oder geben Sie einen Wert von 86 bis 113 °F ein.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Bitte sehen Sie sich die Temperatur an. Speichern Sie dann noch einmal.</translation>
         </message>
     </context>
     <context>
@@ -1869,6 +1877,10 @@
         <message>
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
+        </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>Die Adresse der Praxis antwortet nicht. Prüfen Sie, ob Sie die Adresse unter dem Code richtig getippt haben und ob dieses Telefon Netz hat. Das Tagebuch versucht es weiter.</translation>
         </message>
     </context>
     <context>
@@ -2314,6 +2326,10 @@
             <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
             <translation>Ein Faden schaut heraus, und die Haut dort ist warm, wund oder hat eine andere Farbe.</translation>
         </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Ihr Eintrag ist noch nicht gespeichert und nicht bei der Praxis. Nach dem Anruf können Sie ihn weiterschreiben.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2656,6 +2672,34 @@
         <message>
             <source>Done after all</source>
             <translation>Doch erledigt</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallButton</name>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>Ruft diese Nummer an</translation>
+    </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Warum</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Ich habe das gelesen</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Es bleibt bei Ihrem Eintrag, unter Was ich geschrieben habe</translation>
         </message>
     </context>
 </TS>

@@ -15,19 +15,6 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
-        <source>Calls this number</source>
-        <translation>Llama a este número</translation>
-    </message>
-    </context>
-    <context>
         <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
@@ -84,11 +71,6 @@
         <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>Llame, no escriba. Si nadie contesta, llame al segundo número. Si nadie contesta en 30 minutos, vaya a urgencias.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Está en su anotación. Responden el próximo día laborable. Si empeora, llame enseguida.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
@@ -173,6 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>En conjunto, tarda más de lo habitual en irse.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Desde entonces lo ha cambiado o completado. El consejo sigue en pie.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Está en su anotación. Si no tiene noticias al llegar el próximo día laborable, llame. Si empeora, llame enseguida.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -812,6 +802,14 @@
         <source>What was before</source>
         <translation>Lo que ponía antes</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Qué hacer</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Ocultar qué hacer</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1486,11 +1484,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>Toque todo lo que sea cierto ahora.</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>Toque todo lo que sea cierto ahora. El botón para seguir está después de la última.</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1637,11 +1634,6 @@
         <translation>Guardado en este teléfono.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Falta un mensaje entre usted y la clínica. Llame a la clínica, por favor.</translation>
@@ -1671,6 +1663,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirada. Ya no está en este teléfono.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Lo que hay que hacer está en la página del día.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1741,6 +1737,18 @@
         <message>
             <source>Throw away all that you typed here? There is no way back.</source>
             <translation>¿Tirar todo lo que escribió aquí? No hay vuelta atrás.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 parece estar en °F. Elija °F o escriba un valor de 30 a 45 °C.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 parece estar en °C. Elija °C o escriba un valor de 86 a 113 °F.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Revise la temperatura. Después guarde otra vez.</translation>
         </message>
     </context>
     <context>
@@ -1869,6 +1877,10 @@
         <message>
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
+        </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>La dirección de la clínica no responde. Compruebe que ha escrito bien la dirección que está debajo del código y que este teléfono tiene red. El diario sigue intentándolo.</translation>
         </message>
     </context>
     <context>
@@ -2314,6 +2326,10 @@
             <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
             <translation>Asoma un hilo y la piel ahí está caliente, dolorida o de otro color.</translation>
         </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Su anotación aún no se ha guardado ni está en la clínica. Puede seguir con ella después de llamar.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2656,6 +2672,34 @@
         <message>
             <source>Done after all</source>
             <translation>Al final está hecho</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallButton</name>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>Llama a este número</translation>
+    </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Por qué</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Lo he leído</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Se queda con su anotación, en Lo que escribí</translation>
         </message>
     </context>
 </TS>

@@ -15,19 +15,6 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
-        <source>%1: %2</source>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
-        <source>Calls this number</source>
-        <translation>Appelle ce numéro</translation>
-    </message>
-    </context>
-    <context>
         <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
@@ -84,11 +71,6 @@
         <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>Appelez, n'écrivez pas. Si personne ne répond, appelez le deuxième numéro. Sans réponse après 30 minutes, allez aux urgences.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>C'est dans votre note. Ils répondent le prochain jour ouvré. Si cela empire, appelez tout de suite.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
@@ -173,6 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Dans l&apos;ensemble, cela met plus de temps que d&apos;habitude à partir.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Vous l&apos;avez changé ou complété depuis. Le conseil reste le même.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>C&apos;est dans votre note. Sans nouvelles d&apos;ici le prochain jour ouvré, appelez. Si cela empire, appelez tout de suite.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -812,6 +802,14 @@
         <source>What was before</source>
         <translation>Ce qui était écrit avant</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Que faire</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Masquer que faire</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1486,11 +1484,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>Touchez tout ce qui est vrai maintenant.</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>Touchez tout ce qui est vrai maintenant. Le bouton pour continuer se trouve après la dernière ligne.</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1637,11 +1634,6 @@
         <translation>Enregistré sur ce téléphone.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation> : </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Un message entre vous et la clinique manque. Appelez la clinique, s'il vous plaît.</translation>
@@ -1671,6 +1663,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirée. Elle n'est plus sur ce téléphone.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Ce qu&apos;il faut faire est sur la page du jour.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1741,6 +1737,18 @@
         <message>
             <source>Throw away all that you typed here? There is no way back.</source>
             <translation>Jeter tout ce que vous avez saisi ici ? Il n&apos;y a pas de retour.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 semble être en °F. Choisissez °F, ou tapez une valeur de 30 à 45 °C.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 semble être en °C. Choisissez °C, ou tapez une valeur de 86 à 113 °F.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Vérifiez la température. Puis enregistrez encore une fois.</translation>
         </message>
     </context>
     <context>
@@ -1869,6 +1877,10 @@
         <message>
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Cet appareil n&apos;a pas de caméra. Choisissez une image du code, ou tapez-le.</translation>
+        </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>L&apos;adresse de la clinique ne répond pas. Vérifiez que vous avez bien tapé l&apos;adresse sous le code et que ce téléphone a du réseau. Le journal continue d&apos;essayer.</translation>
         </message>
     </context>
     <context>
@@ -2314,6 +2326,10 @@
             <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
             <translation>Un fil sort, et la peau y est chaude, sensible ou d&apos;une autre couleur.</translation>
         </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Votre note n&apos;est pas encore enregistrée ni à la clinique. Vous pourrez la continuer après l&apos;appel.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2656,6 +2672,34 @@
         <message>
             <source>Done after all</source>
             <translation>En fait, fait</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallButton</name>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>Appelle ce numéro</translation>
+    </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Pourquoi</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>J&apos;ai lu ceci</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Cela reste avec votre note, sous Ce que j&apos;ai écrit</translation>
         </message>
     </context>
 </TS>

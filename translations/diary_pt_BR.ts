@@ -15,19 +15,6 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
-        <source>Calls this number</source>
-        <translation>Liga para este número</translation>
-    </message>
-    </context>
-    <context>
         <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
@@ -84,11 +71,6 @@
         <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>Ligue, não escreva. Se ninguém atender, ligue para o segundo número. Se ninguém atender em 30 minutos, vá ao pronto-socorro.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Está na sua anotação. Eles respondem no próximo dia útil. Se piorar, ligue já.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
@@ -173,6 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>No conjunto, demora mais que o normal para passar.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>Desde então você mudou ou completou isto. O conselho continua valendo.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Está na sua anotação. Se não tiver notícias até o próximo dia útil, ligue. Se piorar, ligue já.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -812,6 +802,14 @@
         <source>What was before</source>
         <translation>O que estava antes</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>O que fazer</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Esconder o que fazer</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1486,11 +1484,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>Toque em tudo o que é verdade agora.</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>Toque em tudo o que é verdade agora. O botão para seguir está depois da última linha.</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1637,11 +1634,6 @@
         <translation>Salvo neste celular.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Falta uma mensagem entre você e a clínica. Ligue para a clínica, por favor.</translation>
@@ -1671,6 +1663,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirada. Ela não está mais neste celular.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. O que fazer está na página do dia.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1741,6 +1737,18 @@
         <message>
             <source>Throw away all that you typed here? There is no way back.</source>
             <translation>Jogar fora tudo o que você digitou aqui? Não há volta.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 parece estar em °F. Escolha °F ou digite um valor de 30 a 45 °C.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 parece estar em °C. Escolha °C ou digite um valor de 86 a 113 °F.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Veja a temperatura. Depois salve de novo.</translation>
         </message>
     </context>
     <context>
@@ -1869,6 +1877,10 @@
         <message>
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Este aparelho não tem câmera. Escolha uma imagem do código ou digite-o.</translation>
+        </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>O endereço da clínica não responde. Veja se digitou certo o endereço que está abaixo do código e se este celular tem rede. O diário continua tentando.</translation>
         </message>
     </context>
     <context>
@@ -2314,6 +2326,10 @@
             <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
             <translation>Um fio aparece, e a pele ali está quente, dolorida ou de outra cor.</translation>
         </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>A sua anotação ainda não foi salva nem está com a clínica. Você pode continuar depois de ligar.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2656,6 +2672,34 @@
         <message>
             <source>Done after all</source>
             <translation>Na verdade, feito</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallButton</name>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>Liga para este número</translation>
+    </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Por quê</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Eu li isto</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Fica com a sua anotação, em O que eu escrevi</translation>
         </message>
     </context>
 </TS>

@@ -15,19 +15,6 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
-        <source>Calls this number</source>
-        <translation>Bu numarayı arar</translation>
-    </message>
-    </context>
-    <context>
         <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
@@ -84,11 +71,6 @@
         <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>Arayın, yazmayın. Kimse açmazsa ikinci numarayı arayın. 30 dakika içinde kimse açmazsa acile gidin.</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>Kaydınızda duruyor. Sonraki iş günü yanıt verirler. Kötüleşirse hemen arayın.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
@@ -173,6 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Hepsi birlikte, geçmesi olağandan uzun sürüyor.</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>O zamandan beri bunu değiştirdiniz ya da buna ekleme yaptınız. Öneri geçerli kalır.</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>Kaydınızda duruyor. Sonraki iş gününe kadar haber almazsanız arayın. Kötüleşirse hemen arayın.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -812,6 +802,14 @@
         <source>What was before</source>
         <translation>Önce ne yazıyordu</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>Ne yapmalı</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>Ne yapılacağını gizle</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1486,11 +1484,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>Şimdi doğru olan her birine dokunun.</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>Şimdi doğru olan her birine dokunun. Devam düğmesi sonuncunun altındadır.</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1637,11 +1634,6 @@
         <translation>Bu telefona kaydedildi.</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>: </translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>Sizinle klinik arasında bir ileti eksik. Lütfen kliniği arayın.</translation>
@@ -1671,6 +1663,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Geri alındı. Artık bu telefonda değil.</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1. Ne yapılacağı günün sayfasında yazar.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1741,6 +1737,18 @@
         <message>
             <source>Throw away all that you typed here? There is no way back.</source>
             <translation>Buraya yazdığınız her şey atılsın mı? Geri dönüşü yok.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 bir °F değeri gibi görünüyor. °F seçin ya da 30 ile 45 °C arası bir değer yazın.</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 bir °C değeri gibi görünüyor. °C seçin ya da 86 ile 113 °F arası bir değer yazın.</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>Lütfen ateş değerine bakın. Sonra yeniden kaydedin.</translation>
         </message>
     </context>
     <context>
@@ -1869,6 +1877,10 @@
         <message>
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>Bu cihazda kamera yok. Kodun bir resmini seçin ya da kodu yazın.</translation>
+        </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>Kliniğin adresi yanıt vermiyor. Kodun altındaki adresi doğru yazdığınızı ve bu telefonun ağı olduğunu kontrol edin. Günlük denemeyi sürdürüyor.</translation>
         </message>
     </context>
     <context>
@@ -2309,6 +2321,10 @@
             <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
             <translation>Bir ip görünüyor ve oradaki deri sıcak, acılı ya da renk değiştirmiş.</translation>
         </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>Kaydınız henüz kaydedilmedi ve klinikte de yok. Aradıktan sonra devam edebilirsiniz.</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2651,6 +2667,34 @@
         <message>
             <source>Done after all</source>
             <translation>Aslında yapıldı</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallButton</name>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>Bu numarayı arar</translation>
+    </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>Neden</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>Bunu okudum</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>Kaydınızla kalır, Yazdıklarım altında</translation>
         </message>
     </context>
 </TS>

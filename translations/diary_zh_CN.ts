@@ -15,19 +15,6 @@
     </message>
     </context>
     <context>
-        <name>CallList</name>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="25"/>
-        <source>%1: %2</source>
-        <translation>%1：%2</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/CallList.qml" line="26"/>
-        <source>Calls this number</source>
-        <translation>拨打这个号码</translation>
-    </message>
-    </context>
-    <context>
         <name>CallPage</name>
     <message>
         <location filename="../app/diary/CallPage.qml" line="30"/>
@@ -84,11 +71,6 @@
         <location filename="../app/diary/model/advice.cpp" line="36"/>
         <source>Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care.</source>
         <translation>请打电话，不要写。没有人接就打第二个号码。30 分钟内没有人接，请去急诊。</translation>
-    </message>
-    <message>
-        <location filename="../app/diary/model/advice.cpp" line="37"/>
-        <source>It is in your entry. They answer on the next working day. If it gets worse, call at once.</source>
-        <translation>它在您的记录里。他们会在下一个工作日回复。如果变重，请马上打电话。</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="38"/>
@@ -173,6 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>总体来看，比通常消退得慢。</translation>
     </message>
+        <message>
+            <source>You have changed or added to this since. The advice stays.</source>
+            <translation>您后来更改或补充过这一条。建议仍然有效。</translation>
+        </message>
+        <message>
+            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+            <translation>它在您的记录里。如果到下一个工作日还没有回音，请打电话。如果变重，请马上打电话。</translation>
+        </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -812,6 +802,14 @@
         <source>What was before</source>
         <translation>以前写的内容</translation>
     </message>
+        <message>
+            <source>What to do</source>
+            <translation>该怎么做</translation>
+        </message>
+        <message>
+            <source>Hide what to do</source>
+            <translation>收起该怎么做</translation>
+        </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -1486,11 +1484,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-    <message>
-        <location filename="../app/diary/SignsStep.qml" line="16"/>
-        <source>Touch each one that is true now.</source>
-        <translation>请点每一条现在属实的。</translation>
-    </message>
+        <message>
+            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+            <translation>请点每一条现在属实的。继续的按钮在最后一条之后。</translation>
+        </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1637,11 +1634,6 @@
         <translation>已保存在这部手机上。</translation>
     </message>
     <message>
-        <location filename="../app/diary/diary_program.cpp" line="290"/>
-        <source>: </source>
-        <translation>：</translation>
-    </message>
-    <message>
         <location filename="../app/diary/diary_program.cpp" line="336"/>
         <source>A message between you and the clinic is missing. Call the clinic, please.</source>
         <translation>您和诊所之间缺少一条消息。请打电话给诊所。</translation>
@@ -1671,6 +1663,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>已收回。它不再在这部手机上。</translation>
     </message>
+        <message>
+            <source>%1. What to do stands on the day&apos;s page.</source>
+            <translation>%1。该怎么做写在当天的页面上。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1741,6 +1737,18 @@
         <message>
             <source>Throw away all that you typed here? There is no way back.</source>
             <translation>要丢弃您在这里写的一切吗？丢弃后无法恢复。</translation>
+        </message>
+        <message>
+            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+            <translation>%1 看起来是 °F。请选择 °F，或输入 30 到 45 °C 之间的数值。</translation>
+        </message>
+        <message>
+            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+            <translation>%1 看起来是 °C。请选择 °C，或输入 86 到 113 °F 之间的数值。</translation>
+        </message>
+        <message>
+            <source>Please look at the temperature. Then save again.</source>
+            <translation>请检查体温，然后再保存一次。</translation>
         </message>
     </context>
     <context>
@@ -1869,6 +1877,10 @@
         <message>
             <source>This device has no camera. Choose a picture of the code, or type it.</source>
             <translation>这台设备没有相机。请选一张代码的图片，或输入代码。</translation>
+        </message>
+        <message>
+            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+            <translation>诊所的地址没有回应。请检查代码下面的地址有没有输错，以及这部手机有没有网络。日记会继续尝试。</translation>
         </message>
     </context>
     <context>
@@ -2308,6 +2320,10 @@
             <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
             <translation>线露出来，而且那里的皮肤发热、发痛或变了颜色。</translation>
         </message>
+        <message>
+            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+            <translation>您的记录还没有保存，诊所也没有收到。打完电话后可以继续填写。</translation>
+        </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2650,6 +2666,34 @@
         <message>
             <source>Done after all</source>
             <translation>其实做了</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallButton</name>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="25"/>
+        <source>%1: %2</source>
+        <translation>%1：%2</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="26"/>
+        <source>Calls this number</source>
+        <translation>拨打这个号码</translation>
+    </message>
+    </context>
+    <context>
+        <name>AdviceCard</name>
+        <message>
+            <source>Why</source>
+            <translation>原因</translation>
+        </message>
+        <message>
+            <source>I have read this</source>
+            <translation>我已阅读</translation>
+        </message>
+        <message>
+            <source>It stays with your entry, under What I wrote</source>
+            <translation>它会留在您的记录里，在“我写的内容”下面</translation>
         </message>
     </context>
 </TS>

@@ -1,4 +1,6 @@
-// The numbers to call, in the order to try them. Each is shown as well as dialled.
+// The numbers to call, in the order to try them.
+//
+// In   from   the first of them that stands here: what is before it stands elsewhere on the page
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -10,21 +12,22 @@ ColumnLayout {
 
     required property WarningBoard board
     property color tone: Theme.tide
+    property int from: 0
 
     spacing: Theme.gapSmall
 
     Repeater {
         model: root.board.calls
 
-        ActButton {
+        CallButton {
             required property int index
             required property var modelData
 
+            board: root.board
+            line: modelData
+            visible: index >= root.from
             primary: index === 0 && !root.board.choosingPlace
             tone: modelData.emergency ? Theme.emergency : root.tone
-            text: qsTr("%1: %2").arg(modelData.title).arg("\u2066" + modelData.number.replace(/ /g, "\u00a0") + "\u2069")
-            hint: qsTr("Calls this number")
-            onClicked: root.board.call(modelData.number)
             Layout.fillWidth: true
         }
     }

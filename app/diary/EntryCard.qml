@@ -11,6 +11,7 @@ Card {
     required property var modelData
     required property DiaryProgram program
     property bool opened: false
+    property bool advised: false
 
     implicitHeight: column.implicitHeight + 2 * Theme.gap
 
@@ -31,6 +32,11 @@ Card {
             text: root.modelData.warning
             color: root.modelData.loud ? Theme.callNow : Theme.nextDay
             strong: true
+            Layout.fillWidth: true
+        }
+        Words {
+            visible: root.advised
+            text: root.modelData.advice
             Layout.fillWidth: true
         }
         Words {
@@ -101,6 +107,13 @@ Card {
                 hint: root.modelData.title
                 width: Math.min(implicitWidth, acts.width)
                 onClicked: root.program.amend(root.modelData.key)
+            }
+            ActButton {
+                visible: root.modelData.advice.length > 0
+                text: root.advised ? qsTr("Hide what to do") : qsTr("What to do")
+                hint: root.modelData.title
+                width: Math.min(implicitWidth, acts.width)
+                onClicked: root.advised = !root.advised
             }
             ActButton {
                 visible: root.modelData.before.length > 0

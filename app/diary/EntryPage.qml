@@ -15,19 +15,13 @@ PageBody {
     readonly property bool signing: !root.asking && root.board.step === EntryBoard.Signs
     readonly property bool resting: !root.asking && root.board.step === EntryBoard.Rest
 
+    topOn: root.board.progress
     foot: [
         ActButton {
             visible: root.scoring
             primary: true
             text: root.board.nextWord
             onClicked: root.board.next()
-            Layout.fillWidth: true
-        },
-        ActButton {
-            visible: root.signing
-            primary: true
-            text: root.board.signsWord
-            onClicked: root.board.signsDone()
             Layout.fillWidth: true
         },
         ActButton {

@@ -1,7 +1,8 @@
 // A page: a scrolling body that follows the keyboard, and one act in reach of the thumb. A foot that
-// would leave the body too little room stands at its end instead.
+// would leave the body too little room stands at its end instead, unless it has to stay in sight.
 //
-// In   children as the body; foot (buttons under it); title (shown here when it is set)
+// In   children as the body; foot (buttons under it); title (shown here when it is set);
+//      footStays (the foot is in sight whatever the body says); topOn (back to the top as it changes)
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -14,9 +15,13 @@ FocusScope {
     default property alias body: column.data
     property alias foot: feet.data
     property string title
+    property bool footStays: false
+    property string topOn
     readonly property real bodyWidth: Math.min(root.width - 2 * Theme.gap, 560)
-    readonly property bool footFlows: feet.implicitHeight > root.height * 0.35
+    readonly property bool footFlows: !root.footStays && feet.implicitHeight > root.height * 0.35
     readonly property real footHeight: feet.implicitHeight > 0 ? feet.implicitHeight + Theme.gap : 0
+
+    onTopOnChanged: area.contentY = 0
 
     Flickable {
         id: area

@@ -1,4 +1,5 @@
-// Warning signs in plain words. Touch what is true; the button below says no to the rest.
+// Warning signs in plain words. Touch what is true; the button at the end says no to the rest, so that nobody can
+// say no to what was not in sight.
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -13,7 +14,7 @@ ColumnLayout {
     spacing: Theme.gapSmall
 
     Words {
-        text: qsTr("Touch each one that is true now.")
+        text: qsTr("Touch each one that is true now. The button to go on stands after the last one.")
         soft: true
         Layout.fillWidth: true
     }
@@ -28,5 +29,12 @@ ColumnLayout {
             onToggled: root.board.tick(modelData.sign, checked)
             Layout.fillWidth: true
         }
+    }
+    ActButton {
+        primary: true
+        text: root.board.signsWord
+        onClicked: root.board.signsDone()
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gapSmall
     }
 }

@@ -33,7 +33,11 @@ PageBody {
         program: root.program
         Layout.fillWidth: true
     }
-
+    AdviceCard {
+        visible: root.board.adviceTitle.length > 0
+        board: root.board
+        Layout.fillWidth: true
+    }
     ActButton {
         visible: root.board.unread.length > 0
         text: root.board.unread

@@ -1,4 +1,5 @@
-// A warning takes the whole page: what to do, whom to call, and then why.
+// A warning takes the whole page: what to do, whom to call, and then why. The first number to call stays in sight;
+// who has read it all finds the way on at the end.
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -12,11 +13,13 @@ PageBody {
     readonly property WarningBoard board: root.program.warning
     readonly property color tone: root.board.emergency ? Theme.emergency : Theme.callNow
 
+    footStays: true
     foot: [
-        ActButton {
-            text: qsTr("I have read this")
-            hint: root.board.readHint
-            onClicked: root.board.confirm()
+        CallButton {
+            board: root.board
+            line: root.board.calls[0]
+            primary: true
+            tone: root.tone
             Layout.fillWidth: true
         }
     ]
@@ -51,8 +54,10 @@ PageBody {
         Layout.fillWidth: true
     }
     CallList {
+        visible: root.board.calls.length > from
         board: root.board
         tone: root.tone
+        from: 1
         Layout.fillWidth: true
     }
     Heading {
@@ -70,6 +75,12 @@ PageBody {
         text: root.board.sentState
         visible: text !== ""
         soft: true
+        Layout.fillWidth: true
+    }
+    ActButton {
+        text: qsTr("I have read this")
+        hint: root.board.readHint
+        onClicked: root.board.confirm()
         Layout.fillWidth: true
     }
 }

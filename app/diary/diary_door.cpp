@@ -34,6 +34,7 @@ void DiaryProgram::arrive()
     }
     if (!m_home.diary().joined())
         return turnTo(Page::join);
+    m_entry.reopenLoud();
     openToday();
     goOn();
     m_pulse.begin();

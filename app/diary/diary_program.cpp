@@ -22,7 +22,7 @@ DiaryProgram::DiaryProgram(DiarySetup setup, QObject* parent)
     : QObject(parent), m_setup(std::move(setup)),
       m_settings(QString::fromStdString((m_setup.folder.string() + ".ini"))),
       m_home(m_setup.folder, m_setup.clock, m_setup.zone, m_setup.cost, m_setup.courier, m_setup.secrets), m_idle(m_setup.clock), m_locking(m_home),
-      m_joining(m_home), m_today(m_home), m_entry(m_home, m_settings), m_warning(m_home, m_settings),
+      m_joining(m_home), m_today(m_home, m_settings), m_entry(m_home, m_settings), m_warning(m_home, m_settings),
       m_shelf(m_home), m_photo(m_home), m_picture(m_home, m_shelf), m_history(m_home, m_settings, m_shelf), m_reminders(m_home, m_settings, m_setup.bells), m_keys(m_home), m_mine(m_home, m_settings),
       m_pulse({[this] { return m_home.isOpen() ? m_home.courier() : nullptr; }, [this]() -> vault::Vault& { return m_home.diary().vault(); },
                [this](sync::Courier& way, std::function<void(const sync::Report&)> done) { m_home.diary().syncNow(way, std::move(done)); }})
@@ -264,17 +264,15 @@ void DiaryProgram::back()
 
 void DiaryProgram::afterSave()
 {
-    const auto loud = !m_entry.findings().empty() && m_entry.findings().front().urgency <= recovery::Urgency::callNow;
-    if (loud) {
+    if (m_entry.isLoudSaved()) {
         m_warning.show(m_entry.findings());
         turnTo(Page::warning);
     } else {
         openToday();
         QString text = tr("Saved on this phone.");
-        if (!m_entry.findings().empty())
-            text += QLatin1Char(' ') + diaryapp::adviceFor(m_entry.findings().front()).title + tr(": ")
-                    + diaryapp::adviceFor(m_entry.findings().front()).doNow.section(QLatin1Char('\n'), 0, 0);
-        say(text, m_entry.savedEntry(), !m_entry.findings().empty());
+        if (!m_today.adviceTitle().isEmpty())
+            text += QLatin1Char(' ') + tr("%1. What to do stands on the day's page.").arg(m_today.adviceTitle());
+        say(text, m_entry.savedEntry(), !m_today.adviceTitle().isEmpty());
     }
     syncNow();
 }
@@ -286,8 +284,7 @@ void DiaryProgram::afterRefusal()
         m_warning.showUnsaved(m_entry.findings(), m_entry.problem());
         turnTo(Page::warning);
     } else if (!m_entry.findings().empty()) {
-        const diaryapp::Advice advice = diaryapp::adviceFor(m_entry.findings().front());
-        say(m_entry.problem() + QLatin1Char(' ') + advice.title, {}, true);
+        say(m_entry.problem() + QLatin1Char('\n') + diaryapp::adviceText(m_entry.findings(), m_settings.isFahrenheit()), {}, true);
     }
 }
 

@@ -52,7 +52,7 @@ private:
         EntryHistory& history = m_state.courses[body.entry.course].entries[body.entry.id];
         if (!history.first && !m_operation->supersedes)
             history.first = m_operation->id;
-        history.versions.push_back({std::move(body.entry), m_operation->id, m_operation->entered});
+        history.versions.push_back({std::move(body.entry), m_operation->id, m_operation->entered, m_operation->stamp});
     }
 
     void take(records::ReminderAnswered& body)

@@ -16,6 +16,7 @@ struct Version {
     T value;
     OperationId operation;
     clock::Moment entered;
+    clock::HybridTime stamp{};  ///< with the operation, the order in which values became known
 };
 
 struct EntryHistory {

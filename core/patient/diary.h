@@ -47,6 +47,7 @@ struct Today {
     std::vector<ReminderView> answeredToday;  ///< due today and answered, or answered today
     std::vector<aftercare::Instruction> inForce;
     std::vector<triage::Finding> standing;  ///< warnings not confirmed yet, most urgent first
+    std::vector<triage::Finding> toRead;    ///< what an entry raised that can wait, not confirmed yet, most urgent first
     std::optional<EntryView> lastEntry;
     std::size_t unread = 0;                 ///< messages from the clinic
     std::size_t waiting = 0;                ///< entries that are only on this phone
@@ -168,7 +169,10 @@ public:
 
     Done answerReminder(const std::string& key, records::ReminderAnswer answer,
                         std::optional<clock::Instant> laterUntil = {});
+    /// The patient has read it: a warning, or what can wait. \returns Reason::notFound where no entry raised it.
     Done confirmWarning(const triage::Finding& finding);
+    /// She has, at this urgency or a more urgent one.
+    bool isConfirmed(const triage::Finding& finding) const;
 
     std::vector<records::MessageWritten> messages() const;  ///< oldest first
     /// When the one it was written for read it; empty: not yet, as far as this phone knows.

@@ -6,6 +6,7 @@
 #include "core/records/entry_draft.h"
 
 #include <algorithm>
+#include <limits>
 
 namespace ebbline::patient {
 
@@ -16,6 +17,12 @@ constexpr const char* correctionName = "correction-draft";
 constexpr std::uint8_t draftForm = 1;
 constexpr std::size_t maximumTyped = 20;
 constexpr std::size_t maximumDraft = 16 * 1024;
+
+/// Any version of it: a correction may have moved the entry since, and what it raised stays with it.
+bool spokeOf(const journal::EntryHistory& history, const clock::Moment& at)
+{
+    return std::ranges::any_of(history.versions, [&](const auto& version) { return version.value.at == at; });
+}
 
 bytes::Bytes encoded(const Draft& draft)
 {
@@ -101,7 +108,7 @@ recovery::Entry Diary::Inside::dated(recovery::Entry entry) const
 std::vector<triage::Finding> Diary::Inside::raisedBy(const recovery::Entry& entry) const
 {
     journal::CourseState with = *course();
-    with.entries[entry.id].versions.push_back({entry, {}, entry.recordedAt});
+    with.entries[entry.id].versions.push_back({entry, {}, entry.recordedAt, {std::numeric_limits<std::uint64_t>::max()}});
     std::vector<triage::Finding> raised = triage::findingsOf(with, entry.recordedAt);
     std::erase_if(raised, [&](const triage::Finding& finding) {
         return finding.entry ? *finding.entry != entry.id : finding.raisedAt != entry.at;
@@ -172,7 +179,7 @@ EntryView Diary::Inside::viewOf(const recovery::EntryId& id, const std::vector<t
     EntryView view{history, std::max(0, clock::dayOfRecovery(current->opened->treated, history.current().at)),
                    stateOf(history), {}};
     for (const triage::Finding& finding : findings)
-        if (finding.entry ? *finding.entry == id : finding.raisedAt == history.current().at)
+        if (finding.entry ? *finding.entry == id : spokeOf(history, finding.raisedAt))
             view.findings.push_back(finding);
     return view;
 }
@@ -204,17 +211,36 @@ std::optional<recovery::Entry> Diary::lastBefore(clock::Instant at) const
     return last;
 }
 
+recovery::EntryId Diary::Inside::raisedIn(const triage::Finding& finding) const
+{
+    if (finding.entry)
+        return *finding.entry;
+    const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+    if (trigger && trigger->trigger == triggers::Trigger::silence)
+        return {};
+    for (const auto& [id, history] : course()->entries)
+        if (spokeOf(history, finding.raisedAt))
+            return id;
+    return {};
+}
+
+bool Diary::isConfirmed(const triage::Finding& finding) const
+{
+    const journal::CourseState* course = m_inside->course();
+    return course && std::ranges::any_of(course->warnings, [&](const records::WarningShown& shown) {
+        // Before keys told of urgency the subject was named, and the urgency beside it.
+        return shown.confirmed
+               && (shown.rule == finding.key
+                   || (shown.rule == finding.subject && shown.urgency <= finding.urgency && finding.firstOfSubject));
+    });
+}
+
 Done Diary::confirmWarning(const triage::Finding& finding)
 {
     const journal::CourseState* course = m_inside->course();
     if (!course || course->entries.empty())
         return fail(Reason::invalidState, "warning: there is no entry that raised it");
-    recovery::EntryId entry;
-    if (finding.entry)
-        entry = *finding.entry;
-    for (const auto& [id, history] : course->entries)
-        if (entry.isNull() && history.current().at == finding.raisedAt)
-            entry = id;
+    const recovery::EntryId entry = m_inside->raisedIn(finding);
     if (entry.isNull())
         return fail(Reason::notFound, "warning: the entry that raised it is not there");
     const auto appended = m_inside->append({records::WarningShown{course->opened->course, entry, finding.key,

@@ -135,18 +135,11 @@ Today Diary::today() const
     }
 
     const std::vector<triage::Finding> findings = m_inside->findings();
-    for (const triage::Finding& finding : findings) {
-        const bool confirmed = std::any_of(course->warnings.begin(), course->warnings.end(), [&](const auto& shown) {
-            // Before keys told of urgency the subject was named, and the urgency beside it.
-            return shown.confirmed
-                   && (shown.rule == finding.key
-                       || (shown.rule == finding.subject && shown.urgency == finding.urgency && finding.firstOfSubject));
-        });
-        if (isLoud(finding) && !confirmed)
-            today.standing.push_back(finding);
-    }
-    std::stable_sort(today.standing.begin(), today.standing.end(),
-                     [](const triage::Finding& a, const triage::Finding& b) { return a.urgency < b.urgency; });
+    for (const triage::Finding& finding : findings)
+        if (!isConfirmed(finding) && (isLoud(finding) || !m_inside->raisedIn(finding).isNull()))
+            (isLoud(finding) ? today.standing : today.toRead).push_back(finding);
+    std::ranges::stable_sort(today.standing, {}, &triage::Finding::urgency);
+    std::ranges::stable_sort(today.toRead, {}, &triage::Finding::urgency);
 
     const recovery::EntryId* last = nullptr;
     clock::Instant lastAt{};

@@ -30,6 +30,8 @@ struct Diary::Inside {
                                                      const std::vector<std::string_view>& finished = {});
     Result<Draft> draftOf(const char* name) const;
     std::vector<triage::Finding> findings() const;
+    /// The entry that raised it, by any of its versions; null if none did, as of a silence. \pre joined
+    recovery::EntryId raisedIn(const triage::Finding& finding) const;
     EntryView viewOf(const recovery::EntryId& id, const std::vector<triage::Finding>& findings) const;
     EntryState stateOf(const journal::EntryHistory& history) const;
     recovery::Entry dated(recovery::Entry entry) const;                             ///< \pre joined

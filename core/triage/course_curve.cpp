@@ -1,5 +1,8 @@
 #include "core/triage/course_curve.h"
 
+#include <algorithm>
+#include <tuple>
+
 namespace ebbline::triage {
 
 namespace {
@@ -15,6 +18,17 @@ std::vector<curves::Sample> samplesOf(const journal::CourseState& course, const 
     return samples;
 }
 
+/// What the treatment itself gives, with no entry.
+triggers::CourseInput bareInput(const journal::CourseState& course)
+{
+    triggers::CourseInput input{treatedAt(course), {}, {}};
+    if (course.opened)
+        input.baseline = course.opened->baseline;
+    else if (course.treatment)
+        input.baseline = course.treatment->treatment.baseline;
+    return input;
+}
+
 }  // namespace
 
 clock::Moment treatedAt(const journal::CourseState& course)
@@ -26,14 +40,38 @@ clock::Moment treatedAt(const journal::CourseState& course)
 
 triggers::CourseInput courseInput(const journal::CourseState& course)
 {
-    triggers::CourseInput input{treatedAt(course), {}, {}};
-    if (course.opened)
-        input.baseline = course.opened->baseline;
-    else if (course.treatment)
-        input.baseline = course.treatment->treatment.baseline;
+    triggers::CourseInput input = bareInput(course);
     for (const auto& [id, history] : course.entries)
         input.observations.push_back({history.current().at, history.current().scores});
     return input;
+}
+
+std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& course)
+{
+    std::vector<const journal::Version<recovery::Entry>*> known;
+    for (const auto& [id, history] : course.entries)
+        for (const auto& version : history.versions)
+            known.push_back(&version);
+    std::stable_sort(known.begin(), known.end(), [](const auto* a, const auto* b) {
+        return std::tie(a->stamp, a->operation) < std::tie(b->stamp, b->operation);
+    });
+    std::vector<triggers::CourseInput> inputs;
+    std::map<recovery::EntryId, const recovery::Entry*> standing;
+    clock::Instant newest = clock::Instant::min();
+    for (const auto* version : known) {
+        const recovery::Entry& entry = version->value;
+        const recovery::Entry*& before = standing[entry.id];
+        const bool corrects = before && (before->at != entry.at || before->scores != entry.scores);
+        if (corrects || (!before && entry.at.at < newest)) {
+            triggers::CourseInput& input = inputs.emplace_back(bareInput(course));
+            for (const auto& [id, stood] : standing)
+                if (stood)
+                    input.observations.push_back({stood->at, stood->scores});
+        }
+        before = &entry;
+        newest = std::max(newest, entry.at.at);
+    }
+    return inputs;
 }
 
 curves::Curve courseCurve(const journal::CourseState& course, const recovery::Stream& stream)

@@ -7,6 +7,7 @@
 #include "core/triggers/judge.h"
 
 #include <optional>
+#include <vector>
 
 namespace ebbline::triage {
 
@@ -19,7 +20,12 @@ std::optional<curves::Asymmetry> courseAsymmetry(const journal::CourseState& cou
 /// When the treatment was: as sent to the phone, or as recorded; the epoch if neither is known.
 clock::Moment treatedAt(const journal::CourseState& course);
 
-/// What triggers are judged on: the newest version of every entry.
+/// What triggers are judged on, and bands learn from: the newest version of every entry.
 triggers::CourseInput courseInput(const journal::CourseState& course);
+
+/// The same as it stood before each entry that took something back: a correction of what is judged, or an
+/// entry about a moment that lies before another one known by then. In the order in which they became known,
+/// which is the fold's: the same on every device. Empty for a course that was only written onward.
+std::vector<triggers::CourseInput> earlierInputs(const journal::CourseState& course);
 
 }  // namespace ebbline::triage

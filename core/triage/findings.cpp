@@ -7,6 +7,7 @@
 #include "core/crypto/crypto.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 namespace ebbline::triage {
@@ -37,14 +38,16 @@ bool openedByFollowUp(const journal::CourseState& course, const journal::EntryHi
     return opening && byFollowUp(course, opening->at);
 }
 
-bool openedByFollowUp(const journal::CourseState& course, const triggers::Finding& finding)
+/// The same of what raised a trigger's finding: an entry as it stands now or, of what was changed since, as it stood.
+bool openedByFollowUp(const journal::CourseState& course, const triggers::Finding& finding, bool changedSince)
 {
     if (finding.trigger == triggers::Trigger::silence)
         return true;
-    return std::any_of(course.entries.begin(), course.entries.end(), [&](const auto& entry) {
-        const journal::EntryHistory& history = entry.second;
-        return history.current().at.at == finding.raisedAt.at && openedByFollowUp(course, history, history.versions.size() - 1);
-    });
+    for (const auto& [id, history] : course.entries)
+        for (std::size_t number = changedSince ? 0 : history.versions.size() - 1; number < history.versions.size(); ++number)
+            if (history.versions[number].value.at.at == finding.raisedAt.at && openedByFollowUp(course, history, number))
+                return true;
+    return false;
 }
 
 /// What an act names. A worse finding of the same subject has another key, so that an act speaks of what its
@@ -83,30 +86,61 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
                 bySubject.insert_or_assign(subject, std::move(finding));
             }
         }
+        const auto stands = history.amended() ? warnings::judge(history.current(), {.treated = treated})
+                                              : std::vector<warnings::Finding>{};
+        for (auto& [subject, finding] : bySubject)
+            finding.changedSince = history.amended() && std::ranges::none_of(stands, [&](const warnings::Finding& warning) {
+                return subjectOf(warning, id) == subject && warning.urgency <= finding.urgency;
+            });
         for (auto& [subject, finding] : bySubject)
             findings.push_back(std::move(finding));
     }
 }
 
-/// \pre the course is opened
-void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& now)
+/// What triggers raised on one input, oldest first, in front of the follow-up: after it nobody expects entries any more.
+std::vector<triggers::Finding> triggered(triggers::CourseInput input, const journal::CourseState& course, const clock::Moment& now)
 {
-    triggers::CourseInput input = courseInput(course);
     triggers::Protocol protocol = course.opened->protocol;
     protocol.carePlan = aftercare::planFor(protocol.carePlan, input.treated, aftercare::visitOf(course.opened->followUp));
-    // After the follow-up nobody expects entries any more.
     clock::Moment until = now;
     if (course.followUp && course.followUp->at.at < now.at) {
         until = course.followUp->at;
         std::erase_if(input.observations, [&](const triggers::Observation& o) { return o.at.at > until.at; });
     }
-    std::set<std::string> raised;  // oldest first, so that the first of a subject is the one that was raised first
-    for (const triggers::Finding& finding : triggers::judgeArrived(input, protocol, until)) {
+    return triggers::judgeArrived(input, protocol, until);
+}
+
+/// What stood once is judged too, as it was known then: what it raised stays. Of one subject at one moment the most
+/// urgent reading counts.
+/// \pre course.opened
+void addTriggers(std::vector<Finding>& findings, const journal::CourseState& course, const clock::Moment& now)
+{
+    std::vector<Finding> raised;
+    const auto add = [&](const triggers::Finding& finding, bool changedSince) {
         const std::string subject = subjectOf(finding);
-        findings.push_back({keyOf(subject, finding), subject, raised.insert(subject).second, finding.urgency, finding, {},
-                            finding.raisedAt, finding.day, {}, true});
-        findings.back().openedByFollowUp = openedByFollowUp(course, finding);
-    }
+        raised.push_back({keyOf(subject, finding), subject, true, finding.urgency, finding, {}, finding.raisedAt, finding.day, {}, true});
+        raised.back().changedSince = changedSince;
+        raised.back().openedByFollowUp = openedByFollowUp(course, finding, changedSince);
+    };
+    for (const triggers::Finding& finding : triggered(courseInput(course), course, now))
+        add(finding, false);
+    for (triggers::CourseInput& input : earlierInputs(course))
+        for (const triggers::Finding& earlier : triggered(std::move(input), course, now)) {
+            if (earlier.trigger == triggers::Trigger::silence)
+                continue;
+            const auto same = [&](const Finding& finding) {
+                return finding.raisedAt.at == earlier.raisedAt.at && finding.subject == subjectOf(earlier);
+            };
+            if (std::ranges::any_of(raised, [&](const Finding& finding) { return same(finding) && finding.urgency <= earlier.urgency; }))
+                continue;
+            std::erase_if(raised, same);
+            add(earlier, true);
+        }
+    std::ranges::stable_sort(raised, {}, [](const Finding& finding) { return finding.raisedAt.at; });
+    std::set<std::string> subjects;  // the first of a subject is the one that was raised first
+    for (Finding& finding : raised)
+        finding.firstOfSubject = subjects.insert(finding.subject).second;
+    std::ranges::move(raised, std::back_inserter(findings));
 }
 
 /// The follow-up answers for what it had in front of it. What asks for a call is answered only if somebody had opened
@@ -171,15 +205,16 @@ std::vector<Finding> findingsOf(const journal::CourseState& course, const clock:
 
 std::string explain(const Finding& finding)
 {
+    const char* const since = finding.changedSince ? "; corrected or added to since" : "";
     if (const auto* trigger = std::get_if<triggers::Finding>(&finding.what))
-        return triggers::explain(*trigger);
+        return triggers::explain(*trigger) + since;
     const auto& warning = std::get<warnings::Finding>(finding.what);
     std::string text = warning.rule + " on day " + std::to_string(finding.day) + ": ";
     for (std::size_t i = 0; i < warning.reasons.size(); ++i)
         text += (i > 0 ? ", " : "") + warning.reasons[i];
     if (warning.side != recovery::Side::none)
         text += warning.side == recovery::Side::left ? " (left)" : " (right)";
-    return text;
+    return text + since;
 }
 
 }  // namespace ebbline::triage

@@ -16,7 +16,7 @@ project_warnings(diary_screens_test)
 catch_discover_tests(diary_screens_test TEST_PREFIX "diary screens: "
     PROPERTIES LABELS screens ENVIRONMENT "QT_QPA_PLATFORM=offscreen;QT_QUICK_BACKEND=software" TIMEOUT 600)
 
-add_executable(diary_flows_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp diary_flows_test.cpp hands.h hands.cpp theme_test.cpp)
+add_executable(diary_flows_test ${PROJECT_SOURCE_DIR}/tests/app/app_main.cpp diary_flows_test.cpp in_sight_test.cpp hands.h hands.cpp theme_test.cpp)
 target_link_libraries(diary_flows_test PRIVATE demo_patient screen_check Catch2::Catch2)
 project_warnings(diary_flows_test)
 catch_discover_tests(diary_flows_test TEST_PREFIX "diary flows: "

@@ -150,6 +150,11 @@ TEST_CASE("a patient writes an entry, meets a warning and reads it, with each ki
         QTest::keyClick(program->window(), Qt::Key_Tab);
     REQUIRE(hands(kind == 2 ? 1 : kind, *program->window()).use(breathing));
     REQUIRE(act.use(QStringLiteral("Only what I ticked")));
+    // What she ticked is an emergency: it waits for no other answer.
+    REQUIRE(program->page() == Page::warning);
+    CHECK(program->home().diary().history().empty());
+    REQUIRE(act.use(QStringLiteral("I have read this")));
+    REQUIRE(program->page() == Page::entry);
     REQUIRE(act.fill(QStringLiteral("Temperature, if you measured it"), QStringLiteral("38.5")));
     REQUIRE(act.fill(QStringLiteral("In your own words, if you like"), QStringLiteral("It came on after lunch.")));
     REQUIRE(act.use(QStringLiteral("Save")));

@@ -145,13 +145,15 @@ inline QList<DiaryPage> coursePages()
              program.entry()->signsDone();
              program.entry()->save();
          }},
-        {QStringLiteral("warning_call_now"), [tick, finish](auto& program, auto& patient) {
+        {QStringLiteral("warning_unsaved"), [tick](auto& program, auto& patient) {
+             program.today()->readAdvice();
              program.dismissNotice();
              patient.setOffline(true);
              patient.goTo(1, 8, 10);
              tick(program, {Sign::fastSwelling});
-             finish(program);
+             program.entry()->signsDone();
          }},
+        {QStringLiteral("warning_call_now"), [](auto& program, auto&) { program.entry()->save(); }},
         {QStringLiteral("warning_emergency"), [tick, finish](auto& program, auto& patient) {
              program.warning()->confirm();
              patient.goTo(1, 9, 0);

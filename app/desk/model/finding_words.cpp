@@ -151,7 +151,9 @@ QString findingTitle(const triage::Finding& finding)
                               : triggerTitle(std::get<triggers::Finding>(finding.what));
 }
 
-QString findingReason(const triage::Finding& finding)
+namespace {
+
+QString reasonAsRaised(const triage::Finding& finding)
 {
     if (const auto* trigger = std::get_if<triggers::Finding>(&finding.what)) {
         return triggerReason(*trigger);
@@ -162,6 +164,18 @@ QString findingReason(const triage::Finding& finding)
     }
     const auto listed = QLocale().createSeparatedList(reasons);
     return Findings::tr("The patient answered on day %1: %2.").arg(charts::digits(finding.day), listed);
+}
+
+}  // namespace
+
+QString findingReason(const triage::Finding& finding)
+{
+    const QString reason = reasonAsRaised(finding);
+    if (!finding.changedSince) {
+        return reason;
+    }
+    return reason + QLatin1Char(' ')
+           + Findings::tr("Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.");
 }
 
 QString findingBasis(const triage::Finding& finding)

@@ -34,7 +34,7 @@ QString generalAdvice(recovery::Urgency urgency)
     switch (urgency) {
     case recovery::Urgency::emergency: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not wait and do not drive yourself. Then tell your clinic."));
     case recovery::Urgency::callNow: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care."));
-    case recovery::Urgency::nextWorkingDay: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. They answer on the next working day. If it gets worse, call at once."));
+    case recovery::Urgency::nextWorkingDay: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once."));
     case recovery::Urgency::atReview: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. If it gets worse, call."));
     }
     return {};
@@ -121,7 +121,35 @@ Advice adviceFor(const triage::Finding& finding, bool fahrenheit)
     } else {
         advice.reason = reasonOf(std::get<triggers::Finding>(finding.what));
     }
+    if (finding.changedSince)
+        advice.reason += QLatin1Char('\n') + said(QT_TRANSLATE_NOOP("DiaryAdvice", "You have changed or added to this since. The advice stays."));
     return advice;
+}
+
+Advice adviceFor(const std::vector<triage::Finding>& findings, bool fahrenheit)
+{
+    if (findings.empty())
+        return {};
+    QStringList first;
+    QStringList reasons;
+    const auto addTo = [](QStringList& lines, const QString& text) {
+        for (const QString& line : text.split(QLatin1Char('\n'), Qt::SkipEmptyParts))
+            if (!lines.contains(line))
+                lines << line;
+    };
+    for (const triage::Finding& finding : findings) {
+        if (const auto* warning = std::get_if<warnings::Finding>(&finding.what))
+            addTo(first, firstAid(warning->rule));
+        addTo(reasons, adviceFor(finding, fahrenheit).reason);
+    }
+    addTo(first, generalAdvice(findings.front().urgency));
+    return {titleFor(findings.front().urgency), first.join(QLatin1Char('\n')), reasons.join(QLatin1Char('\n'))};
+}
+
+QString adviceText(const std::vector<triage::Finding>& findings, bool fahrenheit)
+{
+    const Advice advice = adviceFor(findings, fahrenheit);
+    return advice.title.isEmpty() ? QString() : advice.title + QLatin1Char('\n') + advice.doNow + QLatin1Char('\n') + advice.reason;
 }
 
 }  // namespace ebbline::diaryapp

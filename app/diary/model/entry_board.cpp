@@ -5,6 +5,8 @@
 
 #include <QLocale>
 
+#include <algorithm>
+
 namespace ebbline::diaryapp {
 
 namespace {
@@ -18,7 +20,6 @@ constexpr std::array alwaysAsked{Symptom::swelling, Symptom::pain, Symptom::brui
                                  Symptom::puckering};
 constexpr std::array onRequest{Symptom::twinges, Symptom::numbness};
 constexpr int moreAsked = 16;
-constexpr qsizetype longestTemperature = 9;  ///< letters; two bytes each at most in every language of ours
 
 }  // namespace
 
@@ -49,6 +50,8 @@ EntryBoard::EntryBoard(Home& home, DiarySettings& settings, QObject* parent)
         m_problem.clear();
         m_findings.clear();
         m_throwing = false;
+        m_unsaved = false;
+        m_read.clear();
         Q_EMIT changed();
     });
 }
@@ -77,6 +80,8 @@ void EntryBoard::start(const patient::Draft& draft)
     m_findings.clear();
     m_unsaved = false;
     m_throwing = false;
+    if (m_entry.id != draft.entry.id)
+        m_read.clear();
     m_entry = draft.entry;
     m_temperature = QString::fromStdString(draft.temperatureText);
     if (m_temperature.isEmpty() && m_entry.temperature)
@@ -277,45 +282,7 @@ void EntryBoard::signsDone()
             m_entry.absent.insert(sign);
     keep();
     next();
-}
-
-void EntryBoard::setFahrenheit(bool fahrenheit)
-{
-    m_settings.setFahrenheit(fahrenheit);
-    writeTemperature(m_temperature);
-}
-
-bool EntryBoard::readTemperature()
-{
-    m_entry.temperature.reset();
-    QString text = m_temperature.trimmed();
-    if (text.isEmpty())
-        return true;
-    bool number = false;
-    double degrees = QLocale().toDouble(text, &number);
-    if (!number)
-        degrees = QLocale::c().toDouble(text.replace(QLatin1Char(','), QLatin1Char('.')), &number);
-    const auto value = isFahrenheit() ? recovery::Temperature::fahrenheit(degrees) : recovery::Temperature::celsius(degrees);
-    if (number && value)
-        m_entry.temperature = *value;
-    return m_entry.temperature.has_value();
-}
-
-void EntryBoard::typeTemperature(const QString& text)
-{
-    m_temperature = text.left(longestTemperature);
-    m_temperatureProblem.clear();
-    (void)readTemperature();
-    keep();
-}
-
-void EntryBoard::writeTemperature(const QString& text)
-{
-    m_temperature = text.left(longestTemperature);
-    m_temperatureProblem.clear();
-    if (!readTemperature())
-        m_temperatureProblem = isFahrenheit() ? tr("Please type a value from 86 to 113 °F.") : tr("Please type a value from 30 to 45 °C.");
-    keep();
+    warnOf(m_home.isOpen() ? m_home.diary().judged(m_entry) : std::vector<triage::Finding>{});
 }
 
 void EntryBoard::writeNote(const QString& text)
@@ -336,10 +303,15 @@ void EntryBoard::writeNote(const QString& text)
 void EntryBoard::save()
 {
     writeTemperature(m_temperature);
-    if (!m_temperatureProblem.isEmpty() || !m_home.isOpen())
+    if (!m_home.isOpen())
         return;
+    if (!m_temperatureProblem.isEmpty()) {
+        m_problem = tr("Please look at the temperature. Then save again.");
+        Q_EMIT changed();
+        return warnOf(m_home.diary().judged(m_entry));
+    }
     const auto stored = m_amends ? m_home.diary().amend(*m_amends, m_entry) : m_home.diary().record(m_entry);
-    m_unsaved = !stored;
+    m_unsaved = m_tried = !stored;
     if (!stored) {
         m_problem = errorText(stored.error());
         m_findings = m_home.diary().judged(m_entry);
@@ -350,6 +322,10 @@ void EntryBoard::save()
     m_findings = stored->findings;
     m_saved = stored->entry;
     m_problem.clear();
+    // What was read while it was typed is on record as read with the entry. A failure leaves it to be read again.
+    for (const triage::Finding& finding : m_findings)
+        if (finding.urgency <= recovery::Urgency::callNow && isRead(finding))
+            (void)m_home.diary().confirmWarning(finding);
     m_home.touch();
     Q_EMIT saved();
 }

@@ -113,14 +113,15 @@ public:
     Q_INVOKABLE void back();
     Q_INVOKABLE void askMore();
     Q_INVOKABLE void tick(int sign, bool present);
+    /// Says no to what is not ticked. What asks for a call is said at once, before the next question.
     Q_INVOKABLE void signsDone();
     /// While typing: kept as far as it is a temperature, and not judged yet.
     Q_INVOKABLE void typeTemperature(const QString& text);
     /// Done typing: what is not a temperature is said.
     Q_INVOKABLE void writeTemperature(const QString& text);
     Q_INVOKABLE void writeNote(const QString& text);
-    /// Refused while the temperature is not one: it may be a fever. Where it cannot be stored, what it
-    /// raises is judged all the same.
+    /// Refused while the temperature is not one: it may be a fever. What the rest of it raises is judged and
+    /// said all the same, and where it cannot be stored.
     Q_INVOKABLE void save();
     /// Asks first, unless nothing was typed.
     Q_INVOKABLE void askDiscard();
@@ -131,14 +132,21 @@ public:
     const std::vector<triage::Finding>& findings() const { return m_findings; }
     /// The entry saved last: the newest by its writing, not by the moment that it speaks of.
     const std::optional<recovery::EntryId>& savedEntry() const { return m_saved; }
-    /// The last save failed, what it raises asks for a call, and nobody has read that yet.
+    /// What is not saved asks for a call, and nobody has read that yet.
     bool isLoudUnsaved() const { return m_unsaved && !m_findings.empty() && m_findings.front().urgency <= recovery::Urgency::callNow; }
-    void setRead() { m_unsaved = false; }
+    /// The warning that shows was read. One of an entry that nobody had tried to save yet needs no second
+    /// showing once it is saved.
+    void setRead();
+    /// What was saved last asks for a call, and some of it was not read while it was typed.
+    bool isLoudSaved() const;
+    /// Opens what was being typed if its signs ask for a call: nothing was done about it as far as is known.
+    /// \returns false if they do not, or nothing is being typed.
+    bool reopenLoud();
 
 Q_SIGNALS:
     void changed();
     void saved();
-    void notSaved();  ///< problem() says why, findings() what it raises
+    void notSaved();  ///< problem() says why, empty: nobody has tried yet; findings() what it raises
     void left();  ///< back from the first question, or discarded
 
 private:
@@ -146,6 +154,9 @@ private:
     void start(const patient::Draft& draft);
     int keptStep() const;
     bool readTemperature();
+    QString temperatureComplaint() const;
+    void warnOf(std::vector<triage::Finding> findings);
+    bool isRead(const triage::Finding& finding) const;
     recovery::Symptom symptom() const { return m_symptoms[m_place]; }
     int stepCount() const { return static_cast<int>(m_symptoms.size()) + 2; }
 
@@ -164,6 +175,8 @@ private:
     std::optional<recovery::EntryId> m_saved;
     bool m_unsaved = false;
     bool m_throwing = false;
+    bool m_tried = false;  ///< storing what is unsaved was tried
+    std::map<std::string, recovery::Urgency> m_read;  ///< by key: warnings of this entry, read before it was saved
 };
 
 }  // namespace ebbline::diaryapp

@@ -5,6 +5,8 @@
 #include "app/diary/model/words.h"
 #include "core/bytes/text.h"
 
+#include <algorithm>
+
 namespace ebbline::diaryapp {
 
 namespace {
@@ -96,17 +98,14 @@ QList<EntryLine> HistoryBoard::entries() const
             for (std::size_t i = view.history.versions.size() - 1; i-- > 0;)
                 before << versionText(view.history.versions[i].value, entry, now);
         }
-        QString warning;
-        auto most = recovery::Urgency::atReview;
-        for (const triage::Finding& finding : view.findings)
-            if (warning.isEmpty() || finding.urgency < most) {
-                most = finding.urgency;
-                warning = adviceFor(finding).title;
-            }
+        std::vector<triage::Finding> raised = view.findings;
+        std::ranges::stable_sort(raised, {}, &triage::Finding::urgency);
         lines << EntryLine{QString::fromStdString(bytes::toHex(entry.id.view())),
                            tr("%1, %2").arg(dayText(view.day), whenText(entry.at, now)),
-                           entryText(entry, m_settings.isFahrenheit()), marks.join(QLatin1Char(' ')), QString::fromStdString(entry.note), warning,
-                           !warning.isEmpty() && most <= recovery::Urgency::callNow,
+                           entryText(entry, m_settings.isFahrenheit()), marks.join(QLatin1Char(' ')), QString::fromStdString(entry.note),
+                           raised.empty() ? QString() : adviceFor(raised.front()).title,
+                           !raised.empty() && raised.front().urgency <= recovery::Urgency::callNow,
+                           adviceText(raised, m_settings.isFahrenheit()),
                            stateOf(view.state, now, m_home.zone()), before.join(QLatin1Char('\n')),
                            begun && begun->entry.id == entry.id, {}, {}, false};
         // A photograph stays with its entry through every correction.

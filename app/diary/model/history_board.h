@@ -21,6 +21,7 @@ struct EntryLine {
     Q_PROPERTY(QString note MEMBER note)
     Q_PROPERTY(QString warning MEMBER warning)  ///< the most urgent of what it raised, or empty
     Q_PROPERTY(bool loud MEMBER loud)           ///< emergency or call now
+    Q_PROPERTY(QString advice MEMBER advice)    ///< all of what to do and why, for whatever it raised, or empty
     Q_PROPERTY(QString state MEMBER state)
     Q_PROPERTY(QString before MEMBER before)  ///< earlier versions, newest first; empty: never corrected
     Q_PROPERTY(bool begun MEMBER begun)       ///< a correction of it was begun and not saved
@@ -31,6 +32,7 @@ struct EntryLine {
 public:
     QString key, title, scores, marks, note, warning;
     bool loud = false;
+    QString advice;
     QString state, before;
     bool begun = false;
     QList<PhotoLine> photos;

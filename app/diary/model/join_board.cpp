@@ -20,10 +20,14 @@ QString fileNameOf(const QUrl& file)
     return file.isLocalFile() ? file.toLocalFile() : file.toString();
 }
 
-/// While joining nothing waits to be sent: without a network the board asks again.
-QString problemText(const Error& error)
+/// While joining nothing waits to be sent: without a network the board asks again. An address that was typed
+/// wrong looks the same from here.
+QString problemText(const Error& error, bool addressTyped)
 {
-    return error.reason == Reason::unreachable ? JoinBoard::tr("No network right now. The diary keeps trying.") : errorText(error);
+    if (error.reason != Reason::unreachable)
+        return errorText(error);
+    return addressTyped ? JoinBoard::tr("The clinic's address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.")
+                        : JoinBoard::tr("No network right now. The diary keeps trying.");
 }
 
 }  // namespace
@@ -127,6 +131,7 @@ void JoinBoard::begin(const std::string& code, const std::string& hub)
     if (hub.empty() && pairing::typedCodeFromText(code))
         return say(tr("A typed code also needs the address under it."));
     m_joining = std::make_unique<patient::Joining>(m_home.diary(), m_home.clock());
+    m_addressTyped = pairing::typedCodeFromText(code).has_value();
     const Done started = m_joining->start(code, hub);
     if (!started) {
         m_joining.reset();
@@ -178,7 +183,7 @@ void JoinBoard::follow()
     }
     default: break;
     }
-    say(m_joining->problem() ? problemText(*m_joining->problem()) : QString());
+    say(m_joining->problem() ? problemText(*m_joining->problem(), m_addressTyped) : QString());
     if (m_stage == Stage::Arriving)
         poll();
 }

@@ -58,6 +58,7 @@ private:
     Home& m_home;
     Stage m_stage = Stage::Code;
     QString m_problem;
+    bool m_addressTyped = false;  ///< by the person, with the code that is being tried
     QString m_tried;  ///< by the camera: not again before another code was in sight, or the person starts over
     Camera m_camera = Camera::works;
     bool m_fetching = false;  ///< the plan is being asked for

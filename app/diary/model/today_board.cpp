@@ -6,10 +6,14 @@
 #include "app/diary/model/words.h"
 #include "core/aftercare/visit.h"
 
+#include <utility>
+
 namespace ebbline::diaryapp {
 
-TodayBoard::TodayBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
+TodayBoard::TodayBoard(Home& home, DiarySettings& settings, QObject* parent)
+    : QObject(parent), m_home(home), m_settings(settings)
 {
+    connect(&settings, &DiarySettings::changed, this, &TodayBoard::refresh);
     connect(&home, &Home::changed, this, &TodayBoard::refresh);
     connect(&home, &Home::openChanged, this, &TodayBoard::refresh);
 }
@@ -23,7 +27,18 @@ void TodayBoard::refresh()
         m_today.next.clear();
         m_today.answeredToday.clear();
     }
+    m_advice = adviceFor(m_today.toRead, m_settings.isFahrenheit());
     Q_EMIT changed();
+}
+
+void TodayBoard::readAdvice()
+{
+    if (!m_home.isOpen())
+        return;
+    for (const triage::Finding& finding : std::exchange(m_today.toRead, {}))
+        if (const Done done = m_home.diary().confirmWarning(finding); !done)
+            Q_EMIT failed(errorText(done.error()));
+    m_home.touch();
 }
 
 QString TodayBoard::day() const

@@ -3,7 +3,9 @@
 /// The day: what is usual, what to do now, what comes next, how the course runs, what was sent.
 
 #include "app/charts/curve_picture.h"
+#include "app/diary/model/diary_settings.h"
 #include "app/diary/model/home.h"
+#include "app/diary/model/words.h"
 
 #include <QtQml/qqmlregistration.h>
 
@@ -43,6 +45,9 @@ class TodayBoard : public QObject {
     Q_PROPERTY(QString outlook READ outlook NOTIFY changed FINAL)      ///< what stands between her and the clinic; empty: nothing
     Q_PROPERTY(QString replaced READ replaced NOTIFY changed FINAL)    ///< another phone is linked now; empty: this one
     Q_PROPERTY(QString standing READ standing NOTIFY changed FINAL)    ///< a warning not read yet; empty: none
+    Q_PROPERTY(QString adviceTitle READ adviceTitle NOTIFY changed FINAL)    ///< of what can wait and was not read yet; empty: nothing
+    Q_PROPERTY(QString adviceDoNow READ adviceDoNow NOTIFY changed FINAL)    ///< all of what to do
+    Q_PROPERTY(QString adviceReason READ adviceReason NOTIFY changed FINAL)  ///< all reasons
     Q_PROPERTY(QString unread READ unread NOTIFY changed FINAL)        ///< notes from the clinic; empty: none
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> due READ due NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::diaryapp::DayLine> answered READ answered NOTIFY changed FINAL)  ///< today, to look at and to take back
@@ -53,7 +58,7 @@ class TodayBoard : public QObject {
     Q_PROPERTY(QList<ebbline::charts::CurvePicture> curves READ curves NOTIFY changed FINAL)
 
 public:
-    explicit TodayBoard(Home& home, QObject* parent = nullptr);
+    TodayBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
 
     QString day() const;
     QString followUp() const;
@@ -64,6 +69,9 @@ public:
     bool isStuck() const;
     QString replaced() const;
     QString standing() const;
+    QString adviceTitle() const { return m_advice.title; }
+    QString adviceDoNow() const { return m_advice.doNow; }
+    QString adviceReason() const { return m_advice.reason; }
     QString unread() const;
     QList<DayLine> due() const;
     QList<DayLine> answered() const;
@@ -78,6 +86,8 @@ public:
     Q_INVOKABLE void notDone(const QString& key);
     Q_INVOKABLE void later(const QString& key, int choice);
     Q_INVOKABLE void refresh();
+    /// The patient has read the advice: recorded, and it stands with its entry from then on.
+    Q_INVOKABLE void readAdvice();
 
 Q_SIGNALS:
     void changed();
@@ -88,7 +98,9 @@ private:
     std::vector<clock::Instant> laterTimes() const;
 
     Home& m_home;
+    DiarySettings& m_settings;
     patient::Today m_today;
+    Advice m_advice;
 };
 
 }  // namespace ebbline::diaryapp

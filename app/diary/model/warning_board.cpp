@@ -33,7 +33,8 @@ void WarningBoard::showUnsaved(std::vector<triage::Finding> findings, const QStr
 {
     m_findings = std::move(findings);
     m_keptOverLock = false;
-    m_unsaved = tr("Your entry is not saved, and not with the clinic.") + QLatin1Char(' ') + problem;
+    m_unsaved = problem.isEmpty() ? tr("Your entry is not saved yet, and not with the clinic. You can go on with it after the call.")
+                                  : tr("Your entry is not saved, and not with the clinic.") + QLatin1Char(' ') + problem;
     Q_EMIT changed();
 }
 

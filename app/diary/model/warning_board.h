@@ -51,7 +51,7 @@ public:
 
     /// The findings to show, most urgent first.
     void show(std::vector<triage::Finding> findings);
-    /// The same of an entry that could not be saved: `problem` says why.
+    /// The same of an entry that is not saved: `problem` says why it could not be; empty: nobody has tried yet.
     void showUnsaved(std::vector<triage::Finding> findings, const QString& problem);
     /// What still stands from earlier entries, and was not read in this run.
     void showStanding();

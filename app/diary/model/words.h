@@ -31,6 +31,11 @@ struct Advice {
     QString reason;  ///< why, with what was written
 };
 Advice adviceFor(const triage::Finding& finding, bool fahrenheit = false);
+/// Of several as one, most urgent first: the title and what to do of the most urgent, the first things to do
+/// and the reasons of all. Empty of none.
+Advice adviceFor(const std::vector<triage::Finding>& findings, bool fahrenheit = false);
+/// The same as lines to read: what to do, then why.
+QString adviceText(const std::vector<triage::Finding>& findings, bool fahrenheit);
 
 /// What went wrong and what to do about it.
 QString errorText(const Error& error);

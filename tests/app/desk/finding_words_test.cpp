@@ -70,6 +70,15 @@ TEST_CASE("a warning names its signs and measured values in the language of the 
     CHECK(findingReason(finding).contains(QLatin1String("Warmer than the other side")));
 }
 
+TEST_CASE("what was raised before a correction says what it was raised on, and that it was corrected", "[desk][words]")
+{
+    auto finding = found(triggers::Trigger::sideDivergence, {{"left", 7}, {"right", 3}, {"day", 6}});
+    const QString before = findingReason(finding);
+    finding.changedSince = true;
+    CHECK(findingReason(finding).startsWith(before));
+    CHECK(findingReason(finding).contains(QLatin1String("Corrected or added to since")));
+}
+
 TEST_CASE("a rule of a newer program still shows its reasons", "[desk][words]")
 {
     CHECK(findingTitle(warned("rule-of-tomorrow", {"something new"})) == QLatin1String("something new"));

@@ -194,10 +194,29 @@ TEST_CASE("a temperature is read in both units and as it is typed", "[diary][ent
     board.typeTemperature(QStringLiteral(" 38,4 "));
     CHECK(std::abs(degrees() - 38.4) < 0.01);
     board.setFahrenheit(true);
-    CHECK(board.temperatureProblem() == QStringLiteral("Please type a value from 86 to 113 °F."));
+    CHECK(board.temperatureProblem() == QStringLiteral("38,4 looks like °C. Choose °C, or type a value from 86 to 113 °F."));
     board.writeTemperature(QStringLiteral("101"));
     CHECK(board.temperatureProblem().isEmpty());
     CHECK(std::abs(degrees() - 38.33) < 0.01);
+}
+
+TEST_CASE("a number of the other unit is said to be one", "[diary][entry]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& board = *program->entry();
+    program->openEntry();
+
+    board.writeTemperature(QStringLiteral("98.6"));
+    CHECK(board.temperatureProblem() == QStringLiteral("98.6 looks like °F. Choose °F, or type a value from 30 to 45 °C."));
+    board.setFahrenheit(true);
+    CHECK(board.temperatureProblem().isEmpty());
+    board.writeTemperature(QStringLiteral("37"));
+    CHECK(board.temperatureProblem() == QStringLiteral("37 looks like °C. Choose °C, or type a value from 86 to 113 °F."));
+    for (const char* neither : {"60", "12", "200", "warm"}) {
+        board.writeTemperature(QString::fromLatin1(neither));
+        CHECK(board.temperatureProblem() == QStringLiteral("Please type a value from 86 to 113 °F."));
+    }
 }
 
 TEST_CASE("Arabic digits are a temperature too", "[diary][entry]")

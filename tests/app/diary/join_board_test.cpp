@@ -6,6 +6,7 @@
 #include "tests/platform/camera/drawn_code.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 
 #include <QCoreApplication>
 #include <QDir>
@@ -168,6 +169,21 @@ TEST_CASE("plain HTTP to another machine is refused with a reason, however the c
     room.board.useText(room.patient.showsCode(), QStringLiteral("http://127.0.0.1:8080"));
     CHECK(room.board.problem().toStdString() == "");
     CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+}
+
+TEST_CASE("an address that does not answer is said to be checked where it was typed, and only there", "[diary][join]")
+{
+    Room room;
+    const bool typed = GENERATE(true, false);
+    room.patient.setOffline(true);
+    if (typed)
+        room.board.useText(room.patient.showsCode(), QStringLiteral("hub.exmaple"));
+    else
+        room.board.useFrame(test::drawnCode(room.patient.showsQr()));
+
+    CHECK(room.board.stage() == JoinBoard::Stage::Waiting);
+    CHECK(room.board.problem().contains(QLatin1String("Check that you typed the address under the code right")) == typed);
+    CHECK(room.board.problem().endsWith(QLatin1String("The diary keeps trying.")));
 }
 
 TEST_CASE("a camera that may not be used, or is in use, gives way to words that say what to do", "[diary][join][camera]")

@@ -1,0 +1,186 @@
+// What was raised stays raised: a correction, or an entry about an earlier moment, takes nothing out of anybody's sight.
+#include "core/triage/course_curve.h"
+#include "tests/core/desk/clinic_world.h"
+
+#include <algorithm>
+#include <random>
+
+using namespace ebbline;
+using namespace std::chrono_literals;
+
+namespace {
+
+constexpr const char* sidesApart = "t/side-divergence/swelling/L/1";
+
+std::vector<const triage::Finding*> named(const std::vector<triage::Finding>& findings, std::string_view key)
+{
+    std::vector<const triage::Finding*> found;
+    for (const triage::Finding& finding : findings)
+        if (finding.key == key)
+            found.push_back(&finding);
+    return found;
+}
+
+std::vector<std::string> told(const std::vector<triage::Finding>& findings)
+{
+    std::vector<std::string> lines;
+    for (const triage::Finding& finding : findings)
+        lines.push_back(finding.key + " " + std::to_string(static_cast<int>(finding.urgency)) + " " + triage::explain(finding));
+    return lines;
+}
+
+/// A swelling of 7 against 3, thirty hours after the treatment.
+struct OneSided : test::ClinicWorld {
+    recovery::CourseId course = treat();
+    patient::Diary& phone = join(course);
+    recovery::EntryId entry;
+
+    OneSided()
+    {
+        clock.advance(30h);
+        const auto saved = phone.record(entryOf(phone, 7, 3));
+        REQUIRE(saved);
+        entry = saved->entry;
+        REQUIRE(named(saved->findings, sidesApart).size() == 1);
+        REQUIRE(named(saved->findings, sidesApart).front()->urgency == recovery::Urgency::callNow);
+        CHECK_FALSE(named(saved->findings, sidesApart).front()->changedSince);
+        clock.advance(10min);
+    }
+
+    recovery::Entry corrected(int left, int right)
+    {
+        auto changed = entryOf(phone, left, right);
+        changed.at = phone.history().back().history.current().at;
+        return changed;
+    }
+
+    void bringOver()
+    {
+        syncPhone(phone);
+        syncDesk();
+    }
+};
+
+}  // namespace
+
+TEST_CASE("what a trigger raised stays on phone and desk when the scores are corrected, until an act closes it", "[triage][safety]")
+{
+    OneSided world;
+    REQUIRE(world.phone.amend(world.entry, world.corrected(3, 3)));
+
+    const auto standing = world.phone.today().standing;
+    REQUIRE(named(standing, sidesApart).size() == 1);
+    CHECK(named(standing, sidesApart).front()->changedSince);
+    const auto history = world.phone.history();
+    CHECK(named(history.front().findings, sidesApart).size() == 1);
+
+    world.bringOver();
+    const auto queue = world.desk.queue();
+    REQUIRE(queue.size() == 1);
+    REQUIRE(named(queue.front().findings, sidesApart).size() == 1);
+    const triage::Finding finding = *named(queue.front().findings, sidesApart).front();
+    CHECK(finding.urgency == recovery::Urgency::callNow);
+    CHECK(finding.changedSince);
+    CHECK(triage::explain(finding).find("left 7, right 3") != std::string::npos);
+    CHECK(triage::explain(finding).ends_with("corrected or added to since"));
+
+    REQUIRE(world.desk.act(world.course, sidesApart, records::Act::closed, records::Outcome::reassured, "Called: a slip."));
+    CHECK(world.desk.queue().empty());
+}
+
+TEST_CASE("a correction of the moment leaves the warning where it can be read and confirmed", "[triage][safety]")
+{
+    OneSided world;
+    auto moved = world.corrected(3, 3);
+    moved.at.at -= 4h;
+    REQUIRE(world.phone.amend(world.entry, moved));
+
+    const auto standing = world.phone.today().standing;
+    REQUIRE(named(standing, sidesApart).size() == 1);
+    const auto history = world.phone.history();
+    CHECK(named(history.front().findings, sidesApart).size() == 1);
+    REQUIRE(world.phone.confirmWarning(*named(standing, sidesApart).front()));
+    CHECK(world.phone.today().standing.empty());
+}
+
+TEST_CASE("a correction that still raises it is no change, and a worse one is more urgent", "[triage]")
+{
+    OneSided world;
+    REQUIRE(world.phone.amend(world.entry, world.corrected(8, 3)));
+    const auto standing = world.phone.today().standing;
+    REQUIRE(named(standing, sidesApart).size() == 1);
+    CHECK_FALSE(named(standing, sidesApart).front()->changedSince);
+    CHECK(triage::explain(*named(standing, sidesApart).front()).find("left 8, right 3") != std::string::npos);
+}
+
+TEST_CASE("a forgotten moment that is written later takes nothing back", "[triage][safety]")
+{
+    OneSided world;
+    world.bringOver();
+    REQUIRE(world.desk.act(world.course, sidesApart, records::Act::taken));
+    auto late = world.entryOf(world.phone, 7, 3);
+    late.at.at -= 24h;
+    REQUIRE(world.phone.record(late));
+    world.bringOver();
+
+    // Judged on what stands now, the sides part on the day before, and go on.
+    const auto& course = world.desk.vault().state().courses.at(world.course);
+    for (const auto& finding : triggers::judgeArrived(triage::courseInput(course), course.opened->protocol, world.now()))
+        REQUIRE((finding.trigger != triggers::Trigger::sideDivergence || finding.day == 0));
+    REQUIRE(world.desk.queue().size() == 1);
+    const auto found = world.desk.queue().front().findings;
+    REQUIRE(named(found, sidesApart).size() == 1);
+    CHECK(named(found, sidesApart).front()->changedSince);
+    CHECK(named(found, sidesApart).front()->acts.size() == 1);
+    CHECK(world.desk.queue().front().takenBy == "Dr. Ada Lund");
+}
+
+TEST_CASE("a warning sign that was taken back says so", "[triage]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    world.clock.advance(30h);
+    auto entry = world.entryOf(phone, 3, 3);
+    entry.present = {recovery::Sign::thickFluid};
+    const auto saved = phone.record(entry);
+    REQUIRE(saved);
+    CHECK_FALSE(phone.today().standing.front().changedSince);
+    entry.present.clear();
+    REQUIRE(phone.amend(saved->entry, entry));
+    REQUIRE(phone.today().standing.size() == 1);
+    CHECK(phone.today().standing.front().changedSince);
+}
+
+TEST_CASE("phone and desk find the same after corrections, in whatever order the operations arrive", "[triage]")
+{
+    OneSided world;
+    REQUIRE(world.phone.amend(world.entry, world.corrected(3, 3)));
+    world.clock.advance(20h);
+    REQUIRE(world.phone.record(world.entryOf(world.phone, 4, 3)));
+    world.clock.advance(10min);
+    REQUIRE(world.phone.amend(world.entry, world.corrected(2, 6)));
+    world.bringOver();
+
+    const auto findings = [&](const journal::State& state) { return told(triage::findingsOf(state.courses.at(world.course), world.now())); };
+    auto operations = world.desk.vault().operations();
+    const auto expected = findings(journal::fold(operations));
+    REQUIRE(expected.size() >= 2);
+    CHECK(findings(world.desk.vault().state()) == expected);
+    CHECK(findings(world.phone.vault().state()) == expected);
+    std::mt19937 chance(7);
+    for (int round = 0; round < 50; ++round) {
+        std::shuffle(operations.begin(), operations.end(), chance);
+        REQUIRE(findings(journal::fold(operations)) == expected);
+    }
+}
+
+TEST_CASE("a band learns from what stands, not from what was corrected", "[triage]")
+{
+    OneSided world;
+    REQUIRE(world.phone.amend(world.entry, world.corrected(3, 3)));
+    const auto input = triage::courseInput(world.phone.vault().state().courses.at(world.course));
+    REQUIRE(input.observations.size() == 1);
+    for (const auto& [stream, score] : input.observations.front().scores)
+        CHECK(score.points() == 3);
+}
