@@ -157,6 +157,7 @@ public:
             person.tell(std::to_string(relay.port()));
             for (std::string line; line = person.hear(), line != "open";)
                 takeKey(line);
+            m_net.emplace(m_canaries);
             good = lookAtOpen(person.process()) && good;
             person.tell("lock");
             while (person.hear() != "locked") {
@@ -203,56 +204,59 @@ private:
         m_canaries.emplace_back(line.substr(first + 1, second - first - 1), std::move(*value));
     }
 
-    std::size_t overlap() const
-    {
-        std::size_t longest = 0;
-        for (const Canary& canary : m_canaries)
-            for (const bytes::Bytes& form : canary.forms())
-                longest = std::max(longest, form.size());
-        return longest;
-    }
-
     void look(const std::string& place, bytes::View where)
     {
         m_totals.searched[place] += where.size();
         m_totals.found[place] += 0;
-        for (const Canary& canary : m_canaries)
-            if (const std::size_t found = canary.countIn(where); found > 0) {
-                m_totals.found[place] += found;
-                std::printf("FOUND: %s, %zu times in %s\n", canary.name().c_str(), found, place.c_str());
+        const auto caught = m_net->in(where);
+        for (std::size_t i = 0; i < caught.size(); ++i)
+            if (caught[i].any > 0) {
+                m_totals.found[place] += caught[i].any;
+                std::printf("FOUND: %s, %zu times in %s\n", m_canaries[i].name().c_str(), caught[i].any, place.c_str());
             }
+    }
+
+    /// Of each canary; what lies where two pieces of memory overlap may count twice. `read` is added to.
+    std::vector<Net::Catch> inMemory(pid_t process, std::uint64_t& read) const
+    {
+        std::vector<Net::Catch> all(m_canaries.size());
+        read += forEachPieceOfMemory(process, m_net->longest(), [&](bytes::View piece) {
+            const auto caught = m_net->in(piece);
+            for (std::size_t i = 0; i < all.size(); ++i) {
+                all[i].plain += caught[i].plain;
+                all[i].any += caught[i].any;
+            }
+        });
+        return all;
     }
 
     void lookAtMemory(const std::string& place, pid_t process)
     {
-        forEachPieceOfMemory(process, overlap(), [&](bytes::View piece) { look(place, piece); });
+        forEachPieceOfMemory(process, m_net->longest(), [&](bytes::View piece) { look(place, piece); });
     }
 
     /// Everything is there while it is open; a passphrase is not, but for the copy that leak_person itself holds.
     bool lookAtOpen(pid_t process)
     {
         std::map<std::string, std::size_t> seen;
-        forEachPieceOfMemory(process, overlap(), [&](bytes::View piece) {
-            for (const Canary& canary : m_canaries)
-                seen[canary.name()] += canary.plainIn(piece);
-        });
-        for (const auto& [name, count] : seen)
-            (name.ends_with("key") ? m_totals.keysOpen : m_totals.wordsOpen) += count > 0 ? 1 : 0;
+        std::uint64_t read = 0;
+        const auto caught = inMemory(process, read);
+        for (std::size_t i = 0; i < caught.size(); ++i) {
+            const std::string& name = m_canaries[i].name();
+            seen[name] = caught[i].plain;
+            (name.ends_with("key") ? m_totals.keysOpen : m_totals.wordsOpen) += caught[i].plain > 0 ? 1 : 0;
+        }
         // Data keys are let go once the database is open; the others are in use.
         return seen["desk-signing-key"] > 0 && seen["phone-signing-key"] > 0 && seen["note"] > 0;
     }
 
     void lookAtLocked(pid_t process)
     {
-        std::map<std::string, std::size_t> left;
-        const std::size_t read = forEachPieceOfMemory(process, overlap(), [&](bytes::View piece) {
-            for (const Canary& canary : m_canaries)
-                left[canary.name()] += isSecret(canary) ? canary.countIn(piece) : canary.plainIn(piece);
-        });
-        m_totals.searched["memory of the locked programs"] += read;
+        const auto left = inMemory(process, m_totals.searched["memory of the locked programs"]);
         m_totals.found["memory of the locked programs"] += 0;
-        for (const Canary& canary : m_canaries) {
-            const std::size_t copies = left[canary.name()];
+        for (std::size_t i = 0; i < left.size(); ++i) {
+            const Canary& canary = m_canaries[i];
+            const std::size_t copies = isSecret(canary) ? left[i].any : left[i].plain;
             if (isSecret(canary)) {
                 m_totals.keysAfterLock += copies;
                 m_totals.found["memory of the locked programs"] += copies;
@@ -275,12 +279,9 @@ private:
             // Whom to call stays readable while locked, and nothing else does.
             const bool open = entry.path().filename() == "open.info";
             if (open) {
-                for (const Canary& canary : m_canaries)
-                    if (canary.name() == "clinic")
-                        m_totals.openInfo += canary.plainIn(contents);
-                for (const Canary& canary : m_canaries)
-                    if (canary.name() != "clinic" && canary.countIn(contents) > 0)
-                        ++m_totals.found["files"];
+                const auto caught = m_net->in(contents);
+                for (std::size_t i = 0; i < caught.size(); ++i)
+                    (m_canaries[i].name() == "clinic" ? m_totals.openInfo : m_totals.found["files"]) += caught[i].any;
                 continue;
             }
             const bool backup = entry.path().filename() == "phone.backup";
@@ -326,11 +327,11 @@ private:
     /// The same search finds what is hidden on purpose, in each of its forms.
     void plant()
     {
-        for (const Canary& canary : m_canaries)
-            for (const bytes::Bytes& form : canary.forms()) {
+        for (std::size_t i = 0; i < m_canaries.size(); ++i)
+            for (const bytes::Bytes& form : m_canaries[i].forms()) {
                 bytes::Bytes hidden(1000, 'x');
                 hidden.insert(hidden.begin() + 500, form.begin(), form.end());
-                m_totals.planted += canary.countIn(hidden) > 0 ? 0 : 1;
+                m_totals.planted += m_net->in(hidden)[i].any > 0 ? 0 : 1;
             }
     }
 
@@ -338,6 +339,7 @@ private:
     std::mt19937_64& m_random;
     Totals& m_totals;
     std::vector<Canary> m_canaries;
+    std::optional<Net> m_net;  ///< once all keys are known
 };
 
 bool report(const Totals& t)

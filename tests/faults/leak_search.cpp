@@ -39,15 +39,6 @@ bytes::Bytes asBase64(bytes::View value, std::size_t before)
     return out;
 }
 
-std::size_t count(bytes::View where, bytes::View what)
-{
-    std::size_t found = 0;
-    for (auto at = std::search(where.begin(), where.end(), what.begin(), what.end()); at != where.end();
-         at = std::search(at + 1, where.end(), what.begin(), what.end()))
-        ++found;
-    return found;
-}
-
 bytes::Bytes asBytes(const std::string& text)
 {
     return {text.begin(), text.end()};
@@ -66,17 +57,29 @@ Canary::Canary(std::string name, bytes::Bytes value) : m_name(std::move(name)), 
         m_forms.push_back(asBase64(m_value, before));
 }
 
-std::size_t Canary::countIn(bytes::View where) const
+Net::Net(const std::vector<Canary>& canaries) : m_canaries(canaries.size()), m_byStart(std::size_t{1} << 16)
 {
-    std::size_t found = 0;
-    for (const bytes::Bytes& form : m_forms)
-        found += count(where, form);
-    return found;
+    for (std::size_t i = 0; i < canaries.size(); ++i)
+        for (const bytes::Bytes& form : canaries[i].forms()) {
+            m_byStart[static_cast<std::size_t>(form[0]) << 8 | form[1]].push_back(m_forms.size());
+            m_longest = std::max(m_longest, form.size());
+            m_forms.push_back({i, form == canaries[i].value(), form});
+        }
 }
 
-std::size_t Canary::plainIn(bytes::View where) const
+std::vector<Net::Catch> Net::in(bytes::View where) const
 {
-    return count(where, m_value);
+    std::vector<Catch> caught(m_canaries);
+    for (std::size_t at = 0; at + 1 < where.size(); ++at)
+        for (const std::size_t place : m_byStart[static_cast<std::size_t>(where[at]) << 8 | where[at + 1]]) {
+            const Form& form = m_forms[place];
+            if (where.size() - at < form.bytes.size()
+                || !std::equal(form.bytes.begin(), form.bytes.end(), where.begin() + static_cast<std::ptrdiff_t>(at)))
+                continue;
+            ++caught[form.canary].any;
+            caught[form.canary].plain += form.plain ? 1 : 0;
+        }
+    return caught;
 }
 
 bytes::Bytes contentsOf(const std::filesystem::path& file)

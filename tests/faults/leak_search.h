@@ -20,17 +20,38 @@ public:
 
     const std::string& name() const { return m_name; }
     const bytes::Bytes& value() const { return m_value; }
-    /// How often it stands there: as it is, in UTF-16 of both orders, in hexadecimal of both cases, in Base64 at each of three places.
-    std::size_t countIn(bytes::View where) const;
-    /// As it is, alone.
-    std::size_t plainIn(bytes::View where) const;
-    /// The forms that countIn() looks for.
+    /// As it is, in UTF-16 of both orders, in hexadecimal of both cases, in Base64 at each of three places.
     const std::vector<bytes::Bytes>& forms() const { return m_forms; }
 
 private:
     std::string m_name;
     bytes::Bytes m_value;
     std::vector<bytes::Bytes> m_forms;
+};
+
+/// Looks for all of them at once: a program's memory is gone through in one pass.
+class Net {
+public:
+    explicit Net(const std::vector<Canary>& canaries);
+
+    struct Catch {
+        std::size_t plain = 0;  ///< as it is
+        std::size_t any = 0;    ///< in any of its forms
+    };
+    /// Of each canary, in the order in which they were given.
+    std::vector<Catch> in(bytes::View where) const;
+    std::size_t longest() const { return m_longest; }
+
+private:
+    struct Form {
+        std::size_t canary;
+        bool plain;
+        bytes::Bytes bytes;
+    };
+    std::size_t m_canaries;
+    std::size_t m_longest = 0;
+    std::vector<Form> m_forms;
+    std::vector<std::vector<std::size_t>> m_byStart;  ///< places in m_forms, by their first two bytes
 };
 
 bytes::Bytes contentsOf(const std::filesystem::path& file);

@@ -82,7 +82,8 @@ TEST_CASE("what a phone has not taken for thirty, sixty or eighty-five days is t
         it.clinic.clock().set(written + std::chrono::days(days));
         CHECK(it.hub().trouble().contains(
             QStringLiteral("For more than %1 days a phone has not taken what was sent to it: Tomas Reyl. Call, before anything is lost.").arg(days)));
-        CHECK(it.row().reach.contains(QStringLiteral("That is more than %1 days: the phone may be lost or out of use.").arg(days)));
+        it.program->openCourse(deskapp::keyOf(it.tomas));
+        CHECK(it.program->course()->reach().contains(QStringLiteral("That is more than %1 days: the phone may be lost or out of use.").arg(days)));
     }
 }
 

@@ -214,6 +214,11 @@ TEST_CASE("a wait is overdue from thirty, sixty and eighty-five days on, on both
     pair.record();
     REQUIRE(pair.world.desk.writeMessage(pair.course, "How is it?"));
     const auto written = pair.world.clock.now();
+    // Both try at once, and reach nobody.
+    pair.world.courier.offline = true;
+    pair.there();
+    pair.world.syncDesk();
+    pair.world.courier.offline = false;
     const auto overdue = [&](const Outlook& outlook) { return sync::overdueOf(outlook, pair.world.clock.now()); };
     CHECK(overdue(pair.atPhone()) == 0);
     for (const auto& [days, before] : {std::pair(30, 0), std::pair(60, 30), std::pair(85, 60)}) {
