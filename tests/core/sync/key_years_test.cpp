@@ -51,6 +51,8 @@ public:
                 m_world.syncDesk();
                 mend();
             }
+            // A hub that never forgot would be full of what was acknowledged long ago.
+            REQUIRE(m_world.service.tidy(m_world.clock.now()));
             checkClaims();
         }
     }
@@ -65,6 +67,12 @@ public:
                 m_world.syncPhone(*phone.diary);
             m_world.syncDesk();
             m_world.clock.advance(7h);
+        }
+        // The last sync may have begun an epoch.
+        for (int round = 0; round < 3; ++round) {
+            m_world.syncDesk();
+            for (Phone& phone : m_phones)
+                m_world.syncPhone(*phone.diary);
         }
     }
 
