@@ -74,7 +74,9 @@ QString actText(const records::FindingActed& act, const Stamp& stamp)
 bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& course)
 {
     return std::any_of(course.warnings.begin(), course.warnings.end(), [&](const auto& warning) {
-        return warning.rule == finding.key && warning.urgency <= finding.urgency;
+        // An older phone names what the finding is about and no more; its urgency tells which of them it showed.
+        const bool same = finding.key == warning.rule || finding.key.starts_with(warning.rule + "/");
+        return same && warning.urgency <= finding.urgency;
     });
 }
 

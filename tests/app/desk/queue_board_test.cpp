@@ -267,6 +267,12 @@ TEST_CASE("what the phone told its patient is said only if the phone wrote it do
     CHECK(advice.contains(QLatin1String("not known")));
     CHECK(advice.contains(QLatin1String("help is on its way")));
 
+    // A phone that showed something milder has not shown this.
+    REQUIRE(desk.vault().append({records::WarningShown{entry.course, entry.id, desk.course(entry.course)->findings.front().key,
+                                                       recovery::Urgency::nextWorkingDay, desk.now(), true}}, desk.now()));
+    program->workplace().settle({});
+    CHECK(rowOf(*program->queue(), QStringLiteral("Aiko Brandvold")).advice.contains(QLatin1String("not known")));
+
     // The page of the course says the same of each finding.
     program->openCourse(deskapp::keyOf(clinic.course("Aiko Brandvold")));
     for (const auto& row : program->course()->findings()->rows()) {
