@@ -14,6 +14,7 @@ namespace {
 using diaryapp::EntryBoard;
 
 constexpr int mostSteps = 40;
+constexpr int mostWarnings = 5;
 
 /// Which symptom the page asks for, read as a person reads it.
 std::optional<recovery::Symptom> asked(const EntryBoard& board)
@@ -101,7 +102,8 @@ Result<patient::Saved> writeByHand(app::DiaryProgram& phone, const Telling& tell
 
 Done readWarning(app::DiaryProgram& phone)
 {
-    if (phone.page() == app::DiaryProgram::Page::warning)
+    // One that stands from before comes next.
+    for (int read = 0; read < mostWarnings && phone.page() == app::DiaryProgram::Page::warning; ++read)
         phone.warning()->confirm();
     return phone.home().diary().today().standing.empty() ? Done{} : Done(fail(Reason::invalidState, "hand: a warning that was read still stands"));
 }

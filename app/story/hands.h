@@ -11,7 +11,7 @@ namespace ebbline::story {
 /// \returns what it raised; Reason::invalidState if a question is not one of ours, or the diary keeps anything else than was tapped.
 Result<patient::Saved> writeByHand(app::DiaryProgram& phone, const Telling& telling);
 
-/// Reads the warning that takes the page, if one does. \returns Reason::invalidState if one still stands afterwards.
+/// Reads the warnings that take the page, if any do. \returns Reason::invalidState if one still stands afterwards.
 Done readWarning(app::DiaryProgram& phone);
 
 /// Asks for what there is, as the person does who wants to know, and waits for the answer.
