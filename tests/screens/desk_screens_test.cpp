@@ -12,6 +12,8 @@
 #include <QSet>
 #include <QTest>
 
+#include <optional>
+
 using namespace ebbline;
 using screens::listed;
 
@@ -180,6 +182,38 @@ TEST_CASE("the queue is worked with keys alone, and single keys can be turned of
     screens::settle(window);
     CHECK(program->page() == app::DeskProgram::Page::course);
     CHECK(program->course()->key() == second);
+}
+
+TEST_CASE("a call shows its number and the first question on a small screen before anything is scrolled", "[desk][screens][safety]")
+{
+    const char* language = GENERATE("en", "de", "ar");
+    const int percent = GENERATE(100, 200);
+    CAPTURE(language, percent);
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QString::fromLatin1(language));
+    program->settings()->setTextPercent(percent);
+    REQUIRE(program->show(QSize(1280, 720)));
+    auto& window = *program->window();
+    program->call()->start(deskapp::keyOf(clinic.course("Tomas Reyl")));
+    screens::settle(window);
+
+    const auto frameOf = [&](const auto& wanted) -> std::optional<QRectF> {
+        for (auto* item : screens::visibleItems(window)) {
+            if (wanted(*item)) {
+                return item->mapRectToScene(QRectF(0, 0, item->width(), item->height()));
+            }
+        }
+        return std::nullopt;
+    };
+    const auto says = [](const QString& text) { return [text](const QQuickItem& item) { return item.property("text").toString().endsWith(text); }; };
+    const auto acts = frameOf([](const QQuickItem& item) { return item.objectName() == QLatin1String("reached"); });
+    const auto number = frameOf(says(program->call()->phone()));
+    const auto question = frameOf(says(program->call()->script().first()));
+    REQUIRE(acts);
+    REQUIRE(number);
+    REQUIRE(question);
+    CHECK(number->bottom() <= question->top());
+    CHECK(question->bottom() <= acts->top());
 }
 
 TEST_CASE("photographs are found, compared and marked with keys alone", "[desk][screens][keys][photos]")
