@@ -12,11 +12,12 @@ namespace {
 
 constexpr const char* sidesApart = "t/side-divergence/swelling/L/1";
 
-std::vector<const triage::Finding*> named(const std::vector<triage::Finding>& findings, std::string_view key)
+/// Those of a trigger, stream and day, whatever else their keys tell.
+std::vector<const triage::Finding*> named(const std::vector<triage::Finding>& findings, const std::string& subject)
 {
     std::vector<const triage::Finding*> found;
     for (const triage::Finding& finding : findings)
-        if (finding.key == key)
+        if (finding.key == subject || finding.key.starts_with(subject + "/"))
             found.push_back(&finding);
     return found;
 }
@@ -130,7 +131,10 @@ TEST_CASE("a forgotten moment that is written later takes nothing back", "[triag
 {
     OneSided world;
     world.bringOver();
-    REQUIRE(world.desk.act(world.course, sidesApart, records::Act::taken));
+    const auto before = world.desk.queue();
+    REQUIRE(before.size() == 1);
+    REQUIRE(named(before.front().findings, sidesApart).size() == 1);
+    REQUIRE(world.desk.act(world.course, named(before.front().findings, sidesApart).front()->key, records::Act::taken));
     auto late = world.told(7, 3, 5, 1);
     late.at.at -= 19h;
     REQUIRE(world.phone.record(late));
