@@ -3,7 +3,6 @@
 // In   from   the first of them that stands here: what is before it stands elsewhere on the page
 import QtQuick
 import QtQuick.Layouts
-import Ebbline.Controls
 import Ebbline.Diary
 import Ebbline.Theme
 

@@ -3,6 +3,8 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <algorithm>
+
 using namespace ebbline;
 using recovery::Sign;
 using screens::DemoPatient;
@@ -99,11 +101,23 @@ TEST_CASE("reading what can wait reads nothing that becomes more urgent", "[diar
 {
     DemoPatient patient;
     auto program = withThreads(patient);
-    triage::Finding finding = program->home().diary().today().toRead.front();
     program->today()->readAdvice();
-    CHECK(program->home().diary().isConfirmed(finding));
-    finding.urgency = recovery::Urgency::callNow;
-    CHECK_FALSE(program->home().diary().isConfirmed(finding));
+    REQUIRE(program->home().diary().today().standing.empty());
+
+    // Fluid at the thread makes the same finding one to call for.
+    program->amend(program->history()->entries().first().key);
+    auto& entry = *program->entry();
+    while (entry.step() == diaryapp::EntryBoard::Step::Score)
+        entry.next();
+    entry.tick(static_cast<int>(Sign::thickFluid), true);
+    entry.signsDone();
+    CHECK(program->page() == Page::warning);
+    entry.save();
+    const auto standing = program->home().diary().today().standing;
+    CHECK(std::ranges::any_of(standing, [](const triage::Finding& finding) {
+        const auto* warning = std::get_if<warnings::Finding>(&finding.what);
+        return warning && warning->rule == "thread-out" && finding.urgency == recovery::Urgency::callNow;
+    }));
 }
 
 TEST_CASE("no advice says that the clinic will answer: it may not have heard", "[diary][advice][safety]")
