@@ -122,6 +122,8 @@ TEST_CASE("on held-out courses a forecast is missed above and below no more ofte
         misses += tally.above + tally.below;
         std::cout << "  three or more: " << tally.threeOrMore << ", expected " << tally.threeExpected << " +- "
                   << std::sqrt(tally.threeVariance) << "\n";
+        // How likely three or more is said to be errs towards more, never towards fewer than come.
+        CHECK(static_cast<double>(tally.threeOrMore) < tally.threeExpected + 4 * std::sqrt(tally.threeVariance));
         // What is promised must not lie below what the exact interval of 99.9 % says of the misses.
         CHECK(statistics::clopperPearson(tally.above, tally.made, 0.999).value().low <= missed);
         CHECK(statistics::clopperPearson(tally.below, tally.made, 0.999).value().low <= missed);

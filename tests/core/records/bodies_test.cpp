@@ -55,8 +55,8 @@ TEST_CASE("a length that claims gigabytes costs nothing", "[records][errors]")
 TEST_CASE("kinds and versions of a newer program are called so", "[records]")
 {
     CHECK(decode(static_cast<Kind>(900), bytes::Bytes{1, 0, 5}).error().reason == Reason::unsupported);
-    for (const int kind : {22, 23})
-        CHECK(decode(static_cast<Kind>(kind), bytes::Bytes{1, 0, 5}).error().reason == Reason::unsupported);
+    const int next = static_cast<int>(newestKind) + 1;
+    CHECK(decode(static_cast<Kind>(next), bytes::Bytes{1, 0, 5}).error().reason == Reason::unsupported);
     bytes::Bytes newer = encode(EntryRecorded{test::sampleEntry()});
     newer[0] = 9;
     CHECK(decode(Kind::entryRecorded, newer).error().reason == Reason::unsupported);

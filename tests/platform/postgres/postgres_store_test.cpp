@@ -113,14 +113,14 @@ TEST_CASE("a hub hears at once what another one wrote, and nothing of its own", 
     std::mutex mutex;
     std::condition_variable changed;
     std::size_t whole = 0, own = 0, others = 0;
-    (*second)->whenOthersWrite([&](const std::optional<envelope::MailboxId>& mailbox) {
+    (*second)->whenOthersWrite([&](const std::optional<mailbox::Written>& written) {
         const std::scoped_lock lock(mutex);
-        ++(!mailbox ? whole : *mailbox == clinic.mailbox ? others : own);
+        ++(!written ? whole : written->mailbox == clinic.mailbox ? others : own);
         changed.notify_all();
     });
-    first->whenOthersWrite([&](const std::optional<envelope::MailboxId>& mailbox) {
+    first->whenOthersWrite([&](const std::optional<mailbox::Written>& written) {
         const std::scoped_lock lock(mutex);
-        ++(mailbox ? own : whole);
+        ++(written ? own : whole);
         changed.notify_all();
     });
     std::unique_lock lock(mutex);
@@ -155,7 +155,7 @@ TEST_CASE("a server that dies is found again; who waits is told to look meanwhil
     REQUIRE(store);
     const ClinicInStore clinic(**store);
     std::atomic<int> looks = 0;
-    (*store)->whenOthersWrite([&](const std::optional<envelope::MailboxId>& mailbox) { looks += !mailbox; });
+    (*store)->whenOthersWrite([&](const std::optional<mailbox::Written>& written) { looks += !written; });
     REQUIRE((*store)->putEnvelope(clinic.phone, clinic.mailbox, 1, bytes::viewOf("x"), noon, roomy));
 
     cluster.kill();
