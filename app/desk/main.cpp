@@ -127,6 +127,11 @@ int main(int argc, char* argv[])
     }
     const courier::NetworkWatch network;
     QObject::connect(&network, &courier::NetworkWatch::back, program.hub(), &deskapp::HubWatch::networkIsBack);
+    QObject::connect(&application, &QGuiApplication::applicationStateChanged, program.hub(), [&program](Qt::ApplicationState state) {
+        if (state == Qt::ApplicationActive) {
+            program.hub()->networkIsBack();
+        }
+    });
     if (!program.show(QSize(1280, 800))) {
         return complain(QStringLiteral("the pages cannot be loaded"));
     }

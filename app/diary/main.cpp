@@ -94,6 +94,11 @@ int main(int argc, char** argv)
     }
     const courier::NetworkWatch network;
     QObject::connect(&network, &courier::NetworkWatch::back, &program.pulse(), &pulse::HubPulse::networkIsBack);
+    // A phone that slept has lost what it waited by, and a diary that comes back looks at once.
+    QObject::connect(&application, &QGuiApplication::applicationStateChanged, &program.pulse(), [&program](Qt::ApplicationState state) {
+        if (state == Qt::ApplicationActive)
+            program.pulse().networkIsBack();
+    });
     if (!program.show(QSize(390, 844))) {
         std::fprintf(stderr, "ebbline-diary: the pages could not be loaded\n");
         return 1;

@@ -8,6 +8,8 @@ namespace ebbline::pulse {
 
 namespace {
 
+constexpr qint64 justNowMs = 10'000;  ///< our own choice: who goes to and fro between windows causes no run each time
+
 double chance()
 {
     return QRandomGenerator::global()->generateDouble();
@@ -91,6 +93,8 @@ void HubPulse::networkIsBack()
 {
     if (!m_open || !m_rhythm || m_busy || !m_leaveAlone.hasExpired())
         return;
+    if (m_reachedSince.isValid() && m_reachedSince.elapsed() < justNowMs)
+        return;
     m_rhythm->forgetFailures();
     m_listening.reset();  // what it waits by may lead nowhere any more
     follow({});
@@ -115,6 +119,10 @@ bool HubPulse::start()
 void HubPulse::finished(const sync::Report& report)
 {
     m_busy = false;
+    if (report.reached)
+        m_reachedSince.start();
+    else
+        m_reachedSince.invalidate();
     if (m_rhythm) {
         auto next = m_rhythm->afterRun(report, chance());
         // Whoever cannot reach the hub waits there no longer, whatever became of the wait.

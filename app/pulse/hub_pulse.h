@@ -45,7 +45,8 @@ public:
     bool runNow();
     /// Something was written that wants to go: now, unless the hub asked to be left alone; after the run that is under way.
     void nudge();
-    /// The device has a network again: what failed before says nothing any more.
+    /// The device has a network again, or somebody came back to the program: what failed before says nothing any more. Looks
+    /// at once, unless it has just done so and all was well.
     void networkIsBack();
 
     bool isBusy() const { return m_busy; }      ///< a run is under way
@@ -74,6 +75,7 @@ private:
     QElapsedTimer m_waitedSince;
     QDeadlineTimer m_leaveAlone;         ///< the hub asked for it until then; it outlasts a lock
     std::optional<sync::Heard> m_heard;  ///< during a run
+    QElapsedTimer m_reachedSince;        ///< the last run, if it reached the hub
     std::shared_ptr<bool> m_alive = std::make_shared<bool>(true);
     bool m_open = false;
     bool m_busy = false;

@@ -152,6 +152,16 @@ TEST_CASE("a hub that asks to be left alone is, also by what is written and afte
     CHECK(runs == 4);
 }
 
+TEST_CASE("who comes back to the program just after a good look causes no other", "[pulse]")
+{
+    Phone it;
+    it.open();
+    it.pulse.networkIsBack();
+    QTest::qWait(100);
+    CHECK(it.runs.empty());
+    CHECK(it.pulse.isWaiting());
+}
+
 TEST_CASE("with no hub it looks again later and asks nobody", "[pulse]")
 {
     Phone it;
