@@ -113,16 +113,6 @@ void setProbability(Json& json, const std::string& name, double p)
         json[name] = p;
 }
 
-void setIntegrated(Json& json, const std::string& name, double p, double error)
-{
-    if (p < error)
-        json[name + "Below"] = error;
-    else if (p > 1 - error)
-        json[name + "Above"] = 1 - error;
-    else
-        json[name] = p;
-}
-
 void addStats(CLI::App& app, std::function<int()>& run)
 {
     auto* stats = app.add_subcommand("stats", "The methods of the core on your own numbers");

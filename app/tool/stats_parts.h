@@ -70,7 +70,15 @@ std::string probabilityText(double p);
 void setProbability(Json& json, const std::string& name, double p);
 
 /// Sets `name`; or `nameBelow`, `nameAbove` where it is nearer to 0 or 1 than the error of its integral.
-void setIntegrated(Json& json, const std::string& name, double p, double error);
+inline void setIntegrated(Json& json, const std::string& name, double p, double error)
+{
+    if (p < error)
+        json[name + "Below"] = error;
+    else if (p > 1 - error)
+        json[name + "Above"] = 1 - error;
+    else
+        json[name] = p;
+}
 
 /// `-0.1500 to 0.7600`.
 std::string rangeText(const statistics::Interval& limits);
