@@ -25,7 +25,7 @@ void Desk::setSecond(std::string name) { m_inside->second = std::move(name); }
 std::vector<std::string> Desk::seconds() const
 {
     std::vector<std::string> names;
-    if (const auto described = clinic())
+    if (const auto described = clinic(); described && described->people.size() > 1)
         std::ranges::copy_if(described->people, std::back_inserter(names), [&](const std::string& name) { return name != person(); });
     return names;
 }
@@ -43,10 +43,9 @@ Done Desk::Inside::needsStep() const
 Done Desk::Inside::needsSecond() const
 {
     const auto& described = vault.state().clinic;
-    const auto isOther = [&](const std::string& name) { return name != person; };
-    if (!described || std::ranges::none_of(described->people, isOther))
+    if (!described || described->people.size() < 2)
         return {};
-    const bool named = isOther(second) && std::ranges::find(described->people, second) != described->people.end();
+    const bool named = second != person && std::ranges::find(described->people, second) != described->people.end();
     return named ? Done{} : Done(fail(Reason::notEnough, "step: a second person of the clinic has to stand by"));
 }
 
