@@ -7032,4 +7032,11 @@
             <translation>ماذا آل إليه الأمر؟</translation>
         </message>
     </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>اتركه كما هو</translation>
+        </message>
+    </context>
 </TS>

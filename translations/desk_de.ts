@@ -6680,4 +6680,11 @@
             <translation>Was wurde daraus?</translation>
         </message>
     </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>So lassen</translation>
+        </message>
+    </context>
 </TS>

@@ -6680,4 +6680,11 @@
             <translation>¿Qué resultó de esto?</translation>
         </message>
     </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Dejarlo así</translation>
+        </message>
+    </context>
 </TS>

@@ -6680,4 +6680,11 @@
             <translation>Qu’en est-il advenu ?</translation>
         </message>
     </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Laisser tel quel</translation>
+        </message>
+    </context>
 </TS>

@@ -6680,4 +6680,11 @@
             <translation>No que deu?</translation>
         </message>
     </context>
+    <context>
+        <name>ConfirmPanel</name>
+        <message>
+            <source>Leave it as it is</source>
+            <translation>Deixar assim</translation>
+        </message>
+    </context>
 </TS>
