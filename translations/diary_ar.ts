@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>احفظ ثم أضف صورًا</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>عن ذلك الوقت</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>عن الآن</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>يمر بالأسئلة مرة أخرى</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>لا، المقصود الآن</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>عن ذلك الوقت</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>عن الآن</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>يمر بالأسئلة مرة أخرى</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>
@@ -2245,9 +2245,9 @@
                 <numerusform>لم يبق هنا شيء لم يصل إلى العيادة.</numerusform>
                 <numerusform>شيء واحد كتبته هنا لم يصل إلى العيادة. اعرضه هناك من فضلك.</numerusform>
                 <numerusform>شيئان كتبتهما هنا لم يصلا إلى العيادة. اعرضهما هناك من فضلك.</numerusform>
-                <numerusform>%n أشياء كتبتها هنا لم تصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
-                <numerusform>%n شيئًا كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
-                <numerusform>%n شيء كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+                <numerusform>%Ln أشياء كتبتها هنا لم تصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+                <numerusform>%Ln شيئًا كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+                <numerusform>%Ln شيء كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
             </translation>
         </message>
         <message>

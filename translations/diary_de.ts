@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Speichern, dann Fotos dazu</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>Um damals</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>Um jetzt</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Geht die Fragen noch einmal durch</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>Nein, es geht um jetzt</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>Um damals</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>Um jetzt</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Geht die Fragen noch einmal durch</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>

@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Save, then add photographs</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>About then</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>About now</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Goes through the questions again</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1140,8 +1152,8 @@
     </message>
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
-        <source>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</source>
-        <translation>All that you wrote, as a page to print (PDF) and as tables (CSV), and your photographs. It works without a network.</translation>
+        <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
+        <translation>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</translation>
     </message>
     </context>
     <context>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>No, it is about now</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>About then</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>About now</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Goes through the questions again</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>

@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Guardar y luego añadir fotos</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De entonces</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De ahora</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Repasa las preguntas otra vez</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>No, se trata de ahora</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>De entonces</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>De ahora</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Repasa las preguntas otra vez</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>

@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Enregistrer, puis ajouter des photos</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De ce moment-là</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De maintenant</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Repasse les questions</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>Non, il s'agit de maintenant</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>De ce moment-là</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>De maintenant</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Repasse les questions</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>

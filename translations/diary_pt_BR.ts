@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Salvar e depois pôr fotos</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>De então</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>De agora</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Passa pelas perguntas de novo</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>Não, é sobre agora</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>De então</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>De agora</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Passa pelas perguntas de novo</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>

@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Kaydet, sonra fotoğraf ekle</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>O zaman için</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>Şimdi için</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>Soruların üzerinden yeniden geçer</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>Hayır, şimdiyle ilgili</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>O zaman için</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>Şimdi için</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Soruların üzerinden yeniden geçer</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>

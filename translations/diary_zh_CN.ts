@@ -828,6 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>保存，再加照片</translation>
     </message>
+        <message>
+            <source>About then</source>
+            <translation>那时的情况</translation>
+        </message>
+        <message>
+            <source>About now</source>
+            <translation>现在的情况</translation>
+        </message>
+        <message>
+            <source>Goes through the questions again</source>
+            <translation>再看一遍问题</translation>
+        </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -1176,18 +1188,6 @@
         <source>No, it is about now</source>
         <translation>不，说的是现在</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>那时的情况</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>现在的情况</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>再看一遍问题</translation>
-        </message>
     </context>
     <context>
         <name>NotesPage</name>

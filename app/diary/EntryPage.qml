@@ -59,6 +59,27 @@ PageBody {
             color: Theme.tide
         }
     }
+    Words {
+        visible: root.asking
+        text: root.board.moment.askText
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    ActButton {
+        visible: root.asking
+        text: qsTr("About then")
+        hint: root.board.moment.text
+        onClicked: root.board.moment.keepThen()
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.asking
+        text: qsTr("About now")
+        hint: qsTr("Goes through the questions again")
+        onClicked: root.board.moment.useNow()
+        Layout.fillWidth: true
+    }
     MomentLine {
         moment: root.board.moment
         offered: root.resting || root.board.moment.choosing

@@ -11,30 +11,8 @@ ColumnLayout {
     required property EntryMoment moment
     required property bool offered  // the way to an earlier moment is shown
 
-    visible: root.offered || root.moment.earlier
+    visible: (root.offered || root.moment.earlier) && !root.moment.asking
     spacing: Theme.gapSmall
-
-    Words {
-        visible: root.moment.asking
-        text: root.moment.askText
-        strong: true
-        Layout.fillWidth: true
-        Accessible.role: Accessible.AlertMessage
-    }
-    ActButton {
-        visible: root.moment.asking
-        text: qsTr("About then")
-        hint: root.moment.text
-        onClicked: root.moment.keepThen()
-        Layout.fillWidth: true
-    }
-    ActButton {
-        visible: root.moment.asking
-        text: qsTr("About now")
-        hint: qsTr("Goes through the questions again")
-        onClicked: root.moment.useNow()
-        Layout.fillWidth: true
-    }
 
     Words {
         visible: root.moment.earlier && !root.moment.asking

@@ -16,14 +16,24 @@ ColumnLayout {
 
     spacing: Theme.gapSmall
 
-    RowLayout {
-        spacing: Theme.gapSmall
-        // Face and word keep their order: the gauges stand as in the picture in every language.
+    // Face and word keep their order: the gauges stand as in the picture in every language. Placed by hand: a layout
+    // would keep the height of a word that it once saw in one line.
+    Item {
+        id: head
+
+        readonly property real faceRoom: face.visible ? face.width + Theme.gapSmall : 0
+
+        implicitHeight: Math.max(face.visible ? face.height : 0, side.height)
         LayoutMirroring.enabled: false
-        Layout.alignment: Qt.AlignHCenter
-        Layout.fillHeight: false
+        Layout.fillWidth: true
 
         FaceChart {
+            id: face
+
+            x: (head.width - head.faceRoom - side.width) / 2
+            y: (head.height - face.height) / 2
+            width: Theme.target * 0.8
+            height: face.width * 1.4
             visible: root.width > 7 * Theme.textBody
             view: 1
             tintedSide: root.modelData.side
@@ -32,17 +42,18 @@ ColumnLayout {
             foldColor: Theme.fold
             leftColor: Theme.left
             rightColor: Theme.right
-            implicitWidth: Theme.target * 0.8
-            implicitHeight: implicitWidth * 1.4
-            Layout.fillHeight: false
             Accessible.ignored: true
         }
         Words {
+            id: side
+
+            x: face.x + head.faceRoom
+            y: (head.height - side.height) / 2
+            width: Math.min(side.implicitWidth, Math.max(1, head.width - head.faceRoom))
             text: root.modelData.name
             strong: true
             color: root.onLeft ? Theme.left : Theme.right
             horizontalAlignment: Text.AlignHCenter
-            Layout.fillWidth: true
         }
     }
     GridLayout {

@@ -150,8 +150,8 @@ void addRateMethods(CLI::App& stats, std::function<int()>& run)
     command->footer("Several days of one patient say less than as many patients: docs/statistics/proportions.md.\n"
                     "Example: days.csv holds the lines  events,readings  3,10 7,12 1,9 6,11\n"
                     "  ebbline stats clusteredshare days.csv\n"
-                    "  4 groups: 40.5 %, 22.6 % to 61.2 % (confidence 95.0 %)\n"
-                    "  as much as 21.2 readings that do not belong together");
+                    "  4 groups: 40.5 %, 10.1 % to 77.7 % (confidence 95.0 %)\n"
+                    "  as much as 8.0 readings that do not belong together");
     command->add_option("FILE", clusters->file, "Table (CSV), one row a group")->required();
     command->add_option("--events", clusters->events, "Its column of events")->capture_default_str();
     command->add_option("--readings", clusters->readings, "Its column of readings")->capture_default_str();

@@ -259,7 +259,8 @@ bool Service::endsWait(const Request& request, const Response& response)
         return true;
     if (request.path != newsPath)
         return !response.body.empty();
-    return knownNews(response.body) != field(request.query, "known").value_or(std::string_view());
+    // What is gone because it was taken is no news.
+    return !response.body.empty() && knownNews(response.body) != field(request.query, "known").value_or(std::string_view());
 }
 
 std::optional<envelope::MailboxId> Service::writtenBy(const Request& request)

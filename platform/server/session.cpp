@@ -176,7 +176,6 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
         request.query = question == std::string::npos ? std::string() : target.substr(question + 1);
         request.authorisation = std::string(message["EB-Auth"]);
         request.body = std::move(message.body());
-        const bool keepAlive = message.keep_alive() && !shared->stopping;
         const auto written = mailbox::Service::writtenBy(request);
 
         // A long poll may outlast every other limit; the answer's own limit follows.
@@ -189,6 +188,8 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
             shared->waiting.wake({*written, answer.clinic});
 
         beast::get_lowest_layer(stream).expires_after(shared->settings.bodyTime);
+        // Asked for now: who waited may be answered because the hub stops.
+        const bool keepAlive = message.keep_alive() && !shared->stopping;
         auto response = made(message.version(), keepAlive, std::move(answer));
         const auto [writeProblem, writeSize] = co_await http::async_write(stream, response, noThrow);
         if (writeProblem || !keepAlive)

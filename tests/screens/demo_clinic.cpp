@@ -10,6 +10,7 @@
 #include "tests/core/photos/sample_jpeg.h"
 
 #include <algorithm>
+#include <iterator>
 #include <stdexcept>
 
 namespace ebbline::screens {
@@ -384,21 +385,15 @@ void DemoClinic::fill(desk::Desk& desk, int past)
     tell(desk, "Aiko Brandvold", 4, ordinary(4));
 
     treat(desk, "Petra Halden", 0, false);
-
     writeShown(desk);
-    const auto tomas = desk.queue();
-    for (const auto& row : tomas) {
-        if (row.course == m_courses["Tomas Reyl"]) {
-            std::vector<std::string> findings;
-            for (const auto& finding : row.findings) {
-                findings.push_back(finding.key);
-            }
-            const auto taken = desk.actOn(row.course, findings, records::Act::taken);
-            need(taken ? Done{} : Done(fail(taken.error())));
-            const auto called = desk.actOn(row.course, findings, records::Act::called, records::Outcome::none, "No answer, left a message.");
-            need(called ? Done{} : Done(fail(called.error())));
-        }
-    }
+    const auto queue = desk.queue();
+    const auto tomas = std::ranges::find(queue, m_courses["Tomas Reyl"], &triage::Row::course);
+    std::vector<std::string> findings;
+    std::ranges::transform(tomas->findings, std::back_inserter(findings), &triage::Finding::key);
+    const auto taken = desk.actOn(tomas->course, findings, records::Act::taken);
+    need(taken ? Done{} : Done(fail(taken.error())));
+    const auto called = desk.actOn(tomas->course, findings, records::Act::called, records::Outcome::none, "No answer, left a message.");
+    need(called ? Done{} : Done(fail(called.error())));
     confirmAll(desk);
 }
 

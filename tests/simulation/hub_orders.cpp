@@ -247,7 +247,8 @@ public:
         world.checkConvergence(play.wrong);
         if (world.counters.forks + world.counters.rolledBack > 0)
             play.wrong.push_back("an honest hub was accused");
-        if (fault.kind != Kind::bodyChanged && world.counters.quarantined > 0)
+        // A hub that forgot the first of two shows the second before it: kept aside until the first is there again.
+        if (fault.kind != Kind::bodyChanged && fault.kind != Kind::hubForgot && world.counters.quarantined > 0)
             play.wrong.push_back("something honest was set apart");
         ++totals.runs;
         totals.requests += play.requests();

@@ -52,7 +52,8 @@ void TreatmentEditor::takeAt(const clock::Moment& at, When when)
 
 void TreatmentEditor::renewAt()
 {
-    if (m_workplace.isOpen() && m_when == When::unsaid && daysAgo(m_treatment.at, m_workplace.now()) == 0) {
+    // What was typed and is no day, or no time, stays to be mended.
+    if (m_workplace.isOpen() && m_when == When::unsaid && dayFrom(m_day) && minuteFrom(m_time) && daysAgo(m_treatment.at, m_workplace.now()) == 0) {
         m_treatment.at = m_last.at = m_workplace.now();
         showAt();
     }

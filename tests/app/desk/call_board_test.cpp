@@ -112,6 +112,8 @@ TEST_CASE("a hand-over names who waits, why, and who is on it; its word stays un
     CHECK_FALSE(note.text().contains(QLatin1String("Odile")));
     REQUIRE(open.program->workplace().unlock(bytes::viewOf(screens::DemoClinic::passphrase)));
     CHECK(note.pinned().startsWith(QLatin1String("Call Odile again at six.")));
+    open.program->choosePerson(QStringLiteral("Dr Mara Lindqvist"));
+    open.program->openHandOver();
     note.takeDown();
     CHECK(note.pinned().isEmpty());
 

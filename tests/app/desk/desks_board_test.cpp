@@ -113,7 +113,8 @@ TEST_CASE("a desk that is shut out gets nothing new, and its number for the hub 
     CHECK_FALSE(desks.problem().isEmpty());
     desks.decide(QStringLiteral("another sea altogether"), 0);
     CHECK(desks.isAsking());
-    REQUIRE(desks.seconds() == QStringList{QStringLiteral("Dr Mara Lindqvist")});
+    REQUIRE(desks.seconds().size() == 1);
+    CHECK(desks.seconds().front() != QString::fromStdString(room.first->workplace().desk().person()));
     desks.decide(TwoComputers::passphrase());
     CHECK(desks.isAsking());
     CHECK(desks.desks()->rowCount() == 2);

@@ -113,7 +113,8 @@ TEST_CASE("a closed course asks for no word from its phone", "[desk][outlook]")
     it.program->followUp()->setChange(1);
     it.program->followUp()->setSatisfaction(5);
     it.program->followUp()->setUncomplicated(2);
-    for (const auto& row : it.program->followUp()->answers()->rows()) {
+    const auto asked = it.program->followUp()->answers()->rows();  // each answer makes them anew
+    for (const auto& row : asked) {
         it.program->followUp()->answer(row.key, static_cast<int>(records::Outcome::treatedInClinic));
     }
     it.program->followUp()->save();

@@ -92,7 +92,9 @@ def check_states(followed):
     """An entry tapped in: each state on the phone's own page, in this order, none left out and none ahead of proof."""
     states = followed.get("states", [])
     wanted = ("Saved on this phone", "On the clinic's computer since .+", r"Opened by Dr\. Ada Lund, .+")
-    want(len(states) == 3 and all(re.fullmatch(each, state) for each, state in zip(wanted, states)), f"the three states of an entry, not {states}")
+    want(len(states) >= 3 and all(re.fullmatch(each, state) for each, state in zip(wanted, states)), f"the three states of an entry, not {states}")
+    # Afterwards it stays opened; only the day is told in other words.
+    want(all(re.fullmatch(wanted[-1], state) for state in states[3:]), f"an opened entry stays opened, not {states[3:]}")
 
 
 def check_summary(summary):

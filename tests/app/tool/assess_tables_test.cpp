@@ -78,7 +78,8 @@ TEST_CASE("a table of what a phone holds raises what the phone raised", "[tool][
                         finding.raisedAt.at, finding.urgency);
     }
     std::multiset<Raised> onTable;
-    for (const exchange::FindingRow& row : assessed(scores, later(), signs).findings)
+    const auto judged = assessed(scores, later(), signs);
+    for (const exchange::FindingRow& row : judged.findings)
         onTable.emplace(row.trigger, row.raisedAt.at, row.urgency);
     CHECK_FALSE(onPhone.empty());
     CHECK(onTable == onPhone);

@@ -63,7 +63,7 @@ TEST_CASE("what is missing, unknown or out of bounds is refused by name", "[tool
         Row{"\"rebound\":", "\"rebouns\":", Reason::malformed, "thresholds.rebound"},
         Row{"\"levelGuard\": 3", "\"levelGuard\": 30", Reason::outOfRange, "thresholds.levelGuard"},
         Row{"\"level\": ", "\"level\": -", Reason::outOfRange, "thresholds.level"},
-        Row{"\"rebound\": ", "\"rebound\": 1e30", Reason::outOfRange, "thresholds.rebound"},
+        Row{"\"rebound\": 9.32", "\"rebound\": 100.5", Reason::outOfRange, "thresholds.rebound"},
         Row{"\"slowOverall\": ", "\"slowOverall\": 0.0e", Reason::malformed, "protocol"},
         Row{"\"falseAlertBudget\": ", "\"falseAlertBudget\": -", Reason::outOfRange, "thresholds.falseAlertBudget"},
         Row{"\"silentDays\": 3", "\"silentDays\": 0", Reason::outOfRange, "thresholds.silentDays"},

@@ -108,16 +108,16 @@ endif()
 write(bad.csv count 1 -1)
 refused("line 3, column 1 \\(count\\): want a whole number of 0 or more" countrate bad.csv)
 
-# e <- c(3, 7, 1, 6); m <- c(10, 12, 9, 11); p <- sum(e) / sum(m); n <- p * (1 - p) / (4 / 3 * sum((e - p * m)^2) / sum(m)^2);
-# prop.test(p * n, n, correct = FALSE)$conf.int
+# e <- c(3, 7, 1, 6); m <- c(10, 12, 9, 11); p <- sum(e) / sum(m); n <- p * (1 - p) / (4 / 3 * sum((e - p * m)^2) / sum(m)^2) *
+# (qnorm(.975) / qt(.975, 3))^2; qbeta(.025, p * n, n - p * n + 1); qbeta(.975, p * n + 1, n - p * n)
 write(days.csv events,readings 3,10 7,12 1,9 6,11)
 stats(0 clusteredshare days.csv)
 example_is_whole(clusteredshare)
 stats(0 clusteredshare days.csv --json)
 says("0\\.404761" share)
-says("21\\.15247" effective)
-says("0\\.226412" low)
-says("0\\.612386" high)
+says("8\\.022969" effective)
+says("0\\.101094" low)
+says("0\\.777015" high)
 write(one.csv events,readings 3,10)
 stats(0 clusteredshare one.csv)
 if(NOT out MATCHES "^not enough to say: ")

@@ -17,7 +17,8 @@ TEST_CASE("taking, calling and bringing forward can be taken back, and stay on r
     world.syncPhone(phone);
     world.syncDesk();
     std::vector<std::string> keys;
-    for (const auto& finding : world.desk.queue().front().findings)
+    const auto queue = world.desk.queue();
+    for (const auto& finding : queue.front().findings)
         keys.push_back(finding.key);
     REQUIRE(keys.size() == 2);
 

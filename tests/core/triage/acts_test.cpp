@@ -31,7 +31,8 @@ struct OneCourse {
     }
     void actOnAll(Act act, double hours)
     {
-        for (const auto& finding : row(hours).findings)
+        const auto found = row(hours);
+        for (const auto& finding : found.findings)
             journal.add(desk.write(actOn(finding.key, act, hoursAfter(hours)), ++time));
     }
     triage::Row row(double hours) const
@@ -93,7 +94,7 @@ TEST_CASE("of the same urgency a sign stands before a trigger, and the newest be
     for (int day = 1; day <= 4; ++day) {
         auto entry = entryAt(static_cast<std::uint8_t>(day), 24 * day - 1);
         for (const Side side : recovery::bothSides)
-            setScore(entry, Symptom::swelling, side, day < 3 ? 2 : 9);
+            setScore(entry, Symptom::swelling, side, day < 3 || side == Side::right ? 2 : 9);
         course.tell(entry);
     }
     course.tell(11, 96, {Sign::thickFluid});

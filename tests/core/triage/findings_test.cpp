@@ -121,7 +121,7 @@ TEST_CASE("an act of an older program, which named the subject alone, covers wha
 
 namespace {
 
-/// Two entries a day of a face whose left side turns, as chance has it.
+/// Two entries a day of a face that settles, until its left side turns within one day, as chance has it.
 std::vector<recovery::Entry> chancyCourse(unsigned seed)
 {
     std::vector<recovery::Entry> entries;
@@ -130,12 +130,15 @@ std::vector<recovery::Entry> chancyCourse(unsigned seed)
         state = state * 1664525U + 1013904223U;
         return static_cast<int>((state >> 16) % below);
     };
+    const int turn = 3 + drawn(5);
     for (int day = 1; day <= 8; ++day) {
-        for (const double hour : {-1.0, 10.0}) {
-            auto entry = entryAt(static_cast<std::uint8_t>(entries.size() + 1), 24 * day + hour);
+        for (const bool evening : {false, true}) {
+            auto entry = entryAt(static_cast<std::uint8_t>(entries.size() + 1), 24 * day + (evening ? 10 : -1));
+            const int worse = day < turn ? 0 : day > turn || evening ? 5 + drawn(5) : 2 + drawn(3);
             for (const Symptom symptom : {Symptom::swelling, Symptom::pain})
                 for (const Side side : recovery::bothSides)
-                    setScore(entry, symptom, side, std::min(10, std::max(0, 5 - day) + (drawn(3) == 0 ? drawn(7) : drawn(2))));
+                    setScore(entry, symptom, side,
+                             std::min(10, std::max(0, 4 - day) + drawn(2) + (side == Side::left ? worse : 0)));
             entries.push_back(std::move(entry));
         }
     }
