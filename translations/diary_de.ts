@@ -2648,19 +2648,19 @@
         </message>
         <message>
             <source>Ambulance (Brazil)</source>
-            <translation>Rettungsdienst (Brasilien)</translation>
+            <translation>Rettungs­dienst (Brasilien)</translation>
         </message>
         <message>
             <source>Ambulance (China)</source>
-            <translation>Rettungsdienst (China)</translation>
+            <translation>Rettungs­dienst (China)</translation>
         </message>
         <message>
             <source>Ambulance (Switzerland)</source>
-            <translation>Rettungsdienst (Schweiz)</translation>
+            <translation>Rettungs­dienst (Schweiz)</translation>
         </message>
         <message>
             <source>Ambulance (Turkey)</source>
-            <translation>Rettungsdienst (Türkei)</translation>
+            <translation>Rettungs­dienst (Türkei)</translation>
         </message>
     </context>
     <context>

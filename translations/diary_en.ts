@@ -2230,6 +2230,18 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</translation>
         </message>
+        <message>
+            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+            <translation>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</translation>
+        </message>
+        <message>
+            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+            <translation>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</translation>
+        </message>
+        <message>
+            <source>Follow-up visit: %1</source>
+            <translation>Follow-up visit: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2218,7 +2218,6 @@
             <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
             <translation>
                 <numerusform>Burada yazdığınız %n şey kliniğe ulaşmadı. Lütfen orada gösterin.</numerusform>
-                <numerusform>Burada yazdığınız %n şey kliniğe ulaşmadı. Lütfen orada gösterin.</numerusform>
             </translation>
         </message>
         <message>

@@ -4,7 +4,7 @@ import QtQuick.Templates as T
 import Ebbline.Controls
 import Ebbline.Theme
 
-T.AbstractButton {
+T.RadioButton {
     id: line
 
     property bool chosen: false
@@ -13,6 +13,8 @@ T.AbstractButton {
     implicitHeight: Math.max(Theme.target, words.implicitHeight + 2 * Theme.gapSmall)
     leftPadding: line.mirrored ? Theme.gap : ring.width + 2 * Theme.gapSmall
     rightPadding: line.mirrored ? ring.width + 2 * Theme.gapSmall : Theme.gap
+    // Which one is chosen is said from outside.
+    checkable: false
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.RadioButton
     Accessible.name: line.text

@@ -35,10 +35,14 @@ ColumnLayout {
         onAccepted: if (root.editor.takePackCode(pack.field.text)) { pack.field.clear(); }
         Layout.fillWidth: true
     }
-    GridLayout {
-        columns: Math.max(1, Math.floor(root.room / (12 * Theme.textBody)))
-        columnSpacing: Theme.gap
-        rowSpacing: Theme.gapSmall
+    // Placed by their own widths: a layout would keep room for what it once saw wrapped, or none for what wraps later.
+    Flow {
+        id: fields
+
+        readonly property int columns: Math.max(1, Math.floor(root.room / (12 * Theme.textBody)))
+        readonly property real cell: (fields.width - (fields.columns - 1) * fields.spacing - 1) / fields.columns
+
+        spacing: Theme.gapSmall
         Layout.fillWidth: true
 
         Picker {
@@ -46,40 +50,35 @@ ColumnLayout {
             options: [qsTr("Left"), qsTr("Right")]
             current: root.ready ? root.editor.side - 1 : 0
             onChosen: index => root.editor.side = index + 1
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         Picker {
             label: qsTr("Zone")
             options: root.ready ? root.editor.zoneNames : []
             current: root.ready ? root.editor.zone - 1 : 0
             onChosen: index => root.editor.zone = index + 1
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         Picker {
             label: qsTr("Ends")
             options: root.ready ? root.editor.endingNames : []
             current: root.ready ? root.editor.ending - 1 : 0
             onChosen: index => root.editor.ending = index + 1
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         Picker {
             label: qsTr("Material")
             options: root.ready ? root.editor.materialNames : []
             current: root.ready ? root.editor.material - 1 : 0
             onChosen: index => root.editor.material = index + 1
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         Picker {
             label: qsTr("Form")
             options: root.ready ? root.editor.formNames : []
             current: root.ready ? root.editor.form - 1 : 0
             onChosen: index => root.editor.form = index + 1
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         StepField {
             label: qsTr("Needle or cannula")
@@ -88,8 +87,7 @@ ColumnLayout {
             to: 32
             value: root.ready ? root.editor.gauge : 19
             onMoved: value => root.editor.gauge = value
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         StepField {
             label: qsTr("Length")
@@ -99,8 +97,7 @@ ColumnLayout {
             step: 10
             value: root.ready ? root.editor.lengthMm : 100
             onMoved: value => root.editor.lengthMm = value
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         StepField {
             label: qsTr("Anaesthetic along it")
@@ -111,25 +108,20 @@ ColumnLayout {
             decimals: 1
             value: root.ready ? root.editor.trackMl : 0
             onMoved: value => root.editor.trackMl = value
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
+            width: fields.cell
         }
         LineField {
             label: qsTr("Lot")
             value: root.ready ? root.editor.lot : ""
             onFinished: text => root.editor.lot = text
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            Layout.alignment: Qt.AlignTop
+            width: fields.cell
         }
         LineField {
             label: qsTr("Expiry, year-month-day")
             value: root.ready ? root.editor.expiry : ""
             problem: root.ready ? root.editor.expiryProblem : ""
             onFinished: text => root.editor.expiry = text
-            Layout.fillWidth: true
-            Layout.preferredWidth: 1
-            Layout.alignment: Qt.AlignTop
+            width: fields.cell
         }
     }
     Words {

@@ -27,6 +27,13 @@ ColumnLayout {
         LayoutMirroring.enabled: false
         Layout.fillWidth: true
 
+        TextMetrics {
+            id: name
+
+            text: side.text
+            font: side.font
+        }
+
         FaceChart {
             id: face
 
@@ -34,7 +41,7 @@ ColumnLayout {
             y: (head.height - face.height) / 2
             width: Theme.target * 0.8
             height: face.width * 1.4
-            visible: root.width > 7 * Theme.textBody
+            visible: root.width > 9.25 * Theme.textBody
             view: 1
             tintedSide: root.modelData.side
             cautionsShown: false
@@ -49,7 +56,7 @@ ColumnLayout {
 
             x: face.x + head.faceRoom
             y: (head.height - side.height) / 2
-            width: Math.min(side.implicitWidth, Math.max(1, head.width - head.faceRoom))
+            width: Math.min(name.advanceWidth + 2, Math.max(1, head.width - head.faceRoom))
             text: root.modelData.name
             strong: true
             color: root.onLeft ? Theme.left : Theme.right

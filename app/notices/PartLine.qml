@@ -3,7 +3,6 @@
 //
 // In   notice
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Notices
 import Ebbline.Theme
@@ -19,30 +18,30 @@ Item {
     Accessible.name: [root.notice.name, root.notice.copyright, root.notice.licence].join(". ")
     Accessible.focusable: true
 
-    ColumnLayout {
+    // By their own heights: a layout would keep room for what it once saw wrapped.
+    Column {
         id: words
 
         width: root.width
-        spacing: 0
 
         Words {
             text: root.notice.name
             strong: true
             Accessible.ignored: true
-            Layout.fillWidth: true
+            width: words.width
         }
         Words {
             text: root.notice.copyright
             small: true
             Accessible.ignored: true
-            Layout.fillWidth: true
+            width: words.width
         }
         Words {
             text: root.notice.licence
             small: true
             soft: true
             Accessible.ignored: true
-            Layout.fillWidth: true
+            width: words.width
         }
     }
     FocusRing {

@@ -231,8 +231,7 @@ TEST_CASE("a follow-up half written is there as it was, and is let go once recor
     CHECK(editor.management() == QLatin1String("Cooled, seen again on Monda"));
     CHECK(editor.nextPlan() == QLatin1String("Call on Fri"));
 
-    const auto asked = editor.answers()->rows();  // each answer makes them anew
-    for (const auto& row : asked) { editor.answer(row.key, static_cast<int>(records::Outcome::treatedInClinic)); }
+    for (const auto& row : QList(editor.answers()->rows())) { editor.answer(row.key, static_cast<int>(records::Outcome::treatedInClinic)); }
     editor.save();
     CHECK(deskapp::begunWords(it.program->workplace(), QStringLiteral("followUp/") + it.tomas).isEmpty());
     editor.open(it.clinic.course("Tomas Reyl"));

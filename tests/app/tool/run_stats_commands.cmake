@@ -114,7 +114,7 @@ says(5 forecast 0 step)
 # V <- solve(t(D) %*% D / 1469.1 + t(H) %*% H / 15099); m <- V %*% t(H) %*% c(1120, 1160, 963) / 15099;
 # cbind(m, m - qnorm(.975) * sqrt(diag(V))); m[4] - qnorm(.975) * sqrt(V[4, 4] + 1469.1 + 15099)
 says("1089\\.68508" levels 0 mean)
-says("939\\.1189" levels 0 low)
+says("939\\.11888" levels 0 low)
 says("1076\\.657" levels 2 mean)
 says("910\\.898" levels 3 low)
 says("770\\.129" forecast 0 low)
