@@ -1088,7 +1088,7 @@
     <message>
         <location filename="../app/diary/LockPage.qml" line="109"/>
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
-        <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Ich brauche Hilfe“.</translation>
+        <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Hilfe holen“.</translation>
     </message>
     </context>
     <context>
@@ -1545,7 +1545,7 @@
     <message>
         <location filename="../app/diary/TopLine.qml" line="60"/>
         <source>I need help</source>
-        <translation>Ich brauche Hilfe</translation>
+        <translation>Hilfe holen</translation>
     </message>
     <message>
         <location filename="../app/diary/TopLine.qml" line="61"/>

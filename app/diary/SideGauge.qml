@@ -41,7 +41,7 @@ ColumnLayout {
             y: (head.height - face.height) / 2
             width: Theme.target * 0.8
             height: face.width * 1.4
-            visible: root.width > 9.25 * Theme.textBody
+            visible: root.width > 8.6 * Theme.textBody
             view: 1
             tintedSide: root.modelData.side
             cautionsShown: false

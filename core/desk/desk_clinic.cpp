@@ -75,9 +75,6 @@ Done Desk::beginEpoch()
     const Done begun = m_inside->changeRoster([](pairing::Roster&) { return Done{}; }, &secret);
     if (!begun)
         return begun;
-    // Said at once on the page of desks, and told to the hub at the next sync.
-    if (const Done noted = m_inside->noteEndings(); !noted)
-        return noted;
     const Done prepared = m_inside->prepareKey(true);
     return prepared ? m_inside->stepTaken(records::Step::freshKey, {}, {}) : prepared;
 }
@@ -177,6 +174,9 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
         &secret);
     if (!revoked)
         return revoked;
+    // Said at once on the page of desks, and told to the hub at the next sync.
+    if (const Done noted = m_inside->noteEndings(); !noted)
+        return noted;
     const Done prepared = m_inside->prepareKey(true);
     return prepared ? m_inside->stepTaken(records::Step::deskShutOut, device, {}) : prepared;
 }
