@@ -23,12 +23,12 @@ PageFrame {
     Words {
         text: qsTr("Ebbline is free software under the GPL 3. It is not a certified medical device, and replaces no examination and no emergency service.")
         Layout.fillWidth: true
-        Layout.maximumWidth: 46 * Theme.textBody
+        Layout.maximumWidth: 64 * Theme.textBody
     }
     Words {
         text: qsTr("The desk is made with the work of others. Here is what it uses and who made that. The texts of the licences are in English.")
         Layout.fillWidth: true
-        Layout.maximumWidth: 46 * Theme.textBody
+        Layout.maximumWidth: 64 * Theme.textBody
     }
     NoticeList {
         board: root.program.notices
@@ -37,6 +37,6 @@ PageFrame {
         hint: qsTr("Shows the text")
         onChosen: licence => root.program.openLicence(licence)
         Layout.fillWidth: true
-        Layout.maximumWidth: 46 * Theme.textBody
+        Layout.maximumWidth: 64 * Theme.textBody
     }
 }

@@ -12,37 +12,39 @@ Item {
 
     required property noticePart notice
 
-    implicitHeight: words.implicitHeight
+    implicitHeight: licence.y + licence.height
     activeFocusOnTab: true
     Accessible.role: Accessible.StaticText
     Accessible.name: [root.notice.name, root.notice.copyright, root.notice.licence].join(". ")
     Accessible.focusable: true
 
-    // By their own heights: a layout would keep room for what it once saw wrapped.
-    Column {
-        id: words
+    // One under the other by their own heights: a layout would keep room for what it once saw wrapped.
+    Words {
+        id: name
 
         width: root.width
+        text: root.notice.name
+        strong: true
+        Accessible.ignored: true
+    }
+    Words {
+        id: holders
 
-        Words {
-            text: root.notice.name
-            strong: true
-            Accessible.ignored: true
-            width: words.width
-        }
-        Words {
-            text: root.notice.copyright
-            small: true
-            Accessible.ignored: true
-            width: words.width
-        }
-        Words {
-            text: root.notice.licence
-            small: true
-            soft: true
-            Accessible.ignored: true
-            width: words.width
-        }
+        y: name.height
+        width: root.width
+        text: root.notice.copyright
+        small: true
+        Accessible.ignored: true
+    }
+    Words {
+        id: licence
+
+        y: holders.y + holders.height
+        width: root.width
+        text: root.notice.licence
+        small: true
+        soft: true
+        Accessible.ignored: true
     }
     FocusRing {
         shown: root.activeFocus
