@@ -1153,7 +1153,7 @@
     <message>
         <location filename="../app/diary/MinePage.qml" line="36"/>
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
-        <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF), als Tabellen (CSV) und für andere Gesundheitsprogramme (FHIR), und Ihre Fotos. Das geht ohne Netz.</translation>
+        <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF), als Tabellen (CSV) und für andere Programme in der Medizin (FHIR), und Ihre Fotos. Das geht ohne Netz.</translation>
     </message>
     </context>
     <context>
