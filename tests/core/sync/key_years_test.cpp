@@ -220,7 +220,7 @@ private:
 TEST_CASE("through years of replaced keys, wrong clocks and long absences nothing is lost and nothing passes for delivered", "[sync][keys]")
 {
     Counts counts;
-    constexpr std::uint64_t schedules = 4;
+    constexpr std::uint64_t schedules = 6;
     for (std::uint64_t seed = 1; seed <= schedules; ++seed) {
         CAPTURE(seed);
         Years years(seed, counts);
