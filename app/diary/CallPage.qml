@@ -10,6 +10,20 @@ PageBody {
 
     required property DiaryProgram program
     readonly property WarningBoard board: root.program.warning
+    // As on the page of a warning: the first number stays in sight.
+    readonly property bool numberStays: root.board.loud && root.board.calls.length > 0
+
+    footStays: root.numberStays
+    foot: [
+        CallButton {
+            visible: root.numberStays
+            board: root.board
+            line: root.numberStays ? root.board.calls[0] : ({ title: "", number: "" })
+            primary: true
+            tone: root.board.emergency ? Theme.emergency : Theme.callNow
+            Layout.fillWidth: true
+        }
+    ]
 
     Heading {
         visible: root.board.clinicName.length > 0
@@ -44,6 +58,7 @@ PageBody {
     }
     CallList {
         board: root.board
+        from: root.numberStays ? 1 : 0
         tone: root.board.loud && !root.board.emergency ? Theme.callNow : Theme.tide
         Layout.fillWidth: true
     }

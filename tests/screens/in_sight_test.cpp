@@ -82,6 +82,24 @@ TEST_CASE("the first number to call is in sight with every warning, and its read
     }
 }
 
+TEST_CASE("behind a lock the first number to call is in sight as long as nobody has read the warning", "[diary][screens][warning][safety]")
+{
+    const auto* language = GENERATE("en", "de", "ar");
+    const auto size = GENERATE(QSize(320, 568), QSize(390, 844), QSize(568, 320));
+    const int textSize = GENERATE(0, 2);
+    CAPTURE(language, size.width(), size.height(), textSize);
+    Shown shown(QString::fromLatin1(language), size, textSize);
+    DemoPatient::tellSign(*shown.program, Sign::allergy);
+    shown.program->lockIdle();
+    REQUIRE(shown.program->page() == Page::call);
+    screens::settle(shown.window());
+
+    QString number = shown.program->warning()->calls().first().number;
+    const auto* call = buttonSaying(shown.window(), number.replace(QLatin1Char(' '), QChar(0xa0)));
+    REQUIRE(call != nullptr);
+    CHECK(QRectF(QPointF(), size).contains(boxOf(*call)));
+}
+
 TEST_CASE("no can be said to the signs only where the last of them is in sight", "[diary][screens][entry][safety]")
 {
     const auto* language = GENERATE("en", "de", "ar");
