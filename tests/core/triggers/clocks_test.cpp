@@ -1,56 +1,16 @@
 // Triggers when clocks disagree, and what is said of a finding over all symptoms.
 
-#include "core/triggers/judge.h"
-
-#include "core/clock/iso8601.h"
+#include "tests/core/triggers/evenings.h"
 
 #include <catch2/catch_test_macros.hpp>
 
-#include <algorithm>
-
 using namespace ebbline;
 using namespace ebbline::triggers;
-using recovery::Score;
-using recovery::Side;
-using recovery::Stream;
-using recovery::Symptom;
-using recovery::Urgency;
-
-namespace {
-
-const clock::Moment treated = *clock::parseIso8601("2027-03-01T10:00:00+01:00");
-
-clock::Moment onDay(int day, int hour = 20)
-{
-    clock::Moment at = treated;
-    at.at += std::chrono::hours(24 * day + hour - 10);
-    return at;
-}
-
-Score points(int value) { return *Score::of(value); }
-
-/// Pain on the left, an entry every evening from day 0.
-CourseInput series(const std::vector<int>& scores)
-{
-    CourseInput course{treated, {}, {}};
-    for (std::size_t day = 0; day < scores.size(); ++day)
-        course.observations.push_back(
-            {onDay(static_cast<int>(day)), {{Stream{Symptom::pain, Side::left}, points(scores[day])}}});
-    return course;
-}
-
-const Finding* find(const std::vector<Finding>& findings, Trigger trigger)
-{
-    const auto found = std::find_if(findings.begin(), findings.end(),
-                                    [&](const Finding& finding) { return finding.trigger == trigger; });
-    return found == findings.end() ? nullptr : &*found;
-}
-
-}  // namespace
+using namespace ebbline::triggers::evenings;
 
 TEST_CASE("what has arrived is judged as written although it lies ahead of the clock", "[triggers][safety]")
 {
-    const auto course = series({5, 4, 3, 2, 2, 5});
+    const auto course = series(Symptom::pain, Side::left, {5, 4, 3, 2, 2, 5});
     const auto known = judge(course, defaultProtocol(), onDay(5, 21));
 
     // A clock that is a day behind, or before the treatment, hides nothing and calls nobody silent.
@@ -61,7 +21,7 @@ TEST_CASE("what has arrived is judged as written although it lies ahead of the c
 
 TEST_CASE("an entry that lies ahead neither ends a silence nor begins one", "[triggers][safety]")
 {
-    auto course = series({3, 3});
+    auto course = series(Symptom::pain, Side::left, {3, 3});
     course.observations.push_back({onDay(900), {{Stream{Symptom::pain, Side::left}, points(1)}}});
 
     CHECK_FALSE(find(judgeArrived(course, defaultProtocol(), onDay(3)), Trigger::silence));

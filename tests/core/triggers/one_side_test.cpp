@@ -1,57 +1,12 @@
 // One side that goes its own way, and folds that stay.
 
-#include "core/triggers/judge.h"
-
-#include "core/clock/iso8601.h"
+#include "tests/core/triggers/evenings.h"
 
 #include <catch2/catch_test_macros.hpp>
 
-#include <algorithm>
-
 using namespace ebbline;
 using namespace ebbline::triggers;
-using recovery::Score;
-using recovery::Side;
-using recovery::Stream;
-using recovery::Symptom;
-using recovery::Urgency;
-
-namespace {
-
-const clock::Moment treated = *clock::parseIso8601("2027-03-01T10:00:00+01:00");
-
-clock::Moment onDay(int day, int hour = 20)
-{
-    clock::Moment at = treated;
-    at.at += std::chrono::hours(24 * day + hour - 10);
-    return at;
-}
-
-Score points(int value) { return *Score::of(value); }
-
-/// One symptom on one side, an entry every evening from day 0.
-CourseInput series(Symptom symptom, Side side, const std::vector<int>& scores)
-{
-    CourseInput course{treated, {}, {}};
-    for (std::size_t day = 0; day < scores.size(); ++day)
-        course.observations.push_back(
-            {onDay(static_cast<int>(day)), {{Stream{symptom, side}, points(scores[day])}}});
-    return course;
-}
-
-std::vector<Finding> judged(const CourseInput& course, int lastDay, const Protocol& protocol = defaultProtocol())
-{
-    return judge(course, protocol, onDay(lastDay, 21));
-}
-
-const Finding* find(const std::vector<Finding>& findings, Trigger trigger)
-{
-    const auto found = std::find_if(findings.begin(), findings.end(),
-                                    [&](const Finding& finding) { return finding.trigger == trigger; });
-    return found == findings.end() ? nullptr : &*found;
-}
-
-}  // namespace
+using namespace ebbline::triggers::evenings;
 
 TEST_CASE("one side that stays behind while the other recovers is found though no score rises", "[triggers]")
 {
