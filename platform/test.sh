@@ -22,7 +22,8 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--gates] 
   --soak        after the ordinary run, what takes an hour or the network: every fuzz target for five
                 minutes, exported courses and the bill of materials read by independent validators (needs
                 Node.js and npm), the licences judged by REUSE (needs its program), and everything that is
-                packaged built twice and compared
+                packaged built twice and compared, and the packages themselves (as root): built in a clean Debian 12 and 13,
+                judged by lintian, installed and started in clean ones
 TEXT
 }
 
@@ -93,6 +94,8 @@ if [ "$soak" = yes ]; then
     step "Validating the bill of materials" bash platform/release/validate_bill.sh
     step "Judging the licences" bash platform/release/reuse.sh
     step "Comparing two builds" bash platform/release/reproducible.sh
+    step "Trying the packages on a clean Debian 12" bash platform/debian/packages.sh 12
+    step "Trying the packages on a clean Debian 13" bash platform/debian/packages.sh 13
     step "Fuzzing for long" bash platform/fuzz.sh 300
 fi
 say "all tests passed in $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s"

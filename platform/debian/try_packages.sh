@@ -1,0 +1,55 @@
+#!/usr/bin/env bash
+# Run by packages.sh in a clean root that has the packages in /packages: installs them, starts every program, takes them off.
+set -euo pipefail
+say() { printf 'ebbline: %s\n' "$*"; }
+fail() { printf 'ebbline: %s\n' "$*" >&2; exit 1; }
+cd /packages
+log=/packages/log
+
+apt-get update -q >$log 2>&1 || { tail -n 20 $log >&2; fail "apt-get update failed"; }
+apt-get install -y -q --no-install-recommends ./*.deb >$log 2>&1 || { tail -n 40 $log >&2; fail "the packages cannot be installed"; }
+say "installed with $(dpkg-query -W -f '.\n' | wc -l) packages in all"
+for forbidden in g++ qt6-base-dev libsqlcipher-dev; do
+    ! dpkg-query -W "$forbidden" >/dev/null 2>&1 || fail "$forbidden came along; what needs it?"
+done
+export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software XDG_RUNTIME_DIR=/packages/runtime
+mkdir -m 700 -p $XDG_RUNTIME_DIR
+version=$(dpkg-query -W -f '${Version}' ebbline)
+for program in ebbline ebbline-hub ebbline-diary ebbline-desk; do
+    said=$($program --version) || fail "$program does not start"
+    [[ $said == *"$version"* ]] || fail "$program is of version '$said', its package of $version"
+done
+
+ebbline simulate --courses 40 --seed 1 --out-scores scores.csv --out-truth truth.csv >/dev/null
+ebbline assess --scores scores.csv --out findings.csv >/dev/null
+[ "$(wc -l <findings.csv)" -gt 1 ] || fail "assess found nothing in forty invented courses"
+say "the tool invents and judges courses: $(($(wc -l <findings.csv) - 1)) findings"
+
+ebbline-hub serve --store hub --listen 127.0.0.1:0 --port-file port >hub.log 2>&1 &
+hub=$!
+for _ in $(seq 50); do [ -s port ] && break; sleep 0.2; done
+[ -s port ] || { cat hub.log >&2; fail "the hub does not listen"; }
+exec 3<>"/dev/tcp/127.0.0.1/$(cat port)"
+printf 'GET /v1/health HTTP/1.1\r\nHost: hub\r\nConnection: close\r\n\r\n' >&3
+head -n 1 <&3 | grep -q ' 200 ' || fail "the hub is not well"
+exec 3<&- 3>&-
+kill -TERM $hub
+wait $hub || fail "the hub does not end quietly"
+say "the hub answers and ends"
+
+# A program that finds a module of its pages missing says so and ends at once.
+for program in ebbline-diary ebbline-desk; do
+    code=0
+    timeout 5 $program --vault "/packages/$program" >$program.log 2>&1 || code=$?
+    [ $code -eq 124 ] || { cat $program.log >&2; fail "$program ended by itself, with $code"; }
+    ! grep -E 'is not installed|is not a type|Cannot assign|ReferenceError|TypeError' $program.log || fail "$program speaks of missing parts"
+    say "$program starts and stays"
+done
+
+ebbline story --out story >story.log 2>&1 || { tail -n 20 story.log >&2; fail "the story cannot be played"; }
+say "the story plays: $(find story -name '*.png' | wc -l) screens, $(find story -name '*.pdf' | wc -l) sheet"
+
+apt-get purge -y -q ebbline ebbline-hub ebbline-diary ebbline-desk >$log 2>&1 || { tail -n 20 $log >&2; fail "the packages cannot be taken off"; }
+left=$(find /usr /etc /var/lib -name '*ebbline*' -not -path '/var/lib/dpkg/*' -not -path '/var/lib/apt/*')
+[ -z "$left" ] || fail "left behind: $left"
+say "taken off without a trace"
