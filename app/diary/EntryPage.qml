@@ -101,6 +101,8 @@ PageBody {
     ScoreStep {
         visible: root.scoring
         board: root.board
+        // Without the progress, the question in two lines, and the gaps between.
+        room: root.viewHeight - 2 * Theme.textTitle * Theme.leading - 3 * Theme.gap
         Layout.fillWidth: true
     }
     SignsStep {

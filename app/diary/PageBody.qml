@@ -3,6 +3,7 @@
 //
 // In   children as the body; foot (buttons under it); title (shown here when it is set);
 //      footStays (the foot is in sight whatever the body says); topOn (back to the top as it changes)
+// Out  viewHeight (what of the body can be in sight at once)
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -17,6 +18,7 @@ FocusScope {
     property string title
     property bool footStays: false
     property string topOn
+    readonly property real viewHeight: area.height
     readonly property real bodyWidth: Math.min(root.width - 2 * Theme.gap, 560)
     readonly property bool footFlows: !root.footStays && feet.implicitHeight > root.height * 0.35
     readonly property real footHeight: feet.implicitHeight > 0 ? feet.implicitHeight + Theme.gap : 0
