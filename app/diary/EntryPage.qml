@@ -16,6 +16,7 @@ PageBody {
     readonly property bool resting: !root.asking && root.board.step === EntryBoard.Rest
 
     topOn: root.board.progress
+    titleFolded: root.scoring && scores.flat
     foot: [
         ActButton {
             visible: root.scoring
@@ -99,6 +100,8 @@ PageBody {
         Accessible.role: Accessible.AlertMessage
     }
     ScoreStep {
+        id: scores
+
         visible: root.scoring
         board: root.board
         // Without the progress, the question in two lines, and the gaps between.

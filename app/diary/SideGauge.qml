@@ -94,7 +94,7 @@ Column {
         readonly property real gapAcross: root.flat ? Math.max(0, Math.min(Theme.gapSmall, Math.floor((marks.width - 6 * Theme.targetSize) / 5)))
                                                     : Theme.gapSmall
         readonly property real markWidth: (marks.width - (marks.across - 1) * marks.gapAcross) / marks.across
-        readonly property real markHeight: root.flat ? Theme.targetSize : Theme.target
+        readonly property real markHeight: root.flat ? Math.max(Theme.targetSize, Math.ceil(Theme.textLarge * 1.4)) : Theme.target
         readonly property real gapDown: root.flat ? Theme.gapHair : Theme.gapSmall
         readonly property int rows: root.flat ? 2 : 6
 
