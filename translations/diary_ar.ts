@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>لا تنتظر ولا تقد السيارة بنفسك. ثم أخبر عيادتك.</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>لا تنتظر ولا تقد السيارة بنفسك. إذا لم يجب أحد فاتصل مرة أخرى واطلب المساعدة ممن حولك. ثم أخبر عيادتك.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>إذا كنت قلقًا فلا تبحث عن عبارة المرور. المس «أحتاج مساعدة».</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>كتبتها على ورقة. أنشئ مفكرتي</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>اسحب لي عبارة</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>حروف وأرقام بالصدفة، لتحفظها على ورقة</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>كل ما كتبته، صفحةً للطباعة (PDF) وجداول (CSV) وملفًا لبرامج الصحة الأخرى (FHIR)، وصورك. يعمل بلا شبكة.</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>عبارة المرور، لحفظ كل شيء</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>عبارة المرور، لحذف كل شيء</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>لماذا</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>ماذا قد يعني هذا</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1994,7 +2018,23 @@
             <numerusform>%Ln صورة على هذا الهاتف فقط وستضيع.</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>اكتب عبارة المرور أولًا.</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>اكتب عبارة المرور مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>هذه ليست عبارة المرور. لم يُحفظ شيء ولم يُحذف شيء.</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>لا يعطي هذا الهاتف نصفه من المفتاح. حاول مرة أخرى. إن لم ينفع ذلك، فاقفل المفكرة واستخدم رمز الاسترداد.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2726,4 +2766,151 @@
             <translation>يبقى مع ما كتبته، تحت: ما كتبته</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>قد يضغط تورم أو دم في الرقبة على مجرى الهواء. وقد يسوء ذلك بسرعة.</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>قد يكون دمًا تحت جلد الرقبة. وقد يضغط على مجرى الهواء.</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>قد تكون حساسية شديدة. عندها قد يتورم الحلق ويصعب التنفس.</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>قد يكون دواء التخدير يؤثر في الجسم كله، لا في الوجه فقط.</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>قد يكون إنتانًا في الدم. أي أن عدوى بدأت تضر الجسم كله.</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>قد تكون سكتة دماغية. أي أن جزءًا من الدماغ يصله دم قليل جدًا.</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>قد تكون العين أو الدم الواصل إليها في خطر. الطبيب وحده يعرف ذلك.</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>قد يكون دمًا يتجمع تحت الجلد. ويُعد كذلك حتى يراه طبيب.</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>قد يصل إلى الجلد هناك دم قليل جدًا. قد يضغط شيء على وعاء أو يسده.</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>قد تعني الحمى أن هناك عدوى.</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>قد تكون عدوى في جلد الوجه. وقرب العين أو الأنف تحتاج إلى عناية أكبر.</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>قد تأتي القشعريرة مع عدوى.</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>قد تكون عدوى تنتشر في الجلد.</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>قد يكون قيحًا. والقيح يعني أن هناك عدوى.</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>خيط يشق طريقه إلى الخارج. وقد تكون في الجلد هناك عدوى أيضًا.</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>قد يكون أحد أعصاب وجهك مضغوطًا أو مصابًا. كان يجب أن يزول التخدير الآن.</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>قد يأتي ألم بهذه الشدة من دم تحت الجلد أو من عدوى.</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>قد تكون غدة اللعاب في خدك أو قناتها مصابة.</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>قد يكون وعاء دموي صغير ما زال مفتوحًا.</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>قد يكون تسربًا من شريان يحيط به دم.</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>الأرقام وحدها لا تقول ما هو. ينبغي أن تنظر عيادتك فيه.</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>قد يكون خطرًا عليك الآن وقد يسوء بسرعة. لذلك لا يحتمل الانتظار.</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>قد يحتاج إلى رعاية اليوم. لذلك ينبغي أن تتصل ولا تنتظر.</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>أظهر ما أكتب</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>اكتب هذا الآن على ورقة، واحفظ الورقة حيث لا يجدها غيرك. تكتبه لفتح المفكرة، بالشرطات أو بدونها.</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>مخفية</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>أظهرها</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>اسحب عبارة أخرى</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>أختار عبارتي بنفسي</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>طويلة بما يكفي.</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>طويلة بما يكفي. لكن حروفًا قليلة مكررة يسهل تخمينها.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>لم يبق أي حرف.</numerusform>
+            <numerusform>بقي حرف واحد.</numerusform>
+            <numerusform>بقي حرفان.</numerusform>
+            <numerusform>بقيت %Ln أحرف.</numerusform>
+            <numerusform>بقي %Ln حرفًا.</numerusform>
+            <numerusform>بقي %Ln حرف.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

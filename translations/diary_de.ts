@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>Warten Sie nicht und fahren Sie nicht selbst. Sagen Sie danach der Praxis Bescheid.</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>Warten Sie nicht und fahren Sie nicht selbst. Nimmt niemand ab, rufen Sie noch einmal an, und bitten Sie jemanden in der Nähe um Hilfe. Sagen Sie danach der Praxis Bescheid.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Hilfe holen“.</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>Steht auf Papier. Mein Tagebuch anlegen</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>Eine für mich ziehen</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>Zufällige Buchstaben und Ziffern, die Sie auf Papier aufbewahren</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF), als Tabellen (CSV) und für andere Programme in der Medizin (FHIR), und Ihre Fotos. Das geht ohne Netz.</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>Ihre Passphrase, um alles zu sichern</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>Ihre Passphrase, um alles zu löschen</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>Warum</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>Was das bedeuten kann</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1986,7 +2010,23 @@
             <numerusform>%n Fotos sind nur auf diesem Telefon und wären verloren.</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>Tippen Sie zuerst Ihre Passphrase.</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>Tippen Sie Ihre Passphrase noch einmal.</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>Das ist nicht Ihre Passphrase. Nichts wurde gesichert oder gelöscht.</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, sperren Sie das Tagebuch und nehmen Sie Ihren Ersatz-Code.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2702,4 +2742,147 @@
             <translation>Es bleibt bei Ihrem Eintrag, unter Was ich geschrieben habe</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>Eine Schwellung oder Blut im Hals kann auf die Luftwege drücken. Das kann schnell schlimmer werden.</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>Es kann Blut unter der Haut am Hals sein. Es kann auf die Luftwege drücken.</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>Es kann eine schwere Allergie sein. Dann kann der Hals zuschwellen, und das Atmen wird schwer.</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>Das Betäubungsmittel wirkt vielleicht auf den ganzen Körper, nicht nur auf das Gesicht.</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>Es kann eine Blutvergiftung (Sepsis) sein. Dann schadet eine Infektion dem ganzen Körper.</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>Es kann ein Schlaganfall sein. Dann bekommt ein Teil des Gehirns zu wenig Blut.</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>Das Auge oder seine Durchblutung kann in Gefahr sein. Das kann nur ein Arzt klären.</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>Es kann Blut sein, das sich unter der Haut sammelt. Davon gehen wir aus, bis ein Arzt es gesehen hat.</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>Die Haut bekommt dort vielleicht zu wenig Blut. Etwas kann auf ein Gefäß drücken oder es verschließen.</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>Fieber kann heißen, dass eine Infektion da ist.</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>Es kann eine Infektion in der Haut des Gesichts sein. Nahe an Auge oder Nase braucht sie mehr Vorsicht.</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>Schüttelfrost kann mit einer Infektion kommen.</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>Es kann eine Infektion sein, die sich in der Haut ausbreitet.</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>Es kann Eiter sein. Eiter heißt, dass eine Infektion da ist.</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>Ein Faden kommt heraus. Vielleicht ist dort auch die Haut infiziert.</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>Ein Nerv des Gesichts kann gedrückt oder verletzt sein. Die Betäubung sollte jetzt vorbei sein.</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>So starke Schmerzen können von Blut unter der Haut kommen oder von einer Infektion.</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>Die Speicheldrüse in der Wange oder ihr Gang kann verletzt sein.</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>Vielleicht ist noch ein kleines Blutgefäß offen.</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>Es kann ein Leck in einer Arterie sein, mit Blut darum.</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>Zahlen allein sagen nicht, was es ist. Ihre Praxis sollte es ansehen.</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>Es kann jetzt gleich gefährlich für Sie sein und schnell schlimmer werden. Darum kann es nicht warten.</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>Es muss vielleicht heute behandelt werden. Darum sollten Sie anrufen und nicht warten.</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>Zeigen, was ich tippe</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>Schreiben Sie dies jetzt auf Papier, und bewahren Sie es auf, wo nur Sie es finden. Sie tippen es, um das Tagebuch zu öffnen, mit oder ohne Striche.</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>Nicht zu sehen</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Zeigen</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>Eine andere ziehen</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>Ich wähle selbst eine</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>Lang genug.</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>Lang genug. Aber wenige Zeichen immer wieder sind leicht zu erraten.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>Noch %n Zeichen.</numerusform>
+            <numerusform>Noch %n Zeichen.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

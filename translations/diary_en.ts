@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>Do not wait and do not drive yourself. Then tell your clinic.</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>If you are worried, do not look for the passphrase. Touch “I need help”.</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>It is on paper. Make my diary</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>Draw one for me</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>Letters and digits by chance, for you to keep on paper</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>Your passphrase, to save it all</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>Your passphrase, to delete it all</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>Why</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>What this can mean</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1986,7 +2010,23 @@
             <numerusform>%n photographs are only on this phone and would be lost.</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>Type your passphrase first.</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>Type your passphrase once more.</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>That is not your passphrase. Nothing was saved or deleted.</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2702,4 +2742,147 @@
             <translation>It stays with your entry, under What I wrote</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>It can be blood under the skin of the neck. It can press on the way the air takes.</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>The numbing drug may act on your whole body, not just on your face.</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>It can be sepsis. That is when an infection starts to harm the whole body.</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>It can be a stroke. That is when a part of the brain gets too little blood.</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>The skin there may get too little blood. Something may press on a vessel or block it.</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>A fever can mean that there is an infection.</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>Chills can come with an infection.</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>It can be an infection that spreads in the skin.</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>It can be pus. Pus means that there is an infection.</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>A thread works its way out. The skin there may have an infection too.</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>Pain this strong can come from blood under the skin, or from an infection.</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>The gland in your cheek that makes spit, or its duct, may be hurt.</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>A small blood vessel may still be open.</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>It can be a leak in an artery, with blood around it.</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>Numbers alone do not say what it is. Your clinic should look at it.</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>It may need care today. That is why you should call and not wait.</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>Show what I type</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>Out of sight</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Show it</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>Draw another one</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>I choose my own</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>Long enough.</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>Long enough. But a few letters, again and again, are easy to guess.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>%n letter more.</numerusform>
+            <numerusform>%n letters more.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

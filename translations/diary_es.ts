@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>No espere y no conduzca. Después avise a su clínica.</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>No espere y no conduzca. Si nadie contesta, llame otra vez y pida ayuda a alguien cercano. Después avise a su clínica.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Si está preocupado, no busque la frase de acceso. Toque «Pedir ayuda».</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>Está en papel. Crear mi diario</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>Sacar una para mí</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>Letras y cifras al azar, para guardar en papel</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Todo lo que escribió, como página para imprimir (PDF), como tablas (CSV) y para otros programas de salud (FHIR), y sus fotos. Funciona sin red.</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>Su frase de acceso, para guardarlo todo</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>Su frase de acceso, para borrarlo todo</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>Por qué</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>Qué puede significar</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1986,7 +2010,23 @@
             <numerusform>%n fotos están solo en este teléfono y se perderían.</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>Escriba primero su frase de acceso.</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>Escriba otra vez su frase de acceso.</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>Esa no es su frase de acceso. No se guardó ni se borró nada.</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, cierre el diario y use su código de recuperación.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2702,4 +2742,147 @@
             <translation>Se queda con su anotación, en Lo que escribí</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>Una hinchazón o sangre en el cuello puede apretar la vía del aire. Puede empeorar rápido.</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>Puede ser sangre bajo la piel del cuello. Puede apretar la vía del aire.</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>Puede ser una alergia grave. Entonces la garganta puede hincharse y cuesta respirar.</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>La anestesia puede estar actuando en todo el cuerpo, no solo en la cara.</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>Puede ser una sepsis. Es cuando una infección empieza a dañar todo el cuerpo.</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>Puede ser un ictus. Es cuando una parte del cerebro recibe poca sangre.</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>El ojo, o la sangre que le llega, puede estar en peligro. Solo un médico puede saberlo.</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>Puede ser sangre que se junta bajo la piel. Se toma por eso hasta que lo vea un médico.</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>Puede que la piel reciba ahí poca sangre. Algo puede apretar un vaso o taparlo.</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>La fiebre puede significar que hay una infección.</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>Puede ser una infección en la piel de la cara. Cerca del ojo o la nariz pide más cuidado.</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>Los escalofríos pueden venir con una infección.</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>Puede ser una infección que se extiende en la piel.</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>Puede ser pus. El pus significa que hay una infección.</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>Un hilo se está saliendo. La piel de ahí puede tener además una infección.</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>Un nervio de la cara puede estar apretado o dañado. La anestesia ya debería haber pasado.</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>Un dolor así de fuerte puede venir de sangre bajo la piel o de una infección.</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>La glándula de la mejilla que hace la saliva, o su conducto, puede estar dañada.</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>Un pequeño vaso puede seguir abierto.</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>Puede ser una fuga en una arteria, con sangre alrededor.</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>Los números solos no dicen qué es. Su clínica debería verlo.</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>Puede ser un peligro para usted ahora mismo y empeorar rápido. Por eso no puede esperar.</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>Puede necesitar atención hoy. Por eso debe llamar y no esperar.</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>Mostrar lo que escribo</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>Escriba esto ahora en papel y guárdelo donde solo usted lo encuentre. Lo escribirá para abrir el diario, con o sin guiones.</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>Fuera de la vista</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Mostrarla</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>Sacar otra</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>Elijo la mía</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>Es lo bastante larga.</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>Es lo bastante larga. Pero pocas letras repetidas se adivinan fácil.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>Falta %n letra.</numerusform>
+            <numerusform>Faltan %n letras.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>N'attendez pas et ne conduisez pas. Prévenez ensuite votre clinique.</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>N&apos;attendez pas et ne conduisez pas. Si personne ne répond, rappelez, et demandez de l&apos;aide à quelqu&apos;un près de vous. Prévenez ensuite votre clinique.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Si vous êtes inquiet, ne cherchez pas la phrase secrète. Touchez « Besoin d'aide ».</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>C&apos;est sur papier. Créer mon journal</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>En tirer une pour moi</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>Des lettres et des chiffres au hasard, à garder sur papier</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Tout ce que vous avez écrit, en page à imprimer (PDF), en tableaux (CSV) et pour d’autres programmes de santé (FHIR), et vos photos. Cela marche sans réseau.</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>Votre phrase secrète, pour tout enregistrer</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>Votre phrase secrète, pour tout supprimer</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>Pourquoi</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>Ce que cela peut vouloir dire</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1986,7 +2010,23 @@
             <numerusform>%n photos sont seulement sur ce téléphone et seraient perdues.</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>Tapez d&apos;abord votre phrase secrète.</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>Tapez votre phrase secrète encore une fois.</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>Ce n&apos;est pas votre phrase secrète. Rien n&apos;a été enregistré ni supprimé.</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n&apos;aide pas, verrouillez le journal et utilisez votre code de secours.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2702,4 +2742,147 @@
             <translation>Cela reste avec votre note, sous Ce que j&apos;ai écrit</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>Un gonflement ou du sang dans le cou peut appuyer sur le passage de l&apos;air. Cela peut vite s&apos;aggraver.</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>Cela peut être du sang sous la peau du cou. Il peut appuyer sur le passage de l&apos;air.</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>Cela peut être une allergie grave. La gorge peut alors gonfler et il devient dur de respirer.</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>Le produit anesthésiant agit peut-être sur tout le corps, pas seulement sur le visage.</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>Cela peut être un sepsis : une infection commence à nuire à tout le corps.</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>Cela peut être un AVC : une partie du cerveau reçoit trop peu de sang.</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>L&apos;œil, ou le sang qui y arrive, est peut-être en danger. Seul un médecin peut le dire.</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>Cela peut être du sang qui s&apos;amasse sous la peau. On le suppose tant qu&apos;un médecin ne l&apos;a pas vu.</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>La peau y reçoit peut-être trop peu de sang. Quelque chose peut appuyer sur un vaisseau ou le boucher.</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>La fièvre peut vouloir dire qu&apos;il y a une infection.</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>Cela peut être une infection de la peau du visage. Près de l&apos;œil ou du nez, il faut plus de prudence.</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>Des frissons peuvent venir avec une infection.</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>Cela peut être une infection qui s&apos;étend dans la peau.</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>Cela peut être du pus. Le pus veut dire qu&apos;il y a une infection.</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>Un fil est en train de sortir. La peau y a peut-être aussi une infection.</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>Un nerf du visage est peut-être comprimé ou blessé. L&apos;anesthésie devrait être passée.</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>Une douleur aussi forte peut venir de sang sous la peau ou d&apos;une infection.</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>La glande de la joue qui fait la salive, ou son canal, est peut-être blessée.</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>Un petit vaisseau est peut-être encore ouvert.</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>Cela peut être une fuite d&apos;une artère, avec du sang autour.</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>Les chiffres seuls ne disent pas ce que c&apos;est. Votre clinique devrait regarder.</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>Cela peut être un danger pour vous en ce moment et vite s&apos;aggraver. C&apos;est pourquoi cela ne peut pas attendre.</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>Il faut peut-être des soins aujourd&apos;hui. C&apos;est pourquoi il faut appeler et ne pas attendre.</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>Montrer ce que je tape</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>Notez ceci maintenant sur papier, et gardez-le là où vous seule le trouvez. Vous le tapez pour ouvrir le journal, avec ou sans tirets.</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>Caché</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>La montrer</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>En tirer une autre</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>Je choisis la mienne</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>Assez longue.</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>Assez longue. Mais peu de lettres, toujours les mêmes, se devinent vite.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>Encore %n lettre.</numerusform>
+            <numerusform>Encore %n lettres.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>Não espere e não dirija. Depois avise a sua clínica.</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>Não espere e não dirija. Se ninguém atender, ligue de novo e peça ajuda a alguém por perto. Depois avise a sua clínica.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Se algo preocupa você, não procure a frase secreta. Toque em “Preciso de ajuda”.</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>Está no papel. Criar o meu diário</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>Sortear uma para mim</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>Letras e algarismos ao acaso, para guardar no papel</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Tudo o que você escreveu, como página para imprimir (PDF), como tabelas (CSV) e para outros programas de saúde (FHIR), e as suas fotos. Funciona sem rede.</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>A sua frase secreta, para salvar tudo</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>A sua frase secreta, para apagar tudo</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>Por quê</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>O que isso pode significar</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1986,7 +2010,23 @@
             <numerusform>%n fotos estão só neste celular e seriam perdidas.</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>Digite primeiro a sua frase secreta.</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>Digite a sua frase secreta mais uma vez.</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>Essa não é a sua frase secreta. Nada foi salvo nem apagado.</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Este celular não entrega a sua metade da chave. Tente de novo. Se isso não ajudar, tranque o diário e use o seu código de recuperação.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2702,4 +2742,147 @@
             <translation>Fica com a sua anotação, em O que eu escrevi</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>Um inchaço ou sangue no pescoço pode apertar a passagem do ar. Pode piorar depressa.</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>Pode ser sangue sob a pele do pescoço. Pode apertar a passagem do ar.</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>Pode ser uma alergia grave. Então a garganta pode inchar e fica difícil respirar.</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>A anestesia pode estar agindo no corpo todo, não só no rosto.</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>Pode ser sepse. É quando uma infecção começa a fazer mal ao corpo todo.</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>Pode ser um AVC. É quando uma parte do cérebro recebe pouco sangue.</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>O olho, ou o sangue que chega a ele, pode estar em perigo. Só um médico pode dizer.</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>Pode ser sangue que se junta sob a pele. Vale como isso até um médico olhar.</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>A pele ali pode receber pouco sangue. Algo pode apertar um vaso ou tapá-lo.</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>A febre pode querer dizer que há uma infecção.</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>Pode ser uma infecção na pele do rosto. Perto do olho ou do nariz pede mais cuidado.</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>Calafrios podem vir com uma infecção.</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>Pode ser uma infecção que se espalha na pele.</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>Pode ser pus. Pus quer dizer que há uma infecção.</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>Um fio está saindo. A pele ali também pode ter uma infecção.</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>Um nervo do rosto pode estar apertado ou ferido. A anestesia já devia ter passado.</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>Uma dor tão forte pode vir de sangue sob a pele ou de uma infecção.</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>A glândula da bochecha que faz a saliva, ou o seu canal, pode estar ferida.</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>Um pequeno vaso pode ainda estar aberto.</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>Pode ser um vazamento de uma artéria, com sangue em volta.</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>Só os números não dizem o que é. A sua clínica deve olhar.</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>Pode ser um perigo para você agora mesmo e piorar depressa. Por isso não pode esperar.</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>Pode precisar de cuidado hoje. Por isso ligue e não espere.</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>Mostrar o que digito</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>Escreva isto agora no papel e guarde-o onde só você o ache. Você o digita para abrir o diário, com ou sem traços.</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>Fora da vista</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>Sortear outra</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>Escolho a minha</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>Comprida o bastante.</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>Comprida o bastante. Mas poucas letras repetidas são fáceis de adivinhar.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>Falta %n letra.</numerusform>
+            <numerusform>Faltam %n letras.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>Beklemeyin ve araba kullanmayın. Sonra kliniğinize haber verin.</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>Beklemeyin ve araba kullanmayın. Kimse açmazsa yine arayın ve yakınınızdaki birinden yardım isteyin. Sonra kliniğinize haber verin.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Endişeliyseniz parola sözünü aramayın. “Yardım gerek” düğmesine dokunun.</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>Kâğıtta. Günlüğümü oluştur</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>Benim için bir tane çek</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>Kâğıtta saklamanız için rastgele harf ve rakamlar</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Yazdığınız her şey, basılacak sayfa (PDF), tablo (CSV) ve başka sağlık programları için dosya (FHIR) olarak, ayrıca fotoğraflarınız. Ağ olmadan çalışır.</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>Hepsini kaydetmek için parola sözünüz</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>Hepsini silmek için parola sözünüz</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>Neden</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>Bu ne anlama gelebilir</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1984,7 +2008,23 @@
             <numerusform>%n fotoğraf yalnız bu telefonda ve kaybolur.</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>Önce parola sözünüzü yazın.</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>Parola sözünüzü bir kez daha yazın.</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>Bu sizin parola sözünüz değil. Hiçbir şey kaydedilmedi veya silinmedi.</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Bu telefon anahtarın kendindeki yarısını vermiyor. Tekrar deneyin. İşe yaramazsa günlüğü kilitleyip kurtarma kodunuzu kullanın.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2696,4 +2736,146 @@
             <translation>Kaydınızla kalır, Yazdıklarım altında</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>Boyundaki şişlik veya kan, havanın geçtiği yola baskı yapabilir. Hızla kötüleşebilir.</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>Boyun derisinin altında kan olabilir. Havanın geçtiği yola baskı yapabilir.</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>Ağır bir alerji olabilir. O zaman boğaz şişebilir ve nefes almak zorlaşır.</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>Uyuşturan ilaç yalnız yüzünüze değil, bütün vücudunuza etki ediyor olabilir.</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>Sepsis olabilir. Bu, bir enfeksiyonun bütün vücuda zarar vermeye başlamasıdır.</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>İnme olabilir. Bu, beynin bir bölümüne çok az kan gitmesidir.</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>Göz veya göze giden kan tehlikede olabilir. Bunu ancak bir doktor anlar.</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>Deri altında toplanan kan olabilir. Bir doktor bakana kadar öyle sayılır.</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>Oradaki deriye çok az kan gidiyor olabilir. Bir şey bir damara baskı yapıyor veya onu tıkıyor olabilir.</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>Ateş, bir enfeksiyon olduğu anlamına gelebilir.</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>Yüzünüzün derisinde bir enfeksiyon olabilir. Göze veya buruna yakınsa daha çok dikkat ister.</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>Titreme bir enfeksiyonla gelebilir.</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>Deride yayılan bir enfeksiyon olabilir.</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>İrin olabilir. İrin, bir enfeksiyon olduğu anlamına gelir.</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>Bir ip dışarı çıkıyor. Oradaki deride enfeksiyon da olabilir.</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>Yüzünüzün bir siniri sıkışmış veya zarar görmüş olabilir. Uyuşukluk artık geçmiş olmalıydı.</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>Bu kadar güçlü ağrı, deri altındaki kandan veya bir enfeksiyondan gelebilir.</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>Yanağınızdaki tükürük bezi veya kanalı zarar görmüş olabilir.</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>Küçük bir damar hâlâ açık olabilir.</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>Bir atardamarda sızıntı olabilir, çevresinde de kan.</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>Sayılar tek başına ne olduğunu söylemez. Kliniğiniz bakmalı.</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>Sizin için şu anda tehlikeli olabilir ve hızla kötüleşebilir. Bu yüzden bekleyemez.</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>Bugün bakım gerekebilir. Bu yüzden beklemeyip aramalısınız.</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>Yazdığımı göster</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>Bunu şimdi kâğıda yazın ve kâğıdı yalnız sizin bulacağınız yerde saklayın. Günlüğü açmak için bunu yazarsınız, çizgili veya çizgisiz.</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>Görünmüyor</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>Göster</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>Başka bir tane çek</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>Kendim seçerim</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>Yeterince uzun.</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>Yeterince uzun. Ama hep aynı birkaç harf kolay tahmin edilir.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>%n harf daha.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -64,8 +64,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="35"/>
-        <source>Do not wait and do not drive yourself. Then tell your clinic.</source>
-        <translation>不要等，不要自己开车。之后告诉诊所。</translation>
+        <source>Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic.</source>
+        <translation>不要等，不要自己开车。没有人接就再打，并请身边的人帮忙。之后告诉诊所。</translation>
     </message>
     <message>
         <location filename="../app/diary/model/advice.cpp" line="36"/>
@@ -1090,7 +1090,19 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>如果您担心，不要去找口令。请点“我需要帮助”。</translation>
     </message>
-    </context>
+        <message>
+        <source>It is on paper. Make my diary</source>
+        <translation>已写在纸上。建立我的日记</translation>
+    </message>
+    <message>
+        <source>Draw one for me</source>
+        <translation>替我抽一个</translation>
+    </message>
+    <message>
+        <source>Letters and digits by chance, for you to keep on paper</source>
+        <translation>随机的字母和数字，写在纸上保存</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
     <message>
@@ -1155,7 +1167,15 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>您写的全部内容，有可打印的页面 (PDF)、表格 (CSV) 和供其他健康程序使用的文件 (FHIR)，还有您的照片。没有网络也能用。</translation>
     </message>
-    </context>
+        <message>
+        <source>Your passphrase, to save it all</source>
+        <translation>您的口令，用来保存全部</translation>
+    </message>
+    <message>
+        <source>Your passphrase, to delete it all</source>
+        <translation>您的口令，用来删除全部</translation>
+    </message>
+</context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1565,7 +1585,11 @@
         <source>Why</source>
         <translation>原因</translation>
     </message>
-    </context>
+        <message>
+        <source>What this can mean</source>
+        <translation>这可能说明什么</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1984,7 +2008,23 @@
             <numerusform>%n 张照片只在这部手机上，会丢失。</numerusform>
         </translation>
     </message>
-    </context>
+        <message>
+        <source>Type your passphrase first.</source>
+        <translation>请先输入您的口令。</translation>
+    </message>
+    <message>
+        <source>Type your passphrase once more.</source>
+        <translation>请再输入一次您的口令。</translation>
+    </message>
+    <message>
+        <source>That is not your passphrase. Nothing was saved or deleted.</source>
+        <translation>这不是您的口令。什么都没有保存，也没有删除。</translation>
+    </message>
+    <message>
+        <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>这部手机没有给出它那一半密钥。请再试一次。如果没有用，请锁上日记，再使用您的恢复代码。</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2696,4 +2736,146 @@
             <translation>它会留在您的记录里，在“我写的内容”下面</translation>
         </message>
     </context>
+<context>
+    <name>DiaryMeaning</name>
+    <message>
+        <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
+        <translation>颈部的肿胀或出血可能压住气道。情况可能很快变坏。</translation>
+    </message>
+    <message>
+        <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
+        <translation>可能是颈部皮下出血。它可能压住气道。</translation>
+    </message>
+    <message>
+        <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
+        <translation>可能是严重过敏。这时喉咙会肿，呼吸会变难。</translation>
+    </message>
+    <message>
+        <source>The numbing drug may act on your whole body, not just on your face.</source>
+        <translation>麻药可能作用到了全身，而不只是脸上。</translation>
+    </message>
+    <message>
+        <source>It can be sepsis. That is when an infection starts to harm the whole body.</source>
+        <translation>可能是脓毒症，也就是感染开始伤害全身。</translation>
+    </message>
+    <message>
+        <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
+        <translation>可能是中风，也就是大脑的一部分供血太少。</translation>
+    </message>
+    <message>
+        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
+        <translation>眼睛或流向眼睛的血可能有危险。只有医生才能判断。</translation>
+    </message>
+    <message>
+        <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
+        <translation>可能是皮下积血。在医生看过之前，就按积血对待。</translation>
+    </message>
+    <message>
+        <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
+        <translation>那里的皮肤可能供血太少。可能有东西压住或堵住了血管。</translation>
+    </message>
+    <message>
+        <source>A fever can mean that there is an infection.</source>
+        <translation>发烧可能说明有感染。</translation>
+    </message>
+    <message>
+        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
+        <translation>可能是面部皮肤感染。靠近眼睛或鼻子时要更加小心。</translation>
+    </message>
+    <message>
+        <source>Chills can come with an infection.</source>
+        <translation>发冷打颤可能和感染一起出现。</translation>
+    </message>
+    <message>
+        <source>It can be an infection that spreads in the skin.</source>
+        <translation>可能是在皮肤里扩散的感染。</translation>
+    </message>
+    <message>
+        <source>It can be pus. Pus means that there is an infection.</source>
+        <translation>可能是脓。有脓就说明有感染。</translation>
+    </message>
+    <message>
+        <source>A thread works its way out. The skin there may have an infection too.</source>
+        <translation>一根线正在露出来。那里的皮肤也可能有感染。</translation>
+    </message>
+    <message>
+        <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
+        <translation>面部的一根神经可能受压或受伤。麻药这时应该已经过去了。</translation>
+    </message>
+    <message>
+        <source>Pain this strong can come from blood under the skin, or from an infection.</source>
+        <translation>这么强的疼痛可能来自皮下出血或感染。</translation>
+    </message>
+    <message>
+        <source>The gland in your cheek that makes spit, or its duct, may be hurt.</source>
+        <translation>面颊里的唾液腺或它的管道可能受了伤。</translation>
+    </message>
+    <message>
+        <source>A small blood vessel may still be open.</source>
+        <translation>可能还有一根小血管没有合上。</translation>
+    </message>
+    <message>
+        <source>It can be a leak in an artery, with blood around it.</source>
+        <translation>可能是动脉渗漏，周围有血。</translation>
+    </message>
+    <message>
+        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
+        <translation>单凭数字看不出是什么。应该让诊所看一看。</translation>
+    </message>
+    <message>
+        <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
+        <translation>它现在就可能对您有危险，而且可能很快变坏。所以不能等。</translation>
+    </message>
+    <message>
+        <source>It may need care today. That is why you should call and not wait.</source>
+        <translation>可能今天就需要处理。所以请打电话，不要等。</translation>
+    </message>
+</context>
+<context>
+    <name>SecretField</name>
+    <message>
+        <source>Show what I type</source>
+        <translation>显示我输入的内容</translation>
+    </message>
+</context>
+<context>
+    <name>DrawnBox</name>
+    <message>
+        <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
+        <translation>现在把它写在纸上，把纸放在只有您找得到的地方。打开日记时输入它，横线可有可无。</translation>
+    </message>
+    <message>
+        <source>Out of sight</source>
+        <translation>已隐藏</translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation>显示</translation>
+    </message>
+    <message>
+        <source>Draw another one</source>
+        <translation>换一个</translation>
+    </message>
+    <message>
+        <source>I choose my own</source>
+        <translation>我自己选</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::diaryapp::SecretSight</name>
+    <message>
+        <source>Long enough.</source>
+        <translation>够长了。</translation>
+    </message>
+    <message>
+        <source>Long enough. But a few letters, again and again, are easy to guess.</source>
+        <translation>够长了。但是几个字符反复用，容易被猜到。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n letter(s) more.</source>
+        <translation>
+            <numerusform>还差 %n 个字符。</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -1,6 +1,7 @@
 // One line to type, its label above it and what is wrong below it.
 //
-// In   label, value, hint (shown while empty), problem, secret, numeric, fixed (to read and copy only)
+// In   label, value, hint (shown while empty), problem, secret, shown (a secret that may be read), numeric,
+//      fixed (to read and copy only)
 // Out  edited(text) while typing; finished(text) when leaving it
 import QtQuick
 import QtQuick.Templates as T
@@ -14,6 +15,7 @@ Item {
     property string hint
     property string problem
     property bool secret: false
+    property bool shown: false
     property bool numeric: false
     property bool fixed: false
     readonly property alias field: input
@@ -47,8 +49,10 @@ Item {
         font.family: Theme.family
         font.pixelSize: Theme.textBody
         verticalAlignment: TextInput.AlignVCenter
-        echoMode: root.secret ? TextInput.Password : TextInput.Normal
-        inputMethodHints: root.numeric ? Qt.ImhFormattedNumbersOnly : root.secret ? Qt.ImhSensitiveData : Qt.ImhNone
+        echoMode: root.secret && !root.shown ? TextInput.Password : TextInput.Normal
+        // A secret is no word that a keyboard may learn, complete or begin with a capital, in sight or not.
+        inputMethodHints: root.numeric ? Qt.ImhFormattedNumbersOnly
+                                       : root.secret ? Qt.ImhSensitiveData | Qt.ImhNoPredictiveText | Qt.ImhNoAutoUppercase : Qt.ImhNone
         selectByMouse: true
         // However the text came: typed, pasted, or set by an assistive program.
         onTextChanged: if (input.text !== root.value) root.edited(input.text)

@@ -67,6 +67,11 @@ PageBody {
         text: root.board.callHint
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.board.loud
+        text: root.board.meaning
+        Layout.fillWidth: true
+    }
     SignList {
         title: qsTr("Call the emergency number at once if one of these is true")
         lines: root.board.emergencySigns

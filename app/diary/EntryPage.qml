@@ -16,6 +16,7 @@ PageBody {
     readonly property bool resting: !root.asking && root.board.step === EntryBoard.Rest
 
     topOn: root.board.progress
+    titleFolded: root.scoring && scores.flat
     foot: [
         ActButton {
             visible: root.scoring
@@ -99,8 +100,12 @@ PageBody {
         Accessible.role: Accessible.AlertMessage
     }
     ScoreStep {
+        id: scores
+
         visible: root.scoring
         board: root.board
+        // Without the progress, the question in two lines, and the gaps between.
+        room: root.viewHeight - 2 * Theme.textTitle * Theme.leading - 3 * Theme.gap
         Layout.fillWidth: true
     }
     SignsStep {

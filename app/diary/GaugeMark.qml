@@ -1,6 +1,6 @@
 // One mark of a gauge.
 //
-// In   points, chosen, wet (below the chosen one), tone, question (for a screen reader)
+// In   points, chosen, wet (below the chosen one), tone, question (for a screen reader), tight (the next one touches it)
 import QtQuick
 import QtQuick.Templates as T
 import Ebbline.Controls
@@ -14,10 +14,16 @@ T.AbstractButton {
     required property bool wet
     required property color tone
     required property string question
+    property bool tight: false
 
     text: Number(control.points).toLocaleString(Qt.locale(), 'f', 0)
     implicitWidth: Theme.target
     implicitHeight: Theme.target
+    horizontalPadding: 0
+    verticalPadding: 0
+    // Drawn apart from its neighbour, while all of it can be touched.
+    leftInset: control.tight ? Theme.gapHair / 2 : 0
+    rightInset: control.tight ? Theme.gapHair / 2 : 0
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.RadioButton
     Accessible.name: qsTr("%1: %2 of 10").arg(control.question).arg(control.text)

@@ -58,12 +58,11 @@ PageBody {
         soft: true
         Layout.fillWidth: true
     }
-    LineField {
+    SecretField {
         id: proof
 
         visible: !root.showing
         label: qsTr("Your passphrase, to make a code")
-        secret: true
         problem: root.board.codeProblem
         Layout.fillWidth: true
     }
@@ -81,28 +80,27 @@ PageBody {
         Layout.fillWidth: true
         Layout.topMargin: Theme.gap
     }
-    LineField {
+    SecretField {
         id: old
 
         visible: !root.showing
         label: qsTr("Your passphrase now")
-        secret: true
         problem: root.board.oldProblem
         Layout.fillWidth: true
     }
-    LineField {
+    SecretField {
         id: fresh
 
         visible: !root.showing
         label: qsTr("The new one")
-        secret: true
+        judged: true
         problem: root.board.newProblem
         Layout.fillWidth: true
     }
     LineField {
         id: again
 
-        visible: !root.showing
+        visible: !root.showing && !fresh.shown
         label: qsTr("The new one once more")
         secret: true
         problem: root.board.repeatProblem
@@ -112,7 +110,7 @@ PageBody {
         visible: !root.showing
         text: qsTr("Change the passphrase")
         enabled: old.field.text.length > 0 && fresh.field.text.length > 0
-        onClicked: root.board.change(old.field.text, fresh.field.text, again.field.text)
+        onClicked: root.board.change(old.field.text, fresh.field.text, fresh.shown ? fresh.field.text : again.field.text)
         Layout.fillWidth: true
     }
 }

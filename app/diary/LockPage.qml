@@ -12,20 +12,31 @@ PageBody {
     readonly property LockBoard board: root.program.locking
 
     readonly property bool recovering: root.board.recovering
+    readonly property bool drawn: root.board.drawn.length > 0
+    readonly property bool setting: root.board.fresh || root.recovering
+    // What can be read on the screen needs no second typing.
+    readonly property var repeated: secret.shown ? secret.field : again.field
 
     foot: [
         ActButton {
-            visible: !root.recovering
+            visible: !root.recovering && !root.drawn
             primary: true
             text: root.board.fresh ? qsTr("Make my diary") : qsTr("Open my diary")
-            onClicked: root.board.fresh ? root.board.create(secret.field.text, again.field.text) : root.board.unlock(secret.field.text)
+            onClicked: root.board.fresh ? root.board.create(secret.field.text, root.repeated.text) : root.board.unlock(secret.field.text)
             Layout.fillWidth: true
         },
         ActButton {
             visible: root.recovering
             primary: true
             text: qsTr("Set this passphrase")
-            onClicked: root.board.recover(code.field.text, secret.field.text, again.field.text)
+            onClicked: root.board.recover(code.field.text, secret.field.text, root.repeated.text)
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.drawn
+            primary: true
+            text: qsTr("It is on paper. Make my diary")
+            onClicked: root.board.createDrawn()
             Layout.fillWidth: true
         }
     ]
@@ -56,11 +67,17 @@ PageBody {
         problem: root.board.codeProblem
         Layout.fillWidth: true
     }
-    LineField {
+    DrawnBox {
+        visible: root.drawn
+        board: root.board
+        Layout.fillWidth: true
+    }
+    SecretField {
         id: secret
 
+        visible: !root.drawn
         label: root.recovering ? qsTr("A new passphrase") : qsTr("Passphrase")
-        secret: true
+        judged: root.setting
         problem: root.board.problem
         onAccepted: if (!root.board.fresh && !root.recovering) root.board.unlock(secret.field.text)
         Layout.fillWidth: true
@@ -68,12 +85,19 @@ PageBody {
     LineField {
         id: again
 
-        visible: root.board.fresh || root.recovering
+        visible: root.setting && !root.drawn && !secret.shown
         label: qsTr("The same once more")
         secret: true
         problem: root.board.repeatProblem
         onAccepted: root.recovering ? root.board.recover(code.field.text, secret.field.text, again.field.text)
                                     : root.board.create(secret.field.text, again.field.text)
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.board.fresh && !root.drawn
+        text: qsTr("Draw one for me")
+        hint: qsTr("Letters and digits by chance, for you to keep on paper")
+        onClicked: root.board.draw()
         Layout.fillWidth: true
     }
     ActButton {

@@ -36,9 +36,22 @@ PageBody {
         text: qsTr("All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.")
         Layout.fillWidth: true
     }
+    SecretField {
+        id: proof
+
+        label: qsTr("Your passphrase, to save it all")
+        problem: root.board.takeProblem
+        Layout.fillWidth: true
+    }
     ActButton {
         text: qsTr("Save my data to a folder")
-        onClicked: place.open()
+        enabled: proof.field.text.length > 0
+        onClicked: {
+            const hers = root.board.allowTaking(proof.field.text);
+            proof.field.clear();
+            if (hers)
+                place.open();
+        }
         Layout.fillWidth: true
     }
     Words {
@@ -79,18 +92,27 @@ PageBody {
         Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
     }
+    SecretField {
+        id: last
+
+        visible: root.board.confirming
+        label: qsTr("Your passphrase, to delete it all")
+        problem: root.board.eraseProblem
+        Layout.fillWidth: true
+    }
     ActButton {
         visible: root.board.confirming
         primary: true
         text: qsTr("Keep it")
-        onClicked: root.board.keepAll()
+        onClicked: { last.field.clear(); root.board.keepAll(); }
         Layout.fillWidth: true
     }
     ActButton {
         visible: root.board.confirming
         tone: Theme.callNow
         text: qsTr("Delete it now. There is no way back.")
-        onClicked: root.board.deleteAll()
+        enabled: last.field.text.length > 0
+        onClicked: root.board.deleteAll(last.field.text)
         Layout.fillWidth: true
     }
 }

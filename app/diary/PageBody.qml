@@ -2,7 +2,9 @@
 // would leave the body too little room stands at its end instead, unless it has to stay in sight.
 //
 // In   children as the body; foot (buttons under it); title (shown here when it is set);
-//      footStays (the foot is in sight whatever the body says); topOn (back to the top as it changes)
+//      footStays (the foot is in sight whatever the body says); topOn (back to the top as it changes);
+//      titleFolded (a title that has no room above gives its room to the body)
+// Out  viewHeight (what of the body can be in sight at once)
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -17,6 +19,8 @@ FocusScope {
     property string title
     property bool footStays: false
     property string topOn
+    property bool titleFolded: false
+    readonly property real viewHeight: area.height
     readonly property real bodyWidth: Math.min(root.width - 2 * Theme.gap, 560)
     readonly property bool footFlows: !root.footStays && feet.implicitHeight > root.height * 0.35
     readonly property real footHeight: feet.implicitHeight > 0 ? feet.implicitHeight + Theme.gap : 0
@@ -42,7 +46,7 @@ FocusScope {
             x: column.x
             y: Theme.gapHair
             width: column.width
-            visible: root.title.length > 0
+            visible: root.title.length > 0 && !root.titleFolded
             text: root.title
             level: 2
         }

@@ -1,4 +1,4 @@
-// A warning takes the whole page: what to do, whom to call, and then why. The first number to call stays in sight;
+// A warning takes the whole page: what to do, whom to call, then what it can mean, and why. The first number to call stays in sight;
 // who has read it all finds the way on at the end.
 import QtQuick
 import QtQuick.Layouts
@@ -58,6 +58,15 @@ PageBody {
         board: root.board
         tone: root.tone
         from: 1
+        Layout.fillWidth: true
+    }
+    Heading {
+        text: qsTr("What this can mean")
+        level: 2
+        Layout.fillWidth: true
+    }
+    Words {
+        text: root.board.meaning
         Layout.fillWidth: true
     }
     Heading {

@@ -1,6 +1,5 @@
 // The diary used from end to end on its real pages: with a finger, with a keyboard, and with a screen
 // reader.
-#include "app/face/face_chart.h"
 #include "tests/screens/complaints.h"
 #include "tests/screens/demo_patient.h"
 #include "tests/screens/hands.h"
@@ -123,6 +122,71 @@ TEST_CASE("a patient makes a diary and joins by a typed code, with each kind of 
     program->joining()->poll();
 
     CHECK(program->page() == Page::today);
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("a patient reads what she types, once and in sight, with each kind of hands", "[diary][flows][lock]")
+{
+    const int kind = GENERATE(0, 1, 3);
+    CAPTURE(kind);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    open(*program);
+    auto& window = *program->window();
+    const auto act = hands(kind, window);
+    constexpr int normal = 0;  // TextInput.Normal
+    const auto echo = [&](const char* name) {
+        const auto* field = screens::named(window, QString::fromLatin1(name));
+        return field != nullptr ? field->property("echoMode").toInt() : -1;
+    };
+
+    REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
+    CHECK(echo("Passphrase") != normal);
+    REQUIRE(act.use(QStringLiteral("Show what I type")));
+    CHECK(echo("Passphrase") == normal);
+    CHECK(screens::named(window, QStringLiteral("The same once more")) == nullptr);
+    // The page is left: out of sight again, and to be typed twice.
+    program->openCall();
+    screens::settle(window);
+    program->back();
+    screens::settle(window);
+    CHECK(echo("Passphrase") != normal);
+    CHECK(echo("The same once more") != normal);
+
+    REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
+    REQUIRE(act.use(QStringLiteral("Show what I type")));
+    REQUIRE(act.use(QStringLiteral("Make my diary")));
+    CHECK(program->page() == Page::join);
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("a patient has her passphrase drawn, with each kind of hands", "[diary][flows][lock]")
+{
+    const int kind = GENERATE(0, 1, 3);
+    CAPTURE(kind);
+    screens::Ear ear;
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    open(*program);
+    auto& window = *program->window();
+    const auto act = hands(kind, window);
+    const auto inSight = [&] {
+        for (const auto* item : screens::visibleItems(window))
+            if (item->inherits("QQuickText") && item->property("text").toString() == program->locking()->drawn())
+                return true;
+        return false;
+    };
+
+    REQUIRE(act.use(QStringLiteral("Draw one for me")));
+    CHECK(inSight());
+    CHECK(screens::named(window, QStringLiteral("Passphrase")) == nullptr);
+    REQUIRE(act.use(QStringLiteral("Show it")));
+    CHECK_FALSE(inSight());
+    REQUIRE(act.use(QStringLiteral("Draw another one")));
+    CHECK(inSight());
+    REQUIRE(act.use(QStringLiteral("It is on paper. Make my diary")));
+    CHECK(program->page() == Page::join);
     CHECK(ear.take() == "");
 }
 
@@ -300,45 +364,4 @@ TEST_CASE("a program that ends takes its charts with it, while they still have a
 
     CHECK(qApp->findChildren<QQuickItem*>(QString(), Qt::FindDirectChildrenOnly).isEmpty());
     CHECK(ear.take() == "");
-}
-
-namespace {
-
-/// The drawn faces in sight, as tinted side to where it begins, in px of the window.
-QMap<int, double> facesIn(const QQuickItem& item)
-{
-    QMap<int, double> faces;
-    for (const auto* child : item.childItems()) {
-        if (!child->isVisible())
-            continue;
-        if (const auto* face = qobject_cast<const face::FaceChart*>(child))
-            faces.insert(face->tintedSide(), face->mapToScene(QPointF()).x());
-        faces.insert(facesIn(*child));
-    }
-    return faces;
-}
-
-}  // namespace
-
-TEST_CASE("each side of a question shows its half of a drawn face where there is room", "[diary][flows][face]")
-{
-    DemoPatient patient;
-    const auto language = GENERATE("en", "ar");
-    CAPTURE(language);
-    auto program = patient.joined(QString::fromLatin1(language));
-    open(*program);
-    program->openEntry();
-    screens::settle(*program->window());
-
-    const auto faces = facesIn(*program->window()->contentItem());
-    REQUIRE(faces.size() == 2);
-    REQUIRE(faces.contains(static_cast<int>(Side::left)));
-    REQUIRE(faces.contains(static_cast<int>(Side::right)));
-    // As a face is seen from in front, in every language.
-    CHECK(faces[static_cast<int>(Side::right)] < faces[static_cast<int>(Side::left)]);
-
-    program->settings()->setTextSize(2);
-    program->window()->resize(320, 640);
-    screens::settle(*program->window());
-    CHECK(facesIn(*program->window()->contentItem()).isEmpty());
 }

@@ -25,8 +25,12 @@ inline QList<DiaryPage> doorPages()
         {QStringLiteral("lock_unequal"), [passphrase](auto& program, auto&) {
              program.locking()->create(passphrase, QStringLiteral("three calm swans"));
          }},
+        {QStringLiteral("lock_drawn"), [](auto& program, auto&) { program.locking()->draw(); }},
         {QStringLiteral("call_before_joining"), [](auto& program, auto&) { program.openCall(); }},
-        {QStringLiteral("join"), [passphrase](auto& program, auto&) { program.locking()->create(passphrase, passphrase); }},
+        {QStringLiteral("join"), [passphrase](auto& program, auto&) {
+             program.locking()->chooseOwn();
+             program.locking()->create(passphrase, passphrase);
+         }},
         {QStringLiteral("join_malformed"), [hub](auto& program, auto&) {
              program.joining()->useText(QStringLiteral("ABCD"), hub);
          }},
@@ -99,9 +103,12 @@ inline QList<DiaryPage> coursePages()
          }},
         {QStringLiteral("keys_code"), [passphrase](auto& program, auto&) { program.keys()->makeCode(passphrase); }},
         {QStringLiteral("mine"), [](auto& program, auto&) { program.openMine(); }},
-        {QStringLiteral("mine_confirming"), [](auto& program, auto&) {
+        {QStringLiteral("mine_wrong"), [](auto& program, auto&) { program.mine()->allowTaking(QStringLiteral("a guess")); }},
+        {QStringLiteral("mine_confirming"), [passphrase](auto& program, auto&) {
+             program.mine()->allowTaking(passphrase);
              program.mine()->takeAlong(QUrl::fromLocalFile(QStringLiteral("/proc/none")));
              program.mine()->askDelete();
+             program.mine()->deleteAll({});
          }},
         {QStringLiteral("notices"), [](auto& program, auto&) { program.openNotices(); }},
         {QStringLiteral("licence"), [](auto& program, auto&) {

@@ -1,4 +1,5 @@
 // What has to be in sight, and what must not be in reach before it was: the first number to call, and the no to all signs.
+#include "app/face/face_chart.h"
 #include "tests/screens/demo_patient.h"
 #include "tests/screens/hands.h"
 #include "tests/screens/screen_check.h"
@@ -7,7 +8,11 @@
 #include <catch2/generators/catch_generators.hpp>
 
 #include <QCoreApplication>
+#include <QLocale>
+#include <QMap>
 #include <QTest>
+
+#include <algorithm>
 
 using namespace ebbline;
 using diaryapp::EntryBoard;
@@ -72,6 +77,14 @@ TEST_CASE("the first number to call is in sight with every warning, and its read
         const auto* call = buttonSaying(shown.window(), number.replace(QLatin1Char(' '), QChar(0xa0)));
         REQUIRE(call != nullptr);
         CHECK(QRectF(QPointF(), size).contains(boxOf(*call)));
+        // What to do comes first, then what it can mean, then why.
+        QMap<QString, double> begins;
+        for (const auto* item : screens::visibleItems(shown.window()))
+            if (item->inherits("QQuickText"))
+                begins.insert(item->property("text").toString(), boxOf(*item).top());
+        REQUIRE(begins.contains(board.meaning()));
+        CHECK(begins.value(board.doNow()) < begins.value(board.meaning()));
+        CHECK(begins.value(board.meaning()) < begins.value(board.reason()));
         const auto* read = buttonSaying(shown.window(), QCoreApplication::translate("WarningPage", "I have read this"));
         REQUIRE(read != nullptr);
         for (const auto* item : screens::visibleItems(shown.window()))
@@ -98,6 +111,94 @@ TEST_CASE("behind a lock the first number to call is in sight as long as nobody 
     const auto* call = buttonSaying(shown.window(), number.replace(QLatin1Char(' '), QChar(0xa0)));
     REQUIRE(call != nullptr);
     CHECK(QRectF(QPointF(), size).contains(boxOf(*call)));
+}
+
+namespace {
+
+/// The eleven marks of one side of the question in sight, 0 first, as boxes of the window. \returns fewer where some are missing.
+QList<QRectF> marksOf(QQuickWindow& window, const EntryBoard& board, const diaryapp::SideAnswer& side)
+{
+    QList<QRectF> boxes;
+    for (int points = 0; points <= 10; ++points)
+        if (const auto* mark = screens::named(window, QCoreApplication::translate("GaugeMark", "%1: %2 of 10")
+                                                          .arg(board.question() + QLatin1Char(' ') + side.name, QLocale().toString(points))))
+            boxes << boxOf(*mark);
+    return boxes;
+}
+
+/// What of the window shows the page: below its top line, above its foot.
+QRectF roomOf(QQuickWindow& window)
+{
+    for (const auto* item : screens::visibleItems(window))
+        if (item->inherits("QQuickFlickable"))
+            return boxOf(*item);
+    return {};
+}
+
+}  // namespace
+
+TEST_CASE("0 is answered as easily as 7: on the smallest phone no number of a question is out of sight", "[diary][screens][entry]")
+{
+    const auto* language = GENERATE("en", "de", "es", "fr", "pt_BR", "ar", "tr", "zh_CN");
+    const auto size = GENERATE(QSize(320, 568), QSize(360, 780), QSize(390, 844));
+    const int textSize = GENERATE(0, 2);
+    CAPTURE(language, size.width(), textSize);
+    Shown shown(QString::fromLatin1(language), size, textSize);
+    shown.patient.goTo(0, 15);
+    DemoPatient::tell(*shown.program, 4);  // so that last time's answers take their room
+    shown.patient.goTo(1, 12);
+    shown.program->openEntry();
+    auto& board = *shown.program->entry();
+    int questions = 0;
+    for (; board.step() == EntryBoard::Step::Score; board.next(), ++questions) {
+        screens::settle(shown.window());
+        const QRectF room = roomOf(shown.window()).adjusted(-0.5, -0.5, 0.5, 0.5);
+        CAPTURE(board.question().toStdString(), room.top(), room.bottom());
+        bool first = true;
+        for (const auto& side : board.sides()) {
+            const auto boxes = marksOf(shown.window(), board, side);
+            REQUIRE(boxes.size() == 11);
+            double top = boxes.first().top();
+            double bottom = boxes.first().bottom();
+            for (const QRectF& box : boxes) {
+                CHECK(box.width() >= 48);
+                CHECK(box.height() >= 48);
+                top = std::min(top, box.top());
+                bottom = std::max(bottom, box.bottom());
+            }
+            CAPTURE(side.name.toStdString(), top, bottom);
+            // Without scrolling at the usual size; with the largest text at least all of the first side, and each side in one view.
+            if (textSize == 0 || first)
+                CHECK((top >= room.top() && bottom <= room.bottom()));
+            CHECK(bottom - top <= room.height());
+            first = false;
+        }
+    }
+    CHECK(questions == 5);
+}
+
+TEST_CASE("an ordinary entry, all questions on both sides and no sign, takes 18 touches from the day back to the day", "[diary][screens][entry]")
+{
+    Shown shown(QStringLiteral("en"), QSize(390, 844), 0);
+    int touches = 0;
+    const auto touch = [&](const QString& name) {
+        CAPTURE(name.toStdString());
+        REQUIRE(screens::touch(shown.window(), name));
+        ++touches;
+    };
+    touch(QStringLiteral("Write down how it is"));
+    auto& board = *shown.program->entry();
+    while (board.step() == EntryBoard::Step::Score) {
+        const auto sides = board.sides();
+        for (const auto& side : sides)
+            touch(QStringLiteral("%1 %2: 3 of 10").arg(board.question(), side.name));
+        touch(board.nextWord());
+    }
+    touch(board.signsWord());
+    touch(QStringLiteral("Save"));
+    CHECK(shown.program->page() == Page::today);
+    CHECK(shown.program->home().diary().history().front().history.current().scores.size() == 10);
+    CHECK(touches == 18);
 }
 
 TEST_CASE("no can be said to the signs only where the last of them is in sight", "[diary][screens][entry][safety]")
@@ -171,4 +272,44 @@ TEST_CASE("advice that can wait stands on the day's page and with its entry, at 
     REQUIRE(screens::press(shown.window(), QCoreApplication::translate("EntryCard", "What to do")));
     screens::settle(shown.window());
     CHECK(saysIn(doNow));
+}
+
+namespace {
+
+/// The drawn faces in sight, as tinted side to where it begins, in px of the window.
+QMap<int, double> facesIn(const QQuickItem& item)
+{
+    QMap<int, double> faces;
+    for (const auto* child : item.childItems()) {
+        if (!child->isVisible())
+            continue;
+        if (const auto* face = qobject_cast<const face::FaceChart*>(child))
+            faces.insert(face->tintedSide(), face->mapToScene(QPointF()).x());
+        faces.insert(facesIn(*child));
+    }
+    return faces;
+}
+
+}  // namespace
+
+TEST_CASE("each side of a question shows its half of a drawn face where there is room", "[diary][flows][face]")
+{
+    const auto* language = GENERATE("en", "ar");
+    CAPTURE(language);
+    Shown shown(QString::fromLatin1(language), QSize(360, 780), 0);
+    auto& program = shown.program;
+    program->openEntry();
+    screens::settle(*program->window());
+
+    const auto faces = facesIn(*program->window()->contentItem());
+    REQUIRE(faces.size() == 2);
+    REQUIRE(faces.contains(static_cast<int>(recovery::Side::left)));
+    REQUIRE(faces.contains(static_cast<int>(recovery::Side::right)));
+    // As a face is seen from in front, in every language.
+    CHECK(faces[static_cast<int>(recovery::Side::right)] < faces[static_cast<int>(recovery::Side::left)]);
+
+    program->settings()->setTextSize(2);
+    program->window()->resize(320, 640);
+    screens::settle(*program->window());
+    CHECK(facesIn(*program->window()->contentItem()).isEmpty());
 }

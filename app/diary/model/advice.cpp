@@ -32,7 +32,7 @@ QString titleFor(recovery::Urgency urgency)
 QString generalAdvice(recovery::Urgency urgency)
 {
     switch (urgency) {
-    case recovery::Urgency::emergency: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not wait and do not drive yourself. Then tell your clinic."));
+    case recovery::Urgency::emergency: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Do not wait and do not drive yourself. If nobody answers, call again, and ask someone near you for help. Then tell your clinic."));
     case recovery::Urgency::callNow: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "Call, do not write. If nobody answers, call the second number. If nobody answers within 30 minutes, go to urgent care."));
     case recovery::Urgency::nextWorkingDay: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once."));
     case recovery::Urgency::atReview: return said(QT_TRANSLATE_NOOP("DiaryAdvice", "It is in your entry. If it gets worse, call."));

@@ -1,5 +1,7 @@
 #include "app/diary/model/home.h"
 
+#include "core/vault/drawn_passphrase.h"
+
 namespace ebbline::diaryapp {
 
 namespace {
@@ -8,6 +10,22 @@ bytes::View viewOf(const std::optional<crypto::Secret>& secret)
 {
     return secret ? secret->view() : bytes::View();
 }
+
+/// What was typed; in the form in which it was drawn, if the diary drew it. Wiped when it goes.
+class Typed {
+public:
+    explicit Typed(bytes::View words)
+        : m_text(vault::passphraseAsDrawn({reinterpret_cast<const char*>(words.data()), words.size()}))
+    {
+    }
+    ~Typed() { crypto::wipe({reinterpret_cast<std::uint8_t*>(m_text.data()), m_text.size()}); }
+    Typed(const Typed&) = delete;
+    Typed& operator=(const Typed&) = delete;
+    bytes::View view() const { return bytes::viewOf(m_text); }
+
+private:
+    std::string m_text;
+};
 
 }  // namespace
 
@@ -47,7 +65,7 @@ Done Home::create(bytes::View passphrase)
     // A key store may outlive the files of a program that was removed.
     if (m_secrets != nullptr && !exists())
         (void)m_secrets->forget();
-    auto diary = patient::Diary::create(m_folder, passphrase, cost(), m_clock, m_zone);
+    auto diary = patient::Diary::create(m_folder, Typed(passphrase).view(), cost(), m_clock, m_zone);
     if (!diary)
         return fail(diary.error());
     m_diary.emplace(std::move(*diary));
@@ -57,11 +75,12 @@ Done Home::create(bytes::View passphrase)
 
 Done Home::unlock(bytes::View passphrase)
 {
+    const Typed typed(passphrase);
     const auto secret = deviceSecret();
-    auto diary = patient::Diary::unlock(m_folder, vault::Offered::passphrase(passphrase, viewOf(secret)), m_clock, m_zone);
+    auto diary = patient::Diary::unlock(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), m_clock, m_zone);
     if (!diary)
         return fail(diary.error());
-    bindToDevice(passphrase);
+    bindToDevice(typed.view());
     m_diary.emplace(std::move(*diary));
     Q_EMIT openChanged();
     return {};
@@ -76,14 +95,23 @@ void Home::lock()
 
 Done Home::changePassphrase(bytes::View old, bytes::View fresh)
 {
+    const Typed typed(old);
     const auto secret = deviceSecret();
-    return vault::changePassphrase(m_folder, vault::Offered::passphrase(old, viewOf(secret)), fresh, cost(), m_clock.readings(),
-                                   viewOf(secret));
+    return vault::changePassphrase(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), Typed(fresh).view(), cost(),
+                                   m_clock.readings(), viewOf(secret));
+}
+
+Done Home::prove(bytes::View passphrase) const
+{
+    const Typed typed(passphrase);
+    const auto secret = deviceSecret();
+    const auto dataKey = vault::openDataKey(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), m_clock.readings());
+    return dataKey ? Done{} : Done(fail(dataKey.error()));
 }
 
 Done Home::recover(const vault::RecoveryCode& code, bytes::View fresh)
 {
-    if (const Done changed = vault::changePassphrase(m_folder, vault::Offered::recoveryCode(code), fresh, cost(), m_clock.readings());
+    if (const Done changed = vault::changePassphrase(m_folder, vault::Offered::recoveryCode(code), Typed(fresh).view(), cost(), m_clock.readings());
         !changed)
         return changed;
     return unlock(fresh);
@@ -91,8 +119,9 @@ Done Home::recover(const vault::RecoveryCode& code, bytes::View fresh)
 
 Result<vault::RecoveryCode> Home::renewRecoveryCode(bytes::View passphrase)
 {
+    const Typed typed(passphrase);
     const auto secret = deviceSecret();
-    return vault::renewRecoveryCode(m_folder, vault::Offered::passphrase(passphrase, viewOf(secret)), cost(), m_clock.readings());
+    return vault::renewRecoveryCode(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), cost(), m_clock.readings());
 }
 
 Done Home::erase()

@@ -18,6 +18,7 @@ namespace ebbline::diaryapp {
 /// Makes a courier to a hub: base address and pinned key.
 using CourierMaker = std::function<std::unique_ptr<sync::Courier>(const std::string&, const bytes::Array<32>&)>;
 
+/// Passphrases come as they were typed; one that the diary drew is understood in every form (vault::passphraseAsDrawn).
 class Home : public QObject {
     Q_OBJECT
 
@@ -35,6 +36,9 @@ public:
     Done unlock(bytes::View passphrase);
     void lock();
 
+    /// Whether this is her passphrase, asked once more at a grave step; opens nothing.
+    /// \returns as vault::openDataKey(); a wrong one counts as an attempt.
+    Done prove(bytes::View passphrase) const;
     /// As vault::changePassphrase().
     Done changePassphrase(bytes::View old, bytes::View fresh);
     /// Sets a new passphrase by the recovery code, not bound to the device any more, and opens the diary.

@@ -3,6 +3,7 @@
 #include "app/controls/typed_secret.h"
 #include "app/diary/model/keys_board.h"
 #include "app/diary/model/words.h"
+#include "core/vault/drawn_passphrase.h"
 
 namespace ebbline::diaryapp {
 
@@ -10,8 +11,20 @@ LockBoard::LockBoard(Home& home, QObject* parent) : QObject(parent), m_home(home
 {
     connect(&home, &Home::openChanged, this, [this] {
         m_recovering = false;
+        forgetDrawn();
         say({});
     });
+}
+
+LockBoard::~LockBoard()
+{
+    forgetDrawn();
+}
+
+void LockBoard::forgetDrawn()
+{
+    m_drawn.fill(QChar(0));
+    m_drawn.clear();
 }
 
 void LockBoard::say(const QString& problem, const QString& repeat)
@@ -29,6 +42,31 @@ void LockBoard::create(const QString& passphrase, const QString& again)
     if (passphrase != again)
         return say({}, tr("These two are not the same."));
     if (const Done made = m_home.create(TypedSecret(passphrase).view()); !made)
+        say(errorText(made.error()));
+}
+
+void LockBoard::draw()
+{
+    if (!isFresh())
+        return;
+    forgetDrawn();
+    std::string text = vault::drawPassphrase();
+    m_drawn = QString::fromStdString(text);
+    crypto::wipe({reinterpret_cast<std::uint8_t*>(text.data()), text.size()});
+    say({});
+}
+
+void LockBoard::chooseOwn()
+{
+    forgetDrawn();
+    say({});
+}
+
+void LockBoard::createDrawn()
+{
+    if (m_drawn.isEmpty())
+        return;
+    if (const Done made = m_home.create(TypedSecret(m_drawn).view()); !made)
         say(errorText(made.error()));
 }
 

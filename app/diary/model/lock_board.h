@@ -18,11 +18,13 @@ class LockBoard : public QObject {
     Q_PROPERTY(bool codeOffered READ isCodeOffered NOTIFY changed FINAL)   ///< there is a recovery code
     Q_PROPERTY(bool recovering READ isRecovering NOTIFY changed FINAL)     ///< by the recovery code
     Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
+    Q_PROPERTY(QString drawn READ drawn NOTIFY changed FINAL)  ///< a passphrase drawn for her, to write on paper; empty: none
 
 public:
     static constexpr int shortest = 15;  ///< characters; a short secret can be searched for offline
 
     explicit LockBoard(Home& home, QObject* parent = nullptr);
+    ~LockBoard() override;
 
     bool isFresh() const { return !m_home.exists(); }
     QString problem() const { return m_problem; }
@@ -30,9 +32,16 @@ public:
     bool isCodeOffered() const { return m_home.exists() && m_home.hasRecoveryCode(); }
     bool isRecovering() const { return m_recovering; }
     QString codeProblem() const { return m_codeProblem; }
+    QString drawn() const { return m_drawn; }
 
     /// Makes the diary if both are the same and long enough.
     Q_INVOKABLE void create(const QString& passphrase, const QString& again);
+    /// Draws a passphrase (vault::drawPassphrase()), another one each time.
+    Q_INVOKABLE void draw();
+    /// She chooses her own after all.
+    Q_INVOKABLE void chooseOwn();
+    /// Makes the diary with the drawn passphrase, which is on her paper now and is not shown again. \pre one is drawn
+    Q_INVOKABLE void createDrawn();
     Q_INVOKABLE void unlock(const QString& passphrase);
     /// The passphrase is lost: goes on with the recovery code, or back.
     Q_INVOKABLE void useCode(bool code);
@@ -44,7 +53,9 @@ Q_SIGNALS:
 
 private:
     void say(const QString& problem, const QString& repeat = {});
+    void forgetDrawn();
     Home& m_home;
+    QString m_drawn;
     QString m_problem;
     QString m_repeatProblem;
     QString m_codeProblem;

@@ -1,10 +1,14 @@
 #include "app/diary/model/mine_board.h"
 
+#include "app/controls/typed_secret.h"
 #include "app/diary/model/words.h"
+#include "core/sync/link_sync.h"
 
 #include <QCoreApplication>
 #include <QDir>
 #include <QSaveFile>
+
+#include <utility>
 
 namespace ebbline::diaryapp {
 
@@ -29,8 +33,39 @@ void MineBoard::clear()
 {
     m_outcome.clear();
     m_problem.clear();
+    m_takeProblem.clear();
+    m_eraseProblem.clear();
+    m_allowedAt.reset();
     m_confirming = false;
     Q_EMIT changed();
+}
+
+QString MineBoard::faultOf(const QString& passphrase) const
+{
+    // Nothing typed is no attempt.
+    if (passphrase.isEmpty())
+        return tr("Type your passphrase first.");
+    const Done proved = m_home.prove(TypedSecret(passphrase).view());
+    if (proved)
+        return {};
+    switch (proved.error().reason) {
+    case Reason::wrongKey: return tr("That is not your passphrase. Nothing was saved or deleted.");
+    case Reason::refused: return tr("This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.");
+    default: return errorText(proved.error());
+    }
+}
+
+bool MineBoard::allowTaking(const QString& passphrase)
+{
+    m_outcome.clear();
+    m_allowedAt.reset();
+    if (!m_home.isOpen())
+        return false;
+    m_takeProblem = faultOf(passphrase);
+    if (m_takeProblem.isEmpty())
+        m_allowedAt = m_home.clock().now();
+    Q_EMIT changed();
+    return m_allowedAt.has_value();
 }
 
 QString MineBoard::loss() const
@@ -49,7 +84,10 @@ QString MineBoard::loss() const
 void MineBoard::takeAlong(const QUrl& folder)
 {
     m_outcome.clear();
-    if (m_home.isOpen() && m_home.diary().joined()) {
+    const auto allowed = std::exchange(m_allowedAt, {});
+    const bool may = allowed && !sync::isOver(*allowed, stepHolds, m_home.clock().now());
+    m_takeProblem = may ? QString() : tr("Type your passphrase once more.");
+    if (may && m_home.isOpen() && m_home.diary().joined()) {
         const clock::Moment now = m_home.now();
         const std::chrono::year_month_day date{now.day()};
         const QString name = QStringLiteral("diary-%1-%2-%3")
@@ -85,13 +123,17 @@ void MineBoard::askDelete()
 void MineBoard::keepAll()
 {
     m_confirming = false;
+    m_eraseProblem.clear();
     Q_EMIT changed();
 }
 
-void MineBoard::deleteAll()
+void MineBoard::deleteAll(const QString& passphrase)
 {
     if (!m_confirming)
         return;
+    m_eraseProblem = faultOf(passphrase);
+    if (!m_eraseProblem.isEmpty())
+        return Q_EMIT changed();
     if (const Done erased = m_home.erase(); !erased) {
         m_problem = errorText(erased.error());
         Q_EMIT changed();

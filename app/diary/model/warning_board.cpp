@@ -88,6 +88,20 @@ QString WarningBoard::doNow() const
     return lines.join(QLatin1Char('\n'));
 }
 
+QString WarningBoard::meaning() const
+{
+    if (!isLoud())
+        return {};
+    const recovery::Urgency most = m_findings.front().urgency;
+    if (m_keptOverLock)
+        return unnamedMeaning(most);
+    QStringList lines;
+    for (const triage::Finding& finding : m_findings)
+        if (const QString line = meaningOf(finding); finding.urgency == most && !line.isEmpty() && !lines.contains(line))
+            lines << line;
+    return lines.isEmpty() ? unnamedMeaning(most) : lines.join(QLatin1Char('\n'));
+}
+
 QString WarningBoard::reason() const
 {
     if (m_keptOverLock)

@@ -34,6 +34,7 @@ class WarningBoard : public QObject {
     Q_PROPERTY(bool loud READ isLoud NOTIFY changed FINAL)  ///< emergency or call now: takes the whole page
     Q_PROPERTY(QString title READ title NOTIFY changed FINAL)
     Q_PROPERTY(QString doNow READ doNow NOTIFY changed FINAL)
+    Q_PROPERTY(QString meaning READ meaning NOTIFY changed FINAL)  ///< what it can mean; over a lock without what was found
     Q_PROPERTY(QString reason READ reason NOTIFY changed FINAL)
     Q_PROPERTY(QString sentState READ sentState NOTIFY changed FINAL)
     Q_PROPERTY(QString unsaved READ unsaved NOTIFY changed FINAL)    ///< that it is not saved, and why; else empty
@@ -64,6 +65,7 @@ public:
     bool isLoud() const;
     QString title() const;
     QString doNow() const;
+    QString meaning() const;
     QString reason() const;
     QString sentState() const;
     QString unsaved() const { return m_unsaved; }

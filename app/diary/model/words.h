@@ -37,6 +37,11 @@ Advice adviceFor(const std::vector<triage::Finding>& findings, bool fahrenheit =
 /// The same as lines to read: what to do, then why.
 QString adviceText(const std::vector<triage::Finding>& findings, bool fahrenheit);
 
+/// What a loud finding can mean, in plain words: beside what to do, never in its place. Of a rule that is never loud it is empty.
+QString meaningOf(const triage::Finding& finding);
+/// The same where nobody may read what was found: of how urgent it is alone.
+QString unnamedMeaning(recovery::Urgency urgency);
+
 /// What went wrong and what to do about it.
 QString errorText(const Error& error);
 

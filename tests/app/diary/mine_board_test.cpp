@@ -16,6 +16,8 @@ using Page = app::DiaryProgram::Page;
 
 namespace {
 
+const QString passphrase = QString::fromLatin1(DemoPatient::passphrase);
+
 QString textOf(const QString& path)
 {
     QFile file(path);
@@ -37,6 +39,7 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
     program->entry()->save();
     program->history()->writeNote(QStringLiteral("Is this usual?"));
     QTemporaryDir folder;
+    REQUIRE(program->mine()->allowTaking(passphrase));
     program->mine()->takeAlong(QUrl::fromLocalFile(folder.path()));
 
     const QDir made(folder.filePath(QStringLiteral("diary-2027-03-01")));
@@ -75,6 +78,7 @@ TEST_CASE("a place that cannot be written to is said, and nothing is claimed", "
 {
     DemoPatient patient;
     auto program = patient.joined(QStringLiteral("en"));
+    REQUIRE(program->mine()->allowTaking(passphrase));
     program->mine()->takeAlong(QUrl::fromLocalFile(QStringLiteral("/proc/nowhere")));
     CHECK(program->mine()->outcome() == QLatin1String("It could not be written there. Choose another place."));
 }
@@ -90,15 +94,15 @@ TEST_CASE("deleting says what would be lost, asks again, and leaves nothing that
     auto& mine = *program->mine();
     CHECK(mine.loss() == QLatin1String("1 entry is only on this phone and would be lost."));
 
-    mine.deleteAll();  // not asked yet
+    mine.deleteAll(passphrase);  // not asked yet
     CHECK(program->home().isOpen());
     mine.askDelete();
     mine.keepAll();
-    mine.deleteAll();
+    mine.deleteAll(passphrase);
     CHECK(program->home().isOpen());
 
     mine.askDelete();
-    mine.deleteAll();
+    mine.deleteAll(passphrase);
     CHECK_FALSE(program->home().isOpen());
     CHECK_FALSE(program->home().exists());
     CHECK(program->page() == Page::lock);
@@ -119,6 +123,79 @@ TEST_CASE("all that has arrived is said to be with the clinic before it is delet
     CHECK(program->mine()->loss() == QLatin1String("All your entries are on the clinic's computer too."));
 }
 
+TEST_CASE("all of a diary is taken along or deleted only by who knows its passphrase", "[diary][mine][security]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 4);
+    program->openMine();
+    auto& mine = *program->mine();
+    QTemporaryDir folder;
+    const auto url = QUrl::fromLocalFile(folder.path());
+    const auto taken = [&] { return !QDir(folder.path()).isEmpty(); };
+
+    mine.takeAlong(url);  // nobody was asked
+    CHECK_FALSE(taken());
+    CHECK(mine.takeProblem() == QLatin1String("Type your passphrase once more."));
+    CHECK_FALSE(mine.allowTaking({}));
+    CHECK(mine.takeProblem() == QLatin1String("Type your passphrase first."));
+    CHECK_FALSE(mine.allowTaking(QStringLiteral("three calm swans wade")));
+    CHECK(mine.takeProblem() == QLatin1String("That is not your passphrase. Nothing was saved or deleted."));
+    mine.takeAlong(url);
+    CHECK_FALSE(taken());
+
+    // It holds for one taking along, for two minutes, and not over a lock.
+    REQUIRE(mine.allowTaking(passphrase));
+    patient.clock().advance(diaryapp::MineBoard::stepHolds + std::chrono::seconds(1));
+    mine.takeAlong(url);
+    CHECK_FALSE(taken());
+    REQUIRE(mine.allowTaking(passphrase));
+    program->lock();
+    program->locking()->unlock(passphrase);
+    mine.takeAlong(url);
+    CHECK_FALSE(taken());
+    REQUIRE(mine.allowTaking(passphrase));
+    mine.takeAlong(url);
+    CHECK(taken());
+    REQUIRE(QDir(folder.path()).removeRecursively());
+    mine.takeAlong(url);
+    CHECK_FALSE(taken());
+
+    mine.askDelete();
+    mine.deleteAll({});
+    CHECK(mine.eraseProblem() == QLatin1String("Type your passphrase first."));
+    mine.deleteAll(QStringLiteral("three calm swans wade"));
+    CHECK(mine.eraseProblem() == QLatin1String("That is not your passphrase. Nothing was saved or deleted."));
+    CHECK(program->home().isOpen());
+    CHECK(program->home().exists());
+    CHECK(program->home().diary().history().size() == 1);
+}
+
+TEST_CASE("guesses at taking along or deleting count as guesses at the lock", "[diary][mine][security]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openMine();
+    auto& mine = *program->mine();
+    mine.askDelete();
+    for (int guess = 0; guess < 3; ++guess)
+        mine.allowTaking(QStringLiteral("a guess, number %1").arg(guess));
+    for (int guess = 0; guess < 10 && !mine.eraseProblem().startsWith(QLatin1String("Too many tries.")); ++guess)
+        mine.deleteAll(QStringLiteral("another guess, number %1").arg(guess));
+    REQUIRE(mine.eraseProblem().startsWith(QLatin1String("Too many tries. Please wait ")));
+
+    mine.deleteAll(passphrase);
+    CHECK(program->home().isOpen());
+    CHECK_FALSE(mine.allowTaking(passphrase));
+    program->lock();
+    program->locking()->unlock(passphrase);
+    CHECK_FALSE(program->home().isOpen());
+    patient.clock().advance(std::chrono::hours(24));
+    program->locking()->unlock(passphrase);
+    REQUIRE(program->home().isOpen());
+    CHECK(mine.allowTaking(passphrase));
+}
+
 TEST_CASE("files of others in the folder stay when the diary is deleted", "[diary][mine]")
 {
     DemoPatient patient;
@@ -130,7 +207,7 @@ TEST_CASE("files of others in the folder stay when the diary is deleted", "[diar
     file.write("not yours");
     file.close();
     program->mine()->askDelete();
-    program->mine()->deleteAll();
+    program->mine()->deleteAll(passphrase);
     CHECK(QFile::exists(foreign));
     CHECK(QDir(QString::fromStdString(patient.folder().string())).entryList(QDir::Files).size() == 1);
 }

@@ -345,6 +345,7 @@ TEST_CASE("photographs are taken along with the rest of the diary, and deleting 
     takesOne(*program);
     const auto jpeg = program->home().diary().photo(program->home().diary().photos().front().photo);
     QTemporaryDir folder;
+    REQUIRE(program->mine()->allowTaking(QString::fromLatin1(DemoPatient::passphrase)));
     program->mine()->takeAlong(QUrl::fromLocalFile(folder.path()));
     QFile file(folder.filePath(QStringLiteral("diary-2027-03-01/photo-001-day-0-front.jpg")));
     REQUIRE(file.open(QIODevice::ReadOnly));

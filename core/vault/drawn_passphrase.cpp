@@ -1,0 +1,82 @@
+#include "core/vault/drawn_passphrase.h"
+
+#include "core/bytes/text.h"
+#include "core/crypto/crypto.h"
+
+#include <optional>
+
+namespace ebbline::vault {
+
+namespace {
+
+constexpr std::string_view alphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";  // base32, RFC 4648 section 6
+constexpr std::size_t drawn = 15;
+constexpr std::size_t group = 4;
+
+/// A weighted sum modulo 31, as the ISBN-10 has one modulo 11 (ISO 2108:1972): with a prime above the highest weight
+/// it notices every wrong character and every two that changed places, but for A and 7 taken for each other.
+char checkOf(std::string_view letters)
+{
+    std::size_t sum = 0;
+    for (std::size_t i = 0; i < drawn; ++i)
+        sum += (i + 1) * alphabet.find(letters[i]);
+    return alphabet[sum % 31];
+}
+
+/// The sixteen letters of something that has the form of a drawn one. A passphrase of a person's own
+/// that has dashes or spaces elsewhere keeps them, and its case.
+std::optional<std::string> lettersOf(std::string_view typed)
+{
+    const auto blank = [](char c) { return c == ' ' || c == '\t' || c == '\r' || c == '\n'; };
+    while (!typed.empty() && blank(typed.front()))
+        typed.remove_prefix(1);
+    while (!typed.empty() && blank(typed.back()))
+        typed.remove_suffix(1);
+    std::size_t inGroup = 0;
+    for (const char c : typed) {
+        if (c == '-' || c == ' ') {
+            if (inGroup != group)
+                return std::nullopt;
+            inGroup = 0;
+        } else {
+            inGroup = inGroup == group ? 1 : inGroup + 1;
+        }
+    }
+    std::string letters = bytes::fromTyped(typed, drawn + 1);
+    for (char& c : letters)
+        if (c >= 'a' && c <= 'z')
+            c = static_cast<char>(c - 'a' + 'A');
+    if (letters.size() != drawn + 1 || letters.find_first_not_of(alphabet) != std::string::npos || letters.back() != checkOf(letters)) {
+        crypto::wipe({reinterpret_cast<std::uint8_t*>(letters.data()), letters.size()});
+        return std::nullopt;
+    }
+    return letters;
+}
+
+std::string grouped(std::string& letters)
+{
+    std::string text = bytes::inGroups(letters);
+    crypto::wipe({reinterpret_cast<std::uint8_t*>(letters.data()), letters.size()});
+    return text;
+}
+
+}  // namespace
+
+std::string drawPassphrase()
+{
+    bytes::Array<10> random{};
+    crypto::randomFill(random);
+    // Sixteen characters' worth of bits; fifteen of them are taken.
+    std::string letters = bytes::toBase32(random);
+    crypto::wipe(random);
+    letters[drawn] = checkOf(letters);
+    return grouped(letters);
+}
+
+std::string passphraseAsDrawn(std::string_view typed)
+{
+    auto letters = lettersOf(typed);
+    return letters ? grouped(*letters) : std::string(typed);
+}
+
+}  // namespace ebbline::vault

@@ -1,0 +1,104 @@
+// A lock chosen with a numb hand: to read what one types, to be told what is missing, or to have one drawn.
+#include "app/diary/model/secret_sight.h"
+#include "core/vault/drawn_passphrase.h"
+#include "tests/screens/demo_patient.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
+
+#include <QGuiApplication>
+
+using namespace ebbline;
+using diaryapp::SecretSight;
+using screens::DemoPatient;
+using Page = app::DiaryProgram::Page;
+
+TEST_CASE("what is typed goes out of sight when the program goes to the background", "[diary][lock][security]")
+{
+    const auto state = GENERATE(Qt::ApplicationInactive, Qt::ApplicationHidden, Qt::ApplicationSuspended);
+    SecretSight sight;
+    CHECK_FALSE(sight.isShown());
+    sight.setShown(true);
+    Q_EMIT qGuiApp->applicationStateChanged(Qt::ApplicationActive);
+    CHECK(sight.isShown());
+    Q_EMIT qGuiApp->applicationStateChanged(state);
+    CHECK_FALSE(sight.isShown());
+    Q_EMIT qGuiApp->applicationStateChanged(Qt::ApplicationActive);
+    CHECK_FALSE(sight.isShown());
+}
+
+TEST_CASE("a new passphrase is told in words what it still lacks", "[diary][lock]")
+{
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    SecretSight sight;
+    CHECK(sight.meter().startsWith(QLatin1String("Use at least 15 letters.")));
+    sight.weigh(QStringLiteral("three calm"));
+    CHECK(sight.meter() == QLatin1String("5 letters more."));
+    sight.weigh(QStringLiteral("three calm her"));
+    CHECK(sight.meter() == QLatin1String("1 letter more."));
+    sight.weigh(QStringLiteral("three calm hero"));
+    CHECK(sight.meter() == QLatin1String("Long enough."));
+    sight.weigh(QStringLiteral("121212121212121212"));
+    CHECK(sight.meter() == QLatin1String("Long enough. But a few letters, again and again, are easy to guess."));
+    sight.weigh({});
+    CHECK(sight.meter().startsWith(QLatin1String("Use at least 15 letters.")));
+}
+
+TEST_CASE("a diary that drew its passphrase opens with what is on the paper, as people type it", "[diary][lock]")
+{
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    auto& board = *program->locking();
+    CHECK(board.drawn().isEmpty());
+    board.createDrawn();  // none is drawn
+    CHECK_FALSE(program->home().isOpen());
+    board.draw();
+    const QString first = board.drawn();
+    board.draw();
+    const QString paper = board.drawn();
+    CHECK(first != paper);
+    CHECK(paper.size() == 19);
+
+    board.createDrawn();
+    REQUIRE(program->home().isOpen());
+    CHECK(program->page() == Page::join);
+    CHECK(board.drawn().isEmpty());  // not shown again
+
+    for (const QString& typed : {paper, paper.toLower(), QString(paper).remove(QLatin1Char('-')), QString(paper).replace(QLatin1Char('-'), QLatin1Char(' ')).toLower()}) {
+        CAPTURE(typed.toStdString());
+        program->lock();
+        board.unlock(typed);
+        REQUIRE(program->home().isOpen());
+        CHECK(program->home().prove(bytes::viewOf(typed.toStdString())));
+    }
+    program->lock();
+    board.unlock(first);
+    CHECK_FALSE(program->home().isOpen());
+    CHECK(board.problem() == QLatin1String("That passphrase does not open the diary. Try again."));
+    // Where there is a diary, none is drawn.
+    board.draw();
+    CHECK(board.drawn().isEmpty());
+}
+
+TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, and given up", "[diary][lock]")
+{
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    program->locking()->draw();
+    program->locking()->chooseOwn();
+    CHECK(program->locking()->drawn().isEmpty());
+    program->locking()->draw();
+    const QString paper = program->locking()->drawn();
+    program->locking()->createDrawn();
+    program->keys()->makeCode(paper.toLower());
+    CHECK_FALSE(program->keys()->code().isEmpty());
+    const QString own = QString::fromLatin1(DemoPatient::passphrase);
+    program->keys()->change(paper.toLower(), own, own);
+    CHECK(program->keys()->oldProblem().isEmpty());
+    program->lock();
+    program->locking()->unlock(paper);
+    CHECK_FALSE(program->home().isOpen());
+    program->locking()->unlock(own);
+    CHECK(program->home().isOpen());
+}
