@@ -80,7 +80,6 @@ const StreamReading& StreamWatch::feed(int day, int points)
     m_peak = std::max(m_peak, points);
 
     StreamReading& reading = m_reading;
-    reading.aWeekBefore.reset();
     advance();
     reading.day = day;
     reading.points = points;
@@ -102,17 +101,21 @@ const StreamReading& StreamWatch::feed(int day, int points)
     // Today counts at once: a stream may be looked at long after its last entry.
     if (day >= 1 && day <= lastEarlyDay)
         reading.early = (m_earlySum + m_today.z) / (m_earlyDays + 1);
-    reading.lastThreeZ = sumZ / (counted + 1);
+    reading.sumOfThreeZ = sumZ;
     reading.lastThreeSum = sumPoints;
-    reading.lastThree = static_cast<double>(sumPoints) / (counted + 1);
-    for (int back = 6; back <= 8 && !reading.aWeekBefore; ++back) {
-        if (day < back)
-            break;
+    reading.lastThreeDays = counted + 1;
+    return m_reading;
+}
+
+std::optional<int> StreamWatch::aWeekBefore() const
+{
+    const int day = m_reading.day;
+    for (int back = 6; back <= 8 && back <= day; ++back) {
         const Day& past = m_recent[static_cast<std::size_t>(day - back) % m_recent.size()];
         if (past.day == day - back)
-            reading.aWeekBefore = past.points;
+            return past.points;
     }
-    return m_reading;
+    return std::nullopt;
 }
 
 }  // namespace ebbline::triggers
