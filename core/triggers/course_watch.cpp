@@ -116,7 +116,7 @@ std::span<const Candidate> CourseWatch::take(const Observation& observation)
         auto& watched = m_streams[rowOf(stream.symptom)][columnOf(stream.side)];
         if (!watched)
             watched.emplace(stream.symptom, m_protocol.band);
-        watched->feed(m_day, highest.points);
+        watched->feed(m_day, highest.points, m_gains[rowOf(stream.symptom)]);
         judgeStream(stream, *watched);
         m_endedHigh = m_endedHigh
                       || ((stream.symptom == Symptom::pain || stream.symptom == Symptom::swelling)

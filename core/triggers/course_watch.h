@@ -70,6 +70,7 @@ private:
     int m_day = 0;
     bool m_endedHigh = false;
     Streams m_streams;
+    std::array<StreamGain, 7> m_gains;  ///< of each symptom
     std::array<std::array<Highest, 3>, 7> m_highest{};
     std::array<SideWatch, 7> m_sides;
     OneSideWatch m_bleeding;

@@ -35,11 +35,12 @@ void OneSideWatch::feed(double hours, const SideReadings& differences, const Sid
     begin(m_now);
     m_now.hours = hours;
     grow(m_now);
+    Gain ofDifferences, ofSums;
     for (std::size_t i = 0; i < sideSymptoms.size(); ++i) {
         if (differences[i])
-            read(m_now, i, *differences[i]);
+            read(m_now, i, *differences[i], ofDifferences);
         if (sums[i])
-            read(m_now, sideSymptoms.size() + i, *sums[i]);
+            read(m_now, sideSymptoms.size() + i, *sums[i], ofSums);
     }
 }
 
@@ -63,19 +64,24 @@ void OneSideWatch::grow(State& next) const
             m_signature.growHours > 0 ? std::min(next.hours - next.beginnings.hours[b], m_signature.growHours) / 24 : 1;
 }
 
-void OneSideWatch::read(State& next, std::size_t channel, double value) const
+void OneSideWatch::read(State& next, std::size_t channel, double value, Gain& known) const
 {
     const bool difference = channel < sideSymptoms.size();
     const bands::Movement& movement = difference ? m_movements.sides : m_movements.sums;
     Level& level = next.levels[channel];
     level.variance += movement.drift * std::max(0.0, next.hours - level.hours) / 24;
     level.hours = next.hours;
-    const double total = level.variance + movement.noise;
-    const double precision = 1 / std::sqrt(total);
+    if (level.variance != known.before) {
+        const double total = level.variance + movement.noise;
+        known.before = level.variance;
+        known.precision = 1 / std::sqrt(total);
+        known.gain = level.variance / total;
+        known.after = level.variance * (1 - known.gain);
+    }
+    const double precision = known.precision, gain = known.gain;
     const double gap = value - level.mean;
-    const double gain = level.variance / total;
     level.mean += gain * gap;
-    level.variance *= 1 - gain;
+    level.variance = known.after;
     const double surprise = std::clamp(gap * precision, -surpriseLimit, surpriseLimit);
     if (difference) {
         next.squares += std::min(mostSquare, surprise * surprise);
@@ -84,18 +90,23 @@ void OneSideWatch::read(State& next, std::size_t channel, double value) const
     const double weight = m_signature.weights[channel % sideSymptoms.size()];
     if (weight == 0)
         return;  // it shows nothing of what is looked for, and absorbs nothing
-    // Places where nothing has begun yet are reckoned as well, and never read.
+    // Places where nothing has begun yet are reckoned as well, and never read. Copies, so that the compiler sees that
+    // they do not overlap, and takes several at once.
     Beginnings& beginnings = next.beginnings;
-    Each& absorbed = beginnings.absorbed[channel];
-    Each& agreement = difference ? beginnings.apart : beginnings.together;
+    Each& kept = difference ? beginnings.apart : beginnings.together;
+    Each agreement = kept, strength = beginnings.strength, absorbed = beginnings.absorbed[channel];
+    const Each size = beginnings.size;
     const double share = difference ? 1 : sumShare;
     for (std::size_t b = 0; b < mostBeginnings; ++b) {
-        const double ahead = weight * beginnings.size[b] - absorbed[b];
+        const double ahead = weight * size[b] - absorbed[b];
         const double seen = ahead * precision;
         agreement[b] += share * seen * surprise;
-        beginnings.strength[b] += share * seen * seen;
+        strength[b] += share * seen * seen;
         absorbed[b] += gain * ahead;
     }
+    kept = agreement;
+    beginnings.strength = strength;
+    beginnings.absorbed[channel] = absorbed;
 }
 
 double OneSideWatch::ratio(std::size_t side) const

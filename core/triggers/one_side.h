@@ -68,7 +68,14 @@ private:
     };
 
     void begin(State& next) const;
-    void read(State& next, std::size_t channel, double value) const;
+    /// What a variance makes of a reading: the same for all symptoms that were read at the same moments.
+    struct Gain {
+        double before = -1;  ///< the level's variance
+        double precision = 0;
+        double gain = 0;
+        double after = 0;
+    };
+    void read(State& next, std::size_t channel, double value, Gain& gain) const;
     /// How large what began at each beginning would be by now.
     void grow(State& next) const;
 

@@ -35,6 +35,15 @@ struct StreamReading {
     double lastThree() const { return static_cast<double>(lastThreeSum) / lastThreeDays; }
 };
 
+/// What a variance of the level makes of a reading. Streams of a symptom that were read on the same days have the same:
+/// it is reckoned for the first of them.
+struct StreamGain {
+    double before = -1;  ///< the level's variance on the day
+    double root = 0;     ///< of the precision
+    double gain = 0;
+    double after = 0;
+};
+
 class StreamWatch {
 public:
     StreamWatch(recovery::Symptom symptom, const bands::Band& band);
@@ -43,7 +52,8 @@ public:
     void start(int points);
 
     /// Days never go backwards. Same day again: with the highest score so far.
-    const StreamReading& feed(int day, int points);
+    /// \param known  of this symptom and no other; the same for all its streams
+    const StreamReading& feed(int day, int points, StreamGain& known);
 
     bool wasFed() const { return m_reading.observedDays > 0; }
     const StreamReading& reading() const { return m_reading; }
@@ -63,7 +73,7 @@ private:
         double mean = 0;      ///< of the local level of z
         double variance = 0;
     };
-    void advance();
+    void advance(StreamGain& known);
     void readBeginning();
     void finishDay();
 
