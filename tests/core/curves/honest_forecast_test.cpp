@@ -198,6 +198,10 @@ TEST_CASE("on held-out courses a forecast is missed above and below no more ofte
                   << std::sqrt(tally.threeVariance) << ", by the band alone " << tally.threeByBand << "; distance of the transforms "
                   << distance(tally.transforms) << "\n";
         print(tally.bins);
+        // Over all patients a forecast says as much as the band. Bounds: our choice; what wanders on and never returns
+        // says two to four times as much.
+        CHECK(tally.threeExpected < 1.5 * tally.threeByBand + 2);
+        CHECK(tally.threeExpected > tally.threeByBand / 1.5 - 2);
         // How likely three or more is said to be errs to neither side.
         CHECK(std::abs(static_cast<double>(tally.threeOrMore) - tally.threeExpected) < 4 * std::sqrt(tally.threeVariance) + 1);
         // What is promised must not lie below what the exact interval of 99.9 % says of the misses.
