@@ -1,5 +1,6 @@
 #include "core/bands/band.h"
 
+#include "core/bands/centile.h"
 #include "core/statistics/distributions.h"
 
 #include <algorithm>
@@ -25,6 +26,8 @@ std::array<double, 11> middles(const Distribution& distribution)
     return middle;
 }
 
+}  // namespace
+
 int centileOf(const Distribution& distribution, double p)
 {
     double cumulative = 0;
@@ -36,8 +39,6 @@ int centileOf(const Distribution& distribution, double p)
     }
     return 10;
 }
-
-}  // namespace
 
 double evenScale(int points)
 {

@@ -1,13 +1,14 @@
 #include "core/curves/curve.h"
 
+#include "core/bands/centile.h"
 #include "core/curves/daily.h"
-#include "core/statistics/distributions.h"
 #include "core/statistics/least_squares.h"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdlib>
+#include <numeric>
 
 namespace ebbline::curves {
 
@@ -20,8 +21,7 @@ constexpr int fewestForAsymmetry = 3;
 constexpr int resolvedPoints = 1;
 constexpr int fewestPointsForIndex = 4;   // statistics of a ratio near zero say nothing
 
-std::vector<Smoothed> smoothedDays(const Daily& daily, const bands::Band& band, recovery::Symptom symptom,
-                                   statistics::LevelEstimate* last = nullptr)
+std::vector<Smoothed> smoothedDays(const Daily& daily, const bands::Band& band, recovery::Symptom symptom)
 {
     const std::vector<statistics::LevelEstimate> levels = levelsOf(daily, band, symptom);
     std::vector<Smoothed> curve;
@@ -36,25 +36,14 @@ std::vector<Smoothed> smoothedDays(const Daily& daily, const bands::Band& band, 
             band.pointsAt(symptom, day, std::array{level.mean - reach, level.mean, level.mean + reach});
         curve.push_back({day, middle, observed->day == day, low, high});
     }
-    if (last && !levels.empty())
-        *last = levels.back();  // the last smoothed level is the filtered one: nothing after it was seen
     return curve;
 }
 
-Forecast forecastFor(int day, const statistics::LevelEstimate& z, const bands::Band& band, recovery::Symptom symptom)
+Forecast forecastFor(int day, const Daily& daily, const bands::Band& band, recovery::Symptom symptom)
 {
-    const double spread = std::sqrt(z.variance);
-    const auto scoreAt = [&](double zScore) {
-        return band.centile(symptom, day, std::clamp(statistics::normalCdf(zScore), 1e-6, 1 - 1e-6));
-    };
-    Forecast forecast{day, scoreAt(z.mean - tail * spread), scoreAt(z.mean), scoreAt(z.mean + tail * spread), 0};
-    // A score of three or more: the level's z lies above the upper edge of score 2.
-    double upToTwo = 0;
-    for (std::size_t k = 0; k < 3; ++k)
-        upToTwo += band.at(symptom, day)[k];
-    const double edge = statistics::normalQuantile(std::clamp(upToTwo, 1e-9, 1 - 1e-9)).value_or(0);
-    forecast.probabilityOfThreeOrMore = 1 - statistics::normalCdf((edge - z.mean) / spread);
-    return forecast;
+    const bands::Distribution scores = scoresExpected(daily, band, symptom, day);
+    return {day, bands::centileOf(scores, 0.1), bands::centileOf(scores, 0.5), bands::centileOf(scores, 0.9),
+            std::accumulate(scores.begin() + 3, scores.end(), 0.0), scores};
 }
 
 /// Days from the peak until the score halves, by a straight line through the logarithms of score
@@ -163,13 +152,9 @@ Curve curveOf(const recovery::Stream& stream, const clock::Moment& treated, std:
             curve.peak = point;
 
     const Daily daily = dailyOf(samples, treated);
-    statistics::LevelEstimate level{};
-    curve.smoothed = smoothedDays(daily, band, stream.symptom, &level);
-    const int last = daily.days.back().day;
-    if (followUpDay > last && static_cast<int>(daily.days.size()) >= fewestForForecast && !curve.smoothed.empty()) {
-        curve.forecast = forecastFor(followUpDay, forecastOf(level, followUpDay - last, band.movement(stream.symptom)), band,
-                                     stream.symptom);
-    }
+    curve.smoothed = smoothedDays(daily, band, stream.symptom);
+    if (followUpDay > daily.days.back().day && static_cast<int>(daily.days.size()) >= fewestForForecast)
+        curve.forecast = forecastFor(followUpDay, daily, band, stream.symptom);
     curve.halfLifeDays = halfLife(daily, static_cast<int>(curve.peak->day));
     curve.area = areaUnder(daily);
     curve.resolvedOnDay = resolvedOn(daily);

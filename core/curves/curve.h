@@ -30,13 +30,14 @@ struct Smoothed {
     double high = 10;    ///< written
 };
 
-/// Integer interval expected at the target day, at least 80 % likely.
+/// What an entry of the target day would say: how likely each score is, and what follows from it.
 struct Forecast {
     int day;
-    int low;
+    int low;     ///< 10th centile; from low to high it is at least 80 % likely
     int median;
-    int high;
+    int high;    ///< 90th
     double probabilityOfThreeOrMore;
+    bands::Distribution scores;
 };
 
 struct BandDay {

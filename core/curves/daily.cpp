@@ -1,28 +1,21 @@
 #include "core/curves/daily.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace ebbline::curves {
 
 Daily dailyOf(std::span<const Sample> samples, const clock::Moment& treated)
 {
     const clock::LocalDay start = treated.day();
-    std::vector<std::pair<int, int>> scores;
-    scores.reserve(samples.size());
-    bool ordered = true;
-    for (const Sample& sample : samples) {
-        const int day = std::max(0, static_cast<int>((sample.at.day() - start).count()));
-        const std::pair next{day, sample.score.points()};
-        ordered = ordered && (scores.empty() || scores.back() <= next);
-        scores.push_back(next);
-    }
-    if (!ordered)
-        std::sort(scores.begin(), scores.end());
-
+    const auto scored = [&](const Sample& sample) {
+        return std::pair{std::max(0, static_cast<int>((sample.at.day() - start).count())), sample.score.points()};
+    };
     Daily daily;
-    daily.days.reserve(scores.size());
-    daily.scores.reserve(scores.size());
-    for (const auto& [day, points] : scores) {
+    daily.days.reserve(samples.size());
+    daily.scores.reserve(samples.size());
+    const auto add = [&](const std::pair<int, int>& next) {
+        const auto [day, points] = next;
         if (daily.days.empty() || daily.days.back().day != day)
             daily.days.push_back({day, daily.scores.size(), 0, points});
         daily.scores.push_back(points);
@@ -30,6 +23,27 @@ Daily dailyOf(std::span<const Sample> samples, const clock::Moment& treated)
         ++today.count;
         if (today.count > 1)
             today.median = daily.scores[today.first + (today.count - 1) / 2];
+    };
+    const auto comesNext = [&](const std::pair<int, int>& next) {
+        return daily.days.empty() || std::pair{daily.days.back().day, daily.scores.back()} <= next;
+    };
+    // Nearly always they come in this order.
+    for (const Sample& sample : samples) {
+        const auto next = scored(sample);
+        if (comesNext(next)) {
+            add(next);
+            continue;
+        }
+        std::vector<std::pair<int, int>> sorted;
+        sorted.reserve(samples.size());
+        for (const Sample& each : samples)
+            sorted.push_back(scored(each));
+        std::sort(sorted.begin(), sorted.end());
+        daily.days.clear();
+        daily.scores.clear();
+        for (const auto& each : sorted)
+            add(each);
+        break;
     }
     return daily;
 }
@@ -75,9 +89,32 @@ std::vector<statistics::LevelEstimate> levelsOf(const Daily& daily, const bands:
     return levels;
 }
 
-statistics::LevelEstimate forecastOf(const statistics::LevelEstimate& last, int days, const bands::Movement& movement)
+statistics::OrdinalLevelModel placeOf(const bands::Movement& movement)
 {
-    return {last.mean, last.variance + days * movement.drift + movement.noise};
+    if (movement.start <= 0)
+        return {.share = 0, .kept = 0};
+    return {.share = movement.start / (movement.start + movement.noise),
+            .kept = std::sqrt(std::max(0.0, 1 - movement.drift / movement.start))};
+}
+
+bands::Distribution scoresExpected(const Daily& daily, const bands::Band& band, recovery::Symptom symptom, int day)
+{
+    // Noise is above 0 in every band, so the share is below 1; if it is so only by rounding, the band speaks alone.
+    Result<statistics::OrdinalLevelFilter> place = statistics::OrdinalLevelFilter::create(placeOf(band.movement(symptom)));
+    if (!place || daily.days.empty())
+        return band.at(symptom, day);
+    int now = daily.days.front().day;
+    for (const DayOfScores& observed : daily.days) {
+        place->advance(observed.day - now);
+        now = observed.day;
+        for (std::size_t i = 0; i < observed.count; ++i)
+            (void)place->observe(band.at(symptom, now), static_cast<std::size_t>(daily.scores[observed.first + i]));
+    }
+    place->advance(day - now);
+    bands::Distribution scores{};
+    const std::vector<double> likely = place->likely(band.at(symptom, day));
+    std::copy(likely.begin(), likely.end(), scores.begin());
+    return scores;
 }
 
 double fractionalDay(const clock::Moment& treated, const clock::Moment& at)

@@ -4,6 +4,7 @@
 
 #include "core/curves/curve.h"
 #include "core/statistics/local_level.h"
+#include "core/statistics/ordinal_level.h"
 
 namespace ebbline::curves {
 
@@ -27,9 +28,14 @@ Daily dailyOf(std::span<const Sample> samples, const clock::Moment& treated);
 /// the noise, which is the same as one after the other (tests hold it against core/statistics).
 std::vector<statistics::LevelEstimate> levelsOf(const Daily& daily, const bands::Band& band, recovery::Symptom symptom);
 
-/// z of a reading `days` after the last observed day: the level goes on from where it was, wandering, and
-/// is seen through the noise of one reading. \pre days >= 0
-statistics::LevelEstimate forecastOf(const statistics::LevelEstimate& last, int days, const bands::Movement& movement);
+/// How the patient keeps her place in the band, as an ordinal level (core/statistics/ordinal_level.h):
+/// the band says that patients do not drift apart, so what the level gains a day by drift it loses by
+/// returning towards the middle, kept^2 start + drift = start; share = start / (start + noise).
+statistics::OrdinalLevelModel placeOf(const bands::Movement& movement);
+
+/// How likely each score of a reading on a day is, from the scores up to the last observed day.
+/// \pre the day is not before that one; something was observed
+bands::Distribution scoresExpected(const Daily& daily, const bands::Band& band, recovery::Symptom symptom, int day);
 
 /// The normal quantile of 0.9: 80 % lie between this many standard deviations below and above.
 inline constexpr double tail = 1.2815515655446004;

@@ -141,20 +141,20 @@ void CourseWatch::judgeOneSide(const SideScores& entry, double hours)
     if (saysNothing(differences))
         return;
     const SideReadings sums = sumsOf(entry, m_protocol.band, m_day);
-    const std::array<double, 2> inflamed = m_inflaming.feed(hours, differences, sums);
+    m_inflaming.feed(hours, differences, sums);
     if (m_day >= limits().reboundFirstDay)
         for (std::size_t side = 0; side < 2; ++side)
-            judgeWorsening(entry, side, inflamed[side]);
+            judgeWorsening(entry, side);
     if (m_day > limits().fillingLastDay)
         return;
-    const std::array<double, 2> bled = m_bleeding.feed(hours, differences, sums);
+    m_bleeding.feed(hours, differences, sums);
     for (std::size_t side = 0; side < 2; ++side) {
-        judgeFilling(entry, side, bled[side]);
+        judgeFilling(entry, side);
         fillsVisibly(entry, side);
     }
 }
 
-void CourseWatch::judgeFilling(const SideScores& entry, std::size_t side, double ratio)
+void CourseWatch::judgeFilling(const SideScores& entry, std::size_t side)
 {
     const Gap gap = gapOf(entry, side, sideSymptoms);
     if (gap.total < limits().fillingGuard || (gap.widest < limits().sideGuard && gap.clear < 2))
@@ -162,7 +162,8 @@ void CourseWatch::judgeFilling(const SideScores& entry, std::size_t side, double
     const auto& swelling = entry[rowOf(Symptom::swelling)];
     const Symptom shown = swelling[0] && swelling[1] ? Symptom::swelling : Symptom::pain;
     const auto& scores = entry[rowOf(shown)];
-    m_candidates.push_back({.trigger = Trigger::sideDivergence, .statistic = Statistic::oneSideFills, .value = ratio,
+    m_candidates.push_back({.trigger = Trigger::sideDivergence, .statistic = Statistic::oneSideFills,
+                            .value = m_bleeding.ratio(side),
                             .urgency = Urgency::callNow, .stream = {shown, recovery::bothSides[side]},
                             .score = scores[side].value_or(0), .left = scores[0].value_or(0),
                             .right = scores[1].value_or(0), .apart = gap.total});
@@ -208,18 +209,21 @@ Candidate CourseWatch::risenMost(const SideScores& entry, std::size_t side)
 }
 
 /// It shows as a rebound, or as one side that stays behind while the other recovers.
-void CourseWatch::judgeWorsening(const SideScores& entry, std::size_t side, double ratio)
+void CourseWatch::judgeWorsening(const SideScores& entry, std::size_t side)
 {
     const Gap gap = gapOf(entry, side, inflamedSymptoms);
     const auto& pain = entry[rowOf(Symptom::pain)];
     const bool sore = pain[side] && *pain[side] >= treatFrom;
     Candidate candidate = risenMost(entry, side);
-    candidate.value = ratio;
     candidate.apart = gap.total;
-    if (candidate.score > 0) {
+    const bool rises = candidate.score > 0;
+    const bool behind = !rises && gap.total >= limits().worseningGuard && gap.clear > 0;
+    if (rises || behind)
+        candidate.value = m_inflaming.ratio(side);
+    if (rises) {
         candidate.urgency = sore && candidate.score >= treatFrom ? Urgency::callNow : Urgency::nextWorkingDay;
         m_candidates.push_back(candidate);
-    } else if (gap.total >= limits().worseningGuard && gap.clear > 0) {
+    } else if (behind) {
         const auto& scores = entry[rowOf(gap.shown)];
         candidate.trigger = Trigger::sideDivergence;
         candidate.urgency = sore && lead(pain, side) >= clearlyApart ? Urgency::callNow : Urgency::nextWorkingDay;

@@ -116,7 +116,8 @@ std::span<const Candidate> CourseWatch::take(const Observation& observation)
         auto& watched = m_streams[rowOf(stream.symptom)][columnOf(stream.side)];
         if (!watched)
             watched.emplace(stream.symptom, m_protocol.band);
-        judgeStream(stream, watched->feed(m_day, highest.points));
+        watched->feed(m_day, highest.points, m_gains[rowOf(stream.symptom)]);
+        judgeStream(stream, *watched);
         m_endedHigh = m_endedHigh
                       || ((stream.symptom == Symptom::pain || stream.symptom == Symptom::swelling)
                           && score.points() >= treatFrom
@@ -132,8 +133,9 @@ std::span<const Candidate> CourseWatch::take(const Observation& observation)
     return m_candidates;
 }
 
-void CourseWatch::judgeStream(const Stream& stream, const StreamReading& reading)
+void CourseWatch::judgeStream(const Stream& stream, const StreamWatch& watched)
 {
+    const StreamReading& reading = watched.reading();
     const bool pain = stream.symptom == Symptom::pain;
     Candidate candidate{.trigger = Trigger::level, .statistic = {}, .stream = stream, .score = reading.points,
                         .lowest = reading.lowest};
@@ -158,16 +160,16 @@ void CourseWatch::judgeStream(const Stream& stream, const StreamReading& reading
         }
     }
     if (reading.day >= limits().slowFirstDay && reading.observedDays >= fewestForSlow
-        && reading.peak >= limits().slowPeakGuard && reading.lastThree >= limits().slowGuard) {
+        && reading.peak >= limits().slowPeakGuard && reading.lastThree() >= limits().slowGuard) {
         candidate.trigger = Trigger::slowRecovery;
         candidate.urgency = Urgency::nextWorkingDay;
         candidate.statistic = Statistic::slowRecovery;
-        candidate.value = reading.lastThreeZ - ownStartShare * reading.early
-                          + beyondBand(stream.symptom, reading.day, reading.lastThree);
+        candidate.value = reading.lastThreeZ() - ownStartShare * reading.early
+                          + beyondBand(stream.symptom, reading.day, reading.lastThree());
         m_candidates.push_back(candidate);
     }
     if (stream.symptom == Symptom::puckering)
-        judgePuckering(stream, reading);
+        judgePuckering(stream, watched);
 }
 
 /// z ends where the band ends; beyond that the points themselves tell how far a score is above.
@@ -176,13 +178,15 @@ double CourseWatch::beyondBand(Symptom symptom, int day, double points) const
     return beyondWeight * std::max(0.0, points - m_protocol.band.outer(symptom, day).high);
 }
 
-void CourseWatch::judgePuckering(const Stream& stream, const StreamReading& reading)
+void CourseWatch::judgePuckering(const Stream& stream, const StreamWatch& watched)
 {
+    const StreamReading& reading = watched.reading();
+    const std::optional<int> aWeekBefore = watched.aWeekBefore();
     const bool late = reading.day >= limits().puckeringDay && reading.points >= limits().puckeringGuard;
     const bool stuck = reading.day >= limits().puckeringStuckDay
-                       && reading.lastTwoLowest >= limits().puckeringStuckGuard && reading.aWeekBefore
-                       && *reading.aWeekBefore >= limits().puckeringStuckGuard
-                       && reading.points >= *reading.aWeekBefore;
+                       && reading.lastTwoLowest >= limits().puckeringStuckGuard && aWeekBefore
+                       && *aWeekBefore >= limits().puckeringStuckGuard
+                       && reading.points >= *aWeekBefore;
     const bool deep = reading.observedDays > 2 && reading.lastThreeSum >= limits().puckeringTogether
                       && reading.lastTwoLowest >= limits().puckeringGuard;
     const bool kept = deep && reading.day >= limits().puckeringKeptDay && reading.beginning
@@ -190,7 +194,7 @@ void CourseWatch::judgePuckering(const Stream& stream, const StreamReading& read
     const bool stays = deep && reading.day >= limits().puckeringLateDay;
     if (!late && !stuck && !kept && !stays)
         return;
-    const bool worse = late && reading.aWeekBefore && reading.lastTwoLowest - *reading.aWeekBefore >= worseByPoints;
+    const bool worse = late && aWeekBefore && reading.lastTwoLowest - *aWeekBefore >= worseByPoints;
     m_candidates.push_back({.trigger = Trigger::persistentPuckering, .statistic = {},
                             .urgency = worse || reading.day > longPuckeringDay ? Urgency::nextWorkingDay
                                                                                : Urgency::atReview,
@@ -222,9 +226,9 @@ void CourseWatch::judgeOverall()
                              .stream = {symptom, Side::none}, .score = reading.points});
             if (m_day < limits().slowFirstDay || reading.observedDays < fewestForSlow)
                 continue;
-            slow += reading.lastThreeZ - ownStartOverall * reading.early;
+            slow += reading.lastThreeZ() - ownStartOverall * reading.early;
             ++slowStreams;
-            if (reading.peak >= limits().slowPeakGuard && reading.lastThree >= limits().slowGuard)
+            if (reading.peak >= limits().slowPeakGuard && reading.lastThree() >= limits().slowGuard)
                 shows(late, {.trigger = Trigger::slowRecovery, .statistic = Statistic::slowOverall,
                              .stream = {symptom, Side::none}, .score = reading.points});
         }

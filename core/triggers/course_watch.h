@@ -52,13 +52,13 @@ private:
     using Streams = std::array<std::array<std::optional<StreamWatch>, 3>, 7>;
 
     void startSides();
-    void judgeStream(const recovery::Stream& stream, const StreamReading& reading);
+    void judgeStream(const recovery::Stream& stream, const StreamWatch& watched);
     double beyondBand(recovery::Symptom symptom, int day, double points) const;
-    void judgePuckering(const recovery::Stream& stream, const StreamReading& reading);
+    void judgePuckering(const recovery::Stream& stream, const StreamWatch& watched);
     void judgeSides(const SideScores& entry);
     void judgeOneSide(const SideScores& entry, double hours);
-    void judgeFilling(const SideScores& entry, std::size_t side, double ratio);
-    void judgeWorsening(const SideScores& entry, std::size_t side, double ratio);
+    void judgeFilling(const SideScores& entry, std::size_t side);
+    void judgeWorsening(const SideScores& entry, std::size_t side);
     Candidate risenMost(const SideScores& entry, std::size_t side);
     void judgeOverall();
     void fillsVisibly(const SideScores& entry, std::size_t side);
@@ -70,6 +70,7 @@ private:
     int m_day = 0;
     bool m_endedHigh = false;
     Streams m_streams;
+    std::array<StreamGain, 7> m_gains;  ///< of each symptom
     std::array<std::array<Highest, 3>, 7> m_highest{};
     std::array<SideWatch, 7> m_sides;
     OneSideWatch m_bleeding;

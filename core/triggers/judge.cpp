@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 #include <optional>
+#include <span>
 
 namespace ebbline::triggers {
 
@@ -25,16 +26,17 @@ public:
     /// Entries up to `until`, silence up to `now`.
     std::vector<Finding> run(const clock::Moment& until, const clock::Moment& now)
     {
-        clock::Moment last = m_course.treated;
+        const clock::Moment* last = &m_course.treated;
         for (const Observation* observation : inOrder(m_course, until)) {
             // An entry of before the treatment counts as made right after it, and so does the wait for the next.
-            if (observation->at.at <= now.at && observation->at.at > last.at) {
-                silence(last, observation->at);
-                last = observation->at;
+            if (observation->at.at <= now.at && observation->at.at > last->at) {
+                silence(*last, observation->at);
+                last = &observation->at;
             }
-            enterDay(std::max(0, clock::dayOfRecovery(m_course.treated, observation->at)));
+            const std::span<const Candidate> candidates = m_watch.take(*observation);
+            enterDay(m_watch.day());
             m_passed.clear();
-            for (const Candidate& candidate : m_watch.take(*observation))
+            for (const Candidate& candidate : candidates)
                 if (passes(candidate))
                     m_passed.push_back(&candidate);
             // The most urgent reading of one entry speaks for all of its kind.
@@ -44,7 +46,7 @@ public:
             for (const Candidate* candidate : m_passed)
                 raise(*candidate, observation->at);
         }
-        silence(last, now);
+        silence(*last, now);
         return std::move(m_findings);
     }
 
@@ -86,12 +88,14 @@ private:
     /// One finding for each stretch of days without an entry, at the moment it grows long enough.
     void silence(const clock::Moment& last, const clock::Moment& next)
     {
+        const auto spoken = next.at - last.at;
+        if (spoken < std::chrono::days(std::min(limits().silentDays, limits().silentDaysWhenHigh)))
+            return;  // nearly always
         const int lastDay = clock::dayOfRecovery(m_course.treated, last);
         const int days = m_watch.endedHigh() && asksForEntryOn(m_protocol.carePlan, lastDay + 1)
                              ? std::min(limits().silentDays, limits().silentDaysWhenHigh)
                              : limits().silentDays;
         const auto wait = std::chrono::days(days);
-        const auto spoken = next.at - last.at;
         if (spoken < wait || lastDay + days >= m_protocol.carePlan.followUpDay)
             return;
         clock::Moment raised = last;

@@ -30,22 +30,28 @@ public:
 
     /// Readings come in order of time. One that follows within three hours replaces the last: it
     /// tells of the same state. What is there at the first reading is the patient's own.
-    /// \returns the logarithms of the ratios for the left and the right side, 0 or more.
-    std::array<double, 2> feed(double hours, const SideReadings& differences, const SideReadings& sums);
+    void feed(double hours, const SideReadings& differences, const SideReadings& sums);
+
+    /// The logarithm of the ratio for a side as of the last reading, 0 or more. \param side 0 left, 1 right
+    double ratio(std::size_t side) const;
 
 private:
     static constexpr std::size_t channels = 2 * sideSymptoms.size();  ///< differences, then sums
     static constexpr std::size_t mostBeginnings = 8;
 
-    /// A moment at which it may have begun, and what has spoken for it since.
-    struct Beginning {
-        double hours = 0;
-        double unrest = 1;    ///< variance of the patient's surprises before, 1 being the usual
-        double apart = 0;     ///< agreement of the differences with the left being struck
-        double together = 0;  ///< agreement of the sums with either being struck
-        double strength = 0;  ///< how much could have been seen
-        double size = 0;      ///< at the reading that is taken in
-        std::array<double, channels> absorbed{};  ///< by the levels, per unit of size
+    /// One number for each moment at which it may have begun, by count modulo their number: side by side,
+    /// so that one instruction serves several of them.
+    using Each = std::array<double, mostBeginnings>;
+
+    /// The moments, and what has spoken for each since.
+    struct Beginnings {
+        Each hours{};
+        Each unrest{};    ///< variance of the patient's surprises before, 1 being the usual
+        Each apart{};     ///< agreement of the differences with the left being struck
+        Each together{};  ///< agreement of the sums with either being struck
+        Each strength{};  ///< how much could have been seen
+        Each size{};      ///< at the reading that is taken in
+        std::array<Each, channels> absorbed{};  ///< by the levels, per unit of size
     };
     struct Level {
         double hours = 0;
@@ -55,17 +61,23 @@ private:
     struct State {
         double hours = 0;
         std::array<Level, channels> levels{};
-        std::array<Beginning, mostBeginnings> beginnings{};  ///< by count modulo their number
+        Beginnings beginnings{};
         std::size_t begun = 0;
         double squares = 0;  ///< of the surprises of the differences
         int surprises = 0;
     };
 
     void begin(State& next) const;
-    void read(State& next, std::size_t channel, double value) const;
+    /// What a variance makes of a reading: the same for all symptoms that were read at the same moments.
+    struct Gain {
+        double before = -1;  ///< the level's variance
+        double precision = 0;
+        double gain = 0;
+        double after = 0;
+    };
+    void read(State& next, std::size_t channel, double value, Gain& gain) const;
     /// How large what began at each beginning would be by now.
     void grow(State& next) const;
-    std::array<double, 2> ratios() const;
 
     bands::Movements m_movements;
     Signature m_signature;

@@ -8,9 +8,24 @@ namespace {
 constexpr double sideWeight = 0.3;
 
 /// How far the sides of an ordinary course lie apart, points, by their mean level (an assumption).
-double usualSideSpread(double meanLevel)
+constexpr double usualSideSpread(double meanLevel)
 {
     return 0.5 + 0.2 * meanLevel;
+}
+
+/// left - right in usual spreads, for each pair of scores.
+constexpr auto spreadsApart = [] {
+    std::array<std::array<double, 11>, 11> table{};
+    for (int left = 0; left <= 10; ++left)
+        for (int right = 0; right <= 10; ++right)
+            table[static_cast<std::size_t>(left)][static_cast<std::size_t>(right)] =
+                (left - right) / usualSideSpread((left + right) / 2.0);
+    return table;
+}();
+
+double apartBy(int left, int right)
+{
+    return spreadsApart[static_cast<std::size_t>(left)][static_cast<std::size_t>(right)];
 }
 
 const std::array<std::optional<int>, 2>& bothOf(const SideScores& scores, recovery::Symptom symptom)
@@ -30,8 +45,7 @@ double SideWatch::feed(int day, int left, int right)
     if (m_day >= 0 && m_day != day)
         m_before = m_now;
     m_day = day;
-    const double difference = (left - right) / usualSideSpread((left + right) / 2.0);
-    m_now = m_before + sideWeight * (difference - m_before);
+    m_now = m_before + sideWeight * (apartBy(left, right) - m_before);
     return m_now;
 }
 

@@ -14,7 +14,7 @@ namespace ebbline::triggers {
 /// Left against right of one symptom, day by day: EWMA of the difference in usual spreads.
 class SideWatch {
 public:
-    /// The practitioner's scores right after the treatment start the comparison.
+    /// The practitioner's scores right after the treatment start the comparison; scores are 0..10 here and below.
     void start(int left, int right);
     /// Days never go backwards; the same day again replaces itself. \returns the average, left positive.
     double feed(int day, int left, int right);

@@ -33,16 +33,21 @@ void StreamWatch::readBeginning()
         m_reading.beginning = static_cast<double>(m_beginningSum) / m_beginningCount;
 }
 
-void StreamWatch::advance()
+void StreamWatch::advance(StreamGain& known)
 {
     const bands::Movement& movement = m_band->movement(m_symptom);
     const double variance = m_before.variance + movement.drift * std::max(0, m_today.day - m_before.day);
-    const double precision = 1 / (variance + movement.noise);
+    if (variance != known.before) {
+        const double precision = 1 / (variance + movement.noise);
+        known.before = variance;
+        known.root = std::sqrt(precision);
+        known.gain = variance * precision;
+        known.after = variance * (1 - known.gain);
+    }
     const double gap = m_today.z - m_before.mean;
-    const double gain = variance * precision;
-    const double surprise = std::clamp(gap * std::sqrt(precision), -surpriseLimit, surpriseLimit);
-    m_now.mean = m_before.mean + gain * gap;
-    m_now.variance = variance * (1 - gain);
+    const double surprise = std::clamp(gap * known.root, -surpriseLimit, surpriseLimit);
+    m_now.mean = m_before.mean + known.gain * gap;
+    m_now.variance = known.after;
     m_now.rebound = m_today.day >= reboundStartDay ? std::max(0.0, m_before.rebound + surprise - reboundSlack)
                                                    : m_before.rebound;
     m_now.day = m_today.day;
@@ -72,7 +77,7 @@ void StreamWatch::finishDay()
     readBeginning();
 }
 
-const StreamReading& StreamWatch::feed(int day, int points)
+const StreamReading& StreamWatch::feed(int day, int points, StreamGain& known)
 {
     if (m_today.day >= 0 && m_today.day != day)
         finishDay();
@@ -80,8 +85,7 @@ const StreamReading& StreamWatch::feed(int day, int points)
     m_peak = std::max(m_peak, points);
 
     StreamReading& reading = m_reading;
-    reading.aWeekBefore.reset();
-    advance();
+    advance(known);
     reading.day = day;
     reading.points = points;
     reading.z = m_today.z;
@@ -102,17 +106,21 @@ const StreamReading& StreamWatch::feed(int day, int points)
     // Today counts at once: a stream may be looked at long after its last entry.
     if (day >= 1 && day <= lastEarlyDay)
         reading.early = (m_earlySum + m_today.z) / (m_earlyDays + 1);
-    reading.lastThreeZ = sumZ / (counted + 1);
+    reading.sumOfThreeZ = sumZ;
     reading.lastThreeSum = sumPoints;
-    reading.lastThree = static_cast<double>(sumPoints) / (counted + 1);
-    for (int back = 6; back <= 8 && !reading.aWeekBefore; ++back) {
-        if (day < back)
-            break;
+    reading.lastThreeDays = counted + 1;
+    return m_reading;
+}
+
+std::optional<int> StreamWatch::aWeekBefore() const
+{
+    const int day = m_reading.day;
+    for (int back = 6; back <= 8 && back <= day; ++back) {
         const Day& past = m_recent[static_cast<std::size_t>(day - back) % m_recent.size()];
         if (past.day == day - back)
-            reading.aWeekBefore = past.points;
+            return past.points;
     }
-    return m_reading;
+    return std::nullopt;
 }
 
 }  // namespace ebbline::triggers

@@ -20,17 +20,28 @@ struct StreamReading {
     double surprise = 0;     ///< standardised innovation of today's z, within +-3
     double level = 0;        ///< of z, filtered (local level)
     double rebound = 0;      ///< upper CUSUM of the surprises
-    double lastThreeZ = 0;   ///< mean of the last three observed z
-    double lastThree = 0;    ///< mean of the last three observed scores
+    double sumOfThreeZ = 0;  ///< of the last three observed z, or of as many as there are
+    int lastThreeSum = 0;    ///< of the scores of the same days
+    int lastThreeDays = 1;   ///< how many those are
     int lowest = 10;         ///< lowest score of the days before today
     int peak = 0;            ///< highest score so far
     int observedDays = 0;
     bool declinedTwoDays = false;    ///< it had fallen over at least two days before
-    std::optional<int> aWeekBefore;  ///< score six to eight days ago
-    int lastThreeSum = 0;    ///< of the last three observed scores
     std::optional<double> beginning;  ///< mean score up to day 4, the practitioner's included
     int lastTwoLowest = 0;   ///< lower of today's score and the last one before
     double early = 0;        ///< mean z of days 1 to 4, 0 if none was observed
+
+    double lastThreeZ() const { return sumOfThreeZ / lastThreeDays; }
+    double lastThree() const { return static_cast<double>(lastThreeSum) / lastThreeDays; }
+};
+
+/// What a variance of the level makes of a reading. Streams of a symptom that were read on the same days have the same:
+/// it is reckoned for the first of them.
+struct StreamGain {
+    double before = -1;  ///< the level's variance on the day
+    double root = 0;     ///< of the precision
+    double gain = 0;
+    double after = 0;
 };
 
 class StreamWatch {
@@ -41,10 +52,13 @@ public:
     void start(int points);
 
     /// Days never go backwards. Same day again: with the highest score so far.
-    const StreamReading& feed(int day, int points);
+    /// \param known  of this symptom and no other; the same for all its streams
+    const StreamReading& feed(int day, int points, StreamGain& known);
 
     bool wasFed() const { return m_reading.observedDays > 0; }
     const StreamReading& reading() const { return m_reading; }
+    /// Score six to eight days before the last reading.
+    std::optional<int> aWeekBefore() const;
 
 private:
     struct Day {
@@ -59,7 +73,7 @@ private:
         double mean = 0;      ///< of the local level of z
         double variance = 0;
     };
-    void advance();
+    void advance(StreamGain& known);
     void readBeginning();
     void finishDay();
 

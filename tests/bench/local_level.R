@@ -16,7 +16,7 @@ smoothed <- function(name) {
         time <- system.time(levels <- lapply(series, function(y) KalmanSmooth(y, mod, nit = 0L)))
         seconds <- min(seconds, time[["elapsed"]])
     }
-    out <- file(file.path(folder, paste0("r_", name)), "w")
+    out <- file(file.path(folder, paste0("R_", name)), "w")
     for (level in levels) {
         writeLines(paste(sprintf("%.17g", level$smooth), collapse = " "), out)
         writeLines(paste(sprintf("%.17g", level$var), collapse = " "), out)
@@ -29,5 +29,5 @@ long <- smoothed("long.txt")
 y <- as.numeric(strsplit(readLines(file.path(folder, "fit.txt")), " ")[[1]])
 time <- system.time(for (run in 1:20) fit <- StructTS(ts(y), "level"))
 writeLines(sprintf("%.17g", c(many, long, time[["elapsed"]] / 20, fit$coef[["epsilon"]], fit$coef[["level"]])),
-           file.path(folder, "r_figures.txt"))
+           file.path(folder, "R_figures.txt"))
 cat(R.version.string, "\n")

@@ -1,5 +1,6 @@
-// The smoother against R's KalmanSmooth on the same series: how far apart, and how long each takes in
-// the same run on the same machine. Needs Rscript; without it nothing is compared, and that is said.
+// The smoother against R's KalmanSmooth and statsmodels' KalmanSmoother on the same series: how far apart, and how long
+// each takes in the same run on the same machine. Needs Rscript, or python3 with statsmodels; what is missing is not
+// compared with, and that is said.
 
 #include "core/statistics/level_table.h"
 #include "core/statistics/local_level.h"
@@ -8,6 +9,7 @@
 #include "tests/core/statistics/nile.h"
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <cmath>
 #include <cstdio>
@@ -74,7 +76,7 @@ double seconds(Work work, int runs = 3)
     return best;
 }
 
-/// The largest difference from R's levels and variances, in parts of 1 or of the value if that is larger.
+/// The largest difference from a peer's levels and variances, in parts of 1 or of the value if that is larger.
 double furthest(const std::filesystem::path& file, const std::vector<std::vector<LevelEstimate>>& own)
 {
     std::ifstream in(file);
@@ -127,14 +129,78 @@ std::vector<std::vector<LevelEstimate>> smoothedAll(const std::vector<Steps>& se
     return levels;
 }
 
+/// A program that smooths the same series and writes what it found and how long it took.
+struct Peer {
+    std::string name;
+    std::string smoother;
+    std::string fitter;
+    std::string present;  ///< a command that succeeds if it is installed
+    std::string command;  ///< wants the folder
+    std::string missing;
+};
+
+const std::array peers{
+    Peer{"R", "KalmanSmooth", "StructTS", "command -v Rscript", "Rscript --vanilla '" EBBLINE_R_SCRIPT "'",
+         "Rscript is not installed (Debian: r-base-core): nothing was compared with R"},
+    Peer{"statsmodels", "KalmanSmoother", "UnobservedComponents", "python3 -c 'import statsmodels'", "python3 '" EBBLINE_PYTHON_SCRIPT "'",
+         "python3 has no statsmodels (Debian: python3-statsmodels): nothing was compared with it"}};
+
+bool isPresent(const Peer& peer)
+{
+    return std::system((peer.present + " >/dev/null 2>&1").c_str()) == 0;
+}
+
+/// What came of ours, and how long it took.
+struct Own {
+    std::vector<std::vector<LevelEstimate>> table, many, longOne;
+    LocalLevelFit fit{};
+    double filledSeconds, tableSeconds, manySeconds, longSeconds, fitSeconds;
+};
+
+/// \returns whether it finished and found the same.
+bool compare(const Peer& peer, const Own& own, const std::filesystem::path& folder)
+{
+    std::fflush(stdout);
+    int code = std::system((peer.command + " '" + folder.string() + "'").c_str());
+    double theirs[5]{};
+    std::ifstream in(folder / (peer.name + "_figures.txt"));
+    for (double& each : theirs)
+        if (code == 0 && !(in >> each))
+            code = 1;
+    if (code != 0) {
+        std::printf("%s did not finish: nothing was compared with it\n", peer.name.c_str());
+        return false;
+    }
+    const double manyOff = furthest(folder / (peer.name + "_many.txt"), own.many);
+    const double longOff = furthest(folder / (peer.name + "_long.txt"), own.longOne);
+    const double tableOff = furthest(folder / (peer.name + "_many.txt"), own.table);
+    const double whole = own.tableSeconds + own.filledSeconds;
+    std::printf("%zu series of %zu days, 15 %% missing: %s %.1f ms\n", manySeries, manySteps, peer.smoother.c_str(), 1e3 * theirs[0]);
+    std::printf("  as a table %.2f ms, ratio %.0f (with filling it %.2f ms, ratio %.0f), furthest %.1e\n", 1e3 * own.tableSeconds,
+                theirs[0] / own.tableSeconds, 1e3 * whole, theirs[0] / whole, tableOff);
+    std::printf("  one by one %.2f ms, ratio %.0f, furthest %.1e\n", 1e3 * own.manySeconds, theirs[0] / own.manySeconds, manyOff);
+    std::printf("1 series of 50000 steps: ours %.1f ms, %s %.1f ms, ratio %.1f, furthest %.1e\n", 1e3 * own.longSeconds,
+                peer.smoother.c_str(), 1e3 * theirs[1], theirs[1] / own.longSeconds, longOff);
+    std::printf("variances of the Nile: ours %.3f ms (%.3f, %.3f), %s %.3f ms (%.3f, %.3f), ratio %.1f\n", 1e3 * own.fitSeconds,
+                own.fit.variances.observation, own.fit.variances.drift, peer.fitter.c_str(), 1e3 * theirs[2], theirs[3], theirs[4],
+                theirs[2] / own.fitSeconds);
+    const bool same = tableOff < 1e-8 && manyOff < 1e-8 && longOff < 1e-8;
+    std::printf("%s %s within 1e-8\n", same ? "equal to" : "NOT equal to", peer.name.c_str());
+    return same;
+}
+
 }  // namespace
 
 int main()
 {
-    if (std::system("command -v Rscript >/dev/null 2>&1") != 0) {
-        std::printf("Rscript is not installed (Debian: r-base-core): nothing was compared\n");
+    std::vector<Peer> present;
+    for (const Peer& peer : peers)
+        if (isPresent(peer))
+            present.push_back(peer);
+        else
+            std::printf("%s\n", peer.missing.c_str());
+    if (present.empty())
         return skipped;
-    }
     std::error_code error;
     const auto folder = std::filesystem::temp_directory_path(error) / ("local_level_" + std::to_string(std::random_device()()));
     if (error || !std::filesystem::create_directory(folder, error)) {
@@ -155,46 +221,20 @@ int main()
         out << model.observation << "\n" << model.drift << "\n" << model.startMean << "\n" << model.startVariance << "\n";
     }
 
-    std::vector<std::vector<LevelEstimate>> ownMany, ownLong;
-    LocalLevelFit fit{};
+    Own own{};
     LevelTable table = tableOf(many);
     bool smoothed = true;
-    const double filledSeconds = seconds([&] { table = tableOf(many); });
-    const double tableSeconds = seconds([&] { smoothed = smoothed && table.smooth(model); }, 9);
-    const auto ownTable = levelsIn(table, many);
-    const double manySeconds = seconds([&] { ownMany = smoothedAll(many); });
-    const double longSeconds = seconds([&] { ownLong = smoothedAll(longOne); });
-    const double fitSeconds = seconds([&] { fit = fitLocalLevel(flow).value(); });
+    own.filledSeconds = seconds([&] { table = tableOf(many); });
+    own.tableSeconds = seconds([&] { smoothed = smoothed && table.smooth(model); }, 9);
+    own.table = levelsIn(table, many);
+    own.manySeconds = seconds([&] { own.many = smoothedAll(many); });
+    own.longSeconds = seconds([&] { own.longOne = smoothedAll(longOne); });
+    own.fitSeconds = seconds([&] { own.fit = fitLocalLevel(flow).value(); });
 
-    const std::string command = "Rscript --vanilla '" EBBLINE_R_SCRIPT "' '" + folder.string() + "'";
-    std::fflush(stdout);
-    int code = std::system(command.c_str());
-    double theirs[5]{};
-    if (code == 0) {
-        std::ifstream in(folder / "r_figures.txt");
-        for (double& each : theirs)
-            if (!(in >> each))
-                code = 1;
-    }
-    if (code == 0) {
-        const double manyOff = furthest(folder / "r_many.txt", ownMany), longOff = furthest(folder / "r_long.txt", ownLong);
-        const double tableOff = furthest(folder / "r_many.txt", ownTable);
-        std::printf("%zu series of %zu days, 15 %% missing: KalmanSmooth %.1f ms\n", manySeries, manySteps, 1e3 * theirs[0]);
-        std::printf("  as a table %.2f ms, ratio %.0f (with filling it %.2f ms, ratio %.0f), furthest %.1e\n", 1e3 * tableSeconds,
-                    theirs[0] / tableSeconds, 1e3 * (tableSeconds + filledSeconds), theirs[0] / (tableSeconds + filledSeconds), tableOff);
-        std::printf("  one by one %.2f ms, ratio %.0f, furthest %.1e\n", 1e3 * manySeconds, theirs[0] / manySeconds, manyOff);
-        std::printf("1 series of 50000 steps: ours %.1f ms, KalmanSmooth %.1f ms, ratio %.1f, furthest %.1e\n",
-                    1e3 * longSeconds, 1e3 * theirs[1], theirs[1] / longSeconds, longOff);
-        std::printf("variances of the Nile: ours %.3f ms (%.3f, %.3f), StructTS %.3f ms (%.3f, %.3f), ratio %.1f\n",
-                    1e3 * fitSeconds, fit.variances.observation, fit.variances.drift, 1e3 * theirs[2], theirs[3], theirs[4],
-                    theirs[2] / fitSeconds);
-        const bool same = smoothed && tableOff < 1e-8 && manyOff < 1e-8 && longOff < 1e-8;
-        std::printf("%s\n", same ? "equal to R within 1e-8" : "NOT equal to R within 1e-8");
-        code = same ? 0 : 1;
-    } else {
-        std::printf("R did not finish: nothing was compared\n");
-    }
+    bool same = smoothed;
+    for (const Peer& peer : present)
+        same = compare(peer, own, folder) && same;
     std::error_code ignored;
     std::filesystem::remove_all(folder, ignored);
-    return code == 0 ? 0 : 1;
+    return same ? 0 : 1;
 }

@@ -123,7 +123,7 @@ TEST_CASE("exchanging the sides changes the sign of the asymmetry and nothing el
     CHECK(*one->index == -*other->index);
 }
 
-TEST_CASE("a forecast widens with every day of silence", "[curves]")
+TEST_CASE("with every day of silence a forecast goes from her own scores towards the band's", "[curves]")
 {
     // One distribution on all days, every answer as usual as any other: what differs from day to day is
     // the forecast alone.
@@ -133,33 +133,51 @@ TEST_CASE("a forecast widens with every day of silence", "[curves]")
             day.fill(1.0 / 11);
     const auto band = bands::Band::create(bands::seedBand().provenance(), table);
     REQUIRE(band);
-    const auto samples = evenings({4, 5, 5, 4});
-    const statistics::LevelEstimate last = levelsOf(dailyOf(samples, treated), *band, Symptom::twinges).back();
-    const auto reach = [&](int days) {
-        const auto z = forecastOf(last, days, band->movement(Symptom::twinges));
-        const double half = tail * std::sqrt(z.variance);
-        return band->pointsAt(Symptom::twinges, 0, std::array{z.mean - half, z.mean, z.mean + half});
-    };
-
-    constexpr int lastEntry = 3;
     const recovery::Stream stream{Symptom::twinges, recovery::Side::left};
-    const auto forecastTo = [&](int day) { return curveOf(stream, treated, samples, *band, day).forecast.value(); };
-    for (int day = lastEntry + 2; day <= 21; ++day) {
-        CAPTURE(day);
-        // Before whole scores are made of it: wider on both sides, around the same middle.
-        const auto before = reach(day - 1 - lastEntry);
-        const auto now = reach(day - lastEntry);
-        CHECK(now[0] < before[0]);
-        CHECK(now[1] == before[1]);
-        CHECK(now[2] > before[2]);
-        CHECK((now[0] > 0 && now[2] < 10));  // an end of the scale would hide it
-
-        const Forecast yesterday = forecastTo(day - 1);
-        const Forecast today = forecastTo(day);
-        CHECK(today.low <= yesterday.low);
-        CHECK(today.median == yesterday.median);
-        CHECK(today.high >= yesterday.high);
+    constexpr int lastEntry = 3;
+    const auto farFromBand = [](const Forecast& forecast) {
+        double apart = 0;
+        for (const double likely : forecast.scores)
+            apart += std::abs(likely - 1.0 / 11) / 2;
+        return apart;
+    };
+    for (const auto& points : {std::vector<int>{5, 5, 5, 5}, std::vector<int>{8, 9, 8, 8}, std::vector<int>{0, 1, 0, 0}}) {
+        const auto samples = evenings(points);
+        const auto forecastTo = [&](int day) { return curveOf(stream, treated, samples, *band, day).forecast.value(); };
+        const bool usual = points.front() == 5;
+        for (int day = lastEntry + 2; day <= 21; ++day) {
+            CAPTURE(points, day);
+            const Forecast yesterday = forecastTo(day - 1);
+            const Forecast today = forecastTo(day);
+            CHECK(farFromBand(today) < farFromBand(yesterday));
+            // Around the middle it widens; high or low scores go back to it, and never past it.
+            if (usual) {
+                CHECK((today.low <= yesterday.low && today.median == 5 && today.high >= yesterday.high));
+                CHECK(today.scores[0] > yesterday.scores[0]);
+                CHECK(today.scores[10] > yesterday.scores[10]);
+            }
+            CHECK(std::abs(today.median - 5) <= std::abs(yesterday.median - 5));
+        }
+        CHECK(farFromBand(forecastTo(4)) > 0.2);
+        CHECK(farFromBand(forecastTo(200)) < 0.01);
+        if (!usual)
+            CHECK(forecastTo(21).high - forecastTo(21).low > forecastTo(4).high - forecastTo(4).low);
     }
-    CHECK(forecastTo(21).low < forecastTo(4).low);
-    CHECK(forecastTo(21).high > forecastTo(4).high);
+}
+
+TEST_CASE("a place in the band is kept as the movement says, and lies in its bounds whatever that is", "[curves]")
+{
+    // By hand: share 0.6 / (0.6 + 0.2), kept^2 = 1 - 0.06 / 0.6.
+    const auto place = placeOf({.noise = 0.2, .drift = 0.06, .start = 0.6});
+    CHECK_THAT(place.share, WithinAbs(0.75, 1e-12));
+    CHECK_THAT(place.kept * place.kept, WithinAbs(0.9, 1e-12));
+    // No spread between patients: the band alone speaks. More drift than spread: nothing is kept.
+    CHECK(placeOf({.noise = 0.2, .drift = 0.06, .start = 0}).share == 0);
+    CHECK(placeOf({.noise = 0.2, .drift = 0.9, .start = 0.6}).kept == 0);
+    const bands::Movement nearlyNoiseless{.noise = 1e-300, .drift = 0, .start = 1};
+    bands::Movements movements = bands::assumedMovements();
+    movements.score.fill(nearlyNoiseless);
+    const auto band = bands::Band::create(bands::seedBand().provenance(), bands::seedBand().table(), movements);
+    REQUIRE(band);
+    CHECK(scoresExpected(dailyOf(evenings({3, 3, 2}), treated), *band, Symptom::pain, 9) == band->at(Symptom::pain, 9));
 }
