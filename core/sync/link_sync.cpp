@@ -67,11 +67,12 @@ private:
         while (reader.left() >= 16)
             news.push_back(reader.id<envelope::MailboxTag>());
         m_report.garbled += reader.atEnd() ? 0 : 1;
+        const bool aside = m_vault.hasSetAside();
         std::erase_if(m_posts, [&](const Post& post) {
             const bool fresh = std::find(news.begin(), news.end(), post.mailbox) != news.end();
             const auto outgoing = m_vault.outgoing(post.mailbox);
             return !fresh && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post)
-                   && !hasSetAside(post);
+                   && !(aside && hasSetAside(post));
         });
     }
 

@@ -225,6 +225,7 @@ public:
     Result<bool> setAside(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& next,
                           bytes::View envelope, Reason why);
     Result<std::vector<SetAside>> setAside(const envelope::MailboxId& mailbox) const;  ///< of each sender oldest first
+    bool hasSetAside() const;  ///< anything, of any mailbox; yes if it cannot be told
     /// It can be taken now: as accept(), and it is set aside no longer.
     Done takeUp(const envelope::MailboxId& mailbox, const SetAside& aside, const std::vector<journal::Operation>& operations,
                 const std::function<Done()>& with);

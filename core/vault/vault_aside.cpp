@@ -114,6 +114,12 @@ Result<std::vector<Vault::SetAside>> Vault::setAside(const envelope::MailboxId& 
     return found;
 }
 
+bool Vault::hasSetAside() const
+{
+    const auto count = m_inside->countKept("set-aside/");
+    return !count || *count > 0;
+}
+
 Done Vault::takeUp(const envelope::MailboxId& mailbox, const SetAside& aside, const std::vector<journal::Operation>& operations,
                    const std::function<Done()>& with)
 {
