@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>حروف وأرقام بالصدفة، لتحفظها على ورقة</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>عبارة المرور، لحذف كل شيء</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1589,7 +1589,7 @@
         <source>What this can mean</source>
         <translation>ماذا قد يعني هذا</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -2034,7 +2034,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>لا يعطي هذا الهاتف نصفه من المفتاح. حاول مرة أخرى. إن لم ينفع ذلك، فاقفل المفكرة واستخدم رمز الاسترداد.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2306,6 +2306,10 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>لم يعد هذا الهاتف مرتبطًا بالعيادة. ما تكتبه هنا لا يصل إلى أحد، ولا ترن التذكيرات هنا. استخدم هاتفك الآخر. إن لم يوجد هاتف آخر فاتصل بعيادتك.</translation>
         </message>
+        <message>
+        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
+        <translation>رسالة من العيادة لا يمكن قراءتها على هذا الهاتف. اتصل بعيادتك من فضلك.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2766,8 +2770,8 @@
             <translation>يبقى مع ما كتبته، تحت: ما كتبته</translation>
         </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>قد يضغط تورم أو دم في الرقبة على مجرى الهواء. وقد يسوء ذلك بسرعة.</translation>
@@ -2860,16 +2864,16 @@
         <source>It may need care today. That is why you should call and not wait.</source>
         <translation>قد يحتاج إلى رعاية اليوم. لذلك ينبغي أن تتصل ولا تنتظر.</translation>
     </message>
-</context>
-<context>
-    <name>SecretField</name>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>أظهر ما أكتب</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>اكتب هذا الآن على ورقة، واحفظ الورقة حيث لا يجدها غيرك. تكتبه لفتح المفكرة، بالشرطات أو بدونها.</translation>
@@ -2890,9 +2894,9 @@
         <source>I choose my own</source>
         <translation>أختار عبارتي بنفسي</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>طويلة بما يكفي.</translation>
@@ -2912,5 +2916,5 @@
             <numerusform>بقي %Ln حرف.</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

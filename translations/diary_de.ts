@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Zufällige Buchstaben und Ziffern, die Sie auf Papier aufbewahren</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>Ihre Passphrase, um alles zu löschen</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1589,7 +1589,7 @@
         <source>What this can mean</source>
         <translation>Was das bedeuten kann</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -2026,7 +2026,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, sperren Sie das Tagebuch und nehmen Sie Ihren Ersatz-Code.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2282,6 +2282,10 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Dieses Telefon ist nicht mehr mit der Praxis verbunden. Was Sie hier schreiben, erreicht niemanden, und Erinnerungen klingeln hier nicht. Nehmen Sie Ihr anderes Telefon. Gibt es keines, rufen Sie Ihre Praxis an.</translation>
         </message>
+        <message>
+        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
+        <translation>Eine Nachricht der Praxis lässt sich auf diesem Telefon nicht lesen. Bitte rufen Sie Ihre Praxis an.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2742,8 +2746,8 @@
             <translation>Es bleibt bei Ihrem Eintrag, unter Was ich geschrieben habe</translation>
         </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>Eine Schwellung oder Blut im Hals kann auf die Luftwege drücken. Das kann schnell schlimmer werden.</translation>
@@ -2836,16 +2840,16 @@
         <source>It may need care today. That is why you should call and not wait.</source>
         <translation>Es muss vielleicht heute behandelt werden. Darum sollten Sie anrufen und nicht warten.</translation>
     </message>
-</context>
-<context>
-    <name>SecretField</name>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>Zeigen, was ich tippe</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>Schreiben Sie dies jetzt auf Papier, und bewahren Sie es auf, wo nur Sie es finden. Sie tippen es, um das Tagebuch zu öffnen, mit oder ohne Striche.</translation>
@@ -2866,9 +2870,9 @@
         <source>I choose my own</source>
         <translation>Ich wähle selbst eine</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>Lang genug.</translation>
@@ -2884,5 +2888,5 @@
             <numerusform>Noch %n Zeichen.</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letras y cifras al azar, para guardar en papel</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>Su frase de acceso, para borrarlo todo</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1589,7 +1589,7 @@
         <source>What this can mean</source>
         <translation>Qué puede significar</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -2026,7 +2026,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, cierre el diario y use su código de recuperación.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2282,6 +2282,10 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Este teléfono ya no está vinculado con la clínica. Lo que escriba aquí no llega a nadie, y los recordatorios no suenan aquí. Use su otro teléfono. Si no hay otro, llame a su clínica.</translation>
         </message>
+        <message>
+        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
+        <translation>Un mensaje de la clínica no se puede leer en este teléfono. Llame a su clínica, por favor.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2742,8 +2746,8 @@
             <translation>Se queda con su anotación, en Lo que escribí</translation>
         </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>Una hinchazón o sangre en el cuello puede apretar la vía del aire. Puede empeorar rápido.</translation>
@@ -2836,16 +2840,16 @@
         <source>It may need care today. That is why you should call and not wait.</source>
         <translation>Puede necesitar atención hoy. Por eso debe llamar y no esperar.</translation>
     </message>
-</context>
-<context>
-    <name>SecretField</name>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>Mostrar lo que escribo</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>Escriba esto ahora en papel y guárdelo donde solo usted lo encuentre. Lo escribirá para abrir el diario, con o sin guiones.</translation>
@@ -2866,9 +2870,9 @@
         <source>I choose my own</source>
         <translation>Elijo la mía</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>Es lo bastante larga.</translation>
@@ -2884,5 +2888,5 @@
             <numerusform>Faltan %n letras.</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

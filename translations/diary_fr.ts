@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Des lettres et des chiffres au hasard, à garder sur papier</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>Votre phrase secrète, pour tout supprimer</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1589,7 +1589,7 @@
         <source>What this can mean</source>
         <translation>Ce que cela peut vouloir dire</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -2026,7 +2026,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n&apos;aide pas, verrouillez le journal et utilisez votre code de secours.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2282,6 +2282,10 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Ce téléphone n&apos;est plus lié à la clinique. Ce que vous écrivez ici n&apos;arrive à personne, et les rappels ne sonnent pas ici. Prenez votre autre téléphone. S&apos;il n&apos;y en a pas, appelez votre clinique.</translation>
         </message>
+        <message>
+        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
+        <translation>Un message de la clinique ne peut pas être lu sur ce téléphone. Appelez votre clinique, s’il vous plaît.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2742,8 +2746,8 @@
             <translation>Cela reste avec votre note, sous Ce que j&apos;ai écrit</translation>
         </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>Un gonflement ou du sang dans le cou peut appuyer sur le passage de l&apos;air. Cela peut vite s&apos;aggraver.</translation>
@@ -2836,16 +2840,16 @@
         <source>It may need care today. That is why you should call and not wait.</source>
         <translation>Il faut peut-être des soins aujourd&apos;hui. C&apos;est pourquoi il faut appeler et ne pas attendre.</translation>
     </message>
-</context>
-<context>
-    <name>SecretField</name>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>Montrer ce que je tape</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>Notez ceci maintenant sur papier, et gardez-le là où vous seule le trouvez. Vous le tapez pour ouvrir le journal, avec ou sans tirets.</translation>
@@ -2866,9 +2870,9 @@
         <source>I choose my own</source>
         <translation>Je choisis la mienne</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>Assez longue.</translation>
@@ -2884,5 +2888,5 @@
             <numerusform>Encore %n lettres.</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letras e algarismos ao acaso, para guardar no papel</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>A sua frase secreta, para apagar tudo</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1589,7 +1589,7 @@
         <source>What this can mean</source>
         <translation>O que isso pode significar</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -2026,7 +2026,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este celular não entrega a sua metade da chave. Tente de novo. Se isso não ajudar, tranque o diário e use o seu código de recuperação.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2282,6 +2282,10 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Este telefone não está mais ligado à clínica. O que você escreve aqui não chega a ninguém, e os lembretes não tocam aqui. Use o seu outro telefone. Se não houver outro, ligue para a sua clínica.</translation>
         </message>
+        <message>
+        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
+        <translation>Uma mensagem da clínica não pode ser lida neste celular. Ligue para a sua clínica, por favor.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2742,8 +2746,8 @@
             <translation>Fica com a sua anotação, em O que eu escrevi</translation>
         </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>Um inchaço ou sangue no pescoço pode apertar a passagem do ar. Pode piorar depressa.</translation>
@@ -2836,16 +2840,16 @@
         <source>It may need care today. That is why you should call and not wait.</source>
         <translation>Pode precisar de cuidado hoje. Por isso ligue e não espere.</translation>
     </message>
-</context>
-<context>
-    <name>SecretField</name>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>Mostrar o que digito</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>Escreva isto agora no papel e guarde-o onde só você o ache. Você o digita para abrir o diário, com ou sem traços.</translation>
@@ -2866,9 +2870,9 @@
         <source>I choose my own</source>
         <translation>Escolho a minha</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>Comprida o bastante.</translation>
@@ -2884,5 +2888,5 @@
             <numerusform>Faltam %n letras.</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Kâğıtta saklamanız için rastgele harf ve rakamlar</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>Hepsini silmek için parola sözünüz</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1589,7 +1589,7 @@
         <source>What this can mean</source>
         <translation>Bu ne anlama gelebilir</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -2024,7 +2024,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Bu telefon anahtarın kendindeki yarısını vermiyor. Tekrar deneyin. İşe yaramazsa günlüğü kilitleyip kurtarma kodunuzu kullanın.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2276,6 +2276,10 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Bu telefon artık klinikle bağlı değil. Burada yazdıklarınız kimseye ulaşmaz ve hatırlatmalar burada çalmaz. Öbür telefonunuzu kullanın. Başka telefon yoksa kliniğinizi arayın.</translation>
         </message>
+        <message>
+        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
+        <translation>Klinikten gelen bir ileti bu telefonda okunamıyor. Lütfen kliniğinizi arayın.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2736,8 +2740,8 @@
             <translation>Kaydınızla kalır, Yazdıklarım altında</translation>
         </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>Boyundaki şişlik veya kan, havanın geçtiği yola baskı yapabilir. Hızla kötüleşebilir.</translation>
@@ -2830,16 +2834,16 @@
         <source>It may need care today. That is why you should call and not wait.</source>
         <translation>Bugün bakım gerekebilir. Bu yüzden beklemeyip aramalısınız.</translation>
     </message>
-</context>
-<context>
-    <name>SecretField</name>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>Yazdığımı göster</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>Bunu şimdi kâğıda yazın ve kâğıdı yalnız sizin bulacağınız yerde saklayın. Günlüğü açmak için bunu yazarsınız, çizgili veya çizgisiz.</translation>
@@ -2860,9 +2864,9 @@
         <source>I choose my own</source>
         <translation>Kendim seçerim</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>Yeterince uzun.</translation>
@@ -2877,5 +2881,5 @@
             <numerusform>%n harf daha.</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>随机的字母和数字，写在纸上保存</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>您的口令，用来删除全部</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1589,7 +1589,7 @@
         <source>What this can mean</source>
         <translation>这可能说明什么</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -2024,7 +2024,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>这部手机没有给出它那一半密钥。请再试一次。如果没有用，请锁上日记，再使用您的恢复代码。</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2276,6 +2276,10 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>这部手机不再与诊所相连。您在这里写的内容不会送到任何人手里，提醒也不会在这里响。请用您的另一部手机。如果没有，请打电话给诊所。</translation>
         </message>
+        <message>
+        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
+        <translation>诊所的一条消息在这部手机上无法读取。请打电话给您的诊所。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2736,8 +2740,8 @@
             <translation>它会留在您的记录里，在“我写的内容”下面</translation>
         </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>颈部的肿胀或出血可能压住气道。情况可能很快变坏。</translation>
@@ -2830,16 +2834,16 @@
         <source>It may need care today. That is why you should call and not wait.</source>
         <translation>可能今天就需要处理。所以请打电话，不要等。</translation>
     </message>
-</context>
-<context>
-    <name>SecretField</name>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>显示我输入的内容</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>现在把它写在纸上，把纸放在只有您找得到的地方。打开日记时输入它，横线可有可无。</translation>
@@ -2860,9 +2864,9 @@
         <source>I choose my own</source>
         <translation>我自己选</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>够长了。</translation>
@@ -2877,5 +2881,5 @@
             <numerusform>还差 %n 个字符。</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

@@ -225,16 +225,20 @@ Result<Usage> EmbeddedStore::usage(clock::Instant now)
     if (const Result<bool> row = s->step(); !row)
         return fail(row.error());
     Usage usage{s->integer(0), s->integer(1), s->integer(2), s->integer(3), s->integer(4), 0, 0, s->integer(5), s->integer(6)};
-    auto waiting = m_database.prepare("SELECT count(*), coalesce(sum(e.received < ?2), 0) FROM envelope e WHERE e.received < ?1"
+    auto waiting = m_database.prepare("SELECT count(*), coalesce(sum(e.received < ?2), 0), coalesce(sum(e.received < ?3), 0),"
+                                      " coalesce(sum(e.received < ?4), 0) FROM envelope e WHERE e.received < ?1"
                                       " AND NOT EXISTS (SELECT 1 FROM ack a WHERE a.mailbox = e.mailbox AND a.device ="
                                       " e.device AND a.reader <> a.device AND a.sequence >= e.sequence)");
     if (!waiting)
         return fail(waiting.error());
-    waiting->bind(millis(now - std::chrono::days(30))).bind(millis(now - std::chrono::days(90)));
+    for (const int days : {30, 60, 85, 90})
+        waiting->bind(millis(now - std::chrono::days(days)));
     if (const Result<bool> row = waiting->step(); !row)
         return fail(row.error());
     usage.waitingOver30Days = waiting->integer(0);
-    usage.waitingOver90Days = waiting->integer(1);
+    usage.waitingOver60Days = waiting->integer(1);
+    usage.waitingOver85Days = waiting->integer(2);
+    usage.waitingOver90Days = waiting->integer(3);
     return usage;
 }
 

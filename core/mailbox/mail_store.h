@@ -81,6 +81,8 @@ struct Usage {
     std::int64_t waitingOver90Days = 0;
     std::int64_t blobs = 0;
     std::int64_t blobBytes = 0;          ///< as announced, whether they came or not
+    std::int64_t waitingOver60Days = 0;  ///< at these, as at 30, diary and desk ask to call (core/sync/outlook.h)
+    std::int64_t waitingOver85Days = 0;
 };
 
 /// Where something was put.

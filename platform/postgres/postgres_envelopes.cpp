@@ -152,14 +152,21 @@ Result<Usage> PostgresStore::usage(clock::Instant now)
                 rows->integer(0, 5), rows->integer(0, 6)};
     const auto waiting = askAs(
         "as_whole()", {},
-        "SELECT count(*), coalesce(sum((e.received < $2::bigint)::int), 0)::bigint FROM envelope e WHERE e.received < $1::bigint"
+        "SELECT count(*), coalesce(sum((e.received < $2::bigint)::int), 0)::bigint, coalesce(sum((e.received < $3::bigint)::int), 0)::bigint,"
+        " coalesce(sum((e.received < $4::bigint)::int), 0)::bigint FROM envelope e WHERE e.received < $1::bigint"
         " AND NOT EXISTS (SELECT FROM ack a WHERE a.mailbox = e.mailbox AND a.device = e.device AND a.reader <> a.device"
         " AND a.sequence >= e.sequence)",
-        Arguments().add(millis(now - std::chrono::days(30))).add(millis(now - std::chrono::days(90))));
+        Arguments()
+            .add(millis(now - std::chrono::days(30)))
+            .add(millis(now - std::chrono::days(60)))
+            .add(millis(now - std::chrono::days(85)))
+            .add(millis(now - std::chrono::days(90))));
     if (!waiting)
         return fail(waiting.error());
     usage.waitingOver30Days = waiting->integer(0, 0);
-    usage.waitingOver90Days = waiting->integer(0, 1);
+    usage.waitingOver60Days = waiting->integer(0, 1);
+    usage.waitingOver85Days = waiting->integer(0, 2);
+    usage.waitingOver90Days = waiting->integer(0, 3);
     return usage;
 }
 

@@ -87,6 +87,10 @@ std::string metricsText(const ServerFigures& figures, const std::optional<mailbo
     add(text, "ebbline_envelope_bytes", "gauge", "Bytes of the envelopes stored.", count(usage->bytes));
     add(text, "ebbline_envelopes_waiting_30_days", "gauge", "Envelopes that nobody acknowledged for 30 days.",
         count(usage->waitingOver30Days));
+    add(text, "ebbline_envelopes_waiting_60_days", "gauge", "Envelopes that nobody acknowledged for 60 days.",
+        count(usage->waitingOver60Days));
+    add(text, "ebbline_envelopes_waiting_85_days", "gauge", "Envelopes that nobody acknowledged for 85 days.",
+        count(usage->waitingOver85Days));
     add(text, "ebbline_envelopes_waiting_90_days", "gauge", "Envelopes that nobody acknowledged for 90 days.",
         count(usage->waitingOver90Days));
     return text;

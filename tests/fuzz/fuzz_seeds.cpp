@@ -5,6 +5,7 @@
 #include "core/envelope/envelope.h"
 #include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
+#include "core/mailbox/ending.h"
 #include "core/mailbox/wire.h"
 #include "core/pairing/handshake.h"
 #include "core/pairing/statement.h"
@@ -126,6 +127,9 @@ int main(int argc, char** argv)
     const auto signedRoster = pairing::signStatement(roster, sender);
     seeds.add("clinic_statement", unsignedPart(signedRoster));
     seeds.add("clinic_statement", unsignedPart(pairing::signStatement(pairing::PhoneReplaced{header.mailbox, header.sender, 7, evening.at}, sender)));
+    const auto ending = mailbox::signEnding({header.sender, evening.at}, sender);
+    seeds.add("clinic_ending", unsignedPart(ending));
+    seeds.add("clinic_ending", bytes::Writer().block(ending).block(ending).bytes());
     for (const std::size_t seedSize : {0u, 32u})
         seeds.add("desk_link", unsignedPart(pairing::signDeskLink({header.mailbox, sender.publicKey(), sender.publicKey(), recipient.publicKey(), 3,
                                                                    crypto::BoxKey::generate(), bytes::Bytes(seedSize, 5)},

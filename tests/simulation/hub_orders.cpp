@@ -12,6 +12,7 @@
 #include "tests/simulation/seeded_randomness.h"
 #include "tests/simulation/world.h"
 
+#include <algorithm>
 #include <cstdio>
 
 using namespace ebbline;
@@ -250,6 +251,10 @@ public:
         // A hub that forgot the first of two shows the second before it: kept aside until the first is there again.
         if (fault.kind != Kind::bodyChanged && fault.kind != Kind::hubForgot && world.counters.quarantined > 0)
             play.wrong.push_back("something honest was set apart");
+        if (fault.kind == Kind::hubForgot && staysApart(world))
+            play.wrong.push_back("something is still set apart, though the first came again");
+        if (world.counters.setAside > 0)
+            play.wrong.push_back("something honest was passed over");
         ++totals.runs;
         totals.requests += play.requests();
         totals.longest = std::max(totals.longest, play.requests());
@@ -262,6 +267,12 @@ public:
     Totals totals;
 
 private:
+    static bool staysApart(World& world)
+    {
+        const envelope::MailboxId& mailbox = world.phone(0).mailbox;
+        return std::ranges::any_of(world.devices, [&](const auto& device) { return device->vault().quarantined(mailbox) > 0; });
+    }
+
     const ClinicTemplate& m_from;
     std::filesystem::path m_folder;
     std::uint64_t m_seed;

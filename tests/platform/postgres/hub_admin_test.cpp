@@ -58,7 +58,7 @@ TEST_CASE("an operator admits clinics, refuses devices and counts, over either s
     const Outcome usage = hub("usage" + at);
     CHECK(usage.code == 0);
     CHECK(usage.said
-          == "clinics 2\ndevices 3\nmailboxes 1\nenvelopes 1\nbytes 4\nblobs 0\nblob bytes 0\nwaiting over 30 days 1\nwaiting over 90 days 1\n");
+          == "clinics 2\ndevices 3\nmailboxes 1\nenvelopes 1\nbytes 4\nblobs 0\nblob bytes 0\nwaiting over 30 days 1\nwaiting over 60 days 1\nwaiting over 85 days 1\nwaiting over 90 days 1\n");
 }
 
 TEST_CASE("a database that is not there is said, with its host and without a password", "[hub]")

@@ -331,8 +331,10 @@ TEST_CASE("usage counts everything, and what waits for months apart", "[store]")
     };
     put(1, std::chrono::days(100));
     put(2, std::chrono::days(95));
-    put(3, std::chrono::days(40));
-    put(4, std::chrono::days(1));
+    put(3, std::chrono::days(87));
+    put(4, std::chrono::days(70));
+    put(5, std::chrono::days(40));
+    put(6, std::chrono::days(1));
     REQUIRE(store->acknowledge(clinic.desk, clinic.mailbox, {clinic.phone.id, 1}, noon));
 
     const auto usage = store->usage(noon);
@@ -340,9 +342,11 @@ TEST_CASE("usage counts everything, and what waits for months apart", "[store]")
     CHECK(usage->clinics == 2);
     CHECK(usage->devices == 4);
     CHECK(usage->mailboxes == 2);
-    CHECK(usage->envelopes == 4);
-    CHECK(usage->bytes == 4);
-    CHECK(usage->waitingOver30Days == 2);
+    CHECK(usage->envelopes == 6);
+    CHECK(usage->bytes == 6);
+    CHECK(usage->waitingOver30Days == 4);
+    CHECK(usage->waitingOver60Days == 3);
+    CHECK(usage->waitingOver85Days == 2);
     CHECK(usage->waitingOver90Days == 1);
 }
 

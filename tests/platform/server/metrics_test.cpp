@@ -42,7 +42,7 @@ TEST_CASE("each figure has its help, its type and a whole number", "[server][met
         CHECK(b[1] == c[1]);
         CHECK((b[2] == "counter") == std::string(b[1]).ends_with("_total"));
     }
-    CHECK(samples == 16);
+    CHECK(samples == 18);
 }
 
 TEST_CASE("a store that does not answer has no figures, and that is one", "[server][metrics]")
