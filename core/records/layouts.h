@@ -7,6 +7,7 @@
 #include "core/records/bodies.h"
 #include "core/records/bounded_archive.h"
 
+#include <algorithm>
 #include <array>
 #include <bit>
 #include <cstdint>
@@ -213,7 +214,7 @@ void field(Archive& archive, triggers::Protocol& p)
 {
     bool first = formOf(p) == firstProtocolForm;
     if constexpr (!saving<Archive>)
-        first = archive.protocolForm == firstProtocolForm;
+        first = archive.bodyForm == firstProtocolForm;
     triggers::FormerThresholds former = p.former.value_or(triggers::FormerThresholds{});
     archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay);
     field(archive, p.thresholds, former, first);
@@ -234,10 +235,44 @@ void serialize(Archive& archive, PatientRegistered& b)
     archive(b.patient, b.name, b.phone, b.language);
 }
 
+inline constexpr std::uint16_t newestTreatmentForm = 2;
+
+/// A treatment that says nothing of what form 2 added goes in form 1, so that older programs read it.
+inline std::uint16_t formOf(const recovery::Treatment& t)
+{
+    const auto redone = [](const recovery::Placement& placement) { return placement.redone.has_value(); };
+    return t.placedBy.empty() && std::ranges::none_of(t.placements, redone) ? 1 : newestTreatmentForm;
+}
+
+/// Form 2: who placed the threads, then the threads that were redone by their places, each with how and why.
+template <typename Archive>
+void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
+{
+    if (form < newestTreatmentForm)
+        return;
+    std::vector<std::uint8_t> places;
+    for (std::size_t i = 0; i < t.placements.size(); ++i)
+        if (t.placements[i].redone)
+            places.push_back(static_cast<std::uint8_t>(i));
+    archive(t.placedBy, places);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (places[i] >= t.placements.size() || (i > 0 && places[i] <= places[i - 1]))
+            throw cereal::Exception("a thread that was redone is none of the treatment, or stands twice");
+        auto& redone = t.placements[places[i]].redone;
+        if (!redone)
+            redone.emplace();
+        archive(redone->how, redone->reason);
+    }
+}
+
 template <typename Archive>
 void serialize(Archive& archive, TreatmentRecorded& b)
 {
     archive(b.treatment);
+    std::uint16_t form = formOf(b.treatment);
+    if constexpr (!saving<Archive>)
+        form = archive.bodyForm;
+    field(archive, b.treatment, form);
 }
 
 template <typename Archive>
@@ -370,7 +405,7 @@ void serialize(Archive& archive, BandLearned& b)
 {
     bool first = false;
     if constexpr (!saving<Archive>)
-        first = archive.protocolForm == firstProtocolForm;
+        first = archive.bodyForm == firstProtocolForm;
     field(archive, b.learned.band, first);
     archive(b.learned.seed, b.learned.courses);
     field(archive, b.learned.refused);
