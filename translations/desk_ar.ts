@@ -935,8 +935,8 @@
             <translation>تسليم</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>المفاتيح المفردة (T, C, X, F, N, H, /) مفعّلة</translation>
+            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
+            <translation>المفاتيح المفردة (T, C, X, F, N, H, A, /) مفعّلة</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -946,7 +946,11 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ و- لتكبير الاثنتين وتصغيرهما، و0 لعرض الصورة كاملة، والأسهم لتحريك الظاهر؛ وعند تحديد العينين تحرّك الأسهم المؤشر (مع Shift بخطوات صغيرة)، ومفتاح المسافة يحدّد، وBackspace للتراجع، وEscape للإنهاء</translation>
         </message>
-    </context>
+        <message>
+        <source>take search and filters off</source>
+        <translation>إزالة البحث والتصفية</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
         <message>
@@ -1580,7 +1584,15 @@
             <source>A note for whoever takes over</source>
             <translation>ملاحظة لمن يتسلّم</translation>
         </message>
-    </context>
+        <message>
+        <source>Filter</source>
+        <translation>تصفية</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>حسب من وضع الخيوط، ومن تولّى الصف، واليوم</translation>
+    </message>
+</context>
     <context>
         <name>QueueReason</name>
         <message>
@@ -3584,10 +3596,6 @@
             <translation>لا أحد ينتظر جوابًا</translation>
         </message>
         <message>
-            <source>Clear the search to see the others.</source>
-            <translation>امسح البحث لترى الآخرين.</translation>
-        </message>
-        <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
             <translation>تظهر المسارات هنا حين تستدعي علامة تحذير أو قاعدة أو صمت إلقاء نظرة.</translation>
         </message>
@@ -3745,7 +3753,22 @@
             <source>Taken: %1</source>
             <translation>أُخذت: %1</translation>
         </message>
-    </context>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>أزل البحث والتصفية لترى الآخرين.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>لا صف عاجلًا يخفيه البحث أو التصفية (%Ln)</numerusform>
+            <numerusform>صف عاجل واحد (%Ln) يخفيه البحث أو التصفية</numerusform>
+            <numerusform>صفان عاجلان (%Ln) يخفيهما البحث أو التصفية</numerusform>
+            <numerusform>%Ln صفوف عاجلة يخفيها البحث أو التصفية</numerusform>
+            <numerusform>%Ln صفًا عاجلًا يخفيها البحث أو التصفية</numerusform>
+            <numerusform>%Ln صف عاجل يخفيها البحث أو التصفية</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
         <message>
@@ -7039,4 +7062,86 @@
             <translation>اتركه كما هو</translation>
         </message>
     </context>
+<context>
+    <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>غير مدوّن</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>أي شخص</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>أي شخص أو لا أحد</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>أي يوم</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>بعد اليوم %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>الأيام من %1 إلى %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>الخيوط بيد %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>تولّاه %1</translation>
+    </message>
+</context>
+<context>
+    <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>تصفية القائمة</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>العودة إلى القائمة</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>من وضع الخيوط</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>من تولّى الصف</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>يوم التعافي</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>تبقى حتى يُقفل المكتب أو يُسمّى شخص آخر.</translation>
+    </message>
+</context>
+<context>
+    <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>يزيل هذه التصفية</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>إظهارها</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>يزيل البحث والتصفية</translation>
+    </message>
+</context>
 </TS>

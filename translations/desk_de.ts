@@ -915,8 +915,8 @@
             <translation>übergeben</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Einzeltasten (T, C, X, F, N, H, /) sind an</translation>
+            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
+            <translation>Einzeltasten (T, C, X, F, N, H, A, /) sind an</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -926,7 +926,11 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ und - vergrößern und verkleinern beide, 0 zeigt das Ganze, Pfeiltasten verschieben den Ausschnitt; beim Markieren der Augen bewegen Pfeiltasten den Zeiger (mit der Umschalttaste in kleinen Schritten), die Leertaste markiert, die Rücktaste macht rückgängig, Escape beendet</translation>
         </message>
-    </context>
+        <message>
+        <source>take search and filters off</source>
+        <translation>Suche und Filter aufheben</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
         <message>
@@ -1504,7 +1508,15 @@
             <source>A note for whoever takes over</source>
             <translation>Eine Notiz für die Ablösung</translation>
         </message>
-    </context>
+        <message>
+        <source>Filter</source>
+        <translation>Filter</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Nach wer die Fäden legte, wer die Zeile übernahm, und Tag</translation>
+    </message>
+</context>
     <context>
         <name>QueueReason</name>
         <message>
@@ -3428,10 +3440,6 @@
             <translation>Niemand wartet auf eine Antwort</translation>
         </message>
         <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Leeren Sie die Suche, um die anderen zu sehen.</translation>
-        </message>
-        <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
             <translation>Verläufe erscheinen hier, wenn ein Warnzeichen, eine Regel oder Schweigen einen Blick verlangt.</translation>
         </message>
@@ -3553,7 +3561,18 @@
             <source>Taken: %1</source>
             <translation>Übernommen: %1</translation>
         </message>
-    </context>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Heben Sie Suche und Filter auf, um die anderen zu sehen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln dringende Zeile ist durch Suche oder Filter verborgen</numerusform>
+            <numerusform>%Ln dringende Zeilen sind durch Suche oder Filter verborgen</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
         <message>
@@ -6687,4 +6706,86 @@
             <translation>So lassen</translation>
         </message>
     </context>
+<context>
+    <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>Nicht vermerkt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Jemand oder niemand</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>Jeder Tag</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Nach Tag %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Tag %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Fäden von %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>Übernommen von %1</translation>
+    </message>
+</context>
+<context>
+    <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Die Warteliste filtern</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Zurück zur Warteliste</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fäden gelegt von</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Zeile übernommen von</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Tag der Erholung</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Gilt, bis der Platz gesperrt oder jemand anderes genannt wird.</translation>
+    </message>
+</context>
+<context>
+    <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Hebt diesen Filter auf</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Anzeigen</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Hebt Suche und Filter auf</translation>
+    </message>
+</context>
 </TS>

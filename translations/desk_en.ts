@@ -357,7 +357,14 @@
                 <numerusform>%Ln wait longer than agreed, and nobody is on them.</numerusform>
             </translation>
         </message>
-    </context>
+        <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln urgent row is hidden by search or filters</numerusform>
+            <numerusform>%Ln urgent rows are hidden by search or filters</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message numerus="yes">

@@ -915,8 +915,8 @@
             <translation>traspasar</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Teclas sueltas (T, C, X, F, N, H, /) activadas</translation>
+            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
+            <translation>Teclas sueltas (T, C, X, F, N, H, A, /) activadas</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -926,7 +926,11 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ y - amplían y reducen ambas, 0 muestra la imagen entera, las flechas desplazan la parte visible; al marcar los ojos, las flechas mueven el cursor (con Mayús, a pasos pequeños), Espacio marca, Retroceso deshace, Escape termina</translation>
         </message>
-    </context>
+        <message>
+        <source>take search and filters off</source>
+        <translation>quitar la búsqueda y los filtros</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
         <message>
@@ -1504,7 +1508,15 @@
             <source>A note for whoever takes over</source>
             <translation>Nota para el relevo</translation>
         </message>
-    </context>
+        <message>
+        <source>Filter</source>
+        <translation>Filtrar</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Por quién colocó los hilos, quién se encarga y día</translation>
+    </message>
+</context>
     <context>
         <name>QueueReason</name>
         <message>
@@ -3428,10 +3440,6 @@
             <translation>Nadie espera respuesta</translation>
         </message>
         <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Borre la búsqueda para ver los demás.</translation>
-        </message>
-        <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
             <translation>Los casos aparecen aquí cuando un signo de alarma, una regla o un silencio pide una revisión.</translation>
         </message>
@@ -3553,7 +3561,18 @@
             <source>Taken: %1</source>
             <translation>Asumido: %1</translation>
         </message>
-    </context>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Quite la búsqueda y los filtros para ver los demás.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln fila urgente está oculta por la búsqueda o los filtros</numerusform>
+            <numerusform>%Ln filas urgentes están ocultas por la búsqueda o los filtros</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
         <message>
@@ -6687,4 +6706,86 @@
             <translation>Dejarlo así</translation>
         </message>
     </context>
+<context>
+    <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>No anotado</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>Cualquiera</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Alguien o nadie</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>Cualquier día</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Después del día %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Días %1 a %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Hilos de %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>A cargo de %1</translation>
+    </message>
+</context>
+<context>
+    <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Filtrar la cola</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Volver a la cola</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Hilos colocados por</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Fila a cargo de</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Día de recuperación</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Vale hasta que se bloquee el puesto o se nombre a otra persona.</translation>
+    </message>
+</context>
+<context>
+    <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Quita este filtro</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Mostrarlas</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Quita la búsqueda y los filtros</translation>
+    </message>
+</context>
 </TS>

@@ -915,8 +915,8 @@
             <translation>passer la relève</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Les touches simples (T, C, X, F, N, H, /) sont actives</translation>
+            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
+            <translation>Les touches simples (T, C, X, F, N, H, A, /) sont actives</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -926,7 +926,11 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ et - agrandissent et réduisent les deux, 0 affiche l’image entière, les flèches déplacent la partie visible ; pendant le marquage des yeux, les flèches déplacent le curseur (avec Maj, à petits pas), Espace marque, Retour arrière annule, Échap termine</translation>
         </message>
-    </context>
+        <message>
+        <source>take search and filters off</source>
+        <translation>retirer la recherche et les filtres</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
         <message>
@@ -1504,7 +1508,15 @@
             <source>A note for whoever takes over</source>
             <translation>Un mot pour la relève</translation>
         </message>
-    </context>
+        <message>
+        <source>Filter</source>
+        <translation>Filtrer</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Selon qui a posé les fils, qui a pris la ligne, et le jour</translation>
+    </message>
+</context>
     <context>
         <name>QueueReason</name>
         <message>
@@ -3428,10 +3440,6 @@
             <translation>Personne n’attend de réponse</translation>
         </message>
         <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Videz la recherche pour voir les autres.</translation>
-        </message>
-        <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
             <translation>Les suivis apparaissent ici quand un signe d’alerte, une règle ou un silence demande votre attention.</translation>
         </message>
@@ -3553,7 +3561,18 @@
             <source>Taken: %1</source>
             <translation>Pris en charge : %1</translation>
         </message>
-    </context>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Retirez la recherche et les filtres pour voir les autres.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln ligne urgente est masquée par la recherche ou les filtres</numerusform>
+            <numerusform>%Ln lignes urgentes sont masquées par la recherche ou les filtres</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
         <message>
@@ -6687,4 +6706,86 @@
             <translation>Laisser tel quel</translation>
         </message>
     </context>
+<context>
+    <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>Non noté</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>N’importe qui</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Quelqu’un ou personne</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>N’importe quel jour</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Après le jour %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Jours %1 à %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Fils par %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>Pris par %1</translation>
+    </message>
+</context>
+<context>
+    <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Filtrer la file</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Retour à la file</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fils posés par</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Ligne prise par</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Jour de récupération</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Vaut jusqu’au verrouillage du poste ou jusqu’à ce qu’une autre personne soit nommée.</translation>
+    </message>
+</context>
+<context>
+    <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Retire ce filtre</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Les montrer</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Retire la recherche et les filtres</translation>
+    </message>
+</context>
 </TS>

@@ -915,8 +915,8 @@
             <translation>passar o plantão</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Atalhos de uma tecla (T, C, X, F, N, H, /) ativados</translation>
+            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
+            <translation>Atalhos de uma tecla (T, C, X, F, N, H, A, /) ativados</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -926,7 +926,11 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ e - ampliam e reduzem as duas, 0 mostra a imagem inteira, as setas movem a parte visível; ao marcar os olhos, as setas movem o cursor (com Shift, em passos pequenos), Espaço marca, Backspace desfaz, Esc encerra</translation>
         </message>
-    </context>
+        <message>
+        <source>take search and filters off</source>
+        <translation>retirar a busca e os filtros</translation>
+    </message>
+</context>
     <context>
         <name>Main</name>
         <message>
@@ -1504,7 +1508,15 @@
             <source>A note for whoever takes over</source>
             <translation>Recado para quem assume</translation>
         </message>
-    </context>
+        <message>
+        <source>Filter</source>
+        <translation>Filtrar</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Por quem colocou os fios, quem assumiu a linha e dia</translation>
+    </message>
+</context>
     <context>
         <name>QueueReason</name>
         <message>
@@ -3428,10 +3440,6 @@
             <translation>Ninguém espera resposta</translation>
         </message>
         <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Limpe a busca para ver os outros.</translation>
-        </message>
-        <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
             <translation>Os casos aparecem aqui quando um sinal de alerta, uma regra ou um silêncio pede atenção.</translation>
         </message>
@@ -3553,7 +3561,18 @@
             <source>Taken: %1</source>
             <translation>Assumido: %1</translation>
         </message>
-    </context>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Retire a busca e os filtros para ver os outros.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln linha urgente está oculta pela busca ou pelos filtros</numerusform>
+            <numerusform>%Ln linhas urgentes estão ocultas pela busca ou pelos filtros</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
         <message>
@@ -6687,4 +6706,86 @@
             <translation>Deixar assim</translation>
         </message>
     </context>
+<context>
+    <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>Não anotado</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>Qualquer pessoa</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Alguém ou ninguém</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>Qualquer dia</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Depois do dia %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Dias %1 a %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Fios por %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>Assumido por %1</translation>
+    </message>
+</context>
+<context>
+    <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Filtrar a fila</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Voltar à fila</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fios colocados por</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Linha assumida por</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Dia de recuperação</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Vale até o posto ser bloqueado ou outra pessoa ser indicada.</translation>
+    </message>
+</context>
+<context>
+    <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Retira este filtro</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Retira a busca e os filtros</translation>
+    </message>
+</context>
 </TS>

@@ -32,6 +32,12 @@ PageFrame {
             Layout.maximumWidth: 16 * Theme.textBody
         },
         ActButton {
+            objectName: "filter"
+            text: qsTr("Filter")
+            hint: qsTr("By who placed the threads, who took the row, and day")
+            onClicked: root.queue.filter.choosing = true
+        },
+        ActButton {
             text: qsTr("Hand over")
             hint: qsTr("A note for whoever takes over")
             onClicked: root.program.openHandOver()
@@ -44,6 +50,7 @@ PageFrame {
     Shortcut { sequence: "F"; enabled: root.keysOn; onActivated: root.queue.bringForward(root.queue.rows.keyAt(list.currentIndex)) }
     Shortcut { sequence: "N"; enabled: root.keysOn; onActivated: list.currentIndex = Math.max(root.queue.nextUnopened(list.currentIndex), 0) }
     Shortcut { sequence: "H"; enabled: root.keysOn; onActivated: root.program.openHandOver() }
+    Shortcut { sequence: "A"; enabled: root.keysOn; onActivated: root.queue.showAll() }
     Shortcut { sequence: "/"; enabled: root.keysOn; onActivated: search.field.forceActiveFocus(Qt.ShortcutFocusReason) }
 
     Words {
@@ -90,6 +97,15 @@ PageFrame {
             onChosen: index => root.queue.whose = index
             Layout.fillWidth: true
             Layout.preferredWidth: 40
+        }
+    }
+    // Made when there is something to say, as above.
+    Repeater {
+        model: root.queue.filter.chips.length > 0 || root.queue.hiddenUrgent.length > 0 ? 1 : 0
+
+        FilterBar {
+            queue: root.queue
+            Layout.fillWidth: true
         }
     }
     Item {
@@ -141,6 +157,9 @@ PageFrame {
             title: root.queue.emptyTitle
             text: root.queue.emptyText
         }
+    }
+    FilterPanel {
+        filter: root.queue.filter
     }
     CallPanel {
         call: root.program.call
