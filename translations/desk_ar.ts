@@ -336,18 +336,10 @@
             <translation>ربط هاتف آخر</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>يسأل أولًا</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>هل تربط هاتفًا آخر؟</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
-        </message>
-    </context>
+        <source>Its page says what happens, and asks once</source>
+        <translation>صفحته تقول ما سيحدث وتسأل مرة واحدة</translation>
+    </message>
+</context>
     <context>
         <name>CoursesPage</name>
         <message>
@@ -460,8 +452,8 @@
             <translation>الأكثر في اليوم %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>الفرق %1 % من المجموع</translation>
+            <source>the difference is %1% of the sum</source>
+            <translation>الفرق %1% من المجموع</translation>
         </message>
         <message>
             <source>too few points for a share of the sum</source>
@@ -935,8 +927,8 @@
             <translation>تسليم</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
-            <translation>المفاتيح المفردة (T, C, X, F, N, H, A, /) مفعّلة</translation>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>المفاتيح المفردة (E, T, C, X, F, N, H, A, /) مفعّلة</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -949,6 +941,10 @@
         <message>
         <source>take search and filters off</source>
         <translation>إزالة البحث والتصفية</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>فتح المسار عند التسجيل الذي أدى إلى السبب</translation>
     </message>
 </context>
     <context>
@@ -2155,9 +2151,9 @@
             <translation>نعم</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
+            <source>%1, %2%</source>
             <comment>drug, percent</comment>
-            <translation>%1، %2 ٪</translation>
+            <translation>%1، %2٪</translation>
         </message>
         <message>
             <source>%1 kg</source>
@@ -2186,8 +2182,8 @@
             <translation>الوزن</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>ممزوج ببيكربونات ٨٫٤ ٪، جزء إلى %1</translation>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>ممزوج ببيكربونات ٨٫٤٪، جزء إلى %1</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2217,8 +2213,8 @@
             <translation>الإبينفرين</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>ممزوج ببيكربونات ٨٫٤ ٪</translation>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>ممزوج ببيكربونات ٨٫٤٪</translation>
         </message>
         <message>
             <source>Outside the tracks: entry points, blocks</source>
@@ -3519,7 +3515,11 @@
             <comment>a command</comment>
             <translation>لا يعرف المحور هذه العيادة بعد. اطلب ممن يدير المحور تشغيل %1 بمفتاح هذه العيادة. المفتاح في صفحة العيادة ويمكن نسخه منها. ثم أنشئ رمزًا جديدًا.</translation>
         </message>
-    </context>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
         <message>
@@ -3834,10 +3834,6 @@
             <translation>الوزن ليس عددًا بالكيلوغرام.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 ٪</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>اكتبها سنة-شهر-يوم، مثل 2029-06-30.</translation>
         </message>
@@ -4001,8 +3997,8 @@
             <translation>الأيام منذ العلاج</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>نسبة المسارات معروفة النتيجة. الحدود: ويلسون، ٩٥ ٪. المسارات بلا متابعة مستبعدة وتُعدّ على حدة.</translation>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>نسبة المسارات معروفة النتيجة. الحدود: ويلسون، ٩٥٪. المسارات بلا متابعة مستبعدة وتُعدّ على حدة.</translation>
         </message>
         <message>
             <source>Group</source>
@@ -4021,8 +4017,8 @@
             <translation>غير معروفة</translation>
         </message>
         <message>
-            <source>Share, 95 % limits</source>
-            <translation>النسبة، حدود ٩٥ ٪</translation>
+            <source>Share, 95% limits</source>
+            <translation>النسبة، حدود ٩٥٪</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -4137,14 +4133,14 @@
             <translation>ما تكلفه التنبيهات، وأيها كان مجديًا</translation>
         </message>
         <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
             <translation>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر أسبوع واحد.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر أسبوعان.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسابيع.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوعًا.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر أسبوع واحد.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر أسبوعان.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسابيع.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوعًا.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
             </translation>
         </message>
         <message>
@@ -4208,8 +4204,8 @@
             <translation>ما فعلته المريضات مما طُلب منهن</translation>
         </message>
         <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>التسجيلات: أيام سألت فيها خطة العناية وكُتب شيء. التذكيرات: أُجيب عنها بكلمة «تم». الحدود: ويلسون، ٩٥ ٪؛ وتذكيرات المريضة الواحدة متشابهة، فالحدود أضيق مما ينبغي.</translation>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>التسجيلات: أيام سألت فيها خطة العناية وكُتب شيء. التذكيرات: أُجيب عنها بكلمة «تم». الحدود: ويلسون، ٩٥٪؛ وتذكيرات المريضة الواحدة متشابهة، فالحدود أضيق مما ينبغي.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4447,8 +4443,8 @@
             <translation>كم تدوم الأعراض</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>زال: درجة ١ أو أقل في يومين متتاليين ودامت؛ ويُحسب الجانب الأسوأ. المنحنيات: كابلان-ماير، والوسيط بحدود بروكماير وكراولي، ٩٥ ٪. متوسط الأيام حتى اليوم ٢٠ بحدود التوزيع الطبيعي.</translation>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>زال: درجة ١ أو أقل في يومين متتاليين ودامت؛ ويُحسب الجانب الأسوأ. المنحنيات: كابلان-ماير، والوسيط بحدود بروكماير وكراولي، ٩٥٪. متوسط الأيام حتى اليوم ٢٠ بحدود التوزيع الطبيعي.</translation>
         </message>
         <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
@@ -4467,8 +4463,8 @@
             <translation>زال</translation>
         </message>
         <message>
-            <source>Median day, 95 % limits</source>
-            <translation>اليوم الوسيط، حدود ٩٥ ٪</translation>
+            <source>Median day, 95% limits</source>
+            <translation>اليوم الوسيط، حدود ٩٥٪</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4492,8 +4488,8 @@
             <translation>المضاعفات جنبًا إلى جنب</translation>
         </message>
         <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>النسب: ويلسون، ٩٥ ٪. الفرق: نيوكومب. الاختبار: فيشر، ثنائي الجانب. القدرة: مضبوطة لهذا الاختبار.</translation>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>النسب: ويلسون، ٩٥٪. الفرق: نيوكومب. الاختبار: فيشر، ثنائي الجانب. القدرة: مضبوطة لهذا الاختبار.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4530,8 +4526,8 @@
             <translation>أيام كل عرَض، الفرق</translation>
         </message>
         <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>فرق متوسط الأيام حتى اليوم ٢٠ (متوسطات مقيّدة)، حدود التوزيع الطبيعي، ٩٥ ٪؛ اختبار لوغ-رانك.</translation>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>فرق متوسط الأيام حتى اليوم ٢٠ (متوسطات مقيّدة)، حدود التوزيع الطبيعي، ٩٥٪؛ اختبار لوغ-رانك.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -6632,9 +6628,9 @@
             <translation>عين المريض اليسرى محدّدة إلى يسار اليمنى. إن كانت الصورة قائمة فالعلامتان مبدّلتان.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
             <comment>what to mark, shares of the picture</comment>
-            <translation>%1 المؤشر %2 ٪ من اليسار، %3 ٪ من الأعلى. مفتاح المسافة يحدّد.</translation>
+            <translation>%1 المؤشر %2٪ من اليسار، %3٪ من الأعلى. مفتاح المسافة يحدّد.</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -6927,10 +6923,6 @@
             <numerusform>%Ln دقيقة</numerusform>
         </translation>
     </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 ٪</translation>
-        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -7055,13 +7047,6 @@
             <translation>ماذا آل إليه الأمر؟</translation>
         </message>
     </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>اتركه كما هو</translation>
-        </message>
-    </context>
 <context>
     <name>ebbline::deskapp::QueueFilter</name>
     <message>
@@ -7142,6 +7127,77 @@
     <message>
         <source>Takes search and filters off</source>
         <translation>يزيل البحث والتصفية</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>الضمادات</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>طلب تسجيل</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>الحضور أبكر</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>طلب اتصال</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>شكرًا</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>لغة المريضة غير معروفة: اخترها.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>سُجّلت المريضة بلغة %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>تقرأ المريضة بلغة %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>يجب الاتصال. قد تُقرأ الرسالة متأخرة: اتصل أولًا.</translation>
+    </message>
+</context>
+<context>
+    <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>رسائل معتادة</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>لغة المريضة</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>بلغتك</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>ضعها في الرسالة</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>يمكن تغييرها هناك قبل الإرسال</translation>
+    </message>
+</context>
+<context>
+    <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>يعرض التسجيل وراءه</translation>
     </message>
 </context>
 </TS>

@@ -324,18 +324,10 @@
             <translation>Weiteres Telefon verbinden</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Fragt zuerst</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>Ein anderes Telefon verbinden?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
-        </message>
-    </context>
+        <source>Its page says what happens, and asks once</source>
+        <translation>Die Seite sagt, was geschieht, und fragt einmal</translation>
+    </message>
+</context>
     <context>
         <name>CoursesPage</name>
         <message>
@@ -448,8 +440,8 @@
             <translation>am meisten an Tag %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>der Unterschied ist %1 % der Summe</translation>
+            <source>the difference is %1% of the sum</source>
+            <translation>der Unterschied ist %1 % der Summe</translation>
         </message>
         <message>
             <source>too few points for a share of the sum</source>
@@ -915,8 +907,8 @@
             <translation>übergeben</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
-            <translation>Einzeltasten (T, C, X, F, N, H, A, /) sind an</translation>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Einzeltasten (E, T, C, X, F, N, H, A, /) sind an</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -929,6 +921,10 @@
         <message>
         <source>take search and filters off</source>
         <translation>Suche und Filter aufheben</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>den Verlauf beim Eintrag hinter dem Grund öffnen</translation>
     </message>
 </context>
     <context>
@@ -2055,9 +2051,9 @@
             <translation>ja</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
+            <source>%1, %2%</source>
             <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
+            <translation>%1, %2 %</translation>
         </message>
         <message>
             <source>%1 kg</source>
@@ -2086,8 +2082,8 @@
             <translation>Gewicht</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>gepuffert mit Bikarbonat 8,4 %, 1 Teil auf %1</translation>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>gepuffert mit Bikarbonat 8,4 %, 1 Teil auf %1</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2117,8 +2113,8 @@
             <translation>Epinephrin</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
         </message>
         <message>
             <source>Outside the tracks: entry points, blocks</source>
@@ -3363,7 +3359,11 @@
             <comment>a command</comment>
             <translation>Der Hub kennt diese Praxis noch nicht. Bitten Sie, wer den Hub betreibt, %1 mit dem Schlüssel dieser Praxis auszuführen. Der Schlüssel steht auf der Seite Praxis und lässt sich dort kopieren. Erstellen Sie dann einen neuen Code.</translation>
         </message>
-    </context>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
         <message>
@@ -3638,10 +3638,6 @@
             <translation>Das Gewicht ist keine Zahl in Kilogramm.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>Als Jahr-Monat-Tag schreiben, zum Beispiel 2029-06-30.</translation>
         </message>
@@ -3782,8 +3778,8 @@
             <translation>Tage seit der Behandlung</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>Anteil der Verläufe mit bekanntem Ausgang. Grenzen: Wilson, 95 %. Verläufe ohne Nachschau sind ausgelassen und eigens gezählt.</translation>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Anteil der Verläufe mit bekanntem Ausgang. Grenzen: Wilson, 95 %. Verläufe ohne Nachschau sind ausgelassen und eigens gezählt.</translation>
         </message>
         <message>
             <source>Group</source>
@@ -3802,8 +3798,8 @@
             <translation>Nicht bekannt</translation>
         </message>
         <message>
-            <source>Share, 95 % limits</source>
-            <translation>Anteil, Grenzen 95 %</translation>
+            <source>Share, 95% limits</source>
+            <translation>Anteil, Grenzen 95 %</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -3902,10 +3898,10 @@
             <translation>Was Meldungen kosten, und welche sich lohnten</translation>
         </message>
         <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
             <translation>
-                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzte %Ln Woche.</numerusform>
-                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzten %Ln Wochen.</numerusform>
+                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzte %Ln Woche.</numerusform>
+                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzten %Ln Wochen.</numerusform>
             </translation>
         </message>
         <message>
@@ -3965,8 +3961,8 @@
             <translation>Was von dem Erbetenen getan wurde</translation>
         </message>
         <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>Einträge: Tage, an denen der Pflegeplan fragte und etwas eingetragen wurde. Erinnerungen: mit „erledigt“ beantwortet. Grenzen: Wilson, 95 %; Erinnerungen derselben Person ähneln einander, daher sind sie zu eng.</translation>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Einträge: Tage, an denen der Pflegeplan fragte und etwas eingetragen wurde. Erinnerungen: mit „erledigt“ beantwortet. Grenzen: Wilson, 95 %; Erinnerungen derselben Person ähneln einander, daher sind sie zu eng.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4176,8 +4172,8 @@
             <translation>Wie lange Beschwerden dauern</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>Vorbei: ein Wert von 1 oder weniger an zwei Tagen hintereinander, der bleibt; die schlechtere Seite zählt. Kurven: Kaplan-Meier, Median mit Grenzen nach Brookmeyer und Crowley, 95 %. Mittlere Tage bis Tag 20, Grenzen nach der Normalverteilung.</translation>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>Vorbei: ein Wert von 1 oder weniger an zwei Tagen hintereinander, der bleibt; die schlechtere Seite zählt. Kurven: Kaplan-Meier, Median mit Grenzen nach Brookmeyer und Crowley, 95 %. Mittlere Tage bis Tag 20, Grenzen nach der Normalverteilung.</translation>
         </message>
         <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
@@ -4196,8 +4192,8 @@
             <translation>Vorbei</translation>
         </message>
         <message>
-            <source>Median day, 95 % limits</source>
-            <translation>Mittlerer Tag (Median), Grenzen 95 %</translation>
+            <source>Median day, 95% limits</source>
+            <translation>Mittlerer Tag (Median), Grenzen 95 %</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4221,8 +4217,8 @@
             <translation>Komplikationen im Vergleich</translation>
         </message>
         <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>Anteile: Wilson, 95 %. Differenz: Newcombe. Test: Fisher, zweiseitig. Teststärke: exakt für diesen Test.</translation>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Anteile: Wilson, 95 %. Differenz: Newcombe. Test: Fisher, zweiseitig. Teststärke: exakt für diesen Test.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4259,8 +4255,8 @@
             <translation>Tage mit jeder Beschwerde, Differenz</translation>
         </message>
         <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>Differenz der mittleren Tage bis Tag 20 (beschränkte Mittelwerte), Grenzen nach der Normalverteilung, 95 %; Log-Rank-Test.</translation>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>Differenz der mittleren Tage bis Tag 20 (beschränkte Mittelwerte), Grenzen nach der Normalverteilung, 95 %; Log-Rank-Test.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -6300,9 +6296,9 @@
             <translation>Das linke Auge der Patientin ist links vom rechten markiert. Steht das Bild aufrecht, sind die beiden vertauscht.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
             <comment>what to mark, shares of the picture</comment>
-            <translation>%1 Zeiger %2 % von links, %3 % von oben. Die Leertaste markiert.</translation>
+            <translation>%1 Zeiger %2 % von links, %3 % von oben. Die Leertaste markiert.</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -6579,10 +6575,6 @@
             <numerusform>%Ln Minuten</numerusform>
         </translation>
     </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6699,13 +6691,6 @@
             <translation>Was wurde daraus?</translation>
         </message>
     </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>So lassen</translation>
-        </message>
-    </context>
 <context>
     <name>ebbline::deskapp::QueueFilter</name>
     <message>
@@ -6786,6 +6771,77 @@
     <message>
         <source>Takes search and filters off</source>
         <translation>Hebt Suche und Filter auf</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Pflaster</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Bitte um einen Eintrag</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Früher kommen</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Bitte um Anruf</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Dank</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>Welche Sprache die Patientin liest, ist nicht bekannt: Wählen Sie sie.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>Die Patientin wurde mit %1 aufgenommen.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>Die Patientin liest, auf %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>Ein Anruf steht an. Eine Nachricht wird vielleicht zu spät gelesen: Rufen Sie zuerst an.</translation>
+    </message>
+</context>
+<context>
+    <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Übliche Nachrichten</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Sprache der Patientin</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>In Ihrer Sprache</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>In die Nachricht setzen</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Dort lässt sie sich vor dem Senden ändern</translation>
+    </message>
+</context>
+<context>
+    <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Zeigt den Eintrag dahinter</translation>
     </message>
 </context>
 </TS>

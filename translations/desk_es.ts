@@ -324,18 +324,10 @@
             <translation>Vincular otro teléfono</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Pregunta primero</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>¿Vincular otro teléfono?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
-        </message>
-    </context>
+        <source>Its page says what happens, and asks once</source>
+        <translation>Su página dice qué ocurre y pregunta una vez</translation>
+    </message>
+</context>
     <context>
         <name>CoursesPage</name>
         <message>
@@ -448,8 +440,8 @@
             <translation>máximo el día %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>la diferencia es el %1 % de la suma</translation>
+            <source>the difference is %1% of the sum</source>
+            <translation>la diferencia es el %1 % de la suma</translation>
         </message>
         <message>
             <source>too few points for a share of the sum</source>
@@ -915,8 +907,8 @@
             <translation>traspasar</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
-            <translation>Teclas sueltas (T, C, X, F, N, H, A, /) activadas</translation>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Teclas sueltas (E, T, C, X, F, N, H, A, /) activadas</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -929,6 +921,10 @@
         <message>
         <source>take search and filters off</source>
         <translation>quitar la búsqueda y los filtros</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>abrir el curso en la entrada que dio el motivo</translation>
     </message>
 </context>
     <context>
@@ -2055,9 +2051,9 @@
             <translation>sí</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
+            <source>%1, %2%</source>
             <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
+            <translation>%1, %2 %</translation>
         </message>
         <message>
             <source>%1 kg</source>
@@ -2086,8 +2082,8 @@
             <translation>Peso</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>tamponada con bicarbonato al 8,4 %, 1 parte por %1</translation>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>tamponada con bicarbonato al 8,4 %, 1 parte por %1</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2117,8 +2113,8 @@
             <translation>Epinefrina</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>Tamponada con bicarbonato al 8,4 %</translation>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>Tamponada con bicarbonato al 8,4 %</translation>
         </message>
         <message>
             <source>Outside the tracks: entry points, blocks</source>
@@ -3363,7 +3359,11 @@
             <comment>a command</comment>
             <translation>El servidor aún no conoce esta clínica. Pida a quien administra el servidor que ejecute %1 con la clave de esta clínica. La clave está en la página Clínica, donde se puede copiar. Después cree un código nuevo.</translation>
         </message>
-    </context>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
         <message>
@@ -3638,10 +3638,6 @@
             <translation>El peso no es un número en kilogramos.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>Escríbalo como año-mes-día, por ejemplo 2029-06-30.</translation>
         </message>
@@ -3782,8 +3778,8 @@
             <translation>Días desde el tratamiento</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>Proporción de casos con desenlace conocido. Límites: Wilson, 95 %. Los casos sin control se excluyen y se cuentan aparte.</translation>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Proporción de casos con desenlace conocido. Límites: Wilson, 95 %. Los casos sin control se excluyen y se cuentan aparte.</translation>
         </message>
         <message>
             <source>Group</source>
@@ -3802,8 +3798,8 @@
             <translation>No conocido</translation>
         </message>
         <message>
-            <source>Share, 95 % limits</source>
-            <translation>Proporción, límites 95 %</translation>
+            <source>Share, 95% limits</source>
+            <translation>Proporción, límites 95 %</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -3902,10 +3898,10 @@
             <translation>Qué cuestan las alertas y cuáles valieron la pena</translation>
         </message>
         <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
             <translation>
-                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en la última %Ln semana.</numerusform>
-                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en las últimas %Ln semanas.</numerusform>
+                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en la última %Ln semana.</numerusform>
+                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en las últimas %Ln semanas.</numerusform>
             </translation>
         </message>
         <message>
@@ -3965,8 +3961,8 @@
             <translation>Qué hicieron los pacientes de lo que se les pidió</translation>
         </message>
         <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>Anotaciones: días en que el plan de cuidados preguntó y se escribió algo. Recordatorios: respondidos con «hecho». Límites: Wilson, 95 %; los recordatorios de un mismo paciente se parecen entre sí, por lo que son demasiado estrechos.</translation>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Anotaciones: días en que el plan de cuidados preguntó y se escribió algo. Recordatorios: respondidos con «hecho». Límites: Wilson, 95 %; los recordatorios de un mismo paciente se parecen entre sí, por lo que son demasiado estrechos.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4176,8 +4172,8 @@
             <translation>Cuánto duran los síntomas</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>Desaparecido: un valor de 1 o menos dos días seguidos que se mantiene; cuenta el lado peor. Curvas: Kaplan-Meier, mediana con límites de Brookmeyer y Crowley, 95 %. Días medios hasta el día 20, límites por distribución normal.</translation>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>Desaparecido: un valor de 1 o menos dos días seguidos que se mantiene; cuenta el lado peor. Curvas: Kaplan-Meier, mediana con límites de Brookmeyer y Crowley, 95 %. Días medios hasta el día 20, límites por distribución normal.</translation>
         </message>
         <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
@@ -4196,8 +4192,8 @@
             <translation>Desaparecido</translation>
         </message>
         <message>
-            <source>Median day, 95 % limits</source>
-            <translation>Mediana (día), límites 95 %</translation>
+            <source>Median day, 95% limits</source>
+            <translation>Mediana (día), límites 95 %</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4221,8 +4217,8 @@
             <translation>Comparación de complicaciones</translation>
         </message>
         <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>Proporciones: Wilson, 95 %. Diferencia: Newcombe. Prueba: Fisher, bilateral. Potencia: exacta para esta prueba.</translation>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Proporciones: Wilson, 95 %. Diferencia: Newcombe. Prueba: Fisher, bilateral. Potencia: exacta para esta prueba.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4259,8 +4255,8 @@
             <translation>Días con cada síntoma, diferencia</translation>
         </message>
         <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>Diferencia de días medios hasta el día 20 (medias restringidas), límites por distribución normal, 95 %; prueba log-rank.</translation>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>Diferencia de días medios hasta el día 20 (medias restringidas), límites por distribución normal, 95 %; prueba log-rank.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -6363,9 +6359,9 @@
             <translation>El ojo izquierdo del paciente está marcado a la izquierda del ojo derecho. Si la imagen no está cabeza abajo, los dos están intercambiados.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
             <comment>what to mark, shares of the picture</comment>
-            <translation>%1 Cursor: %2 % desde la izquierda, %3 % desde arriba. Espacio marca.</translation>
+            <translation>%1 Cursor: %2 % desde la izquierda, %3 % desde arriba. Espacio marca.</translation>
         </message>
         <message>
             <source>%1, %2</source>
@@ -6579,10 +6575,6 @@
                 <numerusform>%Ln minutos</numerusform>
             </translation>
         </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6699,13 +6691,6 @@
             <translation>¿Qué resultó de esto?</translation>
         </message>
     </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Dejarlo así</translation>
-        </message>
-    </context>
 <context>
     <name>ebbline::deskapp::QueueFilter</name>
     <message>
@@ -6786,6 +6771,77 @@
     <message>
         <source>Takes search and filters off</source>
         <translation>Quita la búsqueda y los filtros</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Apósitos</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Pedir una entrada</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Venir antes</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Pedir una llamada</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Gracias</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>No se sabe qué idioma lee la paciente: elíjalo.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>La paciente se registró con %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>La paciente lee, en %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>Hay que llamar. Un mensaje puede leerse demasiado tarde: llame primero.</translation>
+    </message>
+</context>
+<context>
+    <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Mensajes habituales</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Idioma de la paciente</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>En su idioma</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>Ponerlo en el mensaje</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Allí se puede cambiar antes de enviarlo</translation>
+    </message>
+</context>
+<context>
+    <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Muestra la entrada que hay detrás</translation>
     </message>
 </context>
 </TS>

@@ -324,18 +324,10 @@
             <translation>Lier un autre téléphone</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Demande d&apos;abord</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>Lier un autre téléphone ?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
-        </message>
-    </context>
+        <source>Its page says what happens, and asks once</source>
+        <translation>Sa page dit ce qui se passe et demande une fois</translation>
+    </message>
+</context>
     <context>
         <name>CoursesPage</name>
         <message>
@@ -448,8 +440,8 @@
             <translation>le plus au jour %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>la différence est de %1 % de la somme</translation>
+            <source>the difference is %1% of the sum</source>
+            <translation>la différence est de %1 % de la somme</translation>
         </message>
         <message>
             <source>too few points for a share of the sum</source>
@@ -915,8 +907,8 @@
             <translation>passer la relève</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
-            <translation>Les touches simples (T, C, X, F, N, H, A, /) sont actives</translation>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Les touches simples (E, T, C, X, F, N, H, A, /) sont actives</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -929,6 +921,10 @@
         <message>
         <source>take search and filters off</source>
         <translation>retirer la recherche et les filtres</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>ouvrir le suivi à l’entrée à l’origine du motif</translation>
     </message>
 </context>
     <context>
@@ -2055,7 +2051,7 @@
             <translation>oui</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
+            <source>%1, %2%</source>
             <comment>drug, percent</comment>
             <translation>%1, %2 %</translation>
         </message>
@@ -2086,8 +2082,8 @@
             <translation>Poids</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>tamponnée au bicarbonate à 8,4 %, 1 part pour %1</translation>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>tamponnée au bicarbonate à 8,4 %, 1 part pour %1</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2117,7 +2113,7 @@
             <translation>Adrénaline</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
+            <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponnée au bicarbonate à 8,4 %</translation>
         </message>
         <message>
@@ -3363,7 +3359,11 @@
             <comment>a command</comment>
             <translation>Le hub ne connaît pas encore cette clinique. Demandez à son exploitant de lancer %1 avec la clé de cette clinique. La clé se trouve sur la page Clinique, où elle peut être copiée. Créez ensuite un nouveau code.</translation>
         </message>
-    </context>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
         <message>
@@ -3638,10 +3638,6 @@
             <translation>Le poids n’est pas un nombre de kilogrammes.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>À écrire année-mois-jour, par exemple 2029-06-30.</translation>
         </message>
@@ -3782,7 +3778,7 @@
             <translation>Jours depuis le traitement</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
             <translation>Proportion parmi les suivis à issue connue. IC à 95 % : Wilson. Les suivis sans contrôle sont exclus et comptés à part.</translation>
         </message>
         <message>
@@ -3802,7 +3798,7 @@
             <translation>Inconnue</translation>
         </message>
         <message>
-            <source>Share, 95 % limits</source>
+            <source>Share, 95% limits</source>
             <translation>Proportion, IC à 95 %</translation>
         </message>
         <message>
@@ -3902,7 +3898,7 @@
             <translation>Ce que coûtent les signalements, et lesquels ont été utiles</translation>
         </message>
         <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
             <translation>
                 <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur %Ln semaine, la dernière.</numerusform>
                 <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur les %Ln dernières semaines.</numerusform>
@@ -3965,7 +3961,7 @@
             <translation>Ce que les patients ont fait des consignes</translation>
         </message>
         <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
             <translation>Notes : jours où le plan de soins demandait une note et où quelque chose a été noté. Rappels : réponse « Fait ». IC à 95 % : Wilson ; les rappels d’un même patient se ressemblent, l’intervalle est donc trop étroit.</translation>
         </message>
         <message>
@@ -4176,7 +4172,7 @@
             <translation>Durée des symptômes</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
             <translation>Disparu : valeur de 1 ou moins deux jours de suite, qui se maintient ; le côté le plus atteint compte. Courbes : Kaplan-Meier, médiane avec IC à 95 % de Brookmeyer et Crowley. Moyenne des jours jusqu’au jour 20, IC selon la loi normale.</translation>
         </message>
         <message>
@@ -4196,7 +4192,7 @@
             <translation>Disparu</translation>
         </message>
         <message>
-            <source>Median day, 95 % limits</source>
+            <source>Median day, 95% limits</source>
             <translation>Jour médian, IC à 95 %</translation>
         </message>
         <message>
@@ -4221,7 +4217,7 @@
             <translation>Complications côte à côte</translation>
         </message>
         <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
             <translation>Proportions : Wilson, 95 %. Différence : Newcombe. Test : Fisher, bilatéral. Puissance : exacte pour ce test.</translation>
         </message>
         <message>
@@ -4259,7 +4255,7 @@
             <translation>Jours avec chaque symptôme, différence</translation>
         </message>
         <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Différence des moyennes de jours jusqu’au jour 20 (moyennes restreintes), IC à 95 % selon la loi normale ; test du log-rank.</translation>
         </message>
         <message>
@@ -6363,7 +6359,7 @@
             <translation>L’œil gauche du patient est marqué à gauche de l’œil droit. Si l’image est à l’endroit, les deux sont intervertis.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 Curseur : %2 % depuis la gauche, %3 % depuis le haut. Espace marque.</translation>
         </message>
@@ -6579,10 +6575,6 @@
                 <numerusform>%Ln minutes</numerusform>
             </translation>
         </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6699,13 +6691,6 @@
             <translation>Qu’en est-il advenu ?</translation>
         </message>
     </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Laisser tel quel</translation>
-        </message>
-    </context>
 <context>
     <name>ebbline::deskapp::QueueFilter</name>
     <message>
@@ -6786,6 +6771,77 @@
     <message>
         <source>Takes search and filters off</source>
         <translation>Retire la recherche et les filtres</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Pansements</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Demander une entrée</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Venir plus tôt</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Demander un appel</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Merci</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>On ne sait pas quelle langue lit la patiente : choisissez-la.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>La patiente a été inscrite avec : %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>La patiente lit, en %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>Un appel est dû. Un message peut être lu trop tard : appelez d’abord.</translation>
+    </message>
+</context>
+<context>
+    <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Messages habituels</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Langue de la patiente</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>Dans votre langue</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>Le mettre dans le message</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Il peut y être modifié avant l’envoi</translation>
+    </message>
+</context>
+<context>
+    <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Montre l’entrée qui en est l’origine</translation>
     </message>
 </context>
 </TS>

@@ -324,18 +324,10 @@
             <translation>Ligar outro telefone</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Pergunta antes</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>Ligar outro telefone?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
-        </message>
-    </context>
+        <source>Its page says what happens, and asks once</source>
+        <translation>A página diz o que acontece e pergunta uma vez</translation>
+    </message>
+</context>
     <context>
         <name>CoursesPage</name>
         <message>
@@ -448,8 +440,8 @@
             <translation>mais no dia %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>a diferença é %1 % da soma</translation>
+            <source>the difference is %1% of the sum</source>
+            <translation>a diferença é %1% da soma</translation>
         </message>
         <message>
             <source>too few points for a share of the sum</source>
@@ -915,8 +907,8 @@
             <translation>passar o plantão</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, A, /) are on</source>
-            <translation>Atalhos de uma tecla (T, C, X, F, N, H, A, /) ativados</translation>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Atalhos de uma tecla (E, T, C, X, F, N, H, A, /) ativados</translation>
         </message>
         <message>
             <source>On photographs</source>
@@ -929,6 +921,10 @@
         <message>
         <source>take search and filters off</source>
         <translation>retirar a busca e os filtros</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>abrir o acompanhamento na anotação que deu o motivo</translation>
     </message>
 </context>
     <context>
@@ -2055,7 +2051,7 @@
             <translation>sim</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
+            <source>%1, %2%</source>
             <comment>drug, percent</comment>
             <translation>%1, %2%</translation>
         </message>
@@ -2086,7 +2082,7 @@
             <translation>Peso</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
             <translation>tamponada com bicarbonato a 8,4%, 1 parte para %1</translation>
         </message>
         <message>
@@ -2117,7 +2113,7 @@
             <translation>Epinefrina</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
+            <source>Buffered with 8.4% bicarbonate</source>
             <translation>Tamponada com bicarbonato a 8,4%</translation>
         </message>
         <message>
@@ -3363,7 +3359,11 @@
             <comment>a command</comment>
             <translation>O servidor ainda não conhece esta clínica. Peça a quem administra o servidor que execute %1 com a chave desta clínica. A chave está na página Clínica, onde pode ser copiada. Depois crie um novo código.</translation>
         </message>
-    </context>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
         <message>
@@ -3638,10 +3638,6 @@
             <translation>O peso não é um número em quilogramas.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1%</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>Escreva como ano-mês-dia, por exemplo 2029-06-30.</translation>
         </message>
@@ -3782,7 +3778,7 @@
             <translation>Dias desde o tratamento</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
             <translation>Proporção de casos com desfecho conhecido. Limites: Wilson, 95%. Casos sem retorno ficam de fora e são contados à parte.</translation>
         </message>
         <message>
@@ -3802,7 +3798,7 @@
             <translation>Não conhecido</translation>
         </message>
         <message>
-            <source>Share, 95 % limits</source>
+            <source>Share, 95% limits</source>
             <translation>Proporção, limites 95%</translation>
         </message>
         <message>
@@ -3902,7 +3898,7 @@
             <translation>O que os alertas custam, e quais valeram a pena</translation>
         </message>
         <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
             <translation>
                 <numerusform>Alerta: um aviso ou achado que pede uma ação antes do retorno. Valeu a pena: fechado com orientação, tratamento ou pronto-socorro, ou a consulta foi antecipada. Limites: Wilson, 95%. Alertas por semana: na última %Ln semana.</numerusform>
                 <numerusform>Alerta: um aviso ou achado que pede uma ação antes do retorno. Valeu a pena: fechado com orientação, tratamento ou pronto-socorro, ou a consulta foi antecipada. Limites: Wilson, 95%. Alertas por semana: nas últimas %Ln semanas.</numerusform>
@@ -3965,7 +3961,7 @@
             <translation>O que os pacientes fizeram do que lhes foi pedido</translation>
         </message>
         <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
             <translation>Anotações: dias em que o plano de cuidados perguntou e algo foi escrito. Lembretes: respondidos com “feito”. Limites: Wilson, 95%; os lembretes de um mesmo paciente se parecem, por isso são estreitos demais.</translation>
         </message>
         <message>
@@ -4176,7 +4172,7 @@
             <translation>Quanto duram os sintomas</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
             <translation>Passou: valor de 1 ou menos em dois dias seguidos, que se mantém; conta o lado pior. Curvas: Kaplan-Meier, mediana com limites de Brookmeyer e Crowley, 95%. Média de dias até o dia 20, limites pela distribuição normal.</translation>
         </message>
         <message>
@@ -4196,7 +4192,7 @@
             <translation>Passou</translation>
         </message>
         <message>
-            <source>Median day, 95 % limits</source>
+            <source>Median day, 95% limits</source>
             <translation>Mediana (dia), limites 95%</translation>
         </message>
         <message>
@@ -4221,7 +4217,7 @@
             <translation>Complicações lado a lado</translation>
         </message>
         <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
             <translation>Proporções: Wilson, 95%. Diferença: Newcombe. Teste: Fisher, bilateral. Poder: exato para este teste.</translation>
         </message>
         <message>
@@ -4259,7 +4255,7 @@
             <translation>Dias com cada sintoma, diferença</translation>
         </message>
         <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Diferença da média de dias até o dia 20 (médias restritas), limites pela distribuição normal, 95%; teste de log-rank.</translation>
         </message>
         <message>
@@ -6363,7 +6359,7 @@
             <translation>O olho esquerdo do paciente está marcado à esquerda do olho direito. Se a imagem não está de cabeça para baixo, os dois estão trocados.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 Cursor: %2% a partir da esquerda, %3% a partir do alto. Espaço marca.</translation>
         </message>
@@ -6579,10 +6575,6 @@
                 <numerusform>%Ln minutos</numerusform>
             </translation>
         </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1%</translation>
-        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6699,13 +6691,6 @@
             <translation>No que deu?</translation>
         </message>
     </context>
-    <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Deixar assim</translation>
-        </message>
-    </context>
 <context>
     <name>ebbline::deskapp::QueueFilter</name>
     <message>
@@ -6786,6 +6771,77 @@
     <message>
         <source>Takes search and filters off</source>
         <translation>Retira a busca e os filtros</translation>
+    </message>
+</context>
+<context>
+    <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Curativos</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Pedir uma anotação</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Vir antes</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Pedir uma ligação</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Obrigado</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>Não se sabe qual idioma a paciente lê: escolha.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>A paciente foi cadastrada com %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>A paciente lê, em %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>É preciso ligar. Uma mensagem pode ser lida tarde demais: ligue primeiro.</translation>
+    </message>
+</context>
+<context>
+    <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Mensagens habituais</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Idioma da paciente</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>No seu idioma</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>Colocar na mensagem</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Lá pode ser alterada antes do envio</translation>
+    </message>
+</context>
+<context>
+    <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Mostra a anotação por trás disso</translation>
     </message>
 </context>
 </TS>

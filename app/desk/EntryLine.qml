@@ -9,11 +9,29 @@ Item {
     id: root
 
     required property entryRow row
+    property bool lighted: false
 
+    /// The page follows the focus, once it is laid out.
+    function come() {
+        if (root.lighted) {
+            root.forceActiveFocus(Qt.OtherFocusReason);
+        }
+    }
+
+    onLightedChanged: Qt.callLater(root.come)
+    Component.onCompleted: Qt.callLater(root.come)
     implicitHeight: inside.implicitHeight + 2 * Theme.gapSmall
     Accessible.role: Accessible.ListItem
     Accessible.name: root.row.spoken
 
+    Rectangle {
+        anchors.fill: parent
+        visible: root.lighted
+        radius: Theme.corner / 2
+        color: Theme.chosen
+        border.width: Theme.focusWidth
+        border.color: Theme.tide
+    }
     Rectangle {
         width: parent.width
         height: Theme.hairline
@@ -24,6 +42,8 @@ Item {
 
         anchors.left: parent.left
         anchors.right: parent.right
+        anchors.leftMargin: root.lighted ? Theme.gapSmall : 0
+        anchors.rightMargin: root.lighted ? Theme.gapSmall : 0
         anchors.verticalCenter: parent.verticalCenter
         spacing: 2
 

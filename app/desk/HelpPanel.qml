@@ -24,6 +24,7 @@ PanelFrame {
 
     Repeater {
         model: [[qsTr("Up, Down"), qsTr("move in the queue")], [qsTr("Enter"), qsTr("open the course")],
+                ["E", qsTr("open the course at the entry behind the reason")],
                 ["T", qsTr("take it: others see who is on it")], ["C", qsTr("call: number, what to ask, what was said")],
                 ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("note that the visit was brought forward")],
                 ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")], ["A", qsTr("take search and filters off")],
@@ -53,7 +54,7 @@ PanelFrame {
         }
     }
     TickBox {
-        text: qsTr("Single keys (T, C, X, F, N, H, A, /) are on")
+        text: qsTr("Single keys (E, T, C, X, F, N, H, A, /) are on")
         checked: root.program.settings.singleKeys
         onToggled: root.program.settings.singleKeys = checked
         Layout.fillWidth: true

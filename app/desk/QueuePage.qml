@@ -50,6 +50,7 @@ PageFrame {
     Shortcut { sequence: "F"; enabled: root.keysOn; onActivated: root.queue.bringForward(root.queue.rows.keyAt(list.currentIndex)) }
     Shortcut { sequence: "N"; enabled: root.keysOn; onActivated: list.currentIndex = Math.max(root.queue.nextUnopened(list.currentIndex), 0) }
     Shortcut { sequence: "H"; enabled: root.keysOn; onActivated: root.program.openHandOver() }
+    Shortcut { sequence: "E"; enabled: root.keysOn; onActivated: root.program.openCourse(root.queue.rows.keyAt(list.currentIndex), root.queue.entryAt(list.currentIndex)) }
     Shortcut { sequence: "A"; enabled: root.keysOn; onActivated: root.queue.showAll() }
     Shortcut { sequence: "/"; enabled: root.keysOn; onActivated: search.field.forceActiveFocus(Qt.ShortcutFocusReason) }
 
@@ -145,6 +146,7 @@ PageFrame {
                 listFocused: list.activeFocus
                 onPicked: list.currentIndex = index
                 onOpened: root.program.openCourse(row.key)
+                onEntryWanted: root.program.openCourse(row.key, row.entryKey)
                 onTaken: root.queue.take(row.key)
                 onCalled: root.program.call.start(row.key)
                 onClosing: root.queue.startClosing(row.key)

@@ -58,6 +58,7 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.day = dayText(row.day);
     words.title = findingTitle(first);
     words.reason = findingReason(first);
+    words.entryKey = raisingEntry(first, course);
     const auto others = otherUrgentTitles(row);
     words.others = others.isEmpty() ? QString() : tr("Also to call about: %1").arg(others.join(QStringLiteral(" · ")));
     if (const auto rest = row.findings.size() - 1 - static_cast<std::size_t>(others.size()); rest > 0) {
@@ -258,6 +259,12 @@ void QueueBoard::setWhose(int whose)
         m_whose = next;
         refresh();
     }
+}
+
+QString QueueBoard::entryAt(int row) const
+{
+    const auto& rows = m_rows.rows();
+    return row >= 0 && row < rows.size() ? rows[row].value.value<QueueRow>().entryKey : QString();
 }
 
 int QueueBoard::nextUnopened(int from) const

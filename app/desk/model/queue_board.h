@@ -26,6 +26,7 @@ struct QueueRow {
     Q_PROPERTY(QString day MEMBER day)
     Q_PROPERTY(QString title MEMBER title)      ///< of the most urgent open finding
     Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(QString entryKey MEMBER entryKey)  ///< of the entry that raised it; empty: none did, or it is not here
     Q_PROPERTY(QString others MEMBER others)    ///< the other reasons for a call now; empty: none
     Q_PROPERTY(QString more MEMBER more)        ///< "and 2 more" that are less urgent; empty: none
     Q_PROPERTY(QString since MEMBER since)
@@ -54,6 +55,7 @@ public:
     QString day;
     QString title;
     QString reason;
+    QString entryKey;
     QString others;
     QString more;
     QString since;
@@ -117,6 +119,8 @@ public:
     QString hiddenUrgent() const;
     /// Takes search and every filter off.
     Q_INVOKABLE void showAll();
+    /// The entry behind the reason of a row; empty as QueueRow::entryKey.
+    Q_INVOKABLE QString entryAt(int row) const;
     /// The next row from this one on that has entries nobody opened; -1 if there is none.
     Q_INVOKABLE int nextUnopened(int from) const;
     bool isClosing() const { return m_closing.has_value(); }

@@ -50,13 +50,13 @@ QString ratioText(int oneIn)
 QStringList solutionTexts(const recovery::Anaesthetic& given)
 {
     const QLocale locale;
-    QStringList texts{Treatment::tr("%1, %2 %", "drug, percent").arg(drugName(given.drug), locale.toString(given.percent, 'g', 3))};
+    QStringList texts{Treatment::tr("%1, %2%", "drug, percent").arg(drugName(given.drug), locale.toString(given.percent, 'g', 3))};
     if (given.epinephrineOneIn > 0) {
         texts << Treatment::tr("epinephrine %1").arg(ratioText(given.epinephrineOneIn));
     }
     // Parts of solution to one of bicarbonate, as it is mixed and chosen.
     texts << (given.bicarbonatePart > 0
-                  ? Treatment::tr("buffered with 8.4 % bicarbonate, 1 part to %1").arg(locale.toString(1 / given.bicarbonatePart, 'g', 3))
+                  ? Treatment::tr("buffered with 8.4% bicarbonate, 1 part to %1").arg(locale.toString(1 / given.bicarbonatePart, 'g', 3))
                   : Treatment::tr("not buffered"));
     if (given.extraMl > 0) {
         texts << Treatment::tr("%1 mL outside the tracks").arg(locale.toString(given.extraMl, 'f', 1));
