@@ -1160,7 +1160,15 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
-    </context>
+        <message>
+        <source>Redone</source>
+        <translation>أُعيد</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>سبب الإعادة</translation>
+    </message>
+</context>
     <context>
         <name>PlacementList</name>
         <message>
@@ -2197,7 +2205,23 @@
             <source>not weighed</source>
             <translation>لم يوزن</translation>
         </message>
-    </context>
+        <message>
+        <source>One more along the same track</source>
+        <translation>خيط إضافي في المسار نفسه</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>أُخرج ووُضع من جديد</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>من وضع الخيوط</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>غير مدوّن</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentAnaesthetic</name>
         <message>
@@ -2275,7 +2299,11 @@
             <source>Left</source>
             <translation>يسار</translation>
         </message>
-    </context>
+        <message>
+        <source>Threads placed by</source>
+        <translation>من وضع الخيوط</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentPage</name>
         <message>
@@ -3898,7 +3926,23 @@
             <source>No</source>
             <translation>لا</translation>
         </message>
-    </context>
+        <message>
+        <source>Placed once</source>
+        <translation>وُضع مرة واحدة</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>اذكر سبب إعادته.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>اختصر السبب.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>أُعيد الخيط %L1: اذكر السبب.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message>

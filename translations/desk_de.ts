@@ -1140,7 +1140,15 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
-    </context>
+        <message>
+        <source>Redone</source>
+        <translation>Neu gelegt</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Warum er neu gelegt wurde</translation>
+    </message>
+</context>
     <context>
         <name>PlacementList</name>
         <message>
@@ -2097,7 +2105,23 @@
             <source>not weighed</source>
             <translation>nicht gewogen</translation>
         </message>
-    </context>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Ein weiterer in derselben Bahn</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Entfernt und neu gelegt</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fäden gelegt von</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>nicht vermerkt</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentAnaesthetic</name>
         <message>
@@ -2175,7 +2199,11 @@
             <source>Left</source>
             <translation>Links</translation>
         </message>
-    </context>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Fäden gelegt von</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentPage</name>
         <message>
@@ -3698,7 +3726,23 @@
             <source>No</source>
             <translation>Nein</translation>
         </message>
-    </context>
+        <message>
+        <source>Placed once</source>
+        <translation>Einmal gelegt</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Sagen Sie, warum er neu gelegt wurde.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Kürzen Sie den Grund.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>Faden %L1 wurde neu gelegt: Sagen Sie, warum.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message>

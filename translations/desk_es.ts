@@ -1140,7 +1140,15 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
-    </context>
+        <message>
+        <source>Redone</source>
+        <translation>Rehecho</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Por qué se rehízo</translation>
+    </message>
+</context>
     <context>
         <name>PlacementList</name>
         <message>
@@ -2097,7 +2105,23 @@
             <source>not weighed</source>
             <translation>sin pesar</translation>
         </message>
-    </context>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Uno más en el mismo trayecto</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Retirado y colocado de nuevo</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Hilos colocados por</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>no anotado</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentAnaesthetic</name>
         <message>
@@ -2175,7 +2199,11 @@
             <source>Left</source>
             <translation>Izquierda</translation>
         </message>
-    </context>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Hilos colocados por</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentPage</name>
         <message>
@@ -3698,7 +3726,23 @@
             <source>No</source>
             <translation>No</translation>
         </message>
-    </context>
+        <message>
+        <source>Placed once</source>
+        <translation>Colocado una vez</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Diga por qué se rehízo.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Acorte el motivo.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>El hilo %L1 se rehízo: diga por qué.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message>

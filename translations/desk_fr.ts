@@ -1140,7 +1140,15 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
-    </context>
+        <message>
+        <source>Redone</source>
+        <translation>Refait</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Pourquoi il a été refait</translation>
+    </message>
+</context>
     <context>
         <name>PlacementList</name>
         <message>
@@ -2097,7 +2105,23 @@
             <source>not weighed</source>
             <translation>non pesé</translation>
         </message>
-    </context>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Un de plus sur le même trajet</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Retiré et reposé</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fils posés par</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>non noté</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentAnaesthetic</name>
         <message>
@@ -2175,7 +2199,11 @@
             <source>Left</source>
             <translation>Gauche</translation>
         </message>
-    </context>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Fils posés par</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentPage</name>
         <message>
@@ -3698,7 +3726,23 @@
             <source>No</source>
             <translation>Non</translation>
         </message>
-    </context>
+        <message>
+        <source>Placed once</source>
+        <translation>Posé une fois</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Dites pourquoi il a été refait.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Raccourcissez la raison.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>Le fil %L1 a été refait : dites pourquoi.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message>

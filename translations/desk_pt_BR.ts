@@ -1140,7 +1140,15 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
-    </context>
+        <message>
+        <source>Redone</source>
+        <translation>Refeito</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Por que foi refeito</translation>
+    </message>
+</context>
     <context>
         <name>PlacementList</name>
         <message>
@@ -2097,7 +2105,23 @@
             <source>not weighed</source>
             <translation>não pesado</translation>
         </message>
-    </context>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Mais um no mesmo trajeto</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Retirado e colocado de novo</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fios colocados por</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>não anotado</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentAnaesthetic</name>
         <message>
@@ -2175,7 +2199,11 @@
             <source>Left</source>
             <translation>Esquerda</translation>
         </message>
-    </context>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Fios colocados por</translation>
+    </message>
+</context>
     <context>
         <name>TreatmentPage</name>
         <message>
@@ -3698,7 +3726,23 @@
             <source>No</source>
             <translation>Não</translation>
         </message>
-    </context>
+        <message>
+        <source>Placed once</source>
+        <translation>Colocado uma vez</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Diga por que foi refeito.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Encurte o motivo.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>O fio %L1 foi refeito: diga por quê.</translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message>

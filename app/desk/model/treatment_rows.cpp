@@ -41,6 +41,17 @@ QString lotText(const recovery::Placement& placement)
     return placement.expiry ? Treatment::tr("%1, expiry %2", "lot, date as on the pack").arg(lot, leftToRight(*placement.expiry)) : lot;
 }
 
+QString redoingName(recovery::Redoing how)
+{
+    return how == recovery::Redoing::added ? Treatment::tr("One more along the same track") : Treatment::tr("Taken out and placed anew");
+}
+
+QString redoneText(const recovery::Placement& placement)
+{
+    return placement.redone ? Treatment::tr("%1: %2", "label, value").arg(redoingName(placement.redone->how), QString::fromStdString(placement.redone->reason))
+                            : QString();
+}
+
 QString ratioText(int oneIn)
 {
     const QLocale locale;
@@ -74,7 +85,8 @@ QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatmen
 {
     const auto yesNo = [](bool yes) { return yes ? Treatment::tr("yes") : Treatment::tr("no"); };
     const auto baseline = scoresText(treatment.baseline);
-    return {{Treatment::tr("Dressings"), yesNo(treatment.dressings)},
+    return {{Treatment::tr("Threads placed by"), treatment.placedBy.empty() ? Treatment::tr("not written down") : QString::fromStdString(treatment.placedBy)},
+            {Treatment::tr("Dressings"), yesNo(treatment.dressings)},
             {Treatment::tr("Consent"), yesNo(treatment.consentGiven)},
             {Treatment::tr("Cautions explained"), yesNo(treatment.cautionsGiven)},
             {Treatment::tr("May teach the usual range"), yesNo(treatment.learningConsent)},
@@ -144,6 +156,9 @@ QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placem
         row.ending = endingName(placement.ending);
         row.thread = threadText(placement);
         row.lot = lotText(placement);
+        if (const auto redone = redoneText(placement); !redone.isEmpty()) {
+            row.lot += QStringLiteral(" · ") + redone;
+        }
         row.volume = Treatment::tr("%1 mL").arg(QLocale().toString(placement.anaestheticMl, 'f', 1));
         row.caution = cautionText(placement);
         row.spoken = Treatment::tr("Thread %1: %2, %3. %4. %5, %6, %7. %8", "number, side, zone, ending, thread, lot, volume, caution")
