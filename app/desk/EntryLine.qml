@@ -11,19 +11,16 @@ Item {
     required property entryRow row
     property bool lighted: false
 
-    /// The page follows the focus, once it is laid out.
-    function come() {
-        if (root.lighted) {
-            root.forceActiveFocus(Qt.OtherFocusReason);
-        }
-    }
-
-    onLightedChanged: Qt.callLater(root.come)
-    Component.onCompleted: Qt.callLater(root.come)
     implicitHeight: inside.implicitHeight + 2 * Theme.gapSmall
     Accessible.role: Accessible.ListItem
     Accessible.name: root.row.spoken
 
+    // The page follows the focus, once it is laid out.
+    Timer {
+        interval: 0
+        running: root.lighted
+        onTriggered: root.forceActiveFocus(Qt.OtherFocusReason)
+    }
     Rectangle {
         anchors.fill: parent
         visible: root.lighted

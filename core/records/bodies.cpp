@@ -2,6 +2,7 @@
 #include "core/records/key_layouts.h"
 #include "core/records/opening_layouts.h"
 #include "core/records/photo_layouts.h"
+#include "core/records/treatment_layouts.h"
 
 #include <exception>
 

@@ -56,7 +56,7 @@ void CourseBoard::empty()
     m_findings.setRows({});
     m_entries.setRows({});
     m_messages.setRows({});
-    m_lighted.clear();
+    light({});
     m_usual.empty();
     m_curves.show({});
     Q_EMIT changed();
@@ -141,8 +141,15 @@ void CourseBoard::refresh()
 
 void CourseBoard::light(const QString& entry)
 {
-    m_lighted = m_entries.rowOf(entry) >= 0 ? entry : QString();
-    Q_EMIT lightedChanged();
+    // Let go of first, so that the same reason leads there once more.
+    if (!m_lighted.isEmpty()) {
+        m_lighted.clear();
+        Q_EMIT lightedChanged();
+    }
+    if (m_entries.rowOf(entry) >= 0) {
+        m_lighted = entry;
+        Q_EMIT lightedChanged();
+    }
 }
 
 void CourseBoard::openEntries()

@@ -164,6 +164,7 @@ void QueueBoard::refresh()
         m_summary = parts.isEmpty() ? tr("Nobody waits") : parts.join(QStringLiteral(" · "));
     } else {
         forgetFilters();
+        m_queueFilter.begin();  // nobody's name stays behind
         cancelClosing();
         forgetUndo();
     }
