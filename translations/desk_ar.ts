@@ -336,17 +336,9 @@
             <translation>ربط هاتف آخر</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>يسأل أولًا</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>هل تربط هاتفًا آخر؟</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
-        </message>
+        <source>Its page says what happens, and asks once</source>
+        <translation>صفحته تقول ما سيحدث وتسأل مرة واحدة</translation>
+    </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -460,10 +452,6 @@
             <translation>الأكثر في اليوم %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>الفرق %1 % من المجموع</translation>
-        </message>
-        <message>
             <source>too few points for a share of the sum</source>
             <translation>نقاط قليلة جدًا لحساب نسبة من المجموع</translation>
         </message>
@@ -478,6 +466,10 @@
         <message>
             <source>Right: %1.</source>
             <translation>اليمين: %1.</translation>
+        </message>
+        <message>
+            <source>the difference is %1% of the sum</source>
+            <translation>الفرق %1% من المجموع</translation>
         </message>
     </context>
     <context>
@@ -935,10 +927,6 @@
             <translation>تسليم</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>المفاتيح المفردة (T, C, X, F, N, H, /) مفعّلة</translation>
-        </message>
-        <message>
             <source>On photographs</source>
             <translation>عند الصور</translation>
         </message>
@@ -946,6 +934,18 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ و- لتكبير الاثنتين وتصغيرهما، و0 لعرض الصورة كاملة، والأسهم لتحريك الظاهر؛ وعند تحديد العينين تحرّك الأسهم المؤشر (مع Shift بخطوات صغيرة)، ومفتاح المسافة يحدّد، وBackspace للتراجع، وEscape للإنهاء</translation>
         </message>
+        <message>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>المفاتيح المفردة (E, T, C, X, F, N, H, A, /) مفعّلة</translation>
+        </message>
+        <message>
+        <source>take search and filters off</source>
+        <translation>إزالة البحث والتصفية</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>فتح المسار عند التسجيل الذي أدى إلى السبب</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -1160,6 +1160,14 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
+        <message>
+        <source>Redone</source>
+        <translation>أُعيد</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>سبب الإعادة</translation>
+    </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1580,6 +1588,14 @@
             <source>A note for whoever takes over</source>
             <translation>ملاحظة لمن يتسلّم</translation>
         </message>
+        <message>
+        <source>Filter</source>
+        <translation>تصفية</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>حسب من وضع الخيوط، ومن تولّى الصف، واليوم</translation>
+    </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2143,11 +2159,6 @@
             <translation>نعم</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1، %2 ٪</translation>
-        </message>
-        <message>
             <source>%1 kg</source>
             <translation>%1 كغ</translation>
         </message>
@@ -2174,10 +2185,6 @@
             <translation>الوزن</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>ممزوج ببيكربونات ٨٫٤ ٪، جزء إلى %1</translation>
-        </message>
-        <message>
             <source>epinephrine %1</source>
             <translation>إبينفرين %1</translation>
         </message>
@@ -2189,6 +2196,31 @@
             <source>not weighed</source>
             <translation>لم يوزن</translation>
         </message>
+        <message>
+            <source>%1, %2%</source>
+            <comment>drug, percent</comment>
+            <translation>%1، %2٪</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>ممزوج ببيكربونات ٨٫٤٪، جزء إلى %1</translation>
+        </message>
+        <message>
+        <source>One more along the same track</source>
+        <translation>خيط إضافي في المسار نفسه</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>أُخرج ووُضع من جديد</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>من وضع الخيوط</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>غير مدوّن</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2205,10 +2237,6 @@
             <translation>الإبينفرين</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>ممزوج ببيكربونات ٨٫٤ ٪</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>خارج المسارات: نقاط الدخول والحصر العصبي</translation>
         </message>
@@ -2219,6 +2247,10 @@
         <message>
             <source>mL</source>
             <translation>مل</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>ممزوج ببيكربونات ٨٫٤٪</translation>
         </message>
     </context>
     <context>
@@ -2267,6 +2299,10 @@
             <source>Left</source>
             <translation>يسار</translation>
         </message>
+        <message>
+        <source>Threads placed by</source>
+        <translation>من وضع الخيوط</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3316,7 +3352,7 @@
         <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
         <translation>رسالة من هاتف لا يمكن قراءتها هنا ووُضعت جانبًا. قد تكون القائمة ناقصة؛ اتصل.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
         <message>
@@ -3511,6 +3547,10 @@
             <comment>a command</comment>
             <translation>لا يعرف المحور هذه العيادة بعد. اطلب ممن يدير المحور تشغيل %1 بمفتاح هذه العيادة. المفتاح في صفحة العيادة ويمكن نسخه منها. ثم أنشئ رمزًا جديدًا.</translation>
         </message>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3586,10 +3626,6 @@
         <message>
             <source>Nobody waits for an answer</source>
             <translation>لا أحد ينتظر جوابًا</translation>
-        </message>
-        <message>
-            <source>Clear the search to see the others.</source>
-            <translation>امسح البحث لترى الآخرين.</translation>
         </message>
         <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
@@ -3749,6 +3785,21 @@
             <source>Taken: %1</source>
             <translation>أُخذت: %1</translation>
         </message>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>أزل البحث والتصفية لترى الآخرين.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>لا صف عاجلًا يخفيه البحث أو التصفية (%Ln)</numerusform>
+            <numerusform>صف عاجل واحد (%Ln) يخفيه البحث أو التصفية</numerusform>
+            <numerusform>صفان عاجلان (%Ln) يخفيهما البحث أو التصفية</numerusform>
+            <numerusform>%Ln صفوف عاجلة يخفيها البحث أو التصفية</numerusform>
+            <numerusform>%Ln صفًا عاجلًا يخفيها البحث أو التصفية</numerusform>
+            <numerusform>%Ln صف عاجل يخفيها البحث أو التصفية</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3815,10 +3866,6 @@
             <translation>الوزن ليس عددًا بالكيلوغرام.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 ٪</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>اكتبها سنة-شهر-يوم، مثل 2029-06-30.</translation>
         </message>
@@ -3883,6 +3930,22 @@
             <source>No</source>
             <translation>لا</translation>
         </message>
+        <message>
+        <source>Placed once</source>
+        <translation>وُضع مرة واحدة</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>اذكر سبب إعادته.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>اختصر السبب.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>أُعيد الخيط %L1: اذكر السبب.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3982,10 +4045,6 @@
             <translation>الأيام منذ العلاج</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>نسبة المسارات معروفة النتيجة. الحدود: ويلسون، ٩٥ ٪. المسارات بلا متابعة مستبعدة وتُعدّ على حدة.</translation>
-        </message>
-        <message>
             <source>Group</source>
             <translation>المجموعة</translation>
         </message>
@@ -4000,10 +4059,6 @@
         <message>
             <source>Not known</source>
             <translation>غير معروفة</translation>
-        </message>
-        <message>
-            <source>Share, 95 % limits</source>
-            <translation>النسبة، حدود ٩٥ ٪</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -4117,17 +4172,6 @@
             <source>What alerts cost, and which were worth it</source>
             <translation>ما تكلفه التنبيهات، وأيها كان مجديًا</translation>
         </message>
-        <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
-            <translation>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر أسبوع واحد.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر أسبوعان.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسابيع.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوعًا.</numerusform>
-                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥ ٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Closed as</source>
             <translation>أُغلق على أنه</translation>
@@ -4187,10 +4231,6 @@
         <message>
             <source>What patients did of what they were asked</source>
             <translation>ما فعلته المريضات مما طُلب منهن</translation>
-        </message>
-        <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>التسجيلات: أيام سألت فيها خطة العناية وكُتب شيء. التذكيرات: أُجيب عنها بكلمة «تم». الحدود: ويلسون، ٩٥ ٪؛ وتذكيرات المريضة الواحدة متشابهة، فالحدود أضيق مما ينبغي.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4428,10 +4468,6 @@
             <translation>كم تدوم الأعراض</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>زال: درجة ١ أو أقل في يومين متتاليين ودامت؛ ويُحسب الجانب الأسوأ. المنحنيات: كابلان-ماير، والوسيط بحدود بروكماير وكراولي، ٩٥ ٪. متوسط الأيام حتى اليوم ٢٠ بحدود التوزيع الطبيعي.</translation>
-        </message>
-        <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
             <translation>من تشعر بتحسن قد تكف عن الكتابة: فيبدو الأمر أبطأ مما هو.</translation>
         </message>
@@ -4446,10 +4482,6 @@
         <message>
             <source>Gone</source>
             <translation>زال</translation>
-        </message>
-        <message>
-            <source>Median day, 95 % limits</source>
-            <translation>اليوم الوسيط، حدود ٩٥ ٪</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4471,10 +4503,6 @@
         <message>
             <source>Complications side by side</source>
             <translation>المضاعفات جنبًا إلى جنب</translation>
-        </message>
-        <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>النسب: ويلسون، ٩٥ ٪. الفرق: نيوكومب. الاختبار: فيشر، ثنائي الجانب. القدرة: مضبوطة لهذا الاختبار.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4509,10 +4537,6 @@
         <message>
             <source>Days with each symptom, difference</source>
             <translation>أيام كل عرَض، الفرق</translation>
-        </message>
-        <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>فرق متوسط الأيام حتى اليوم ٢٠ (متوسطات مقيّدة)، حدود التوزيع الطبيعي، ٩٥ ٪؛ اختبار لوغ-رانك.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -4572,6 +4596,45 @@
         <message>
             <source>Not enough to say: the groups lie too far apart</source>
             <translation>لا يكفي للقول: المجموعات متباعدة أكثر مما ينبغي</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>نسبة المسارات معروفة النتيجة. الحدود: ويلسون، ٩٥٪. المسارات بلا متابعة مستبعدة وتُعدّ على حدة.</translation>
+        </message>
+        <message>
+            <source>Share, 95% limits</source>
+            <translation>النسبة، حدود ٩٥٪</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر أسبوع واحد.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر أسبوعان.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسابيع.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوعًا.</numerusform>
+                <numerusform>التنبيه: تحذير أو ملاحظة تطلب فعلًا قبل المتابعة. مجدٍ: أُغلق بنصيحة أو علاج أو رعاية عاجلة، أو قُدّم الموعد. الحدود: ويلسون، ٩٥٪. التنبيهات في الأسبوع: خلال آخر %Ln أسبوع.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>التسجيلات: أيام سألت فيها خطة العناية وكُتب شيء. التذكيرات: أُجيب عنها بكلمة «تم». الحدود: ويلسون، ٩٥٪؛ وتذكيرات المريضة الواحدة متشابهة، فالحدود أضيق مما ينبغي.</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>زال: درجة ١ أو أقل في يومين متتاليين ودامت؛ ويُحسب الجانب الأسوأ. المنحنيات: كابلان-ماير، والوسيط بحدود بروكماير وكراولي، ٩٥٪. متوسط الأيام حتى اليوم ٢٠ بحدود التوزيع الطبيعي.</translation>
+        </message>
+        <message>
+            <source>Median day, 95% limits</source>
+            <translation>اليوم الوسيط، حدود ٩٥٪</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>النسب: ويلسون، ٩٥٪. الفرق: نيوكومب. الاختبار: فيشر، ثنائي الجانب. القدرة: مضبوطة لهذا الاختبار.</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>فرق متوسط الأيام حتى اليوم ٢٠ (متوسطات مقيّدة)، حدود التوزيع الطبيعي، ٩٥٪؛ اختبار لوغ-رانك.</translation>
         </message>
     </context>
     <context>
@@ -6613,14 +6676,14 @@
             <translation>عين المريض اليسرى محدّدة إلى يسار اليمنى. إن كانت الصورة قائمة فالعلامتان مبدّلتان.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
-            <comment>what to mark, shares of the picture</comment>
-            <translation>%1 المؤشر %2 ٪ من اليسار، %3 ٪ من الأعلى. مفتاح المسافة يحدّد.</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <comment>day, time</comment>
             <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 المؤشر %2٪ من اليسار، %3٪ من الأعلى. مفتاح المسافة يحدّد.</translation>
         </message>
     </context>
     <context>
@@ -6898,7 +6961,7 @@
         <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
         <translation>رسالة من الهاتف لا يمكن قراءتها على هذا المكتب. إنها محفوظة وتُعاد محاولتها: اتصل واسأل عما كُتب.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
     <message numerus="yes">
@@ -6912,10 +6975,6 @@
             <numerusform>%Ln دقيقة</numerusform>
         </translation>
     </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 ٪</translation>
-        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -7041,10 +7100,156 @@
         </message>
     </context>
     <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>اتركه كما هو</translation>
-        </message>
+        <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>غير مدوّن</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>أي شخص</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>أي شخص أو لا أحد</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>أي يوم</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>بعد اليوم %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>الأيام من %1 إلى %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>الخيوط بيد %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>تولّاه %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>تصفية القائمة</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>العودة إلى القائمة</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>من وضع الخيوط</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>من تولّى الصف</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>يوم التعافي</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>تبقى حتى يُقفل المكتب أو يُسمّى شخص آخر.</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>يزيل هذه التصفية</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>إظهارها</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>يزيل البحث والتصفية</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>الضمادات</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>طلب تسجيل</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>الحضور أبكر</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>طلب اتصال</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>شكرًا</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>لغة المريضة غير معروفة: اخترها.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>سُجّلت المريضة بلغة %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>تقرأ المريضة بلغة %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>يجب الاتصال. قد تُقرأ الرسالة متأخرة: اتصل أولًا.</translation>
+    </message>
+    </context>
+    <context>
+        <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>رسائل معتادة</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>لغة المريضة</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>بلغتك</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>ضعها في الرسالة</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>يمكن تغييرها هناك قبل الإرسال</translation>
+    </message>
+    </context>
+    <context>
+        <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>يعرض التسجيل وراءه</translation>
+    </message>
     </context>
 </TS>

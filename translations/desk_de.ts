@@ -324,17 +324,9 @@
             <translation>Weiteres Telefon verbinden</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Fragt zuerst</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>Ein anderes Telefon verbinden?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
-        </message>
+        <source>Its page says what happens, and asks once</source>
+        <translation>Die Seite sagt, was geschieht, und fragt einmal</translation>
+    </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -448,10 +440,6 @@
             <translation>am meisten an Tag %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>der Unterschied ist %1 % der Summe</translation>
-        </message>
-        <message>
             <source>too few points for a share of the sum</source>
             <translation>zu wenige Punkte für einen Anteil an der Summe</translation>
         </message>
@@ -466,6 +454,10 @@
         <message>
             <source>Right: %1.</source>
             <translation>Rechts: %1.</translation>
+        </message>
+        <message>
+            <source>the difference is %1% of the sum</source>
+            <translation>der Unterschied ist %1 % der Summe</translation>
         </message>
     </context>
     <context>
@@ -915,10 +907,6 @@
             <translation>übergeben</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Einzeltasten (T, C, X, F, N, H, /) sind an</translation>
-        </message>
-        <message>
             <source>On photographs</source>
             <translation>Bei Fotos</translation>
         </message>
@@ -926,6 +914,18 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ und - vergrößern und verkleinern beide, 0 zeigt das Ganze, Pfeiltasten verschieben den Ausschnitt; beim Markieren der Augen bewegen Pfeiltasten den Zeiger (mit der Umschalttaste in kleinen Schritten), die Leertaste markiert, die Rücktaste macht rückgängig, Escape beendet</translation>
         </message>
+        <message>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Einzeltasten (E, T, C, X, F, N, H, A, /) sind an</translation>
+        </message>
+        <message>
+        <source>take search and filters off</source>
+        <translation>Suche und Filter aufheben</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>den Verlauf beim Eintrag hinter dem Grund öffnen</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -1140,6 +1140,14 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
+        <message>
+        <source>Redone</source>
+        <translation>Neu gelegt</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Warum er neu gelegt wurde</translation>
+    </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1504,6 +1512,14 @@
             <source>A note for whoever takes over</source>
             <translation>Eine Notiz für die Ablösung</translation>
         </message>
+        <message>
+        <source>Filter</source>
+        <translation>Filter</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Nach wer die Fäden legte, wer die Zeile übernahm, und Tag</translation>
+    </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2043,11 +2059,6 @@
             <translation>ja</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
             <source>%1 kg</source>
             <translation>%1 kg</translation>
         </message>
@@ -2074,10 +2085,6 @@
             <translation>Gewicht</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>gepuffert mit Bikarbonat 8,4 %, 1 Teil auf %1</translation>
-        </message>
-        <message>
             <source>epinephrine %1</source>
             <translation>Epinephrin %1</translation>
         </message>
@@ -2089,6 +2096,31 @@
             <source>not weighed</source>
             <translation>nicht gewogen</translation>
         </message>
+        <message>
+            <source>%1, %2%</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>gepuffert mit Bikarbonat 8,4 %, 1 Teil auf %1</translation>
+        </message>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Ein weiterer in derselben Bahn</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Entfernt und neu gelegt</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fäden gelegt von</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>nicht vermerkt</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2105,10 +2137,6 @@
             <translation>Epinephrin</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Außerhalb der Fadenwege: Einstiche, Blockaden</translation>
         </message>
@@ -2119,6 +2147,10 @@
         <message>
             <source>mL</source>
             <translation>ml</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>Gepuffert mit Bikarbonat 8,4 %</translation>
         </message>
     </context>
     <context>
@@ -2167,6 +2199,10 @@
             <source>Left</source>
             <translation>Links</translation>
         </message>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Fäden gelegt von</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3164,7 +3200,7 @@
         <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
         <translation>Eine Nachricht eines Telefons lässt sich hier nicht lesen und wurde beiseitegelegt. Die Warteliste ist vielleicht unvollständig; rufen Sie an.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
         <message>
@@ -3355,6 +3391,10 @@
             <comment>a command</comment>
             <translation>Der Hub kennt diese Praxis noch nicht. Bitten Sie, wer den Hub betreibt, %1 mit dem Schlüssel dieser Praxis auszuführen. Der Schlüssel steht auf der Seite Praxis und lässt sich dort kopieren. Erstellen Sie dann einen neuen Code.</translation>
         </message>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3430,10 +3470,6 @@
         <message>
             <source>Nobody waits for an answer</source>
             <translation>Niemand wartet auf eine Antwort</translation>
-        </message>
-        <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Leeren Sie die Suche, um die anderen zu sehen.</translation>
         </message>
         <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
@@ -3557,6 +3593,17 @@
             <source>Taken: %1</source>
             <translation>Übernommen: %1</translation>
         </message>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Heben Sie Suche und Filter auf, um die anderen zu sehen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln dringende Zeile ist durch Suche oder Filter verborgen</numerusform>
+            <numerusform>%Ln dringende Zeilen sind durch Suche oder Filter verborgen</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3623,10 +3670,6 @@
             <translation>Das Gewicht ist keine Zahl in Kilogramm.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>Als Jahr-Monat-Tag schreiben, zum Beispiel 2029-06-30.</translation>
         </message>
@@ -3687,6 +3730,22 @@
             <source>No</source>
             <translation>Nein</translation>
         </message>
+        <message>
+        <source>Placed once</source>
+        <translation>Einmal gelegt</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Sagen Sie, warum er neu gelegt wurde.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Kürzen Sie den Grund.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>Faden %L1 wurde neu gelegt: Sagen Sie, warum.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3767,10 +3826,6 @@
             <translation>Tage seit der Behandlung</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>Anteil der Verläufe mit bekanntem Ausgang. Grenzen: Wilson, 95 %. Verläufe ohne Nachschau sind ausgelassen und eigens gezählt.</translation>
-        </message>
-        <message>
             <source>Group</source>
             <translation>Gruppe</translation>
         </message>
@@ -3785,10 +3840,6 @@
         <message>
             <source>Not known</source>
             <translation>Nicht bekannt</translation>
-        </message>
-        <message>
-            <source>Share, 95 % limits</source>
-            <translation>Anteil, Grenzen 95 %</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -3886,13 +3937,6 @@
             <source>What alerts cost, and which were worth it</source>
             <translation>Was Meldungen kosten, und welche sich lohnten</translation>
         </message>
-        <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
-            <translation>
-                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzte %Ln Woche.</numerusform>
-                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzten %Ln Wochen.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Closed as</source>
             <translation>Geschlossen als</translation>
@@ -3948,10 +3992,6 @@
         <message>
             <source>What patients did of what they were asked</source>
             <translation>Was von dem Erbetenen getan wurde</translation>
-        </message>
-        <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>Einträge: Tage, an denen der Pflegeplan fragte und etwas eingetragen wurde. Erinnerungen: mit „erledigt“ beantwortet. Grenzen: Wilson, 95 %; Erinnerungen derselben Person ähneln einander, daher sind sie zu eng.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4161,10 +4201,6 @@
             <translation>Wie lange Beschwerden dauern</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>Vorbei: ein Wert von 1 oder weniger an zwei Tagen hintereinander, der bleibt; die schlechtere Seite zählt. Kurven: Kaplan-Meier, Median mit Grenzen nach Brookmeyer und Crowley, 95 %. Mittlere Tage bis Tag 20, Grenzen nach der Normalverteilung.</translation>
-        </message>
-        <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
             <translation>Wem es gut geht, der schreibt vielleicht nicht mehr: dann wirkt es langsamer, als es ist.</translation>
         </message>
@@ -4179,10 +4215,6 @@
         <message>
             <source>Gone</source>
             <translation>Vorbei</translation>
-        </message>
-        <message>
-            <source>Median day, 95 % limits</source>
-            <translation>Mittlerer Tag (Median), Grenzen 95 %</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4204,10 +4236,6 @@
         <message>
             <source>Complications side by side</source>
             <translation>Komplikationen im Vergleich</translation>
-        </message>
-        <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>Anteile: Wilson, 95 %. Differenz: Newcombe. Test: Fisher, zweiseitig. Teststärke: exakt für diesen Test.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4242,10 +4270,6 @@
         <message>
             <source>Days with each symptom, difference</source>
             <translation>Tage mit jeder Beschwerde, Differenz</translation>
-        </message>
-        <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>Differenz der mittleren Tage bis Tag 20 (beschränkte Mittelwerte), Grenzen nach der Normalverteilung, 95 %; Log-Rank-Test.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -4320,6 +4344,41 @@
         <message>
             <source>Not enough to say: the groups lie too far apart</source>
             <translation>Zu wenig, um etwas zu sagen: die Gruppen liegen zu weit auseinander</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Anteil der Verläufe mit bekanntem Ausgang. Grenzen: Wilson, 95 %. Verläufe ohne Nachschau sind ausgelassen und eigens gezählt.</translation>
+        </message>
+        <message>
+            <source>Share, 95% limits</source>
+            <translation>Anteil, Grenzen 95 %</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzte %Ln Woche.</numerusform>
+                <numerusform>Meldung: eine Warnung oder ein Befund, der vor der Nachschau eine Handlung verlangt. Gelohnt: mit Rat, Behandlung oder Notfallversorgung geschlossen, oder der Termin wurde vorgezogen. Grenzen: Wilson, 95 %. Meldungen je Woche: über die letzten %Ln Wochen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Einträge: Tage, an denen der Pflegeplan fragte und etwas eingetragen wurde. Erinnerungen: mit „erledigt“ beantwortet. Grenzen: Wilson, 95 %; Erinnerungen derselben Person ähneln einander, daher sind sie zu eng.</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>Vorbei: ein Wert von 1 oder weniger an zwei Tagen hintereinander, der bleibt; die schlechtere Seite zählt. Kurven: Kaplan-Meier, Median mit Grenzen nach Brookmeyer und Crowley, 95 %. Mittlere Tage bis Tag 20, Grenzen nach der Normalverteilung.</translation>
+        </message>
+        <message>
+            <source>Median day, 95% limits</source>
+            <translation>Mittlerer Tag (Median), Grenzen 95 %</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Anteile: Wilson, 95 %. Differenz: Newcombe. Test: Fisher, zweiseitig. Teststärke: exakt für diesen Test.</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>Differenz der mittleren Tage bis Tag 20 (beschränkte Mittelwerte), Grenzen nach der Normalverteilung, 95 %; Log-Rank-Test.</translation>
         </message>
     </context>
     <context>
@@ -6285,14 +6344,14 @@
             <translation>Das linke Auge der Patientin ist links vom rechten markiert. Steht das Bild aufrecht, sind die beiden vertauscht.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
-            <comment>what to mark, shares of the picture</comment>
-            <translation>%1 Zeiger %2 % von links, %3 % von oben. Die Leertaste markiert.</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <comment>day, time</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Zeiger %2 % von links, %3 % von oben. Die Leertaste markiert.</translation>
         </message>
     </context>
     <context>
@@ -6558,7 +6617,7 @@
         <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
         <translation>Eine Nachricht des Telefons lässt sich an diesem Arbeitsplatz nicht lesen. Sie wird aufbewahrt und wieder versucht: Rufen Sie an, und fragen Sie, was geschrieben wurde.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
     <message numerus="yes">
@@ -6568,10 +6627,6 @@
             <numerusform>%Ln Minuten</numerusform>
         </translation>
     </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6689,10 +6744,156 @@
         </message>
     </context>
     <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>So lassen</translation>
-        </message>
+        <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>Nicht vermerkt</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>Alle</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Jemand oder niemand</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>Jeder Tag</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Nach Tag %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Tag %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Fäden von %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>Übernommen von %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Die Warteliste filtern</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Zurück zur Warteliste</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fäden gelegt von</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Zeile übernommen von</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Tag der Erholung</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Gilt, bis der Platz gesperrt oder jemand anderes genannt wird.</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Hebt diesen Filter auf</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Anzeigen</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Hebt Suche und Filter auf</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Pflaster</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Bitte um einen Eintrag</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Früher kommen</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Bitte um Anruf</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Dank</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>Welche Sprache die Patientin liest, ist nicht bekannt: Wählen Sie sie.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>Die Patientin wurde mit %1 aufgenommen.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>Die Patientin liest, auf %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>Ein Anruf steht an. Eine Nachricht wird vielleicht zu spät gelesen: Rufen Sie zuerst an.</translation>
+    </message>
+    </context>
+    <context>
+        <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Übliche Nachrichten</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Sprache der Patientin</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>In Ihrer Sprache</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>In die Nachricht setzen</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Dort lässt sie sich vor dem Senden ändern</translation>
+    </message>
+    </context>
+    <context>
+        <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Zeigt den Eintrag dahinter</translation>
+    </message>
     </context>
 </TS>

@@ -357,7 +357,14 @@
                 <numerusform>%Ln wait longer than agreed, and nobody is on them.</numerusform>
             </translation>
         </message>
-    </context>
+        <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln urgent row is hidden by search or filters</numerusform>
+            <numerusform>%Ln urgent rows are hidden by search or filters</numerusform>
+        </translation>
+    </message>
+</context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message numerus="yes">
@@ -399,10 +406,10 @@
             </translation>
         </message>
         <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
             <translation>
-                <numerusform>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week.</numerusform>
-                <numerusform>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln weeks.</numerusform>
+                <numerusform>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week.</numerusform>
+                <numerusform>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln weeks.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

@@ -324,17 +324,9 @@
             <translation>Vincular otro teléfono</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Pregunta primero</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>¿Vincular otro teléfono?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
-        </message>
+        <source>Its page says what happens, and asks once</source>
+        <translation>Su página dice qué ocurre y pregunta una vez</translation>
+    </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -448,10 +440,6 @@
             <translation>máximo el día %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>la diferencia es el %1 % de la suma</translation>
-        </message>
-        <message>
             <source>too few points for a share of the sum</source>
             <translation>muy pocos puntos para una parte de la suma</translation>
         </message>
@@ -466,6 +454,10 @@
         <message>
             <source>Right: %1.</source>
             <translation>Derecha: %1.</translation>
+        </message>
+        <message>
+            <source>the difference is %1% of the sum</source>
+            <translation>la diferencia es el %1 % de la suma</translation>
         </message>
     </context>
     <context>
@@ -915,10 +907,6 @@
             <translation>traspasar</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Teclas sueltas (T, C, X, F, N, H, /) activadas</translation>
-        </message>
-        <message>
             <source>On photographs</source>
             <translation>En las fotos</translation>
         </message>
@@ -926,6 +914,18 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ y - amplían y reducen ambas, 0 muestra la imagen entera, las flechas desplazan la parte visible; al marcar los ojos, las flechas mueven el cursor (con Mayús, a pasos pequeños), Espacio marca, Retroceso deshace, Escape termina</translation>
         </message>
+        <message>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Teclas sueltas (E, T, C, X, F, N, H, A, /) activadas</translation>
+        </message>
+        <message>
+        <source>take search and filters off</source>
+        <translation>quitar la búsqueda y los filtros</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>abrir el curso en la entrada que dio el motivo</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -1140,6 +1140,14 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
+        <message>
+        <source>Redone</source>
+        <translation>Rehecho</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Por qué se rehízo</translation>
+    </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1504,6 +1512,14 @@
             <source>A note for whoever takes over</source>
             <translation>Nota para el relevo</translation>
         </message>
+        <message>
+        <source>Filter</source>
+        <translation>Filtrar</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Por quién colocó los hilos, quién se encarga y día</translation>
+    </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2043,11 +2059,6 @@
             <translation>sí</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
             <source>%1 kg</source>
             <translation>%1 kg</translation>
         </message>
@@ -2074,10 +2085,6 @@
             <translation>Peso</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>tamponada con bicarbonato al 8,4 %, 1 parte por %1</translation>
-        </message>
-        <message>
             <source>epinephrine %1</source>
             <translation>epinefrina %1</translation>
         </message>
@@ -2089,6 +2096,31 @@
             <source>not weighed</source>
             <translation>sin pesar</translation>
         </message>
+        <message>
+            <source>%1, %2%</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>tamponada con bicarbonato al 8,4 %, 1 parte por %1</translation>
+        </message>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Uno más en el mismo trayecto</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Retirado y colocado de nuevo</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Hilos colocados por</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>no anotado</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2105,10 +2137,6 @@
             <translation>Epinefrina</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>Tamponada con bicarbonato al 8,4 %</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Fuera de los trayectos: puntos de entrada, bloqueos</translation>
         </message>
@@ -2119,6 +2147,10 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>Tamponada con bicarbonato al 8,4 %</translation>
         </message>
     </context>
     <context>
@@ -2167,6 +2199,10 @@
             <source>Left</source>
             <translation>Izquierda</translation>
         </message>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Hilos colocados por</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3164,7 +3200,7 @@
         <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
         <translation>Un mensaje de un teléfono no se puede leer aquí y se ha apartado. La cola puede estar incompleta; llame.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
         <message>
@@ -3355,6 +3391,10 @@
             <comment>a command</comment>
             <translation>El servidor aún no conoce esta clínica. Pida a quien administra el servidor que ejecute %1 con la clave de esta clínica. La clave está en la página Clínica, donde se puede copiar. Después cree un código nuevo.</translation>
         </message>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3430,10 +3470,6 @@
         <message>
             <source>Nobody waits for an answer</source>
             <translation>Nadie espera respuesta</translation>
-        </message>
-        <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Borre la búsqueda para ver los demás.</translation>
         </message>
         <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
@@ -3557,6 +3593,17 @@
             <source>Taken: %1</source>
             <translation>Asumido: %1</translation>
         </message>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Quite la búsqueda y los filtros para ver los demás.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln fila urgente está oculta por la búsqueda o los filtros</numerusform>
+            <numerusform>%Ln filas urgentes están ocultas por la búsqueda o los filtros</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3623,10 +3670,6 @@
             <translation>El peso no es un número en kilogramos.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>Escríbalo como año-mes-día, por ejemplo 2029-06-30.</translation>
         </message>
@@ -3687,6 +3730,22 @@
             <source>No</source>
             <translation>No</translation>
         </message>
+        <message>
+        <source>Placed once</source>
+        <translation>Colocado una vez</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Diga por qué se rehízo.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Acorte el motivo.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>El hilo %L1 se rehízo: diga por qué.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3767,10 +3826,6 @@
             <translation>Días desde el tratamiento</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>Proporción de casos con desenlace conocido. Límites: Wilson, 95 %. Los casos sin control se excluyen y se cuentan aparte.</translation>
-        </message>
-        <message>
             <source>Group</source>
             <translation>Grupo</translation>
         </message>
@@ -3785,10 +3840,6 @@
         <message>
             <source>Not known</source>
             <translation>No conocido</translation>
-        </message>
-        <message>
-            <source>Share, 95 % limits</source>
-            <translation>Proporción, límites 95 %</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -3886,13 +3937,6 @@
             <source>What alerts cost, and which were worth it</source>
             <translation>Qué cuestan las alertas y cuáles valieron la pena</translation>
         </message>
-        <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
-            <translation>
-                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en la última %Ln semana.</numerusform>
-                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en las últimas %Ln semanas.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Closed as</source>
             <translation>Cerrada como</translation>
@@ -3948,10 +3992,6 @@
         <message>
             <source>What patients did of what they were asked</source>
             <translation>Qué hicieron los pacientes de lo que se les pidió</translation>
-        </message>
-        <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>Anotaciones: días en que el plan de cuidados preguntó y se escribió algo. Recordatorios: respondidos con «hecho». Límites: Wilson, 95 %; los recordatorios de un mismo paciente se parecen entre sí, por lo que son demasiado estrechos.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4161,10 +4201,6 @@
             <translation>Cuánto duran los síntomas</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>Desaparecido: un valor de 1 o menos dos días seguidos que se mantiene; cuenta el lado peor. Curvas: Kaplan-Meier, mediana con límites de Brookmeyer y Crowley, 95 %. Días medios hasta el día 20, límites por distribución normal.</translation>
-        </message>
-        <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
             <translation>Quien se encuentra bien quizá deje de escribir: entonces parece más lento de lo que es.</translation>
         </message>
@@ -4179,10 +4215,6 @@
         <message>
             <source>Gone</source>
             <translation>Desaparecido</translation>
-        </message>
-        <message>
-            <source>Median day, 95 % limits</source>
-            <translation>Mediana (día), límites 95 %</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4204,10 +4236,6 @@
         <message>
             <source>Complications side by side</source>
             <translation>Comparación de complicaciones</translation>
-        </message>
-        <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>Proporciones: Wilson, 95 %. Diferencia: Newcombe. Prueba: Fisher, bilateral. Potencia: exacta para esta prueba.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4242,10 +4270,6 @@
         <message>
             <source>Days with each symptom, difference</source>
             <translation>Días con cada síntoma, diferencia</translation>
-        </message>
-        <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>Diferencia de días medios hasta el día 20 (medias restringidas), límites por distribución normal, 95 %; prueba log-rank.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -4320,6 +4344,41 @@
         <message>
             <source>Not enough to say: the groups lie too far apart</source>
             <translation>No alcanza para decir nada: los grupos están demasiado lejos unos de otros</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Proporción de casos con desenlace conocido. Límites: Wilson, 95 %. Los casos sin control se excluyen y se cuentan aparte.</translation>
+        </message>
+        <message>
+            <source>Share, 95% limits</source>
+            <translation>Proporción, límites 95 %</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en la última %Ln semana.</numerusform>
+                <numerusform>Alerta: un aviso o hallazgo que exige actuar antes del control. Valió la pena: se cerró con consejo, tratamiento o urgencias, o se adelantó la visita. Límites: Wilson, 95 %. Alertas por semana: en las últimas %Ln semanas.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Anotaciones: días en que el plan de cuidados preguntó y se escribió algo. Recordatorios: respondidos con «hecho». Límites: Wilson, 95 %; los recordatorios de un mismo paciente se parecen entre sí, por lo que son demasiado estrechos.</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>Desaparecido: un valor de 1 o menos dos días seguidos que se mantiene; cuenta el lado peor. Curvas: Kaplan-Meier, mediana con límites de Brookmeyer y Crowley, 95 %. Días medios hasta el día 20, límites por distribución normal.</translation>
+        </message>
+        <message>
+            <source>Median day, 95% limits</source>
+            <translation>Mediana (día), límites 95 %</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Proporciones: Wilson, 95 %. Diferencia: Newcombe. Prueba: Fisher, bilateral. Potencia: exacta para esta prueba.</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>Diferencia de días medios hasta el día 20 (medias restringidas), límites por distribución normal, 95 %; prueba log-rank.</translation>
         </message>
     </context>
     <context>
@@ -6348,14 +6407,14 @@
             <translation>El ojo izquierdo del paciente está marcado a la izquierda del ojo derecho. Si la imagen no está cabeza abajo, los dos están intercambiados.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
-            <comment>what to mark, shares of the picture</comment>
-            <translation>%1 Cursor: %2 % desde la izquierda, %3 % desde arriba. Espacio marca.</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <comment>day, time</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Cursor: %2 % desde la izquierda, %3 % desde arriba. Espacio marca.</translation>
         </message>
     </context>
     <context>
@@ -6558,7 +6617,7 @@
         <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
         <translation>Un mensaje del teléfono no se puede leer en este puesto. Se guarda y se vuelve a intentar: llame y pregunte qué se escribió.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
         <message numerus="yes">
@@ -6567,10 +6626,6 @@
                 <numerusform>%Ln minuto</numerusform>
                 <numerusform>%Ln minutos</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
         </message>
     </context>
     <context>
@@ -6689,10 +6744,156 @@
         </message>
     </context>
     <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Dejarlo así</translation>
-        </message>
+        <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>No anotado</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>Cualquiera</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Alguien o nadie</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>Cualquier día</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Después del día %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Días %1 a %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Hilos de %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>A cargo de %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Filtrar la cola</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Volver a la cola</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Hilos colocados por</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Fila a cargo de</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Día de recuperación</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Vale hasta que se bloquee el puesto o se nombre a otra persona.</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Quita este filtro</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Mostrarlas</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Quita la búsqueda y los filtros</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Apósitos</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Pedir una entrada</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Venir antes</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Pedir una llamada</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Gracias</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>No se sabe qué idioma lee la paciente: elíjalo.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>La paciente se registró con %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>La paciente lee, en %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>Hay que llamar. Un mensaje puede leerse demasiado tarde: llame primero.</translation>
+    </message>
+    </context>
+    <context>
+        <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Mensajes habituales</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Idioma de la paciente</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>En su idioma</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>Ponerlo en el mensaje</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Allí se puede cambiar antes de enviarlo</translation>
+    </message>
+    </context>
+    <context>
+        <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Muestra la entrada que hay detrás</translation>
+    </message>
     </context>
 </TS>

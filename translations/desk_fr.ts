@@ -324,17 +324,9 @@
             <translation>Lier un autre téléphone</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Demande d&apos;abord</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>Lier un autre téléphone ?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
-        </message>
+        <source>Its page says what happens, and asks once</source>
+        <translation>Sa page dit ce qui se passe et demande une fois</translation>
+    </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -448,10 +440,6 @@
             <translation>le plus au jour %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>la différence est de %1 % de la somme</translation>
-        </message>
-        <message>
             <source>too few points for a share of the sum</source>
             <translation>trop peu de points pour une part de la somme</translation>
         </message>
@@ -466,6 +454,10 @@
         <message>
             <source>Right: %1.</source>
             <translation>Droite : %1.</translation>
+        </message>
+        <message>
+            <source>the difference is %1% of the sum</source>
+            <translation>la différence est de %1 % de la somme</translation>
         </message>
     </context>
     <context>
@@ -915,10 +907,6 @@
             <translation>passer la relève</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Les touches simples (T, C, X, F, N, H, /) sont actives</translation>
-        </message>
-        <message>
             <source>On photographs</source>
             <translation>Sur les photos</translation>
         </message>
@@ -926,6 +914,18 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ et - agrandissent et réduisent les deux, 0 affiche l’image entière, les flèches déplacent la partie visible ; pendant le marquage des yeux, les flèches déplacent le curseur (avec Maj, à petits pas), Espace marque, Retour arrière annule, Échap termine</translation>
         </message>
+        <message>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Les touches simples (E, T, C, X, F, N, H, A, /) sont actives</translation>
+        </message>
+        <message>
+        <source>take search and filters off</source>
+        <translation>retirer la recherche et les filtres</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>ouvrir le suivi à l’entrée à l’origine du motif</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -1140,6 +1140,14 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
+        <message>
+        <source>Redone</source>
+        <translation>Refait</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Pourquoi il a été refait</translation>
+    </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1504,6 +1512,14 @@
             <source>A note for whoever takes over</source>
             <translation>Un mot pour la relève</translation>
         </message>
+        <message>
+        <source>Filter</source>
+        <translation>Filtrer</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Selon qui a posé les fils, qui a pris la ligne, et le jour</translation>
+    </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2043,11 +2059,6 @@
             <translation>oui</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2 %</translation>
-        </message>
-        <message>
             <source>%1 kg</source>
             <translation>%1 kg</translation>
         </message>
@@ -2074,10 +2085,6 @@
             <translation>Poids</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>tamponnée au bicarbonate à 8,4 %, 1 part pour %1</translation>
-        </message>
-        <message>
             <source>epinephrine %1</source>
             <translation>adrénaline %1</translation>
         </message>
@@ -2089,6 +2096,31 @@
             <source>not weighed</source>
             <translation>non pesé</translation>
         </message>
+        <message>
+            <source>%1, %2%</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2 %</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>tamponnée au bicarbonate à 8,4 %, 1 part pour %1</translation>
+        </message>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Un de plus sur le même trajet</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Retiré et reposé</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fils posés par</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>non noté</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2105,10 +2137,6 @@
             <translation>Adrénaline</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>Tamponnée au bicarbonate à 8,4 %</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Hors trajets : points d’entrée, blocs</translation>
         </message>
@@ -2119,6 +2147,10 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>Tamponnée au bicarbonate à 8,4 %</translation>
         </message>
     </context>
     <context>
@@ -2167,6 +2199,10 @@
             <source>Left</source>
             <translation>Gauche</translation>
         </message>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Fils posés par</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3164,7 +3200,7 @@
         <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
         <translation>Un message d’un téléphone ne peut pas être lu ici et a été mis de côté. La file d’attente est peut-être incomplète ; appelez.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
         <message>
@@ -3355,6 +3391,10 @@
             <comment>a command</comment>
             <translation>Le hub ne connaît pas encore cette clinique. Demandez à son exploitant de lancer %1 avec la clé de cette clinique. La clé se trouve sur la page Clinique, où elle peut être copiée. Créez ensuite un nouveau code.</translation>
         </message>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3430,10 +3470,6 @@
         <message>
             <source>Nobody waits for an answer</source>
             <translation>Personne n’attend de réponse</translation>
-        </message>
-        <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Videz la recherche pour voir les autres.</translation>
         </message>
         <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
@@ -3557,6 +3593,17 @@
             <source>Taken: %1</source>
             <translation>Pris en charge : %1</translation>
         </message>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Retirez la recherche et les filtres pour voir les autres.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln ligne urgente est masquée par la recherche ou les filtres</numerusform>
+            <numerusform>%Ln lignes urgentes sont masquées par la recherche ou les filtres</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3623,10 +3670,6 @@
             <translation>Le poids n’est pas un nombre de kilogrammes.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>À écrire année-mois-jour, par exemple 2029-06-30.</translation>
         </message>
@@ -3687,6 +3730,22 @@
             <source>No</source>
             <translation>Non</translation>
         </message>
+        <message>
+        <source>Placed once</source>
+        <translation>Posé une fois</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Dites pourquoi il a été refait.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Raccourcissez la raison.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>Le fil %L1 a été refait : dites pourquoi.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3767,10 +3826,6 @@
             <translation>Jours depuis le traitement</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>Proportion parmi les suivis à issue connue. IC à 95 % : Wilson. Les suivis sans contrôle sont exclus et comptés à part.</translation>
-        </message>
-        <message>
             <source>Group</source>
             <translation>Groupe</translation>
         </message>
@@ -3785,10 +3840,6 @@
         <message>
             <source>Not known</source>
             <translation>Inconnue</translation>
-        </message>
-        <message>
-            <source>Share, 95 % limits</source>
-            <translation>Proportion, IC à 95 %</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -3886,13 +3937,6 @@
             <source>What alerts cost, and which were worth it</source>
             <translation>Ce que coûtent les signalements, et lesquels ont été utiles</translation>
         </message>
-        <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
-            <translation>
-                <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur %Ln semaine, la dernière.</numerusform>
-                <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur les %Ln dernières semaines.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Closed as</source>
             <translation>Clos comme</translation>
@@ -3948,10 +3992,6 @@
         <message>
             <source>What patients did of what they were asked</source>
             <translation>Ce que les patients ont fait des consignes</translation>
-        </message>
-        <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>Notes : jours où le plan de soins demandait une note et où quelque chose a été noté. Rappels : réponse « Fait ». IC à 95 % : Wilson ; les rappels d’un même patient se ressemblent, l’intervalle est donc trop étroit.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4161,10 +4201,6 @@
             <translation>Durée des symptômes</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>Disparu : valeur de 1 ou moins deux jours de suite, qui se maintient ; le côté le plus atteint compte. Courbes : Kaplan-Meier, médiane avec IC à 95 % de Brookmeyer et Crowley. Moyenne des jours jusqu’au jour 20, IC selon la loi normale.</translation>
-        </message>
-        <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
             <translation>Qui va bien cesse peut-être d’écrire : la disparition paraît alors plus lente qu’elle ne l’est.</translation>
         </message>
@@ -4179,10 +4215,6 @@
         <message>
             <source>Gone</source>
             <translation>Disparu</translation>
-        </message>
-        <message>
-            <source>Median day, 95 % limits</source>
-            <translation>Jour médian, IC à 95 %</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4204,10 +4236,6 @@
         <message>
             <source>Complications side by side</source>
             <translation>Complications côte à côte</translation>
-        </message>
-        <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>Proportions : Wilson, 95 %. Différence : Newcombe. Test : Fisher, bilatéral. Puissance : exacte pour ce test.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4242,10 +4270,6 @@
         <message>
             <source>Days with each symptom, difference</source>
             <translation>Jours avec chaque symptôme, différence</translation>
-        </message>
-        <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>Différence des moyennes de jours jusqu’au jour 20 (moyennes restreintes), IC à 95 % selon la loi normale ; test du log-rank.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -4320,6 +4344,41 @@
         <message>
             <source>Not enough to say: the groups lie too far apart</source>
             <translation>Pas assez pour conclure : les groupes sont trop éloignés les uns des autres</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Proportion parmi les suivis à issue connue. IC à 95 % : Wilson. Les suivis sans contrôle sont exclus et comptés à part.</translation>
+        </message>
+        <message>
+            <source>Share, 95% limits</source>
+            <translation>Proportion, IC à 95 %</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur %Ln semaine, la dernière.</numerusform>
+                <numerusform>Signalement : alerte ou constat qui demande un acte avant le contrôle. Utile : clos avec un conseil, un traitement ou un envoi aux urgences, ou visite avancée. IC à 95 % : Wilson. Signalements par semaine : sur les %Ln dernières semaines.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Notes : jours où le plan de soins demandait une note et où quelque chose a été noté. Rappels : réponse « Fait ». IC à 95 % : Wilson ; les rappels d’un même patient se ressemblent, l’intervalle est donc trop étroit.</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>Disparu : valeur de 1 ou moins deux jours de suite, qui se maintient ; le côté le plus atteint compte. Courbes : Kaplan-Meier, médiane avec IC à 95 % de Brookmeyer et Crowley. Moyenne des jours jusqu’au jour 20, IC selon la loi normale.</translation>
+        </message>
+        <message>
+            <source>Median day, 95% limits</source>
+            <translation>Jour médian, IC à 95 %</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Proportions : Wilson, 95 %. Différence : Newcombe. Test : Fisher, bilatéral. Puissance : exacte pour ce test.</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>Différence des moyennes de jours jusqu’au jour 20 (moyennes restreintes), IC à 95 % selon la loi normale ; test du log-rank.</translation>
         </message>
     </context>
     <context>
@@ -6348,14 +6407,14 @@
             <translation>L’œil gauche du patient est marqué à gauche de l’œil droit. Si l’image est à l’endroit, les deux sont intervertis.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
-            <comment>what to mark, shares of the picture</comment>
-            <translation>%1 Curseur : %2 % depuis la gauche, %3 % depuis le haut. Espace marque.</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <comment>day, time</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Curseur : %2 % depuis la gauche, %3 % depuis le haut. Espace marque.</translation>
         </message>
     </context>
     <context>
@@ -6558,7 +6617,7 @@
         <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
         <translation>Un message du téléphone ne peut pas être lu sur ce poste. Il est conservé et sera réessayé : appelez, et demandez ce qui a été écrit.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
         <message numerus="yes">
@@ -6567,10 +6626,6 @@
                 <numerusform>%Ln minute</numerusform>
                 <numerusform>%Ln minutes</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1 %</translation>
         </message>
     </context>
     <context>
@@ -6689,10 +6744,156 @@
         </message>
     </context>
     <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Laisser tel quel</translation>
-        </message>
+        <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>Non noté</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>N’importe qui</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Quelqu’un ou personne</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>N’importe quel jour</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Après le jour %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Jours %1 à %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Fils par %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>Pris par %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Filtrer la file</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Retour à la file</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fils posés par</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Ligne prise par</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Jour de récupération</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Vaut jusqu’au verrouillage du poste ou jusqu’à ce qu’une autre personne soit nommée.</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Retire ce filtre</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Les montrer</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Retire la recherche et les filtres</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Pansements</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Demander une entrée</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Venir plus tôt</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Demander un appel</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Merci</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>On ne sait pas quelle langue lit la patiente : choisissez-la.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>La patiente a été inscrite avec : %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>La patiente lit, en %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>Un appel est dû. Un message peut être lu trop tard : appelez d’abord.</translation>
+    </message>
+    </context>
+    <context>
+        <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Messages habituels</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Langue de la patiente</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>Dans votre langue</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>Le mettre dans le message</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Il peut y être modifié avant l’envoi</translation>
+    </message>
+    </context>
+    <context>
+        <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Montre l’entrée qui en est l’origine</translation>
+    </message>
     </context>
 </TS>

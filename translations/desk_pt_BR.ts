@@ -324,17 +324,9 @@
             <translation>Ligar outro telefone</translation>
         </message>
         <message>
-            <source>Asks first</source>
-            <translation>Pergunta antes</translation>
-        </message>
-        <message>
-            <source>Link another phone?</source>
-            <translation>Ligar outro telefone?</translation>
-        </message>
-        <message>
-            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
-        </message>
+        <source>Its page says what happens, and asks once</source>
+        <translation>A página diz o que acontece e pergunta uma vez</translation>
+    </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -448,10 +440,6 @@
             <translation>mais no dia %1 (%2)</translation>
         </message>
         <message>
-            <source>the difference is %1 % of the sum</source>
-            <translation>a diferença é %1 % da soma</translation>
-        </message>
-        <message>
             <source>too few points for a share of the sum</source>
             <translation>poucos pontos para uma parte da soma</translation>
         </message>
@@ -466,6 +454,10 @@
         <message>
             <source>Right: %1.</source>
             <translation>Direita: %1.</translation>
+        </message>
+        <message>
+            <source>the difference is %1% of the sum</source>
+            <translation>a diferença é %1% da soma</translation>
         </message>
     </context>
     <context>
@@ -915,10 +907,6 @@
             <translation>passar o plantão</translation>
         </message>
         <message>
-            <source>Single keys (T, C, X, F, N, H, /) are on</source>
-            <translation>Atalhos de uma tecla (T, C, X, F, N, H, /) ativados</translation>
-        </message>
-        <message>
             <source>On photographs</source>
             <translation>Nas fotos</translation>
         </message>
@@ -926,6 +914,18 @@
             <source>+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends</source>
             <translation>+ e - ampliam e reduzem as duas, 0 mostra a imagem inteira, as setas movem a parte visível; ao marcar os olhos, as setas movem o cursor (com Shift, em passos pequenos), Espaço marca, Backspace desfaz, Esc encerra</translation>
         </message>
+        <message>
+            <source>Single keys (E, T, C, X, F, N, H, A, /) are on</source>
+            <translation>Atalhos de uma tecla (E, T, C, X, F, N, H, A, /) ativados</translation>
+        </message>
+        <message>
+        <source>take search and filters off</source>
+        <translation>retirar a busca e os filtros</translation>
+    </message>
+    <message>
+        <source>open the course at the entry behind the reason</source>
+        <translation>abrir o acompanhamento na anotação que deu o motivo</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -1140,6 +1140,14 @@
             <comment>needle gauge</comment>
             <translation>G</translation>
         </message>
+        <message>
+        <source>Redone</source>
+        <translation>Refeito</translation>
+    </message>
+    <message>
+        <source>Why it was redone</source>
+        <translation>Por que foi refeito</translation>
+    </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1504,6 +1512,14 @@
             <source>A note for whoever takes over</source>
             <translation>Recado para quem assume</translation>
         </message>
+        <message>
+        <source>Filter</source>
+        <translation>Filtrar</translation>
+    </message>
+    <message>
+        <source>By who placed the threads, who took the row, and day</source>
+        <translation>Por quem colocou os fios, quem assumiu a linha e dia</translation>
+    </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2043,11 +2059,6 @@
             <translation>sim</translation>
         </message>
         <message>
-            <source>%1, %2 %</source>
-            <comment>drug, percent</comment>
-            <translation>%1, %2%</translation>
-        </message>
-        <message>
             <source>%1 kg</source>
             <translation>%1 kg</translation>
         </message>
@@ -2074,10 +2085,6 @@
             <translation>Peso</translation>
         </message>
         <message>
-            <source>buffered with 8.4 % bicarbonate, 1 part to %1</source>
-            <translation>tamponada com bicarbonato a 8,4%, 1 parte para %1</translation>
-        </message>
-        <message>
             <source>epinephrine %1</source>
             <translation>epinefrina %1</translation>
         </message>
@@ -2089,6 +2096,31 @@
             <source>not weighed</source>
             <translation>não pesado</translation>
         </message>
+        <message>
+            <source>%1, %2%</source>
+            <comment>drug, percent</comment>
+            <translation>%1, %2%</translation>
+        </message>
+        <message>
+            <source>buffered with 8.4% bicarbonate, 1 part to %1</source>
+            <translation>tamponada com bicarbonato a 8,4%, 1 parte para %1</translation>
+        </message>
+        <message>
+        <source>One more along the same track</source>
+        <translation>Mais um no mesmo trajeto</translation>
+    </message>
+    <message>
+        <source>Taken out and placed anew</source>
+        <translation>Retirado e colocado de novo</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fios colocados por</translation>
+    </message>
+    <message>
+        <source>not written down</source>
+        <translation>não anotado</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2105,10 +2137,6 @@
             <translation>Epinefrina</translation>
         </message>
         <message>
-            <source>Buffered with 8.4 % bicarbonate</source>
-            <translation>Tamponada com bicarbonato a 8,4%</translation>
-        </message>
-        <message>
             <source>Outside the tracks: entry points, blocks</source>
             <translation>Fora dos trajetos: pontos de entrada, bloqueios</translation>
         </message>
@@ -2119,6 +2147,10 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Buffered with 8.4% bicarbonate</source>
+            <translation>Tamponada com bicarbonato a 8,4%</translation>
         </message>
     </context>
     <context>
@@ -2167,6 +2199,10 @@
             <source>Left</source>
             <translation>Esquerda</translation>
         </message>
+        <message>
+        <source>Threads placed by</source>
+        <translation>Fios colocados por</translation>
+    </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3164,7 +3200,7 @@
         <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
         <translation>Uma mensagem de um celular não pode ser lida aqui e foi posta de lado. A fila pode estar incompleta; ligue.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
         <message>
@@ -3355,6 +3391,10 @@
             <comment>a command</comment>
             <translation>O servidor ainda não conhece esta clínica. Peça a quem administra o servidor que execute %1 com a chave desta clínica. A chave está na página Clínica, onde pode ser copiada. Depois crie um novo código.</translation>
         </message>
+        <message>
+        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+        <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3430,10 +3470,6 @@
         <message>
             <source>Nobody waits for an answer</source>
             <translation>Ninguém espera resposta</translation>
-        </message>
-        <message>
-            <source>Clear the search to see the others.</source>
-            <translation>Limpe a busca para ver os outros.</translation>
         </message>
         <message>
             <source>Courses show up here when a warning sign, a rule or a silence asks for a look.</source>
@@ -3557,6 +3593,17 @@
             <source>Taken: %1</source>
             <translation>Assumido: %1</translation>
         </message>
+        <message>
+        <source>Take search and filters off to see the others.</source>
+        <translation>Retire a busca e os filtros para ver os outros.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%Ln urgent row(s) hidden by search or filters</source>
+        <translation>
+            <numerusform>%Ln linha urgente está oculta pela busca ou pelos filtros</numerusform>
+            <numerusform>%Ln linhas urgentes estão ocultas pela busca ou pelos filtros</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3623,10 +3670,6 @@
             <translation>O peso não é um número em quilogramas.</translation>
         </message>
         <message>
-            <source>%1 %</source>
-            <translation>%1%</translation>
-        </message>
-        <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
             <translation>Escreva como ano-mês-dia, por exemplo 2029-06-30.</translation>
         </message>
@@ -3687,6 +3730,22 @@
             <source>No</source>
             <translation>Não</translation>
         </message>
+        <message>
+        <source>Placed once</source>
+        <translation>Colocado uma vez</translation>
+    </message>
+    <message>
+        <source>Say why it was redone.</source>
+        <translation>Diga por que foi refeito.</translation>
+    </message>
+    <message>
+        <source>Shorten the reason.</source>
+        <translation>Encurte o motivo.</translation>
+    </message>
+    <message>
+        <source>Thread %L1 was redone: say why.</source>
+        <translation>O fio %L1 foi refeito: diga por quê.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3767,10 +3826,6 @@
             <translation>Dias desde o tratamento</translation>
         </message>
         <message>
-            <source>Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.</source>
-            <translation>Proporção de casos com desfecho conhecido. Limites: Wilson, 95%. Casos sem retorno ficam de fora e são contados à parte.</translation>
-        </message>
-        <message>
             <source>Group</source>
             <translation>Grupo</translation>
         </message>
@@ -3785,10 +3840,6 @@
         <message>
             <source>Not known</source>
             <translation>Não conhecido</translation>
-        </message>
-        <message>
-            <source>Share, 95 % limits</source>
-            <translation>Proporção, limites 95%</translation>
         </message>
         <message>
             <source>Treatments with a known outcome, one after the other</source>
@@ -3886,13 +3937,6 @@
             <source>What alerts cost, and which were worth it</source>
             <translation>O que os alertas custam, e quais valeram a pena</translation>
         </message>
-        <message numerus="yes">
-            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).</source>
-            <translation>
-                <numerusform>Alerta: um aviso ou achado que pede uma ação antes do retorno. Valeu a pena: fechado com orientação, tratamento ou pronto-socorro, ou a consulta foi antecipada. Limites: Wilson, 95%. Alertas por semana: na última %Ln semana.</numerusform>
-                <numerusform>Alerta: um aviso ou achado que pede uma ação antes do retorno. Valeu a pena: fechado com orientação, tratamento ou pronto-socorro, ou a consulta foi antecipada. Limites: Wilson, 95%. Alertas por semana: nas últimas %Ln semanas.</numerusform>
-            </translation>
-        </message>
         <message>
             <source>Closed as</source>
             <translation>Fechado como</translation>
@@ -3948,10 +3992,6 @@
         <message>
             <source>What patients did of what they were asked</source>
             <translation>O que os pacientes fizeram do que lhes foi pedido</translation>
-        </message>
-        <message>
-            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.</source>
-            <translation>Anotações: dias em que o plano de cuidados perguntou e algo foi escrito. Lembretes: respondidos com “feito”. Limites: Wilson, 95%; os lembretes de um mesmo paciente se parecem, por isso são estreitos demais.</translation>
         </message>
         <message>
             <source>An unanswered reminder is not a missed one: she may have done it without saying so.</source>
@@ -4161,10 +4201,6 @@
             <translation>Quanto duram os sintomas</translation>
         </message>
         <message>
-            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.</source>
-            <translation>Passou: valor de 1 ou menos em dois dias seguidos, que se mantém; conta o lado pior. Curvas: Kaplan-Meier, mediana com limites de Brookmeyer e Crowley, 95%. Média de dias até o dia 20, limites pela distribuição normal.</translation>
-        </message>
-        <message>
             <source>Who feels well may stop writing: then this looks slower than it is.</source>
             <translation>Quem está bem pode parar de escrever: então isto parece mais lento do que é.</translation>
         </message>
@@ -4179,10 +4215,6 @@
         <message>
             <source>Gone</source>
             <translation>Passou</translation>
-        </message>
-        <message>
-            <source>Median day, 95 % limits</source>
-            <translation>Mediana (dia), limites 95%</translation>
         </message>
         <message>
             <source>Days with it up to day 20</source>
@@ -4204,10 +4236,6 @@
         <message>
             <source>Complications side by side</source>
             <translation>Complicações lado a lado</translation>
-        </message>
-        <message>
-            <source>Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
-            <translation>Proporções: Wilson, 95%. Diferença: Newcombe. Teste: Fisher, bilateral. Poder: exato para este teste.</translation>
         </message>
         <message>
             <source>%1 less %2: %3 points of 100 (%4 to %5).</source>
@@ -4242,10 +4270,6 @@
         <message>
             <source>Days with each symptom, difference</source>
             <translation>Dias com cada sintoma, diferença</translation>
-        </message>
-        <message>
-            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.</source>
-            <translation>Diferença da média de dias até o dia 20 (médias restritas), limites pela distribuição normal, 95%; teste de log-rank.</translation>
         </message>
         <message>
             <source>Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.</source>
@@ -4320,6 +4344,41 @@
         <message>
             <source>Not enough to say: the groups lie too far apart</source>
             <translation>Não é suficiente para dizer: os grupos estão distantes demais uns dos outros</translation>
+        </message>
+        <message>
+            <source>Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.</source>
+            <translation>Proporção de casos com desfecho conhecido. Limites: Wilson, 95%. Casos sem retorno ficam de fora e são contados à parte.</translation>
+        </message>
+        <message>
+            <source>Share, 95% limits</source>
+            <translation>Proporção, limites 95%</translation>
+        </message>
+        <message numerus="yes">
+            <source>Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).</source>
+            <translation>
+                <numerusform>Alerta: um aviso ou achado que pede uma ação antes do retorno. Valeu a pena: fechado com orientação, tratamento ou pronto-socorro, ou a consulta foi antecipada. Limites: Wilson, 95%. Alertas por semana: na última %Ln semana.</numerusform>
+                <numerusform>Alerta: um aviso ou achado que pede uma ação antes do retorno. Valeu a pena: fechado com orientação, tratamento ou pronto-socorro, ou a consulta foi antecipada. Limites: Wilson, 95%. Alertas por semana: nas últimas %Ln semanas.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.</source>
+            <translation>Anotações: dias em que o plano de cuidados perguntou e algo foi escrito. Lembretes: respondidos com “feito”. Limites: Wilson, 95%; os lembretes de um mesmo paciente se parecem, por isso são estreitos demais.</translation>
+        </message>
+        <message>
+            <source>Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.</source>
+            <translation>Passou: valor de 1 ou menos em dois dias seguidos, que se mantém; conta o lado pior. Curvas: Kaplan-Meier, mediana com limites de Brookmeyer e Crowley, 95%. Média de dias até o dia 20, limites pela distribuição normal.</translation>
+        </message>
+        <message>
+            <source>Median day, 95% limits</source>
+            <translation>Mediana (dia), limites 95%</translation>
+        </message>
+        <message>
+            <source>Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.</source>
+            <translation>Proporções: Wilson, 95%. Diferença: Newcombe. Teste: Fisher, bilateral. Poder: exato para este teste.</translation>
+        </message>
+        <message>
+            <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
+            <translation>Diferença da média de dias até o dia 20 (médias restritas), limites pela distribuição normal, 95%; teste de log-rank.</translation>
         </message>
     </context>
     <context>
@@ -6348,14 +6407,14 @@
             <translation>O olho esquerdo do paciente está marcado à esquerda do olho direito. Se a imagem não está de cabeça para baixo, os dois estão trocados.</translation>
         </message>
         <message>
-            <source>%1 Cursor %2 % across, %3 % down. Space marks.</source>
-            <comment>what to mark, shares of the picture</comment>
-            <translation>%1 Cursor: %2% a partir da esquerda, %3% a partir do alto. Espaço marca.</translation>
-        </message>
-        <message>
             <source>%1, %2</source>
             <comment>day, time</comment>
             <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>%1 Cursor %2% across, %3% down. Space marks.</source>
+            <comment>what to mark, shares of the picture</comment>
+            <translation>%1 Cursor: %2% a partir da esquerda, %3% a partir do alto. Espaço marca.</translation>
         </message>
     </context>
     <context>
@@ -6558,7 +6617,7 @@
         <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
         <translation>Uma mensagem do celular não pode ser lida neste posto. Ela fica guardada e é tentada de novo: ligue e pergunte o que foi escrito.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
         <message numerus="yes">
@@ -6567,10 +6626,6 @@
                 <numerusform>%Ln minuto</numerusform>
                 <numerusform>%Ln minutos</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1 %</source>
-            <translation>%1%</translation>
         </message>
     </context>
     <context>
@@ -6689,10 +6744,156 @@
         </message>
     </context>
     <context>
-        <name>ConfirmPanel</name>
-        <message>
-            <source>Leave it as it is</source>
-            <translation>Deixar assim</translation>
-        </message>
+        <name>ebbline::deskapp::QueueFilter</name>
+    <message>
+        <source>Not written down</source>
+        <translation>Não anotado</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>name, count</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Anybody</source>
+        <translation>Qualquer pessoa</translation>
+    </message>
+    <message>
+        <source>Anybody or nobody</source>
+        <translation>Alguém ou ninguém</translation>
+    </message>
+    <message>
+        <source>Any day</source>
+        <translation>Qualquer dia</translation>
+    </message>
+    <message>
+        <source>After day %1</source>
+        <translation>Depois do dia %1</translation>
+    </message>
+    <message>
+        <source>Days %1 to %2</source>
+        <translation>Dias %1 a %2</translation>
+    </message>
+    <message>
+        <source>Threads by %1</source>
+        <translation>Fios por %1</translation>
+    </message>
+    <message>
+        <source>Taken by %1</source>
+        <translation>Assumido por %1</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterPanel</name>
+    <message>
+        <source>Filter the queue</source>
+        <translation>Filtrar a fila</translation>
+    </message>
+    <message>
+        <source>Back to the queue</source>
+        <translation>Voltar à fila</translation>
+    </message>
+    <message>
+        <source>Threads placed by</source>
+        <translation>Fios colocados por</translation>
+    </message>
+    <message>
+        <source>Row taken by</source>
+        <translation>Linha assumida por</translation>
+    </message>
+    <message>
+        <source>Day of recovery</source>
+        <translation>Dia de recuperação</translation>
+    </message>
+    <message>
+        <source>It holds until the desk is locked or somebody else is named.</source>
+        <translation>Vale até o posto ser bloqueado ou outra pessoa ser indicada.</translation>
+    </message>
+    </context>
+    <context>
+        <name>FilterBar</name>
+    <message>
+        <source>Takes this filter off</source>
+        <translation>Retira este filtro</translation>
+    </message>
+    <message>
+        <source>Show them</source>
+        <translation>Mostrar</translation>
+    </message>
+    <message>
+        <source>Takes search and filters off</source>
+        <translation>Retira a busca e os filtros</translation>
+    </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::UsualBoard</name>
+    <message>
+        <source>Dressings</source>
+        <translation>Curativos</translation>
+    </message>
+    <message>
+        <source>Please write an entry</source>
+        <translation>Pedir uma anotação</translation>
+    </message>
+    <message>
+        <source>Come earlier</source>
+        <translation>Vir antes</translation>
+    </message>
+    <message>
+        <source>Please call us</source>
+        <translation>Pedir uma ligação</translation>
+    </message>
+    <message>
+        <source>Thank you</source>
+        <translation>Obrigado</translation>
+    </message>
+    <message>
+        <source>It is not known which language the patient reads: choose it.</source>
+        <translation>Não se sabe qual idioma a paciente lê: escolha.</translation>
+    </message>
+    <message>
+        <source>The patient was registered with %1.</source>
+        <comment>a language</comment>
+        <translation>A paciente foi cadastrada com %1.</translation>
+    </message>
+    <message>
+        <source>The patient reads, in %1</source>
+        <comment>a language</comment>
+        <translation>A paciente lê, em %1</translation>
+    </message>
+    <message>
+        <source>A call is due. A message may be read too late: call first.</source>
+        <translation>É preciso ligar. Uma mensagem pode ser lida tarde demais: ligue primeiro.</translation>
+    </message>
+    </context>
+    <context>
+        <name>UsualPanel</name>
+    <message>
+        <source>Usual messages</source>
+        <translation>Mensagens habituais</translation>
+    </message>
+    <message>
+        <source>Language of the patient</source>
+        <translation>Idioma da paciente</translation>
+    </message>
+    <message>
+        <source>In your language</source>
+        <translation>No seu idioma</translation>
+    </message>
+    <message>
+        <source>Put it into the message</source>
+        <translation>Colocar na mensagem</translation>
+    </message>
+    <message>
+        <source>It can be changed there before it is sent</source>
+        <translation>Lá pode ser alterada antes do envio</translation>
+    </message>
+    </context>
+    <context>
+        <name>EntryLink</name>
+    <message>
+        <source>Shows the entry behind it</source>
+        <translation>Mostra a anotação por trás disso</translation>
+    </message>
     </context>
 </TS>

@@ -38,6 +38,21 @@ QString digits(int number)
     return locale.toString(number);
 }
 
+/// As the Unicode Common Locale Data Repository has it (numbers, percent formats), for the languages of our programs.
+QString withPercent(const QString& number)
+{
+    const QLocale locale;
+    constexpr QChar noBreak(0x00A0);
+    constexpr QChar narrow(0x202F);
+    switch (locale.language()) {
+    case QLocale::German:
+    case QLocale::Spanish: return number + noBreak + locale.percent();
+    case QLocale::French: return number + narrow + locale.percent();
+    case QLocale::Turkish: return locale.percent() + number;
+    default: return number + locale.percent();
+    }
+}
+
 QString symptomName(recovery::Symptom symptom)
 {
     switch (symptom) {

@@ -24,5 +24,8 @@ QString curveSentence(const curves::Curve& curve);
 
 /// A whole number in the digits of the language.
 QString digits(int number);
+/// A number with the sign for percent as the language sets it: "23%" in English, "23 %" with a space that does not break
+/// in German, Spanish and French, and a narrow one in French.
+QString withPercent(const QString& number);
 
 }  // namespace ebbline::charts

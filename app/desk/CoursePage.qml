@@ -24,9 +24,9 @@ PageFrame {
             objectName: "changePhone"
             visible: root.course.phoneChangeable
             text: qsTr("Link another phone")
-            hint: qsTr("Asks first")
+            hint: qsTr("Its page says what happens, and asks once")
             quiet: true
-            onClicked: root.course.askChangePhone()
+            onClicked: root.program.openPairing(root.course.key)
         },
         ActButton {
             text: qsTr("Export")
@@ -102,6 +102,7 @@ PageFrame {
             }
             EntryPanel {
                 entries: root.course.entries
+                course: root.course
                 Layout.fillWidth: true
             }
             TreatmentPanel {
@@ -133,13 +134,5 @@ PageFrame {
         outcomes: root.program.outcomes
         onDecided: (outcome, note) => root.course.close(outcome, note)
         onLeft: root.course.cancelClosing()
-    }
-    ConfirmPanel {
-        shown: root.course.changingPhone
-        title: qsTr("Link another phone?")
-        text: qsTr("The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.")
-        act: qsTr("Link another phone")
-        onDecided: root.program.openPairing(root.course.key)
-        onLeft: root.course.cancelChangePhone()
     }
 }

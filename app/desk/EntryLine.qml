@@ -9,11 +9,26 @@ Item {
     id: root
 
     required property entryRow row
+    property bool lighted: false
 
     implicitHeight: inside.implicitHeight + 2 * Theme.gapSmall
     Accessible.role: Accessible.ListItem
     Accessible.name: root.row.spoken
 
+    // The page follows the focus, once it is laid out.
+    Timer {
+        interval: 0
+        running: root.lighted
+        onTriggered: root.forceActiveFocus(Qt.OtherFocusReason)
+    }
+    Rectangle {
+        anchors.fill: parent
+        visible: root.lighted
+        radius: Theme.corner / 2
+        color: Theme.chosen
+        border.width: Theme.focusWidth
+        border.color: Theme.tide
+    }
     Rectangle {
         width: parent.width
         height: Theme.hairline
@@ -24,6 +39,8 @@ Item {
 
         anchors.left: parent.left
         anchors.right: parent.right
+        anchors.leftMargin: root.lighted ? Theme.gapSmall : 0
+        anchors.rightMargin: root.lighted ? Theme.gapSmall : 0
         anchors.verticalCenter: parent.verticalCenter
         spacing: 2
 

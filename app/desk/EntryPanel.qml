@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     required property RowList entries
+    required property CourseBoard course
 
     spacing: Theme.gapSmall
 
@@ -27,6 +28,7 @@ ColumnLayout {
         model: root.entries
 
         EntryLine {
+            lighted: row.key === root.course.lighted
             Layout.fillWidth: true
         }
     }

@@ -9,6 +9,7 @@ Card {
     id: root
 
     required property findingRow row
+    signal entryWanted
     signal seen
     signal taken
     signal called
@@ -58,8 +59,10 @@ Card {
             strong: true
             Layout.fillWidth: true
         }
-        Words {
+        EntryLink {
             text: root.row.reason
+            leads: root.row.entryKey.length > 0
+            onClicked: root.entryWanted()
             Layout.fillWidth: true
         }
         Words {

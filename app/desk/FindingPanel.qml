@@ -42,6 +42,7 @@ ColumnLayout {
         model: root.course.findings
 
         FindingCard {
+            onEntryWanted: root.course.light(row.entryKey)
             onSeen: root.course.see(row.key)
             onTaken: root.course.take(row.key)
             onCalled: root.course.called(row.key)

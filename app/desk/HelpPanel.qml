@@ -24,9 +24,10 @@ PanelFrame {
 
     Repeater {
         model: [[qsTr("Up, Down"), qsTr("move in the queue")], [qsTr("Enter"), qsTr("open the course")],
+                ["E", qsTr("open the course at the entry behind the reason")],
                 ["T", qsTr("take it: others see who is on it")], ["C", qsTr("call: number, what to ask, what was said")],
                 ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("note that the visit was brought forward")],
-                ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")],
+                ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")], ["A", qsTr("take search and filters off")],
                 ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
                 ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],
                 [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread")],
@@ -53,7 +54,7 @@ PanelFrame {
         }
     }
     TickBox {
-        text: qsTr("Single keys (T, C, X, F, N, H, /) are on")
+        text: qsTr("Single keys (E, T, C, X, F, N, H, A, /) are on")
         checked: root.program.settings.singleKeys
         onToggled: root.program.settings.singleKeys = checked
         Layout.fillWidth: true

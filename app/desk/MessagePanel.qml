@@ -67,6 +67,10 @@ ColumnLayout {
             }
         }
     }
+    UsualPanel {
+        course: root.course
+        Layout.fillWidth: true
+    }
     NoteField {
         label: qsTr("Write to the patient")
         value: root.course.messageDraft

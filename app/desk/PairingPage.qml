@@ -66,7 +66,7 @@ PageFrame {
     }
     Words {
         visible: root.board.choosing && text.length > 0
-        text: root.board.former
+        text: root.board.replacingText
         strong: true
         Layout.fillWidth: true
         Layout.maximumWidth: 46 * Theme.textBody

@@ -123,6 +123,22 @@ ColumnLayout {
             onFinished: text => root.editor.expiry = text
             width: fields.cell
         }
+        Picker {
+            label: qsTr("Redone")
+            options: root.ready ? root.editor.redoneNames : []
+            current: root.ready ? root.editor.redone : 0
+            onChosen: index => root.editor.redone = index
+            width: fields.cell
+        }
+        LineField {
+            objectName: "redoneReason"
+            visible: root.ready && root.editor.redone > 0
+            label: qsTr("Why it was redone")
+            value: root.ready ? root.editor.redoneReason : ""
+            problem: root.ready ? root.editor.redoneProblem : ""
+            onFinished: text => root.editor.redoneReason = text
+            width: fields.cell
+        }
     }
     Words {
         visible: text.length > 0

@@ -32,6 +32,12 @@ PageFrame {
             Layout.maximumWidth: 16 * Theme.textBody
         },
         ActButton {
+            objectName: "filter"
+            text: qsTr("Filter")
+            hint: qsTr("By who placed the threads, who took the row, and day")
+            onClicked: root.queue.filter.choosing = true
+        },
+        ActButton {
             text: qsTr("Hand over")
             hint: qsTr("A note for whoever takes over")
             onClicked: root.program.openHandOver()
@@ -44,6 +50,8 @@ PageFrame {
     Shortcut { sequence: "F"; enabled: root.keysOn; onActivated: root.queue.bringForward(root.queue.rows.keyAt(list.currentIndex)) }
     Shortcut { sequence: "N"; enabled: root.keysOn; onActivated: list.currentIndex = Math.max(root.queue.nextUnopened(list.currentIndex), 0) }
     Shortcut { sequence: "H"; enabled: root.keysOn; onActivated: root.program.openHandOver() }
+    Shortcut { sequence: "E"; enabled: root.keysOn; onActivated: root.program.openCourse(root.queue.rows.keyAt(list.currentIndex), root.queue.entryAt(list.currentIndex)) }
+    Shortcut { sequence: "A"; enabled: root.keysOn; onActivated: root.queue.showAll() }
     Shortcut { sequence: "/"; enabled: root.keysOn; onActivated: search.field.forceActiveFocus(Qt.ShortcutFocusReason) }
 
     Words {
@@ -92,6 +100,15 @@ PageFrame {
             Layout.preferredWidth: 40
         }
     }
+    // Made when there is something to say, as above.
+    Repeater {
+        model: root.queue.filter.chips.length > 0 || root.queue.hiddenUrgent.length > 0 ? 1 : 0
+
+        FilterBar {
+            queue: root.queue
+            Layout.fillWidth: true
+        }
+    }
     Item {
         Layout.fillWidth: true
         Layout.fillHeight: true
@@ -129,6 +146,7 @@ PageFrame {
                 listFocused: list.activeFocus
                 onPicked: list.currentIndex = index
                 onOpened: root.program.openCourse(row.key)
+                onEntryWanted: root.program.openCourse(row.key, row.entryKey)
                 onTaken: root.queue.take(row.key)
                 onCalled: root.program.call.start(row.key)
                 onClosing: root.queue.startClosing(row.key)
@@ -141,6 +159,9 @@ PageFrame {
             title: root.queue.emptyTitle
             text: root.queue.emptyText
         }
+    }
+    FilterPanel {
+        filter: root.queue.filter
     }
     CallPanel {
         call: root.program.call

@@ -11,6 +11,8 @@ ColumnLayout {
     required property queueRow row
     readonly property bool emergency: root.row.urgency === 1
 
+    signal entryWanted
+
     spacing: 2
 
     Words {
@@ -20,10 +22,12 @@ ColumnLayout {
         font.pixelSize: root.emergency ? Theme.textDisplay : Theme.textBody
         Layout.fillWidth: true
     }
-    Words {
+    EntryLink {
         text: root.row.more.length > 0 ? root.row.reason + " (" + root.row.more + ")" : root.row.reason
+        leads: root.row.entryKey.length > 0
         color: root.emergency ? Theme.inkOnAlarm : Theme.ink
-        font.pixelSize: root.emergency ? Theme.textLarge : Theme.textBody
+        size: root.emergency ? Theme.textLarge : Theme.textBody
+        onClicked: root.entryWanted()
         Layout.fillWidth: true
     }
     Words {

@@ -44,7 +44,7 @@ Flow {
             height: implicitHeight
         }
         Choice {
-            label: qsTr("Buffered with 8.4 % bicarbonate")
+            label: qsTr("Buffered with 8.4% bicarbonate")
             options: root.ready ? root.editor.bufferNames : []
             current: root.ready ? root.editor.bufferIndex : 0
             onChosen: index => root.editor.bufferIndex = index

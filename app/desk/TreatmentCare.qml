@@ -27,6 +27,13 @@ GridLayout {
             room: root.columns === 2 ? (root.room - Theme.gapPage) / 2 : root.room
             Layout.fillWidth: true
         }
+        Picker {
+            label: qsTr("Threads placed by")
+            options: root.ready ? root.editor.placedByNames : []
+            current: root.ready ? root.editor.placedBy : -1
+            onChosen: index => root.editor.placedBy = index
+            Layout.fillWidth: true
+        }
         Heading {
             level: 2
             text: qsTr("Care and consent")

@@ -42,6 +42,7 @@ void DeskProgram::afterUnlock()
 void DeskProgram::choosePerson(const QString& name)
 {
     m_clinic.setPerson(name);
+    m_queue.showAll();
     goOn();
 }
 

@@ -162,10 +162,11 @@ void DeskProgram::openPairing(const QString& course)
     }
 }
 
-void DeskProgram::openCourse(const QString& course)
+void DeskProgram::openCourse(const QString& course, const QString& entry)
 {
     if (m_course.show(deskapp::courseFromKey(course))) {
         m_photos.show(deskapp::courseFromKey(course));
+        m_course.light(entry);
         turnTo(Page::course);
     }
 }

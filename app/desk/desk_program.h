@@ -187,7 +187,8 @@ public:
     Q_INVOKABLE void openCourses();
     Q_INVOKABLE void openTreatment();
     Q_INVOKABLE void openPairing(const QString& course);
-    Q_INVOKABLE void openCourse(const QString& course);
+    /// With the key of an entry: at that entry, which stands out.
+    Q_INVOKABLE void openCourse(const QString& course, const QString& entry = {});
     /// Two photographs beside each other; with a photograph's key, that one. Nothing if the course has none to show.
     Q_INVOKABLE void openPhotos(const QString& course, const QString& photo = {});
     Q_INVOKABLE void openFollowUp(const QString& course);

@@ -91,6 +91,13 @@ bool flag(const Json& resource, std::string_view name)
     return *value;
 }
 
+std::string wordsOf(const Json& value, std::string_view name)
+{
+    if (!value.is_string())
+        refuse(Reason::malformed, "the extension '" + std::string(name) + "' is no text");
+    return value;
+}
+
 /// A numbered word within its list; what it means is checked with the whole record.
 template <typename E>
 E choice(const Json& resource, std::string_view name, int lowest, int highest)
@@ -177,6 +184,8 @@ private:
         treatment.cautionsGiven = flag(resource, "cautions-given");
         treatment.consentGiven = flag(resource, "consent-given");
         treatment.learningConsent = flag(resource, "learning-consent");
+        if (const Json* name = extensionOf(resource, "placed-by", "valueString"))
+            treatment.placedBy = wordsOf(*name, "placed-by");
         for (const Json& one : arrayOf(resource, "focalDevice"))
             m_placed.push_back(textOf(member(one, "manipulated"), "reference"));
         for (const Json& note : arrayOf(resource, "note"))
@@ -196,6 +205,8 @@ private:
         placement.material = choice<recovery::Material>(resource, "material", 1, 5);
         placement.form = choice<recovery::Form>(resource, "form", 1, 6);
         placement.anaestheticMl = decimal(resource, "anaesthetic-ml");
+        if (const Json* reason = extensionOf(resource, "redone-reason", "valueString"))
+            placement.redone = recovery::Redone{choice<recovery::Redoing>(resource, "redone", 1, 2), wordsOf(*reason, "redone-reason")};
         if (resource.contains("lotNumber"))
             placement.lot = textOf(resource, "lotNumber");
         if (resource.contains("expirationDate"))

@@ -131,6 +131,8 @@ private:
         extensions.push_back(extension("cautions-given", "valueBoolean", treatment.cautionsGiven));
         extensions.push_back(extension("consent-given", "valueBoolean", treatment.consentGiven));
         extensions.push_back(extension("learning-consent", "valueBoolean", treatment.learningConsent));
+        if (!treatment.placedBy.empty())
+            extensions.push_back(extension("placed-by", "valueString", treatment.placedBy));
         Json sites = Json::array();
         Json devices = Json::array();
         for (const recovery::Placement& placement : treatment.placements) {
@@ -164,6 +166,10 @@ private:
             extension("form", "valueInteger", static_cast<int>(placement.form)),
             extension("anaesthetic-ml", "valueDecimal", placement.anaestheticMl),
         });
+        if (placement.redone) {
+            device["extension"].push_back(extension("redone", "valueInteger", static_cast<int>(placement.redone->how)));
+            device["extension"].push_back(extension("redone-reason", "valueString", placement.redone->reason));
+        }
         if (placement.expiry)
             device["expirationDate"] = *placement.expiry;
         if (!placement.lot.empty())

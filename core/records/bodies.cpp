@@ -2,6 +2,7 @@
 #include "core/records/key_layouts.h"
 #include "core/records/opening_layouts.h"
 #include "core/records/photo_layouts.h"
+#include "core/records/treatment_layouts.h"
 
 #include <exception>
 
@@ -9,7 +10,7 @@ namespace ebbline::records {
 
 namespace {
 
-/// Of every kind; what carries a protocol goes by the form of the protocol.
+/// Of every other kind; what carries a protocol or a treatment goes by its form.
 constexpr std::uint16_t bodyVersion = 1;
 
 /// The alternatives of Body stand in the order of the kinds' numbers.
@@ -23,8 +24,15 @@ bool carriesProtocol(Kind kind)
     return kind == Kind::courseOpened || kind == Kind::protocolSigned || kind == Kind::bandLearned;
 }
 
+std::uint16_t newestVersion(Kind kind)
+{
+    return carriesProtocol(kind) ? newestProtocolForm : kind == Kind::treatmentRecorded ? newestTreatmentForm : bodyVersion;
+}
+
 std::uint16_t versionOf(const Body& body)
 {
+    if (const auto* recorded = std::get_if<TreatmentRecorded>(&body))
+        return formOf(recorded->treatment);
     if (const auto* opened = std::get_if<CourseOpened>(&body))
         return formOf(opened->protocol);
     if (const auto* made = std::get_if<ProtocolSigned>(&body))
@@ -91,11 +99,11 @@ Result<Body> decodeUnchecked(Kind kind, bytes::View input)
         BoundedInput archive(input);
         std::uint16_t version = 0;
         archive(version);
-        if (version > (carriesProtocol(kind) ? newestProtocolForm : bodyVersion))
+        if (version > newestVersion(kind))
             return fail(Reason::unsupported, "operation: a body of a newer program");
         if (version == 0)
             return fail(Reason::malformed, "operation: body version 0");
-        archive.protocolForm = version;
+        archive.bodyForm = version;
         Result<Body> body = decodeAs(kind, archive,
                                      std::make_index_sequence<std::variant_size_v<Body>>());
         if (body && archive.left() != 0)

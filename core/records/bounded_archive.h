@@ -50,8 +50,8 @@ public:
 
     std::size_t left() const { return m_rest.size(); }
 
-    /// Form of a protocol within these bytes; known from the version in front of them.
-    std::uint16_t protocolForm = 1;
+    /// Form of a protocol or a treatment within these bytes; known from the version in front of them.
+    std::uint16_t bodyForm = 1;
 
 private:
     bytes::View m_rest;

@@ -97,35 +97,6 @@ void field(Archive& archive, std::optional<recovery::Temperature>& temperature)
 }
 
 template <typename Archive>
-void serialize(Archive& archive, recovery::ChartPoint& point)
-{
-    archive(point.x, point.y);
-}
-
-template <typename Archive>
-void serialize(Archive& archive, recovery::Placement& p)
-{
-    archive(p.side, p.zone, p.view, p.entry, p.end, p.ending, p.material, p.form, p.gauge, p.lengthMm, p.lot, p.expiry,
-            p.anaestheticMl);
-}
-
-template <typename Archive>
-void serialize(Archive& archive, recovery::Anaesthetic& a)
-{
-    archive(a.drug, a.percent, a.epinephrineOneIn, a.bicarbonatePart, a.extraMl);
-}
-
-template <typename Archive>
-void serialize(Archive& archive, recovery::Treatment& t)
-{
-    archive(t.course, t.patient);
-    field(archive, t.at);
-    archive(t.placements, t.anaesthetic, t.weightKg, t.dressings, t.cautionsGiven, t.consentGiven, t.learningConsent);
-    field(archive, t.baseline);
-    archive(t.note);
-}
-
-template <typename Archive>
 void serialize(Archive& archive, recovery::Entry& e)
 {
     archive(e.id, e.course);
@@ -213,7 +184,7 @@ void field(Archive& archive, triggers::Protocol& p)
 {
     bool first = formOf(p) == firstProtocolForm;
     if constexpr (!saving<Archive>)
-        first = archive.protocolForm == firstProtocolForm;
+        first = archive.bodyForm == firstProtocolForm;
     triggers::FormerThresholds former = p.former.value_or(triggers::FormerThresholds{});
     archive(p.name, p.version, p.carePlan.instructions, p.carePlan.followUpDay);
     field(archive, p.thresholds, former, first);
@@ -232,12 +203,6 @@ template <typename Archive>
 void serialize(Archive& archive, PatientRegistered& b)
 {
     archive(b.patient, b.name, b.phone, b.language);
-}
-
-template <typename Archive>
-void serialize(Archive& archive, TreatmentRecorded& b)
-{
-    archive(b.treatment);
 }
 
 template <typename Archive>
@@ -370,7 +335,7 @@ void serialize(Archive& archive, BandLearned& b)
 {
     bool first = false;
     if constexpr (!saving<Archive>)
-        first = archive.protocolForm == firstProtocolForm;
+        first = archive.bodyForm == firstProtocolForm;
     field(archive, b.learned.band, first);
     archive(b.learned.seed, b.learned.courses);
     field(archive, b.learned.refused);

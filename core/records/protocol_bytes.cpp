@@ -26,7 +26,7 @@ Result<triggers::Protocol> decodeProtocol(bytes::View input)
             return fail(Reason::unsupported, "protocol: made by a newer program");
         if (version == 0)
             return fail(Reason::malformed, "protocol: version 0");
-        archive.protocolForm = version;
+        archive.bodyForm = version;
         triggers::Protocol protocol;
         field(archive, protocol);
         if (archive.left() != 0)

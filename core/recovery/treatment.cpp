@@ -12,6 +12,8 @@ namespace {
 constexpr std::size_t maximumPlacements = 60;
 constexpr std::size_t maximumLot = 40;
 constexpr std::size_t maximumTreatmentNote = 4000;
+constexpr std::size_t maximumReason = 400;
+constexpr std::size_t maximumPerson = 200;
 
 bool within(double value, double low, double high)
 {
@@ -79,6 +81,13 @@ Done check(const Placement& placement)
         return fail(Reason::malformed, "expiry: want a day like 2029-06-30");
     if (!within(placement.anaestheticMl, 0, 20))
         return fail(Reason::outOfRange, "anaesthetic: want 0..20 mL along one track");
+    if (placement.redone) {
+        if (!between(placement.redone->how, Redoing::replaced, Redoing::added))
+            return fail(Reason::outOfRange, "redone: unknown");
+        const std::string& reason = placement.redone->reason;
+        if (reason.empty() || reason.size() > maximumReason || !isUtf8(reason))
+            return fail(Reason::malformed, "redone: want its reason, UTF-8, at most 400 bytes");
+    }
     return {};
 }
 
@@ -112,6 +121,8 @@ Done check(const Treatment& treatment)
             return checked;
     if (treatment.note.size() > maximumTreatmentNote || !isUtf8(treatment.note))
         return fail(Reason::malformed, "note: want UTF-8, at most 4000 bytes");
+    if (treatment.placedBy.size() > maximumPerson || !isUtf8(treatment.placedBy))
+        return fail(Reason::malformed, "placed by: want UTF-8, at most 200 bytes");
     return {};
 }
 
@@ -119,6 +130,7 @@ Placement mirrored(const Placement& placement)
 {
     Placement other = placement;
     other.side = mirrored(placement.side);
+    other.redone.reset();
     other.entry.x = chartWidth - placement.entry.x;
     other.end.x = chartWidth - placement.end.x;
     if (placement.view == ChartView::leftOblique)

@@ -45,6 +45,19 @@ enum class Ending : std::uint8_t { shortOfMovingZone = 1, pastMovingZone = 2 };
 enum class Material : std::uint8_t { pdo = 1, plla = 2, pcl = 3, plcl = 4, other = 5 };
 enum class Form : std::uint8_t { smooth = 1, twisted = 2, barbedOneWay = 3, barbedTwoWay = 4, moulded = 5, cones = 6 };
 
+/// How a thread comes to lie where another one lay. Stored: never renumber.
+enum class Redoing : std::uint8_t {
+    replaced = 1,  ///< one was taken out, and this one was placed anew
+    added = 2,     ///< one more along the same track
+};
+
+/// A thread that was redone in the same session, and why.
+struct Redone {
+    Redoing how = Redoing::replaced;
+    std::string reason;  ///< in the practitioner's words, UTF-8, 1..400 bytes
+    bool operator==(const Redone&) const = default;
+};
+
 struct Placement {
     Side side = Side::left;
     Zone zone = Zone::midface;
@@ -59,6 +72,7 @@ struct Placement {
     std::string lot;           ///< as printed on the pack, UTF-8, at most 40 bytes
     std::optional<std::string> expiry;  ///< ISO date, as printed
     double anaestheticMl = 0;  ///< volume given along this track, mL, 0..20
+    std::optional<Redone> redone{};  ///< empty: placed once
 
     bool operator==(const Placement&) const = default;
 };
@@ -88,6 +102,7 @@ struct Treatment {
     bool learningConsent = false;       ///< may her course teach the band
     std::map<Stream, Score> baseline;   ///< practitioner's scores right after treatment
     std::string note;  ///< UTF-8, at most 4000 bytes
+    std::string placedBy{};  ///< who placed the threads, UTF-8, at most 200 bytes; empty: not written down
 
     bool operator==(const Treatment&) const = default;
 };
@@ -98,7 +113,7 @@ Done check(const Treatment& treatment);
 Done check(const Placement& placement);
 
 /// The same thread on the other side: points mirrored about the middle of the front view, an
-/// oblique view exchanged for the other.
+/// oblique view exchanged for the other. What was redone on one side was not by that on the other.
 Placement mirrored(const Placement& placement);
 
 std::string_view word(Zone zone);

@@ -15,6 +15,8 @@
 #include <QLocale>
 #include <QSaveFile>
 
+#include <algorithm>
+
 namespace ebbline::deskapp {
 
 namespace {
@@ -29,7 +31,7 @@ QString placeOf(const recovery::CourseId& course)
 }  // namespace
 
 CourseBoard::CourseBoard(Workplace& workplace, QObject* parent)
-    : QObject(parent), m_workplace(workplace), m_curves(workplace)
+    : QObject(parent), m_workplace(workplace), m_usual(workplace), m_curves(workplace)
 {
     connect(&workplace, &Workplace::changed, this, &CourseBoard::refresh);
     connect(&workplace, &Workplace::openChanged, this, [this] {
@@ -54,6 +56,8 @@ void CourseBoard::empty()
     m_findings.setRows({});
     m_entries.setRows({});
     m_messages.setRows({});
+    light({});
+    m_usual.empty();
     m_curves.show({});
     Q_EMIT changed();
     Q_EMIT draftChanged();
@@ -73,7 +77,7 @@ bool CourseBoard::show(const recovery::CourseId& course)
         Q_EMIT draftChanged();
     }
     m_outcome.clear();
-    m_changingPhone = false;
+    light({});
     Q_EMIT outcomeChanged();
     m_newsText = newsSinceLook(m_workplace, course);
     refresh();
@@ -119,29 +123,33 @@ void CourseBoard::refresh()
     m_adherence = view->remindersDue == 0
                       ? tr("No reminder due yet")
                       : tr("%1 of %Ln reminder(s) answered “done”", nullptr, static_cast<int>(view->remindersDue))
-                            .arg(QLocale().toString(qRound(view->remindersDone * 100)) + QLocale().percent());
+                            .arg(charts::withPercent(QLocale().toString(qRound(view->remindersDone * 100))));
     m_forecast = forecastText(m_workplace, m_course);
     m_news = summary.unopened > 0 || summary.unread > 0;
     m_unopenedText = summary.unopened > 0
                          ? tr("%Ln new or corrected entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
     m_findings.setRows(findingRows(*view, [&now](const clock::Moment& at) { return whenText(at, now); }));
+    m_usual.show(summary, std::ranges::any_of(view->findings, [](const triage::Finding& finding) {
+                     return finding.open && finding.urgency <= recovery::Urgency::callNow;
+                 }));
     m_entries.setRows(entryRows(*view->state, now));
     m_messages.setRows(messageRows(*view->state, m_name, now));
     m_curves.refresh();
     Q_EMIT changed();
 }
 
-void CourseBoard::askChangePhone()
+void CourseBoard::light(const QString& entry)
 {
-    m_changingPhone = isPhoneChangeable();
-    Q_EMIT changed();
-}
-
-void CourseBoard::cancelChangePhone()
-{
-    m_changingPhone = false;
-    Q_EMIT changed();
+    // Let go of first, so that the same reason leads there once more.
+    if (!m_lighted.isEmpty()) {
+        m_lighted.clear();
+        Q_EMIT lightedChanged();
+    }
+    if (m_entries.rowOf(entry) >= 0) {
+        m_lighted = entry;
+        Q_EMIT lightedChanged();
+    }
 }
 
 void CourseBoard::openEntries()
@@ -305,6 +313,17 @@ QString CourseBoard::messageProblem() const
         return tr("No phone is linked: a message cannot be sent.");
     }
     return m_messageDraft.toUtf8().size() > longestMessage ? tr("Too long: shorten it before sending.") : QString();
+}
+
+void CourseBoard::takeUsual()
+{
+    const auto text = m_usual.theirs();
+    if (m_course.isNull() || text.isEmpty()) {
+        return;
+    }
+    const auto begun = m_messageDraft.trimmed();
+    setMessageDraft(begun.isEmpty() ? text : begun + QStringLiteral("\n\n") + text);
+    m_usual.choose(-1);
 }
 
 void CourseBoard::send()

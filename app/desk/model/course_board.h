@@ -6,6 +6,7 @@
 
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/curve_board.h"
+#include "app/desk/model/usual_board.h"
 
 namespace ebbline::deskapp {
 
@@ -27,7 +28,6 @@ class CourseBoard : public QObject {
     Q_PROPERTY(QString outcome READ outcome NOTIFY outcomeChanged FINAL)  ///< of writing a file
     Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
     Q_PROPERTY(bool phoneChangeable READ isPhoneChangeable NOTIFY changed FINAL)  ///< linked, and the course runs
-    Q_PROPERTY(bool changingPhone READ isChangingPhone NOTIFY changed FINAL)      ///< asked whether another phone shall take its place
     Q_PROPERTY(bool closed READ isClosed NOTIFY changed FINAL)
     Q_PROPERTY(QString unopenedText READ unopenedText NOTIFY changed FINAL)  ///< empty: all are opened
     Q_PROPERTY(QString messageDraft READ messageDraft WRITE setMessageDraft NOTIFY draftChanged FINAL)
@@ -35,6 +35,8 @@ class CourseBoard : public QObject {
     Q_PROPERTY(ebbline::deskapp::RowList* findings READ findings CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::RowList* entries READ entries CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::RowList* messages READ messages CONSTANT FINAL)
+    Q_PROPERTY(QString lighted READ lighted NOTIFY lightedChanged FINAL)  ///< key of the entry that a reason led to; empty: none
+    Q_PROPERTY(ebbline::deskapp::UsualBoard* usual READ usual CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::CurveBoard* curves READ curves CONSTANT FINAL)
     Q_PROPERTY(int openFindings READ openFindings NOTIFY changed FINAL)
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
@@ -62,10 +64,6 @@ public:
     QString outcome() const { return m_outcome; }
     bool isLinked() const { return m_linked; }
     bool isPhoneChangeable() const { return m_linked && !m_closed; }
-    bool isChangingPhone() const { return m_changingPhone; }
-    /// Asks before the phone that is linked is let go of; nothing changes before the new one is confirmed.
-    Q_INVOKABLE void askChangePhone();
-    Q_INVOKABLE void cancelChangePhone();
     bool isClosed() const { return m_closed; }
     QString unopenedText() const { return m_unopenedText; }
     QString messageDraft() const { return m_messageDraft; }
@@ -74,11 +72,15 @@ public:
     RowList* findings() { return &m_findings; }
     RowList* entries() { return &m_entries; }
     RowList* messages() { return &m_messages; }
+    UsualBoard* usual() { return &m_usual; }
     CurveBoard* curves() { return &m_curves; }
     int openFindings() const;
     QString closingTitle() const;
     QString closingKey() const { return m_closingKey; }
 
+    QString lighted() const { return m_lighted; }
+    /// Leads to the entry that raised something; nothing if the course has no such entry.
+    Q_INVOKABLE void light(const QString& entry);
     Q_INVOKABLE void openEntries();
     Q_INVOKABLE void see(const QString& finding);
     Q_INVOKABLE void take(const QString& finding);
@@ -91,6 +93,8 @@ public:
     Q_INVOKABLE void close(int outcome, const QString& note);
     Q_INVOKABLE void cancelClosing();
     Q_INVOKABLE void reopen(const QString& finding);
+    /// The usual message that is chosen goes behind what is written already; nothing is sent by it.
+    Q_INVOKABLE void takeUsual();
     Q_INVOKABLE void send();
     /// `.csv` (the open table of scores), `.pdf` or `.txt`. \returns false and says why in outcome().
     bool write(const QString& path);
@@ -101,6 +105,7 @@ Q_SIGNALS:
     void outcomeChanged();
     void draftChanged();
     void closingChanged();
+    void lightedChanged();
 
 private:
     void act(const QString& finding, records::Act what, records::Outcome outcome = records::Outcome::none,
@@ -122,7 +127,6 @@ private:
     QString m_forecast;
     QString m_outcome;
     bool m_linked = false;
-    bool m_changingPhone = false;
     bool m_closed = false;
     QString m_unopenedText;
     bool m_news = false;  ///< entries not opened or messages not read
@@ -130,6 +134,8 @@ private:
     RowList m_findings;
     RowList m_entries;
     RowList m_messages;
+    QString m_lighted;
+    UsualBoard m_usual;
     CurveBoard m_curves;
     QString m_closingKey;
 };

@@ -80,6 +80,24 @@ bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& 
     });
 }
 
+QString raisingEntry(const triage::Finding& finding, const journal::CourseState& course)
+{
+    const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+    if (trigger != nullptr && trigger->trigger == triggers::Trigger::silence) {
+        return {};
+    }
+    if (finding.entry) {
+        return course.entries.contains(*finding.entry) ? keyOf(*finding.entry) : QString();
+    }
+    // A correction may have moved the moment since: every version counts.
+    for (const auto& [id, history] : course.entries) {
+        if (std::ranges::any_of(history.versions, [&](const auto& version) { return version.value.at.at == finding.raisedAt.at; })) {
+            return keyOf(id);
+        }
+    }
+    return {};
+}
+
 QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp)
 {
     std::vector<const triage::Finding*> order;
@@ -104,7 +122,7 @@ QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp
         row.advice = urgencyAdvice(finding->urgency, view.state != nullptr && isShownByPhone(*finding, *view.state));
         row.when = stamp(finding->raisedAt);
         row.open = finding->open;
-        row.entryKey = finding->entry ? keyOf(*finding->entry) : QString();
+        row.entryKey = view.state != nullptr ? raisingEntry(*finding, *view.state) : QString();
         for (const auto& act : finding->actsBefore) {
             row.acts << Course::tr("Before it was worse: %1", "an act").arg(actText(act, stamp));
         }
@@ -130,6 +148,7 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
     for (const auto* history : order) {
         const auto& entry = history->current();
         EntryRow row;
+        row.key = keyOf(entry.id);
         if (course.treatment) {
             row.day = dayText(clock::dayOfRecovery(course.treatment->treatment.at, entry.at));
         }
@@ -158,7 +177,7 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
                               : Course::tr("Not opened yet");
         row.spoken = QStringList{row.day, row.when, row.scores, row.signs, row.note, row.photos, row.marks, row.opened}
                          .filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(". "));
-        rows.append({keyOf(entry.id), {}, QVariant::fromValue(row)});
+        rows.append({row.key, {}, QVariant::fromValue(row)});
     }
     return rows;
 }

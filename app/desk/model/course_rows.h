@@ -49,6 +49,7 @@ public:
 struct EntryRow {
     Q_GADGET
     QML_VALUE_TYPE(entryRow)
+    Q_PROPERTY(QString key MEMBER key)
     Q_PROPERTY(QString day MEMBER day)
     Q_PROPERTY(QString when MEMBER when)
     Q_PROPERTY(QString scores MEMBER scores)
@@ -61,6 +62,7 @@ struct EntryRow {
     Q_PROPERTY(QString spoken MEMBER spoken)
 
 public:
+    QString key;
     QString day;
     QString when;
     QString scores;
@@ -100,6 +102,10 @@ QString actText(const records::FindingActed& act, const Stamp& stamp);
 
 /// The phone wrote down that it showed this, at least as urgent. Without that nobody knows.
 bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& course);
+
+/// The entry that raised a finding: the one it names, or the one of whose moment it speaks; empty for a silence, which no
+/// entry raised, and while the entry is not here.
+QString raisingEntry(const triage::Finding& finding, const journal::CourseState& course);
 
 /// Open ones first, most urgent first, then the closed ones, newest first.
 QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp);

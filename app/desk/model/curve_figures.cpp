@@ -74,7 +74,7 @@ QString sidesOf(const std::optional<curves::Asymmetry>& asymmetry)
     }
     if (asymmetry->index) {
         const int percent = static_cast<int>(std::lround(100 * std::abs(*asymmetry->index)));
-        parts << Curves::tr("the difference is %1 % of the sum").arg(charts::digits(percent));
+        parts << Curves::tr("the difference is %1% of the sum").arg(charts::digits(percent));
     } else {
         parts << Curves::tr("too few points for a share of the sum");
     }

@@ -1,4 +1,5 @@
 #include "app/desk/model/dose_words.h"
+#include "app/charts/curve_words.h"
 
 #include <QCoreApplication>
 #include <QLocale>
@@ -59,7 +60,7 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
         if (dose->capped) {
             words.maximum += QStringLiteral(" ") + Dose::tr("(the label's cap)");
         }
-        words.share = Dose::tr("%1 of the maximum").arg(QLocale().toString(qRound(words.part * 100)) + QLocale().percent());
+        words.share = Dose::tr("%1 of the maximum").arg(charts::withPercent(QLocale().toString(qRound(words.part * 100))));
         if (dose->overMaximum) {
             words.warning = Dose::tr("Over the maximum by %1 mg. Give no more.")
                                 .arg(number(std::ceil(dose->givenMg - *dose->maximumMg - rounding * dose->givenMg), 0));

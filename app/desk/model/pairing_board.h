@@ -42,6 +42,7 @@ class PairingBoard : public QObject {
     Q_PROPERTY(QString blocked READ blocked NOTIFY changed FINAL)     ///< why no code can be made
     Q_PROPERTY(bool replacing READ isReplacing NOTIFY changed FINAL)  ///< the course has a phone already
     Q_PROPERTY(QString former READ former NOTIFY changed FINAL)       ///< what the phones before held that never arrived
+    Q_PROPERTY(QString replacingText READ replacingText NOTIFY changed FINAL)  ///< what becomes of the phone that is linked now, and former()
     Q_PROPERTY(bool oldLost READ isOldLost WRITE setOldLost NOTIFY changed FINAL)  ///< the phone that is replaced
     Q_PROPERTY(QStringList seconds READ seconds NOTIFY changed FINAL)  ///< who may stand by; empty: it is for one
     Q_PROPERTY(QString stepProblem READ stepProblem NOTIFY changed FINAL)
@@ -87,6 +88,7 @@ public:
 
     bool isReplacing() const;
     QString former() const;
+    QString replacingText() const;
     bool isOldLost() const { return m_oldLost; }
     void setOldLost(bool lost);
     QStringList seconds() const;

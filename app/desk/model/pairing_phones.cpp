@@ -39,6 +39,16 @@ QString PairingBoard::former() const
     return lines.join(QLatin1Char('\n'));
 }
 
+QString PairingBoard::replacingText() const
+{
+    if (!isReplacing()) {
+        return {};
+    }
+    const auto before = former();
+    return tr("The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.")
+           + (before.isEmpty() ? QString() : u'\n' + before);
+}
+
 void PairingBoard::setOldLost(bool lost)
 {
     if (lost != m_oldLost) {

@@ -36,6 +36,7 @@ int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& en
     placement.side = hint.side;
     placement.zone = hint.zone;
     placement.ending = hint.ending;
+    placement.redone.reset();
     m_now.push_back(placement);
     return static_cast<int>(m_now.size());
 }
@@ -66,6 +67,7 @@ int PlacementBook::duplicate(int number)
     constexpr double lower = 12;  // frame units: near enough to belong, far enough to be seen
     copy.entry = face::clampedToChart(copy.entry.x, copy.entry.y + lower);
     copy.end = face::clampedToChart(copy.end.x, copy.end.y + lower);
+    copy.redone.reset();
     m_now.push_back(copy);
     return static_cast<int>(m_now.size());
 }

@@ -9,6 +9,7 @@
 #include "app/desk/model/words.h"
 
 #include <QLocale>
+#include <QSignalBlocker>
 
 #include <algorithm>
 #include <array>
@@ -27,12 +28,19 @@ recovery::Symptom symptomOf(const triage::Finding& finding)
                                                                                 : recovery::Symptom::pain;
 }
 
+QueueFilter::Facts factsOf(const triage::Row& row, const journal::State& state)
+{
+    const auto& treatment = state.courses.at(row.course).treatment;
+    return {treatment ? treatment->treatment.placedBy : std::string(), row.takenBy, row.day};
+}
+
 }  // namespace
 
 QueueBoard::QueueBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
     connect(&workplace, &Workplace::changed, this, &QueueBoard::refresh);
     connect(&workplace, &Workplace::openChanged, this, &QueueBoard::refresh);
+    connect(&m_queueFilter, &QueueFilter::chosen, this, &QueueBoard::refresh);
 }
 
 QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& summary, const QString& reach,
@@ -50,6 +58,7 @@ QueueRow QueueBoard::rowOf(const triage::Row& row, const desk::CourseSummary& su
     words.day = dayText(row.day);
     words.title = findingTitle(first);
     words.reason = findingReason(first);
+    words.entryKey = raisingEntry(first, course);
     const auto others = otherUrgentTitles(row);
     words.others = others.isEmpty() ? QString() : tr("Also to call about: %1").arg(others.join(QStringLiteral(" · ")));
     if (const auto rest = row.findings.size() - 1 - static_cast<std::size_t>(others.size()); rest > 0) {
@@ -90,6 +99,8 @@ void QueueBoard::refresh()
 {
     QList<RowList::Row> rows;
     m_hidden = 0;
+    m_hiddenUrgent = 0;
+    m_queueFilter.begin();
     m_queue.clear();
     m_summary.clear();
     m_overdue.clear();
@@ -110,7 +121,9 @@ void QueueBoard::refresh()
             ++(row.silent ? silent : counts[static_cast<std::size_t>(row.urgency)]);
             overdue += triage::isOverdue(row, now) ? 1 : 0;
             auto words = rowOf(row, m_workplace.desk().summary(row.course).value_or(desk::CourseSummary{}), phones.text(row.course), now);
-            if (matches(words, row.course)) {
+            const auto facts = factsOf(row, m_workplace.state());
+            m_queueFilter.count(facts);
+            if (m_queueFilter.lets(facts) && matches(words, row.course)) {
                 if (row.silent && !headed) {
                     words.heading = tr("Not heard from: silence is not good news");
                     headed = true;
@@ -119,6 +132,7 @@ void QueueBoard::refresh()
                              QVariant::fromValue(words)});
             } else {
                 ++m_hidden;
+                m_hiddenUrgent += row.urgency <= recovery::Urgency::callNow ? 1 : 0;
             }
         }
         QStringList parts;
@@ -149,10 +163,13 @@ void QueueBoard::refresh()
         }
         m_summary = parts.isEmpty() ? tr("Nobody waits") : parts.join(QStringLiteral(" · "));
     } else {
+        forgetFilters();
+        m_queueFilter.begin();  // nobody's name stays behind
         cancelClosing();
         forgetUndo();
     }
     m_rows.setRows(std::move(rows));
+    m_queueFilter.end();
     Q_EMIT changed();
 }
 
@@ -182,13 +199,36 @@ QString QueueBoard::emptyTitle() const
 
 QString QueueBoard::emptyText() const
 {
-    return m_hidden > 0 ? tr("Clear the search to see the others.")
+    return m_hidden > 0 ? tr("Take search and filters off to see the others.")
                         : tr("Courses show up here when a warning sign, a rule or a silence asks for a look.");
 }
 
 QString QueueBoard::hidden() const
 {
     return m_hidden > 0 ? tr("%Ln hidden by the search", nullptr, m_hidden) : QString();
+}
+
+QString QueueBoard::hiddenUrgent() const
+{
+    return m_hiddenUrgent > 0 ? tr("%Ln urgent row(s) hidden by search or filters", nullptr, m_hiddenUrgent) : QString();
+}
+
+/// They are of one sitting: whoever comes next sees everybody.
+void QueueBoard::forgetFilters()
+{
+    m_search.clear();
+    m_filter = 0;
+    m_whose = 0;
+    if (m_queueFilter.isOn() || m_queueFilter.isChoosing()) {
+        const QSignalBlocker quiet(m_queueFilter);
+        m_queueFilter.takeAllOff();
+    }
+}
+
+void QueueBoard::showAll()
+{
+    forgetFilters();
+    refresh();
 }
 
 void QueueBoard::setSearch(const QString& text)
@@ -220,6 +260,12 @@ void QueueBoard::setWhose(int whose)
         m_whose = next;
         refresh();
     }
+}
+
+QString QueueBoard::entryAt(int row) const
+{
+    const auto& rows = m_rows.rows();
+    return row >= 0 && row < rows.size() ? rows[row].value.value<QueueRow>().entryKey : QString();
 }
 
 int QueueBoard::nextUnopened(int from) const

@@ -6,6 +6,7 @@
 #include "app/charts/curve_picture.h"
 #include "app/desk/model/row_list.h"
 #include "app/desk/model/workplace.h"
+#include "app/desk/queue/queue_filter.h"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -25,6 +26,7 @@ struct QueueRow {
     Q_PROPERTY(QString day MEMBER day)
     Q_PROPERTY(QString title MEMBER title)      ///< of the most urgent open finding
     Q_PROPERTY(QString reason MEMBER reason)
+    Q_PROPERTY(QString entryKey MEMBER entryKey)  ///< of the entry that raised it; empty: none did, or it is not here
     Q_PROPERTY(QString others MEMBER others)    ///< the other reasons for a call now; empty: none
     Q_PROPERTY(QString more MEMBER more)        ///< "and 2 more" that are less urgent; empty: none
     Q_PROPERTY(QString since MEMBER since)
@@ -53,6 +55,7 @@ public:
     QString day;
     QString title;
     QString reason;
+    QString entryKey;
     QString others;
     QString more;
     QString since;
@@ -88,6 +91,8 @@ class QueueBoard : public QObject {
     Q_PROPERTY(int whose READ whose WRITE setWhose NOTIFY changed FINAL)  ///< 0 all, 1 nobody's, 2 mine, 3 not opened
     Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)   ///< how many wait too long with nobody on it; empty: none
     Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
+    Q_PROPERTY(ebbline::deskapp::QueueFilter* filter READ filter CONSTANT FINAL)
+    Q_PROPERTY(QString hiddenUrgent READ hiddenUrgent NOTIFY changed FINAL)  ///< how many of them are for now; empty: none
     Q_PROPERTY(bool closing READ isClosing NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< course and finding
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
@@ -110,6 +115,12 @@ public:
     void setWhose(int whose);
     QString overdue() const { return m_overdue; }
     QString hidden() const;
+    QueueFilter* filter() { return &m_queueFilter; }
+    QString hiddenUrgent() const;
+    /// Takes search and every filter off.
+    Q_INVOKABLE void showAll();
+    /// The entry behind the reason of a row; empty as QueueRow::entryKey.
+    Q_INVOKABLE QString entryAt(int row) const;
     /// The next row from this one on that has entries nobody opened; -1 if there is none.
     Q_INVOKABLE int nextUnopened(int from) const;
     bool isClosing() const { return m_closing.has_value(); }
@@ -150,6 +161,7 @@ private:
 
     QueueRow rowOf(const triage::Row& row, const desk::CourseSummary& summary, const QString& reach, const clock::Moment& now);
     void actOnAll(const QString& key, records::Act act, const QString& did);
+    void forgetFilters();
     bool matches(const QueueRow& row, const recovery::CourseId& course);
 
     Workplace& m_workplace;
@@ -159,7 +171,9 @@ private:
     QStringList m_filters;
     QString m_search;
     int m_filter = 0;
+    QueueFilter m_queueFilter;
     int m_hidden = 0;
+    int m_hiddenUrgent = 0;
     int m_whose = 0;
     QString m_overdue;
     std::optional<Target> m_closing;

@@ -1,4 +1,5 @@
 #include "app/desk/model/settings_board.h"
+#include "app/charts/curve_words.h"
 
 #include "app/controls/idle_lock.h"
 #include "app/desk/model/words.h"
@@ -66,7 +67,7 @@ QStringList SettingsBoard::textSizes()
 {
     QStringList sizes;
     for (int percent = 100; percent <= 200; percent += textStep) {
-        sizes << tr("%1 %").arg(QLocale().toString(percent));
+        sizes << charts::withPercent(QLocale().toString(percent));
     }
     return sizes;
 }

@@ -356,6 +356,12 @@ QStringList TreatmentEditor::missing() const
     if (!m_weight.trimmed().isEmpty() && !m_treatment.weightKg) {
         missing << tr("The weight is not a number of kilograms.");
     }
+    const auto& all = m_book.placements();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        if (all[i].redone && QString::fromStdString(all[i].redone->reason).trimmed().isEmpty()) {
+            missing << tr("Thread %L1 was redone: say why.").arg(static_cast<int>(i) + 1);
+        }
+    }
     if (missing.isEmpty()) {
         if (const auto checked = recovery::check(treatment()); !checked) {
             missing << errorText(checked.error());

@@ -114,6 +114,11 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QString expiryProblem READ expiryProblem NOTIFY changed FINAL)
     Q_PROPERTY(double trackMl READ trackMl WRITE setTrackMl NOTIFY changed FINAL)
 
+    Q_PROPERTY(QStringList redoneNames READ redoneNames NOTIFY changed FINAL)
+    Q_PROPERTY(int redone READ redone WRITE setRedone NOTIFY changed FINAL)  ///< 0 placed once, else recovery::Redoing
+    Q_PROPERTY(QString redoneReason READ redoneReason WRITE setRedoneReason NOTIFY changed FINAL)
+    Q_PROPERTY(QString redoneProblem READ redoneProblem NOTIFY changed FINAL)
+
     Q_PROPERTY(QStringList zoneNames READ zoneNames NOTIFY changed FINAL)
     Q_PROPERTY(QStringList endingNames READ endingNames NOTIFY changed FINAL)
     Q_PROPERTY(QStringList materialNames READ materialNames NOTIFY changed FINAL)
@@ -142,6 +147,8 @@ class TreatmentEditor : public QObject {
 
     Q_PROPERTY(QStringList diaryLanguageNames READ diaryLanguageNames CONSTANT FINAL)
     Q_PROPERTY(int likelyDiaryLanguage READ likelyDiaryLanguage NOTIFY changed FINAL)
+    Q_PROPERTY(QStringList placedByNames READ placedByNames NOTIFY changed FINAL)  ///< who works here, and whoever stands there
+    Q_PROPERTY(int placedBy READ placedBy WRITE setPlacedBy NOTIFY changed FINAL)  ///< of placedByNames(); -1: not written down
     Q_PROPERTY(bool dressings READ dressings WRITE setDressings NOTIFY changed FINAL)
     Q_PROPERTY(bool cautionsGiven READ cautionsGiven WRITE setCautionsGiven NOTIFY changed FINAL)
     Q_PROPERTY(bool consentGiven READ consentGiven WRITE setConsentGiven NOTIFY changed FINAL)
@@ -213,6 +220,16 @@ public:
     QString expiryProblem() const;
     double trackMl() const { return current().anaestheticMl; }
     void setTrackMl(double volume);
+
+    QStringList redoneNames() const;
+    int redone() const;
+    void setRedone(int how);
+    QString redoneReason() const;
+    void setRedoneReason(const QString& reason);
+    QString redoneProblem() const;
+    QStringList placedByNames() const;
+    int placedBy() const;
+    void setPlacedBy(int index);
 
     int drug() const { return static_cast<int>(m_treatment.anaesthetic.drug); }
     void setDrug(int drug);

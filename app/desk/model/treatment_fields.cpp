@@ -1,6 +1,7 @@
 // The fields of the selected placement, of the anaesthetic and of the care given: each keeps the
 // draft when it changes. Apart from treatment_editor.cpp because there are many.
 #include "app/desk/model/treatment_editor.h"
+#include "app/charts/curve_words.h"
 
 #include "app/desk/model/treatment_rows.h"
 #include "app/desk/model/words.h"
@@ -74,7 +75,7 @@ QStringList TreatmentEditor::percentNames() const
 {
     QStringList names;
     for (const double strength : strengths) {
-        names << tr("%1 %").arg(QLocale().toString(strength, 'g', 3));
+        names << charts::withPercent(QLocale().toString(strength, 'g', 3));
     }
     return names;
 }

@@ -41,6 +41,17 @@ QString lotText(const recovery::Placement& placement)
     return placement.expiry ? Treatment::tr("%1, expiry %2", "lot, date as on the pack").arg(lot, leftToRight(*placement.expiry)) : lot;
 }
 
+QString redoingName(recovery::Redoing how)
+{
+    return how == recovery::Redoing::added ? Treatment::tr("One more along the same track") : Treatment::tr("Taken out and placed anew");
+}
+
+QString redoneText(const recovery::Placement& placement)
+{
+    return placement.redone ? Treatment::tr("%1: %2", "label, value").arg(redoingName(placement.redone->how), QString::fromStdString(placement.redone->reason))
+                            : QString();
+}
+
 QString ratioText(int oneIn)
 {
     const QLocale locale;
@@ -50,13 +61,13 @@ QString ratioText(int oneIn)
 QStringList solutionTexts(const recovery::Anaesthetic& given)
 {
     const QLocale locale;
-    QStringList texts{Treatment::tr("%1, %2 %", "drug, percent").arg(drugName(given.drug), locale.toString(given.percent, 'g', 3))};
+    QStringList texts{Treatment::tr("%1, %2%", "drug, percent").arg(drugName(given.drug), locale.toString(given.percent, 'g', 3))};
     if (given.epinephrineOneIn > 0) {
         texts << Treatment::tr("epinephrine %1").arg(ratioText(given.epinephrineOneIn));
     }
     // Parts of solution to one of bicarbonate, as it is mixed and chosen.
     texts << (given.bicarbonatePart > 0
-                  ? Treatment::tr("buffered with 8.4 % bicarbonate, 1 part to %1").arg(locale.toString(1 / given.bicarbonatePart, 'g', 3))
+                  ? Treatment::tr("buffered with 8.4% bicarbonate, 1 part to %1").arg(locale.toString(1 / given.bicarbonatePart, 'g', 3))
                   : Treatment::tr("not buffered"));
     if (given.extraMl > 0) {
         texts << Treatment::tr("%1 mL outside the tracks").arg(locale.toString(given.extraMl, 'f', 1));
@@ -74,7 +85,8 @@ QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatmen
 {
     const auto yesNo = [](bool yes) { return yes ? Treatment::tr("yes") : Treatment::tr("no"); };
     const auto baseline = scoresText(treatment.baseline);
-    return {{Treatment::tr("Dressings"), yesNo(treatment.dressings)},
+    return {{Treatment::tr("Threads placed by"), treatment.placedBy.empty() ? Treatment::tr("not written down") : QString::fromStdString(treatment.placedBy)},
+            {Treatment::tr("Dressings"), yesNo(treatment.dressings)},
             {Treatment::tr("Consent"), yesNo(treatment.consentGiven)},
             {Treatment::tr("Cautions explained"), yesNo(treatment.cautionsGiven)},
             {Treatment::tr("May teach the usual range"), yesNo(treatment.learningConsent)},
@@ -144,6 +156,9 @@ QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placem
         row.ending = endingName(placement.ending);
         row.thread = threadText(placement);
         row.lot = lotText(placement);
+        if (const auto redone = redoneText(placement); !redone.isEmpty()) {
+            row.lot += QStringLiteral(" · ") + redone;
+        }
         row.volume = Treatment::tr("%1 mL").arg(QLocale().toString(placement.anaestheticMl, 'f', 1));
         row.caution = cautionText(placement);
         row.spoken = Treatment::tr("Thread %1: %2, %3. %4. %5, %6, %7. %8", "number, side, zone, ending, thread, lot, volume, caution")

@@ -21,6 +21,10 @@ QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements);
 QString threadText(const recovery::Placement& placement);
 /// "lot AB-12, expiry 2028-06-30": as on the pack, also where there is none.
 QString lotText(const recovery::Placement& placement);
+/// "Taken out and placed anew", "One more along the same track".
+QString redoingName(recovery::Redoing how);
+/// The same with the reason; empty if it was placed once.
+QString redoneText(const recovery::Placement& placement);
 /// "Lidocaine, plain, 1 %", what it was mixed with, and what was given outside the tracks.
 QStringList solutionTexts(const recovery::Anaesthetic& given);
 /// "62.5 kg", "not weighed".

@@ -216,7 +216,7 @@ QString PhotoComparison::how() const
 
 QString PhotoComparison::zoomText() const
 {
-    return QLocale().toString(static_cast<int>(std::lround(m_sight.zoom * 100))) + QLocale().percent();
+    return charts::withPercent(QLocale().toString(static_cast<int>(std::lround(m_sight.zoom * 100))));
 }
 
 void PhotoComparison::look(const Sight& sight)

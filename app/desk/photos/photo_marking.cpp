@@ -136,7 +136,7 @@ QString PhotoComparison::cursorText() const
         return {};
     }
     const auto share = [](double part) { return charts::digits(static_cast<int>(std::lround(part * 100))); };
-    return tr("%1 Cursor %2 % across, %3 % down. Space marks.", "what to mark, shares of the picture")
+    return tr("%1 Cursor %2% across, %3% down. Space marks.", "what to mark, shares of the picture")
         .arg(prompt(), share(m_cursor.x()), share(m_cursor.y()));
 }
 

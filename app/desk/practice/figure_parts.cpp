@@ -70,9 +70,9 @@ PracticeFigure sharesFigure(const QString& key, const QString& title, const std:
     PracticeFigure figure;
     figure.key = key;
     figure.title = title;
-    figure.method = Practice::tr("Share of courses whose outcome is known. Limits: Wilson, 95 %. Courses without a follow-up are left out and counted apart.");
+    figure.method = Practice::tr("Share of courses whose outcome is known. Limits: Wilson, 95%. Courses without a follow-up are left out and counted apart.");
     figure.header = {Practice::tr("Group"), Practice::tr("Complicated"), Practice::tr("Outcome known"), Practice::tr("Not known"),
-                     Practice::tr("Share, 95 % limits")};
+                     Practice::tr("Share, 95% limits")};
     figure.csv.append({QStringLiteral("group"), QStringLiteral("complicated"), QStringLiteral("known"), QStringLiteral("unknown"),
                        QStringLiteral("share"), QStringLiteral("low"), QStringLiteral("high"), QStringLiteral("method")});
     double highest = 0.05;

@@ -103,9 +103,9 @@ QList<PracticeFigure> resolutionFigures(const desk::PracticeFigures& figures)
     PracticeFigure figure;
     figure.key = QStringLiteral("time-to-settle");
     figure.title = Practice::tr("How long symptoms last");
-    figure.method = Practice::tr("Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95 %. Mean days up to day 20, normal limits.");
+    figure.method = Practice::tr("Gone: a score of 1 or below on two days in a row that last; the worse side counts. Curves: Kaplan-Meier, median with limits of Brookmeyer and Crowley, 95%. Mean days up to day 20, normal limits.");
     figure.caution = Practice::tr("Who feels well may stop writing: then this looks slower than it is.");
-    figure.header = {Practice::tr("Symptom"), Practice::tr("Courses with it"), Practice::tr("Gone"), Practice::tr("Median day, 95 % limits"),
+    figure.header = {Practice::tr("Symptom"), Practice::tr("Courses with it"), Practice::tr("Gone"), Practice::tr("Median day, 95% limits"),
                      Practice::tr("Days with it up to day 20")};
     figure.csv.append({QStringLiteral("symptom"), QStringLiteral("courses"), QStringLiteral("gone"), QStringLiteral("never"),
                        QStringLiteral("median_days"), QStringLiteral("median_low"), QStringLiteral("median_high"),
@@ -151,7 +151,7 @@ PracticeFigure shareComparison(const learning::Comparison& comparison, learning:
 {
     auto figure = sharesFigure(QStringLiteral("comparison-complications"), Practice::tr("Complications side by side"),
                                {comparison.first, comparison.second}, [&](const std::string& group) { return groupName(way, group); });
-    figure.method = Practice::tr("Shares: Wilson, 95 %. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.");
+    figure.method = Practice::tr("Shares: Wilson, 95%. Difference: Newcombe. Test: Fisher, two-sided. Power: exact for this test.");
     if (!comparison.shares) {
         figure.says = lackText(comparison.shares.error()) + QStringLiteral(".");
         figure.enough = false;
@@ -187,7 +187,7 @@ PracticeFigure timeComparison(const learning::Comparison& comparison, const QStr
     PracticeFigure figure;
     figure.key = QStringLiteral("comparison-times");
     figure.title = Practice::tr("Days with each symptom, difference");
-    figure.method = Practice::tr("Difference of mean days up to day 20 (restricted means), normal limits, 95 %; log-rank test.");
+    figure.method = Practice::tr("Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.");
     figure.caution = Practice::tr("Seven symptoms are seven tests: among them one probability below 0.05 is common if nothing differs.");
     figure.header = {Practice::tr("Symptom"), first, second, Practice::tr("Difference, days"), Practice::tr("By chance"),
                      Practice::tr("Found in 80 of 100")};

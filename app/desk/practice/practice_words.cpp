@@ -18,7 +18,7 @@ QString numberText(double value, int decimals)
 
 QString percentText(double share)
 {
-    return numberText(100 * share) + QStringLiteral(" ") + QLocale().percent();
+    return charts::withPercent(numberText(100 * share));
 }
 
 QString rawNumber(double value)

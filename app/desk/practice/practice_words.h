@@ -15,7 +15,7 @@ class Practice {
     Q_DECLARE_TR_FUNCTIONS(Practice)
 };
 
-/// "4.8 %".
+/// "4.8%", as the language sets it.
 QString percentText(double share);
 /// "12.3", to so many decimals; never "-0.0".
 QString numberText(double value, int decimals = 1);

@@ -124,7 +124,7 @@ QList<PracticeFigure> burdenFigures(const desk::Burden& burden)
     PracticeFigure figure;
     figure.key = QStringLiteral("alerts");
     figure.title = Practice::tr("What alerts cost, and which were worth it");
-    figure.method = Practice::tr("Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95 %. Alerts a week: over the last %Ln week(s).",
+    figure.method = Practice::tr("Alert: a warning or finding that asks for an act before the follow-up. Worth it: closed with advice, treatment or urgent care, or the visit was brought forward. Limits: Wilson, 95%. Alerts a week: over the last %Ln week(s).",
                                  nullptr, desk::burdenWeeks);
     figure.header = {Practice::tr("Closed as"), Practice::tr("Alerts")};
     figure.csv.append({QStringLiteral("what"), QStringLiteral("count"), QStringLiteral("method")});
@@ -164,9 +164,9 @@ QList<PracticeFigure> adherenceFigures(const desk::Adherence& adherence)
     PracticeFigure figure;
     figure.key = QStringLiteral("adherence");
     figure.title = Practice::tr("What patients did of what they were asked");
-    figure.method = Practice::tr("Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95 %; reminders of one patient resemble each other, so they are too narrow.");
+    figure.method = Practice::tr("Entries: days on which the care plan asked and something was written. Reminders: answered “done”. Limits: Wilson, 95%; reminders of one patient resemble each other, so they are too narrow.");
     figure.caution = Practice::tr("An unanswered reminder is not a missed one: she may have done it without saying so.");
-    figure.header = {Practice::tr("Asked for"), Practice::tr("Asked"), Practice::tr("Done"), Practice::tr("Not done"), Practice::tr("Share, 95 % limits")};
+    figure.header = {Practice::tr("Asked for"), Practice::tr("Asked"), Practice::tr("Done"), Practice::tr("Not done"), Practice::tr("Share, 95% limits")};
     figure.csv.append({QStringLiteral("what"), QStringLiteral("asked"), QStringLiteral("done"), QStringLiteral("not_done"),
                        QStringLiteral("share"), QStringLiteral("low"), QStringLiteral("high"), QStringLiteral("method")});
     const auto add = [&](const QString& name, const QString& word, long asked, long done, const std::optional<long>& notDone) {

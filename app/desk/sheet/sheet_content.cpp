@@ -117,7 +117,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
     sheet.adherence = view->remindersDue == 0
                           ? Sheet::tr("No reminder was due.")
                           : Sheet::tr("%1 of %Ln reminder(s) answered “done”.", nullptr, static_cast<int>(view->remindersDue))
-                                .arg(QLocale().toString(qRound(view->remindersDone * 100)) + QLocale().percent());
+                                .arg(charts::withPercent(QLocale().toString(qRound(view->remindersDone * 100))));
     if (view->state != nullptr) {
         sheet.events = eventsOf(*view->state);
         std::set<int> days;

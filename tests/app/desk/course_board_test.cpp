@@ -231,22 +231,49 @@ TEST_CASE("another phone takes the place of the one that is linked only after a 
     auto& course = *program->course();
     program->openCourse(deskapp::keyOf(clinic.course("Petra Halden")));
     REQUIRE_FALSE(course.isLinked());
-    CHECK_FALSE(course.isPhoneChangeable());  // its first phone needs no question
-    course.askChangePhone();
-    CHECK_FALSE(course.isChangingPhone());
+    CHECK_FALSE(course.isPhoneChangeable());
+    program->openPairing(course.key());
+    CHECK(program->pairing()->replacingText().isEmpty());  // its first phone takes nobody's place
 
     program->openCourse(deskapp::keyOf(clinic.course("Odile Brandt")));
     REQUIRE(course.isPhoneChangeable());
-    course.askChangePhone();
-    CHECK(course.isChangingPhone());
-    course.cancelChangePhone();
-    CHECK_FALSE(course.isChangingPhone());
-    CHECK(course.isLinked());
-
-    course.askChangePhone();
     program->openPairing(course.key());
     CHECK(program->page() == app::DeskProgram::Page::pairing);
+    // What happens stands where it is asked, once: beside who stands by, over the code.
+    CHECK(program->pairing()->replacingText().contains(QLatin1String("let go of")));
+    CHECK(program->pairing()->replacingText().contains(QLatin1String("Nothing changes before")));
+    CHECK_FALSE(program->pairing()->seconds().isEmpty());
     program->openCourse(course.key());
-    CHECK_FALSE(course.isChangingPhone());
     CHECK(course.isLinked());  // nothing changes before six digits are confirmed
+}
+
+TEST_CASE("a reason leads to the entry that raised it, from the queue and from the finding", "[desk][course][queue]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& course = *program->course();
+    const auto& rows = program->queue()->rows()->rows();
+    int led = 0;
+    for (int i = 0; i < rows.size(); ++i) {
+        const auto row = rows[i].value.value<deskapp::QueueRow>();
+        CHECK(program->queue()->entryAt(i) == row.entryKey);
+        CHECK(row.entryKey.isEmpty() == row.silent);  // nobody wrote what a silence says
+        if (!row.silent) {
+            program->openCourse(row.key, row.entryKey);
+            CHECK(course.lighted() == row.entryKey);
+            CHECK(course.entries()->rowOf(row.entryKey) >= 0);
+            ++led;
+        }
+    }
+    REQUIRE(led >= 4);
+
+    program->openCourse(deskapp::keyOf(clinic.course("Tomas Reyl")));
+    CHECK(course.lighted().isEmpty());
+    for (const auto& finding : valuesOf<deskapp::FindingRow>(*course.findings())) {
+        course.light(finding.entryKey);
+        CHECK(course.lighted() == finding.entryKey);
+    }
+    course.light(QStringLiteral("no such entry"));
+    CHECK(course.lighted().isEmpty());
+    CHECK(program->queue()->entryAt(99).isEmpty());
 }

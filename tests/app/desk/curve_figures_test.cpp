@@ -46,7 +46,7 @@ TEST_CASE("each side has its figures with the days they are of, and the sides ar
                             "Right: highest 6 on day 1, halved in 2.5 days, settled on day 4, and area 16.5 points × days, "
                             "day 0 to 8. "
                             "Left against right, 9 days with both: left 1.2 higher on average, most on day 2 (left 3 higher), "
-                            "and the difference is 23 % of the sum."));
+                            "and the difference is 23% of the sum."));
 }
 
 TEST_CASE("exchanged sides are named the other way round, and no sign has to be remembered", "[figures]")
@@ -59,7 +59,7 @@ TEST_CASE("exchanged sides are named the other way round, and no sign has to be 
 TEST_CASE("sides that are level are said to be, without a day on which they were furthest apart", "[figures]")
 {
     CHECK(figures({4, 5, 3}, {4, 5, 3})
-              .endsWith(QStringLiteral("3 days with both: level on average and the difference is 0 % of the sum.")));
+              .endsWith(QStringLiteral("3 days with both: level on average and the difference is 0% of the sum.")));
 }
 
 TEST_CASE("too little for an area, for the sides or for a share is said, not left out", "[figures]")

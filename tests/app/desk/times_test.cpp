@@ -1,4 +1,5 @@
 // Times as the desk writes them.
+#include "app/charts/curve_words.h"
 #include "app/desk/model/times.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -42,4 +43,20 @@ TEST_CASE("how long ago is rounded down", "[desk][times]")
     CHECK(agoText(at(5, 13, 1), now) == QLatin1String("59 min"));
     CHECK(agoText(at(5, 12, 1), now) == QLatin1String("1 h"));
     CHECK(agoText(at(3, 13, 59), now) == QLatin1String("2 day(s)"));
+}
+
+TEST_CASE("a share is written as the language sets it: with its own space before the sign, or with none", "[desk][percent]")
+{
+    const QLocale before;
+    const auto written = [](const char* locale) {
+        QLocale::setDefault(QLocale(QLatin1String(locale)));
+        return charts::withPercent(QStringLiteral("23"));
+    };
+    CHECK(written("en_GB") == QStringLiteral("23%"));
+    CHECK(written("pt_BR") == QStringLiteral("23%"));
+    CHECK(written("de") == QStringLiteral("23\u00A0%"));
+    CHECK(written("es") == QStringLiteral("23\u00A0%"));
+    CHECK(written("fr") == QStringLiteral("23\u202F%"));
+    CHECK(written("tr") == QStringLiteral("%23"));
+    QLocale::setDefault(before);
 }

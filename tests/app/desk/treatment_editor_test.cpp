@@ -167,3 +167,40 @@ TEST_CASE("a baseline score can be given and taken back: a dash is not a zero", 
     editor.setBaseline(1, 2, -1);
     CHECK(editor.treatment().baseline.empty());
 }
+
+TEST_CASE("a thread that was redone says how and why, in the record and on the course, and is not recorded without a reason", "[desk][treatment][redone]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& editor = *program->treatment();
+    program->openTreatment();
+    editor.registerPatient(QStringLiteral("Lea Fontaine"), QStringLiteral("+00 555 0150"), 0);
+    editor.draw({296, 170}, {252, 262});
+    CHECK(editor.redone() == 0);
+    editor.setRedone(1);
+    CHECK_FALSE(editor.redoneProblem().isEmpty());
+    CHECK(editor.missing().contains(QStringLiteral("Thread 1 was redone: say why.")));
+    editor.setRedoneReason(QStringLiteral("it stood under the skin"));
+    CHECK(editor.redoneProblem().isEmpty());
+    CHECK_FALSE(editor.missing().contains(QStringLiteral("Thread 1 was redone: say why.")));
+    editor.draw({300, 190}, {230, 330});
+    CHECK(editor.redone() == 0);  // the next thread was not redone by that
+
+    editor.setConsentGiven(true);
+    editor.setCautionsGiven(true);
+    CHECK(editor.placedByNames().value(editor.placedBy()) == QLatin1String("Dr Mara Lindqvist"));
+    editor.setPlacedBy(static_cast<int>(editor.placedByNames().indexOf(QStringLiteral("Ilan Osei"))));
+    const auto course = editor.treatment().course;
+    editor.save();
+
+    const auto view = program->workplace().desk().course(course);
+    REQUIRE(view);
+    const auto& treatment = view->state->treatment->treatment;
+    CHECK(treatment.placedBy == "Ilan Osei");
+    REQUIRE(treatment.placements.size() == 2);
+    CHECK(treatment.placements[0].redone == recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"});
+    CHECK_FALSE(treatment.placements[1].redone);
+    program->openCourse(deskapp::keyOf(course));
+    CHECK(program->course()->threads().first().contains(QLatin1String("Taken out and placed anew: it stood under the skin")));
+    CHECK(program->course()->care().contains(QLatin1String("Threads placed by: Ilan Osei")));
+}

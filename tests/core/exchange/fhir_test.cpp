@@ -63,6 +63,16 @@ Result<CourseRecord> changed(const std::string& type, Change change)
 
 }  // namespace
 
+TEST_CASE("who placed the threads and what was redone come back from a bundle", "[exchange][fhir]")
+{
+    CourseRecord record = sample();
+    record.treatment->placedBy = "Dr. Ada Lund";
+    record.treatment->placements[0].redone = recovery::Redone{recovery::Redoing::added, "one side hung lower"};
+    const auto back = exchange::readBundle(written(record));
+    REQUIRE(back);
+    CHECK(back->treatment == record.treatment);
+}
+
 TEST_CASE("a course comes back from its bundle as it was", "[exchange][fhir]")
 {
     const CourseRecord record = sample();

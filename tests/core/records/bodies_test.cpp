@@ -80,6 +80,37 @@ TEST_CASE("a body with values out of their bounds is refused", "[records][errors
                                              test::sampleEntry().at})));
 }
 
+TEST_CASE("a treatment says who placed the threads and what was redone, and only then is of the newer version", "[records][treatment]")
+{
+    auto treatment = test::sampleTreatment();
+    const auto older = encode(TreatmentRecorded{treatment});
+    CHECK(older[0] == 1);
+
+    treatment.placedBy = "Dr. Ada Lund";
+    treatment.placements[1].redone = recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"};
+    const auto newer = encode(TreatmentRecorded{treatment});
+    CHECK(newer[0] == 2);
+    const auto back = decode(Kind::treatmentRecorded, newer);
+    REQUIRE(back);
+    CHECK(std::get<TreatmentRecorded>(*back).treatment == treatment);
+    CHECK(encode(*back) == newer);
+    for (std::size_t length = 0; length < newer.size(); ++length) {
+        CAPTURE(length);
+        REQUIRE_FALSE(decode(Kind::treatmentRecorded, bytes::View(newer).first(length)));
+    }
+
+    // The place of the thread that was redone stands behind the length of the name, the name and a number of places.
+    auto elsewhere = newer;
+    const auto place = older.size() + 4 + treatment.placedBy.size() + 4;
+    REQUIRE(elsewhere[place] == 1);
+    elsewhere[place] = 2;
+    CHECK(decode(Kind::treatmentRecorded, elsewhere).error().reason == Reason::malformed);
+
+    treatment.placements[1].redone->reason.clear();
+    CHECK_FALSE(decode(Kind::treatmentRecorded, encode(TreatmentRecorded{treatment})));
+    CHECK(decodeDraft(encode(TreatmentRecorded{treatment})).value() == treatment);
+}
+
 TEST_CASE("a protocol reads back exactly, its band to the last bit", "[records]")
 {
     const auto protocol = triggers::defaultProtocol();

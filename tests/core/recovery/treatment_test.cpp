@@ -179,3 +179,18 @@ TEST_CASE("mirroring twice is mirroring never, and keeps a sound placement sound
         RC_ASSERT(mirrored(placement).anaestheticMl == placement.anaestheticMl);
     }));
 }
+
+TEST_CASE("a thread that was redone needs its reason, and its twin on the other side was not redone", "[recovery][redone]")
+{
+    Placement placement = soundPlacement();
+    placement.redone = Redone{Redoing::replaced, "it stood under the skin"};
+    CHECK(check(placement));
+    CHECK_FALSE(mirrored(placement).redone);
+
+    placement.redone->reason.clear();
+    CHECK(check(placement).error().reason == Reason::malformed);
+    placement.redone = Redone{static_cast<Redoing>(3), "why"};
+    CHECK(check(placement).error().reason == Reason::outOfRange);
+    placement.redone = Redone{Redoing::added, std::string(401, 'x')};
+    CHECK(check(placement).error().reason == Reason::malformed);
+}

@@ -1,0 +1,80 @@
+#pragma once
+/// \file
+/// The fields of a treatment; inside of core/records only. See layouts.h.
+
+#include "core/records/layouts.h"
+
+#include <algorithm>
+
+namespace ebbline::records {
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::ChartPoint& point)
+{
+    archive(point.x, point.y);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::Placement& p)
+{
+    archive(p.side, p.zone, p.view, p.entry, p.end, p.ending, p.material, p.form, p.gauge, p.lengthMm, p.lot, p.expiry,
+            p.anaestheticMl);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::Anaesthetic& a)
+{
+    archive(a.drug, a.percent, a.epinephrineOneIn, a.bicarbonatePart, a.extraMl);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, recovery::Treatment& t)
+{
+    archive(t.course, t.patient);
+    field(archive, t.at);
+    archive(t.placements, t.anaesthetic, t.weightKg, t.dressings, t.cautionsGiven, t.consentGiven, t.learningConsent);
+    field(archive, t.baseline);
+    archive(t.note);
+}
+
+inline constexpr std::uint16_t newestTreatmentForm = 2;
+
+/// A treatment that says nothing of what form 2 added goes in form 1, so that older programs read it.
+inline std::uint16_t formOf(const recovery::Treatment& t)
+{
+    const auto redone = [](const recovery::Placement& placement) { return placement.redone.has_value(); };
+    return t.placedBy.empty() && std::ranges::none_of(t.placements, redone) ? 1 : newestTreatmentForm;
+}
+
+/// Form 2: who placed the threads, then the threads that were redone by their places, each with how and why.
+template <typename Archive>
+void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
+{
+    if (form < newestTreatmentForm)
+        return;
+    std::vector<std::uint8_t> places;
+    for (std::size_t i = 0; i < t.placements.size(); ++i)
+        if (t.placements[i].redone)
+            places.push_back(static_cast<std::uint8_t>(i));
+    archive(t.placedBy, places);
+    for (std::size_t i = 0; i < places.size(); ++i) {
+        if (places[i] >= t.placements.size() || (i > 0 && places[i] <= places[i - 1]))
+            throw cereal::Exception("a thread that was redone is none of the treatment, or stands twice");
+        auto& redone = t.placements[places[i]].redone;
+        if (!redone)
+            redone.emplace();
+        archive(redone->how, redone->reason);
+    }
+}
+
+template <typename Archive>
+void serialize(Archive& archive, TreatmentRecorded& b)
+{
+    archive(b.treatment);
+    std::uint16_t form = formOf(b.treatment);
+    if constexpr (!saving<Archive>)
+        form = archive.bodyForm;
+    field(archive, b.treatment, form);
+}
+
+}  // namespace ebbline::records
