@@ -6958,7 +6958,7 @@
             <translation>مضى على ذلك أكثر من %1 يومًا: ربما فُقد الهاتف أو لم يعد مستعملًا. اتصل، وأعد ربط هاتف إذا لزم الأمر.</translation>
         </message>
         <message>
-        <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
+        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
         <translation>رسالة من الهاتف لا يمكن قراءتها على هذا المكتب. إنها محفوظة وتُعاد محاولتها: اتصل واسأل عما كُتب.</translation>
     </message>
     </context>

@@ -6614,7 +6614,7 @@
             <translation>Das sind mehr als %1 Tage: Das Telefon ist vielleicht verloren oder nicht mehr in Gebrauch. Rufen Sie an, und koppeln Sie wenn nötig ein Telefon neu.</translation>
         </message>
         <message>
-        <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
+        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
         <translation>Eine Nachricht des Telefons lässt sich an diesem Arbeitsplatz nicht lesen. Sie wird aufbewahrt und wieder versucht: Rufen Sie an, und fragen Sie, was geschrieben wurde.</translation>
     </message>
     </context>

@@ -6614,7 +6614,7 @@
             <translation>Son más de %1 días: puede que el teléfono se haya perdido o ya no se use. Llame y, si hace falta, vincule de nuevo un teléfono.</translation>
         </message>
         <message>
-        <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
+        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
         <translation>Un mensaje del teléfono no se puede leer en este puesto. Se guarda y se vuelve a intentar: llame y pregunte qué se escribió.</translation>
     </message>
     </context>

@@ -6614,7 +6614,7 @@
             <translation>Cela fait plus de %1 jours : le téléphone est peut-être perdu ou n’est plus utilisé. Appelez, et associez de nouveau un téléphone si nécessaire.</translation>
         </message>
         <message>
-        <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
+        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
         <translation>Un message du téléphone ne peut pas être lu sur ce poste. Il est conservé et sera réessayé : appelez, et demandez ce qui a été écrit.</translation>
     </message>
     </context>

@@ -6614,7 +6614,7 @@
             <translation>São mais de %1 dias: o telefone pode ter se perdido ou não ser mais usado. Ligue e, se preciso, vincule um telefone de novo.</translation>
         </message>
         <message>
-        <source>A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.</source>
+        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
         <translation>Uma mensagem do celular não pode ser lida neste posto. Ela fica guardada e é tentada de novo: ligue e pergunte o que foi escrito.</translation>
     </message>
     </context>

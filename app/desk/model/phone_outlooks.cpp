@@ -61,7 +61,7 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
         lines << PhoneWords::tr("A message of the phone is missing: the hub holds it back or lost it.");
         break;
     case State::unreadable:
-        lines << PhoneWords::tr("A message of the phone cannot be read at this desk. It is kept and tried again: call, and ask what was written.");
+        lines << PhoneWords::tr("A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.");
         break;
     case State::unheard:
         lines << (outlook->heardAt ? PhoneWords::tr("Phone not heard of since %1: what was written there may not be here.").arg(when(*outlook->heardAt))

@@ -329,12 +329,9 @@ TEST_CASE("usage counts everything, and what waits for months apart", "[store]")
     const auto put = [&](std::uint64_t sequence, std::chrono::days age) {
         REQUIRE(store->putEnvelope(clinic.phone, clinic.mailbox, sequence, bytes::viewOf("x"), noon - age, roomy));
     };
-    put(1, std::chrono::days(100));
-    put(2, std::chrono::days(95));
-    put(3, std::chrono::days(87));
-    put(4, std::chrono::days(70));
-    put(5, std::chrono::days(40));
-    put(6, std::chrono::days(1));
+    std::uint64_t sequence = 0;
+    for (const int days : {100, 95, 87, 70, 40, 1})
+        put(++sequence, std::chrono::days(days));
     REQUIRE(store->acknowledge(clinic.desk, clinic.mailbox, {clinic.phone.id, 1}, noon));
 
     const auto usage = store->usage(noon);
