@@ -1100,7 +1100,7 @@
     </message>
     <message>
         <source>Letters and digits by chance, for you to keep on paper</source>
-        <translation>حروف وأرقام بالصدفة، لتحفظها على ورقة</translation>
+        <translation>حروف وأرقام عشوائية، لتحفظها على ورقة</translation>
     </message>
     </context>
     <context>
@@ -2797,8 +2797,8 @@
         <translation>قد تكون سكتة دماغية. أي أن جزءًا من الدماغ يصله دم قليل جدًا.</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>قد تكون العين أو الدم الواصل إليها في خطر. الطبيب وحده يعرف ذلك.</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>قد تكون العين أو الدم الواصل إليها في خطر.</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
@@ -2813,8 +2813,8 @@
         <translation>قد تعني الحمى أن هناك عدوى.</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>قد تكون عدوى في جلد الوجه. وقرب العين أو الأنف تحتاج إلى عناية أكبر.</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>قد تكون عدوى، وقد تكون في جلد الوجه أيضًا. وقرب العين أو الأنف تكون أخطر.</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
@@ -2825,8 +2825,8 @@
         <translation>قد تكون عدوى تنتشر في الجلد.</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>قد يكون قيحًا. والقيح يعني أن هناك عدوى.</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>قد يكون قيحًا. وقد يأتي القيح مع عدوى.</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2845,25 +2845,29 @@
         <translation>قد تكون غدة اللعاب في خدك أو قناتها مصابة.</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>قد يكون وعاء دموي صغير ما زال مفتوحًا.</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>قد يكون وعاء دموي ما زال مفتوحًا.</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>قد يكون تسربًا من شريان يحيط به دم.</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>الأرقام وحدها لا تقول ما هو. ينبغي أن تنظر عيادتك فيه.</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>الأرقام وحدها لا تقول ما هو. لذلك اتصل الآن.</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>قد يكون خطرًا عليك الآن وقد يسوء بسرعة. لذلك لا يحتمل الانتظار.</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>قد يحتاج إلى رعاية اليوم. لذلك ينبغي أن تتصل ولا تنتظر.</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>قد يحتاج إلى رعاية الآن. لذلك ينبغي أن تتصل ولا تنتظر.</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>قد يكون دمًا تحت الجلد أو عدوى.</translation>
+        </message>
     </context>
     <context>
         <name>SecretField</name>

@@ -2758,7 +2758,7 @@
     </message>
     <message>
         <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
-        <translation>Es kann eine schwere Allergie sein. Dann kann der Hals zuschwellen, und das Atmen wird schwer.</translation>
+        <translation>Es kann eine schwere Allergie sein. Dann kann der Rachen anschwellen, und das Atmen wird schwer.</translation>
     </message>
     <message>
         <source>The numbing drug may act on your whole body, not just on your face.</source>
@@ -2773,8 +2773,8 @@
         <translation>Es kann ein Schlaganfall sein. Dann bekommt ein Teil des Gehirns zu wenig Blut.</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>Das Auge oder seine Durchblutung kann in Gefahr sein. Das kann nur ein Arzt klären.</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>Das Auge oder seine Durchblutung kann in Gefahr sein.</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
@@ -2789,8 +2789,8 @@
         <translation>Fieber kann heißen, dass eine Infektion da ist.</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>Es kann eine Infektion in der Haut des Gesichts sein. Nahe an Auge oder Nase braucht sie mehr Vorsicht.</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>Es kann eine Infektion sein, auch in der Haut des Gesichts. Nahe an Auge oder Nase ist sie gefährlicher.</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
@@ -2801,8 +2801,8 @@
         <translation>Es kann eine Infektion sein, die sich in der Haut ausbreitet.</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>Es kann Eiter sein. Eiter heißt, dass eine Infektion da ist.</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>Es kann Eiter sein. Eiter kann mit einer Infektion kommen.</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2821,25 +2821,29 @@
         <translation>Die Speicheldrüse in der Wange oder ihr Gang kann verletzt sein.</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>Vielleicht ist noch ein kleines Blutgefäß offen.</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>Vielleicht ist noch ein Blutgefäß offen.</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>Es kann ein Leck in einer Arterie sein, mit Blut darum.</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>Zahlen allein sagen nicht, was es ist. Ihre Praxis sollte es ansehen.</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>Zahlen allein sagen nicht, was es ist. Rufen Sie darum jetzt an.</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>Es kann jetzt gleich gefährlich für Sie sein und schnell schlimmer werden. Darum kann es nicht warten.</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>Es muss vielleicht heute behandelt werden. Darum sollten Sie anrufen und nicht warten.</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>Es muss vielleicht jetzt behandelt werden. Darum sollten Sie anrufen und nicht warten.</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>Es kann Blut unter der Haut sein oder eine Infektion.</translation>
+        </message>
     </context>
     <context>
         <name>SecretField</name>

@@ -2769,8 +2769,8 @@
         <translation>It can be a stroke. That is when a part of the brain gets too little blood.</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>The eye, or the blood flow to it, may be in danger.</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
@@ -2785,8 +2785,8 @@
         <translation>A fever can mean that there is an infection.</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
@@ -2797,8 +2797,8 @@
         <translation>It can be an infection that spreads in the skin.</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>It can be pus. Pus means that there is an infection.</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>It can be pus. Pus can come with an infection.</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2817,25 +2817,29 @@
         <translation>The gland in your cheek that makes spit, or its duct, may be hurt.</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>A small blood vessel may still be open.</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>A blood vessel may still be open.</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>It can be a leak in an artery, with blood around it.</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>Numbers alone do not say what it is. Your clinic should look at it.</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>Numbers alone do not say what it is. So call now.</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>It may need care today. That is why you should call and not wait.</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>It may need care now. That is why you should call and not wait.</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>It can be blood under the skin, or an infection.</translation>
+        </message>
 </context>
 <context>
     <name>SecretField</name>

@@ -2750,11 +2750,11 @@
         <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
-        <translation>Una hinchazón o sangre en el cuello puede apretar la vía del aire. Puede empeorar rápido.</translation>
+        <translation>Una hinchazón o sangre en el cuello puede presionar la vía por donde pasa el aire. Puede empeorar rápido.</translation>
     </message>
     <message>
         <source>It can be blood under the skin of the neck. It can press on the way the air takes.</source>
-        <translation>Puede ser sangre bajo la piel del cuello. Puede apretar la vía del aire.</translation>
+        <translation>Puede ser sangre bajo la piel del cuello. Puede presionar la vía por donde pasa el aire.</translation>
     </message>
     <message>
         <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
@@ -2770,27 +2770,27 @@
     </message>
     <message>
         <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
-        <translation>Puede ser un ictus. Es cuando una parte del cerebro recibe poca sangre.</translation>
+        <translation>Puede ser un ictus. Es cuando una parte del cerebro recibe demasiado poca sangre.</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>El ojo, o la sangre que le llega, puede estar en peligro. Solo un médico puede saberlo.</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>El ojo, o la sangre que le llega, puede estar en peligro.</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
-        <translation>Puede ser sangre que se junta bajo la piel. Se toma por eso hasta que lo vea un médico.</translation>
+        <translation>Puede ser sangre que se junta bajo la piel. Se trata como tal hasta que lo vea un médico.</translation>
     </message>
     <message>
         <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
-        <translation>Puede que la piel reciba ahí poca sangre. Algo puede apretar un vaso o taparlo.</translation>
+        <translation>Puede que la piel reciba ahí demasiado poca sangre. Algo puede presionar un vaso o taparlo.</translation>
     </message>
     <message>
         <source>A fever can mean that there is an infection.</source>
         <translation>La fiebre puede significar que hay una infección.</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>Puede ser una infección en la piel de la cara. Cerca del ojo o la nariz pide más cuidado.</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>Puede ser una infección, también en la piel de la cara. Cerca del ojo o la nariz es más peligrosa.</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
@@ -2801,8 +2801,8 @@
         <translation>Puede ser una infección que se extiende en la piel.</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>Puede ser pus. El pus significa que hay una infección.</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>Puede ser pus. El pus puede venir con una infección.</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2821,25 +2821,29 @@
         <translation>La glándula de la mejilla que hace la saliva, o su conducto, puede estar dañada.</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>Un pequeño vaso puede seguir abierto.</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>Un vaso puede seguir abierto.</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>Puede ser una fuga en una arteria, con sangre alrededor.</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>Los números solos no dicen qué es. Su clínica debería verlo.</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>Los números solos no dicen qué es. Por eso, llame ahora.</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>Puede ser un peligro para usted ahora mismo y empeorar rápido. Por eso no puede esperar.</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>Puede necesitar atención hoy. Por eso debe llamar y no esperar.</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>Puede necesitar atención ahora. Por eso debe llamar y no esperar.</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>Puede ser sangre bajo la piel o una infección.</translation>
+        </message>
     </context>
     <context>
         <name>SecretField</name>

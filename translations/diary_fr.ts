@@ -2758,7 +2758,7 @@
     </message>
     <message>
         <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
-        <translation>Cela peut être une allergie grave. La gorge peut alors gonfler et il devient dur de respirer.</translation>
+        <translation>Cela peut être une allergie grave. La gorge peut alors gonfler et il devient difficile de respirer.</translation>
     </message>
     <message>
         <source>The numbing drug may act on your whole body, not just on your face.</source>
@@ -2773,8 +2773,8 @@
         <translation>Cela peut être un AVC : une partie du cerveau reçoit trop peu de sang.</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>L&apos;œil, ou le sang qui y arrive, est peut-être en danger. Seul un médecin peut le dire.</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>L&apos;œil, ou le sang qui y arrive, est peut-être en danger.</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
@@ -2789,8 +2789,8 @@
         <translation>La fièvre peut vouloir dire qu&apos;il y a une infection.</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>Cela peut être une infection de la peau du visage. Près de l&apos;œil ou du nez, il faut plus de prudence.</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>Cela peut être une infection, aussi de la peau du visage. Près de l&apos;œil ou du nez, elle est plus dangereuse.</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
@@ -2801,8 +2801,8 @@
         <translation>Cela peut être une infection qui s&apos;étend dans la peau.</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>Cela peut être du pus. Le pus veut dire qu&apos;il y a une infection.</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>Cela peut être du pus. Du pus peut venir avec une infection.</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2821,25 +2821,29 @@
         <translation>La glande de la joue qui fait la salive, ou son canal, est peut-être blessée.</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>Un petit vaisseau est peut-être encore ouvert.</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>Un vaisseau est peut-être encore ouvert.</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>Cela peut être une fuite d&apos;une artère, avec du sang autour.</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>Les chiffres seuls ne disent pas ce que c&apos;est. Votre clinique devrait regarder.</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>Les chiffres seuls ne disent pas ce que c&apos;est. Appelez donc maintenant.</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>Cela peut être un danger pour vous en ce moment et vite s&apos;aggraver. C&apos;est pourquoi cela ne peut pas attendre.</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>Il faut peut-être des soins aujourd&apos;hui. C&apos;est pourquoi il faut appeler et ne pas attendre.</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>Il faut peut-être des soins maintenant. C&apos;est pourquoi il faut appeler et ne pas attendre.</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>Cela peut être du sang sous la peau, ou une infection.</translation>
+        </message>
     </context>
     <context>
         <name>SecretField</name>
@@ -2852,7 +2856,7 @@
         <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
-        <translation>Notez ceci maintenant sur papier, et gardez-le là où vous seule le trouvez. Vous le tapez pour ouvrir le journal, avec ou sans tirets.</translation>
+        <translation>Notez ceci maintenant sur papier, et gardez-le là où personne d&apos;autre ne le trouve. Vous le tapez pour ouvrir le journal, avec ou sans tirets.</translation>
     </message>
     <message>
         <source>Out of sight</source>

@@ -2770,27 +2770,27 @@
     </message>
     <message>
         <source>It can be a stroke. That is when a part of the brain gets too little blood.</source>
-        <translation>Pode ser um AVC. É quando uma parte do cérebro recebe pouco sangue.</translation>
+        <translation>Pode ser um AVC. É quando uma parte do cérebro recebe sangue de menos.</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>O olho, ou o sangue que chega a ele, pode estar em perigo. Só um médico pode dizer.</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>O olho, ou o sangue que chega a ele, pode estar em perigo.</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
-        <translation>Pode ser sangue que se junta sob a pele. Vale como isso até um médico olhar.</translation>
+        <translation>Pode ser sangue que se junta sob a pele. É tratado como isso até um médico olhar.</translation>
     </message>
     <message>
         <source>The skin there may get too little blood. Something may press on a vessel or block it.</source>
-        <translation>A pele ali pode receber pouco sangue. Algo pode apertar um vaso ou tapá-lo.</translation>
+        <translation>A pele ali pode receber sangue de menos. Algo pode apertar um vaso ou tapá-lo.</translation>
     </message>
     <message>
         <source>A fever can mean that there is an infection.</source>
         <translation>A febre pode querer dizer que há uma infecção.</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>Pode ser uma infecção na pele do rosto. Perto do olho ou do nariz pede mais cuidado.</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>Pode ser uma infecção, também na pele do rosto. Perto do olho ou do nariz é mais perigosa.</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
@@ -2801,8 +2801,8 @@
         <translation>Pode ser uma infecção que se espalha na pele.</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>Pode ser pus. Pus quer dizer que há uma infecção.</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>Pode ser pus. Pus pode vir com uma infecção.</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2821,25 +2821,29 @@
         <translation>A glândula da bochecha que faz a saliva, ou o seu canal, pode estar ferida.</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>Um pequeno vaso pode ainda estar aberto.</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>Um vaso pode ainda estar aberto.</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>Pode ser um vazamento de uma artéria, com sangue em volta.</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>Só os números não dizem o que é. A sua clínica deve olhar.</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>Só os números não dizem o que é. Por isso, ligue agora.</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>Pode ser um perigo para você agora mesmo e piorar depressa. Por isso não pode esperar.</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>Pode precisar de cuidado hoje. Por isso ligue e não espere.</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>Pode precisar de cuidado agora. Por isso ligue e não espere.</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>Pode ser sangue sob a pele ou uma infecção.</translation>
+        </message>
     </context>
     <context>
         <name>SecretField</name>

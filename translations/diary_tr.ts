@@ -2767,8 +2767,8 @@
         <translation>İnme olabilir. Bu, beynin bir bölümüne çok az kan gitmesidir.</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>Göz veya göze giden kan tehlikede olabilir. Bunu ancak bir doktor anlar.</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>Göz veya göze giden kan tehlikede olabilir.</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
@@ -2783,20 +2783,20 @@
         <translation>Ateş, bir enfeksiyon olduğu anlamına gelebilir.</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>Yüzünüzün derisinde bir enfeksiyon olabilir. Göze veya buruna yakınsa daha çok dikkat ister.</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>Bir enfeksiyon olabilir, yüzünüzün derisinde de. Göze veya buruna yakınsa daha tehlikelidir.</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
-        <translation>Titreme bir enfeksiyonla gelebilir.</translation>
+        <translation>Üşüme ve titreme bir enfeksiyonla gelebilir.</translation>
     </message>
     <message>
         <source>It can be an infection that spreads in the skin.</source>
         <translation>Deride yayılan bir enfeksiyon olabilir.</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>İrin olabilir. İrin, bir enfeksiyon olduğu anlamına gelir.</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>İrin olabilir. İrin bir enfeksiyonla gelebilir.</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2815,25 +2815,29 @@
         <translation>Yanağınızdaki tükürük bezi veya kanalı zarar görmüş olabilir.</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>Küçük bir damar hâlâ açık olabilir.</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>Bir damar hâlâ açık olabilir.</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>Bir atardamarda sızıntı olabilir, çevresinde de kan.</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>Sayılar tek başına ne olduğunu söylemez. Kliniğiniz bakmalı.</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>Sayılar tek başına ne olduğunu söylemez. Bu yüzden şimdi arayın.</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>Sizin için şu anda tehlikeli olabilir ve hızla kötüleşebilir. Bu yüzden bekleyemez.</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>Bugün bakım gerekebilir. Bu yüzden beklemeyip aramalısınız.</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>Şimdi bakım gerekebilir. Bu yüzden beklemeyip aramalısınız.</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>Deri altında kan veya bir enfeksiyon olabilir.</translation>
+        </message>
     </context>
     <context>
         <name>SecretField</name>

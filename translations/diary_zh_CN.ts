@@ -2752,7 +2752,7 @@
     </message>
     <message>
         <source>It can be a severe allergy. Then the throat can swell and it gets hard to breathe.</source>
-        <translation>可能是严重过敏。这时喉咙会肿，呼吸会变难。</translation>
+        <translation>可能是严重过敏。这时喉咙可能会肿，呼吸会变得困难。</translation>
     </message>
     <message>
         <source>The numbing drug may act on your whole body, not just on your face.</source>
@@ -2767,8 +2767,8 @@
         <translation>可能是中风，也就是大脑的一部分供血太少。</translation>
     </message>
     <message>
-        <source>The eye, or the blood flow to it, may be in danger. Only a doctor can tell.</source>
-        <translation>眼睛或流向眼睛的血可能有危险。只有医生才能判断。</translation>
+        <source>The eye, or the blood flow to it, may be in danger.</source>
+        <translation>眼睛或流向眼睛的血可能有危险。</translation>
     </message>
     <message>
         <source>It can be blood that gathers under the skin. It counts as that until a doctor has looked.</source>
@@ -2783,8 +2783,8 @@
         <translation>发烧可能说明有感染。</translation>
     </message>
     <message>
-        <source>It can be an infection in the skin of your face. Near the eye or the nose it needs more care.</source>
-        <translation>可能是面部皮肤感染。靠近眼睛或鼻子时要更加小心。</translation>
+        <source>It can be an infection, also in the skin of your face. Near the eye or the nose it is more dangerous.</source>
+        <translation>可能是感染，也可能在面部皮肤里。靠近眼睛或鼻子时更危险。</translation>
     </message>
     <message>
         <source>Chills can come with an infection.</source>
@@ -2795,8 +2795,8 @@
         <translation>可能是在皮肤里扩散的感染。</translation>
     </message>
     <message>
-        <source>It can be pus. Pus means that there is an infection.</source>
-        <translation>可能是脓。有脓就说明有感染。</translation>
+        <source>It can be pus. Pus can come with an infection.</source>
+        <translation>可能是脓。脓可能和感染一起出现。</translation>
     </message>
     <message>
         <source>A thread works its way out. The skin there may have an infection too.</source>
@@ -2804,7 +2804,7 @@
     </message>
     <message>
         <source>A nerve of your face may be pressed or hurt. The numbing should have gone by now.</source>
-        <translation>面部的一根神经可能受压或受伤。麻药这时应该已经过去了。</translation>
+        <translation>面部的一根神经可能受压或受伤。麻药的药效这时应该已经过去了。</translation>
     </message>
     <message>
         <source>Pain this strong can come from blood under the skin, or from an infection.</source>
@@ -2815,25 +2815,29 @@
         <translation>面颊里的唾液腺或它的管道可能受了伤。</translation>
     </message>
     <message>
-        <source>A small blood vessel may still be open.</source>
-        <translation>可能还有一根小血管没有合上。</translation>
+        <source>A blood vessel may still be open.</source>
+        <translation>可能还有一根血管没有合上。</translation>
     </message>
     <message>
         <source>It can be a leak in an artery, with blood around it.</source>
         <translation>可能是动脉渗漏，周围有血。</translation>
     </message>
     <message>
-        <source>Numbers alone do not say what it is. Your clinic should look at it.</source>
-        <translation>单凭数字看不出是什么。应该让诊所看一看。</translation>
+        <source>Numbers alone do not say what it is. So call now.</source>
+        <translation>单凭数字看不出是什么。所以请现在就打电话。</translation>
     </message>
     <message>
         <source>It can be a danger to you right now, and it can get worse fast. That is why it can not wait.</source>
         <translation>它现在就可能对您有危险，而且可能很快变坏。所以不能等。</translation>
     </message>
     <message>
-        <source>It may need care today. That is why you should call and not wait.</source>
-        <translation>可能今天就需要处理。所以请打电话，不要等。</translation>
+        <source>It may need care now. That is why you should call and not wait.</source>
+        <translation>可能现在就需要处理。所以请打电话，不要等。</translation>
     </message>
+        <message>
+            <source>It can be blood under the skin, or an infection.</source>
+            <translation>可能是皮下出血，也可能是感染。</translation>
+        </message>
     </context>
     <context>
         <name>SecretField</name>

@@ -6,6 +6,7 @@
 
 #include "core/bytes/text.h"
 #include "core/clock/iso8601.h"
+#include "core/vault/drawn_passphrase.h"
 #include "core/vault/backup.h"
 
 #include <nlohmann/json.hpp>
@@ -56,8 +57,13 @@ int withSecret(const char* command, const Options& options, const std::function<
     SecretLine line;
     if (const Done read = line.read(options.recoveryCode ? "Recovery code" : "Passphrase"); !read)
         return refuse(command, read.error());
-    if (!options.recoveryCode)
-        return work(vault::Offered::passphrase(bytes::viewOf(line.text())));
+    if (!options.recoveryCode) {
+        // As the diary reads it; one that a person chose comes back to the byte.
+        std::string passphrase = vault::passphraseAsDrawn(line.text());
+        const int code = work(vault::Offered::passphrase(bytes::viewOf(passphrase)));
+        crypto::wipe({reinterpret_cast<std::uint8_t*>(passphrase.data()), passphrase.size()});
+        return code;
+    }
     const auto code = vault::RecoveryCode::fromText(line.text());
     return code ? work(vault::Offered::recoveryCode(*code)) : refuse(command, code.error());
 }

@@ -23,6 +23,40 @@ char checkOf(std::string_view letters)
     return alphabet[sum % 31];
 }
 
+void wipeText(std::string& text) { crypto::wipe({reinterpret_cast<std::uint8_t*>(text.data()), text.size()}); }
+
+/// What other keyboards write for the same: dotted and dotless I, Arabic and Persian digits, longer dashes, full width.
+std::string asAscii(std::string_view typed)
+{
+    std::string out;
+    out.reserve(typed.size());
+    const auto at = [&](std::size_t i) { return i < typed.size() ? static_cast<unsigned>(static_cast<unsigned char>(typed[i])) : 0u; };
+    const auto within = [](unsigned byte, unsigned from, unsigned to) { return byte >= from && byte <= to; };
+    const auto put = [&out](char first, unsigned offset) { out += static_cast<char>(first + static_cast<char>(offset)); };
+    for (std::size_t i = 0; i < typed.size();) {
+        const unsigned a = at(i), b = at(i + 1), c = at(i + 2);
+        std::size_t taken = 2;
+        if (a == 0xC4 && within(b, 0xB0, 0xB1))
+            out += 'I';
+        else if (a == 0xD9 && within(b, 0xA0, 0xA9))
+            put('0', b - 0xA0);
+        else if (a == 0xDB && within(b, 0xB0, 0xB9))
+            put('0', b - 0xB0);
+        else if (taken = 3; a == 0xE2 && b == 0x80 && within(c, 0x90, 0x95))
+            out += '-';
+        else if (a == 0xEF && b == 0xBC && within(c, 0x90, 0x99))
+            put('0', c - 0x90);
+        else if (a == 0xEF && b == 0xBC && within(c, 0xA1, 0xBA))
+            put('A', c - 0xA1);
+        else if (a == 0xEF && b == 0xBD && within(c, 0x81, 0x9A))
+            put('A', c - 0x81);
+        else if (taken = 1; true)
+            out += typed[i];
+        i += taken;
+    }
+    return out;
+}
+
 /// The sixteen letters of something that has the form of a drawn one. A passphrase of a person's own
 /// that has dashes or spaces elsewhere keeps them, and its case.
 std::optional<std::string> lettersOf(std::string_view typed)
@@ -47,7 +81,7 @@ std::optional<std::string> lettersOf(std::string_view typed)
         if (c >= 'a' && c <= 'z')
             c = static_cast<char>(c - 'a' + 'A');
     if (letters.size() != drawn + 1 || letters.find_first_not_of(alphabet) != std::string::npos || letters.back() != checkOf(letters)) {
-        crypto::wipe({reinterpret_cast<std::uint8_t*>(letters.data()), letters.size()});
+        wipeText(letters);
         return std::nullopt;
     }
     return letters;
@@ -56,7 +90,7 @@ std::optional<std::string> lettersOf(std::string_view typed)
 std::string grouped(std::string& letters)
 {
     std::string text = bytes::inGroups(letters);
-    crypto::wipe({reinterpret_cast<std::uint8_t*>(letters.data()), letters.size()});
+    wipeText(letters);
     return text;
 }
 
@@ -75,7 +109,9 @@ std::string drawPassphrase()
 
 std::string passphraseAsDrawn(std::string_view typed)
 {
-    auto letters = lettersOf(typed);
+    std::string ascii = asAscii(typed);
+    auto letters = lettersOf(ascii);
+    wipeText(ascii);
     return letters ? grouped(*letters) : std::string(typed);
 }
 

@@ -15,8 +15,8 @@ inline constexpr int drawnPassphraseBits = 75;  ///< 15 characters of 32, each a
 std::string drawPassphrase();
 
 /// What was typed, as it was drawn if it is one: either case, with or without the dashes or with spaces in
-/// their place, 0, 1 and 8 for O, I and B. Anything else, and one whose check does not fit, comes back as it was
-/// typed. The caller wipes it.
+/// their place, 0, 1 and 8 for O, I and B, also as a Turkish, Arabic, Persian or Chinese keyboard writes them. Anything
+/// else, and one whose check does not fit, comes back as it was typed. The caller wipes it.
 std::string passphraseAsDrawn(std::string_view typed);
 
 }  // namespace ebbline::vault

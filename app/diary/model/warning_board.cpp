@@ -96,9 +96,12 @@ QString WarningBoard::meaning() const
     if (m_keptOverLock)
         return unnamedMeaning(most);
     QStringList lines;
-    for (const triage::Finding& finding : m_findings)
-        if (const QString line = meaningOf(finding); finding.urgency == most && !line.isEmpty() && !lines.contains(line))
-            lines << line;
+    // What a sign can mean says more than what numbers can: those speak where nothing else does.
+    for (const bool signs : {true, false})
+        for (const triage::Finding& finding : m_findings)
+            if (const QString line = meaningOf(finding); finding.urgency == most && std::holds_alternative<warnings::Finding>(finding.what) == signs
+                && (signs || lines.isEmpty()) && !line.isEmpty() && !lines.contains(line))
+                lines << line;
     return lines.isEmpty() ? unnamedMeaning(most) : lines.join(QLatin1Char('\n'));
 }
 

@@ -9,6 +9,7 @@
 #include <cctype>
 #include <cmath>
 #include <set>
+#include <utility>
 
 using namespace ebbline;
 using namespace ebbline::vault;
@@ -46,15 +47,23 @@ TEST_CASE("a drawn passphrase has four groups of four, and fifteen of its charac
     for (const auto& place : counts)
         for (const int count : place)
             CHECK(std::abs(count - draws / 32.0) < 6 * std::sqrt(draws / 32.0 * 31 / 32));
-    CHECK(drawnPassphraseBits == 15 * 5);
+    // As many bits as are stated: every one of 32 characters comes at each of the fifteen places, each as often.
+    double bits = 0;
+    for (const auto& place : counts)
+        for (const int count : place)
+            bits -= count / double(draws) * std::log2(count / double(draws));
+    CHECK(std::abs(bits - drawnPassphraseBits) < 0.1);
     // More than fifteen small letters at random, the best that the shortest passphrase of small letters can be.
-    CHECK(drawnPassphraseBits > 15 * std::log2(26.0));
+    CHECK(bits > 15 * std::log2(26.0));
 }
 
 TEST_CASE("a drawn passphrase is understood as people type it", "[vault][drawn]")
 {
     REQUIRE(crypto::initialise());
     CHECK(passphraseAsDrawn("abcd efgh ijkl mnoe") == "ABCD-EFGH-IJKL-MNOE");  // the example of docs/formats/vault.md
+    for (const std::string_view typed : {"abcd efgh \u0131jkl mnoe", "abcd efgh \u0130jkl mnoe", "ABCD\u2013EFGH\u2014IJKL\u2010MNOE",
+                                         "\uff21\uff22\uff23\uff24 \uff45\uff46\uff47\uff48 ijkl mnoe", "abcd efgh \u0661jkl mnoe", "abcd efgh \u06f1jkl mnoe"})
+        CHECK(passphraseAsDrawn(typed) == "ABCD-EFGH-IJKL-MNOE");
     for (int i = 0; i < 200; ++i) {
         const std::string text = drawPassphrase();
         CAPTURE(text);
@@ -78,7 +87,7 @@ TEST_CASE("what is no drawn passphrase stays as it was typed, to the letter", "[
     for (const std::string_view typed : {"", "short", "three calm herons wade", "Fünfzehn Zeichen", "A passphrase with-dashes", "abcd efgh ijkl",
                                          "abcdefghijklmnopq", "ab cd efgh ijklmnop", "abcd--efgh-ijkl-mnop", "abcd efgh ijkl mno!"})
         CHECK(passphraseAsDrawn(typed) == typed);
-    // One wrong character, or two neighbours that changed places, and it is none: then it is tried as it stands.
+    // One wrong character, or two that changed places, and it is none: then it is tried as it stands.
     const std::string text = drawPassphrase();
     for (std::size_t at = 0; at < text.size(); ++at) {
         if (text[at] == '-')
@@ -95,4 +104,13 @@ TEST_CASE("what is no drawn passphrase stays as it was typed, to the letter", "[
             CHECK(passphraseAsDrawn(small) == small);
         }
     }
+    for (std::size_t a = 0; a < text.size(); ++a)
+        for (std::size_t b = a + 1; b < text.size(); ++b) {
+            const bool sameToTheCheck = text[a] == text[b] || (text[a] == 'A' && text[b] == '7') || (text[a] == '7' && text[b] == 'A');
+            if (text[a] == '-' || text[b] == '-' || sameToTheCheck)
+                continue;
+            std::string wrong = text;
+            std::swap(wrong[a], wrong[b]);
+            CHECK(passphraseAsDrawn(wrong) == wrong);
+        }
 }
