@@ -3348,10 +3348,6 @@
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>منذ أكثر من %1 يومًا لم يستلم هاتفٌ ما أُرسل إليه: %2. اتصل قبل أن يضيع شيء.</translation>
         </message>
-        <message>
-        <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
-        <translation>رسالة من هاتف لا يمكن قراءتها هنا ووُضعت جانبًا. قد تكون القائمة ناقصة؛ اتصل.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6957,10 +6953,6 @@
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>مضى على ذلك أكثر من %1 يومًا: ربما فُقد الهاتف أو لم يعد مستعملًا. اتصل، وأعد ربط هاتف إذا لزم الأمر.</translation>
         </message>
-        <message>
-        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
-        <translation>رسالة من الهاتف لا يمكن قراءتها على هذا المكتب. إنها محفوظة وتُعاد محاولتها: اتصل واسأل عما كُتب.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>

@@ -3196,10 +3196,6 @@
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Seit mehr als %1 Tagen hat ein Telefon nicht angenommen, was ihm gesendet wurde: %2. Rufen Sie an, bevor etwas verloren geht.</translation>
         </message>
-        <message>
-        <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
-        <translation>Eine Nachricht eines Telefons lässt sich hier nicht lesen und wurde beiseitegelegt. Die Warteliste ist vielleicht unvollständig; rufen Sie an.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6613,10 +6609,6 @@
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Das sind mehr als %1 Tage: Das Telefon ist vielleicht verloren oder nicht mehr in Gebrauch. Rufen Sie an, und koppeln Sie wenn nötig ein Telefon neu.</translation>
         </message>
-        <message>
-        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
-        <translation>Eine Nachricht des Telefons lässt sich an diesem Arbeitsplatz nicht lesen. Sie wird aufbewahrt und wieder versucht: Rufen Sie an, und fragen Sie, was geschrieben wurde.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>

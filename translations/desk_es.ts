@@ -3196,10 +3196,6 @@
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Hace más de %1 días que un teléfono no recoge lo que se le envió: %2. Llame antes de que se pierda algo.</translation>
         </message>
-        <message>
-        <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
-        <translation>Un mensaje de un teléfono no se puede leer aquí y se ha apartado. La cola puede estar incompleta; llame.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6613,10 +6609,6 @@
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Son más de %1 días: puede que el teléfono se haya perdido o ya no se use. Llame y, si hace falta, vincule de nuevo un teléfono.</translation>
         </message>
-        <message>
-        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
-        <translation>Un mensaje del teléfono no se puede leer en este puesto. Se guarda y se vuelve a intentar: llame y pregunte qué se escribió.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>

@@ -3196,10 +3196,6 @@
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Depuis plus de %1 jours, un téléphone n’a pas reçu ce qui lui a été envoyé : %2. Appelez avant que quelque chose ne se perde.</translation>
         </message>
-        <message>
-        <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
-        <translation>Un message d’un téléphone ne peut pas être lu ici et a été mis de côté. La file d’attente est peut-être incomplète ; appelez.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6613,10 +6609,6 @@
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Cela fait plus de %1 jours : le téléphone est peut-être perdu ou n’est plus utilisé. Appelez, et associez de nouveau un téléphone si nécessaire.</translation>
         </message>
-        <message>
-        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
-        <translation>Un message du téléphone ne peut pas être lu sur ce poste. Il est conservé et sera réessayé : appelez, et demandez ce qui a été écrit.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>

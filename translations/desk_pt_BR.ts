@@ -3196,10 +3196,6 @@
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Há mais de %1 dias um telefone não recebe o que lhe foi enviado: %2. Ligue antes que algo se perca.</translation>
         </message>
-        <message>
-        <source>A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.</source>
-        <translation>Uma mensagem de um celular não pode ser lida aqui e foi posta de lado. A fila pode estar incompleta; ligue.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -6613,10 +6609,6 @@
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>São mais de %1 dias: o telefone pode ter se perdido ou não ser mais usado. Ligue e, se preciso, vincule um telefone de novo.</translation>
         </message>
-        <message>
-        <source>A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.</source>
-        <translation>Uma mensagem do celular não pode ser lida neste posto. Ela fica guardada e é tentada de novo: ligue e pergunte o que foi escrito.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>

@@ -2306,10 +2306,6 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>لم يعد هذا الهاتف مرتبطًا بالعيادة. ما تكتبه هنا لا يصل إلى أحد، ولا ترن التذكيرات هنا. استخدم هاتفك الآخر. إن لم يوجد هاتف آخر فاتصل بعيادتك.</translation>
         </message>
-        <message>
-        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
-        <translation>رسالة من العيادة لا يمكن قراءتها على هذا الهاتف. اتصل بعيادتك من فضلك.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2282,10 +2282,6 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Dieses Telefon ist nicht mehr mit der Praxis verbunden. Was Sie hier schreiben, erreicht niemanden, und Erinnerungen klingeln hier nicht. Nehmen Sie Ihr anderes Telefon. Gibt es keines, rufen Sie Ihre Praxis an.</translation>
         </message>
-        <message>
-        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
-        <translation>Eine Nachricht der Praxis lässt sich auf diesem Telefon nicht lesen. Bitte rufen Sie Ihre Praxis an.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

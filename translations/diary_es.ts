@@ -2282,10 +2282,6 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Este teléfono ya no está vinculado con la clínica. Lo que escriba aquí no llega a nadie, y los recordatorios no suenan aquí. Use su otro teléfono. Si no hay otro, llame a su clínica.</translation>
         </message>
-        <message>
-        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
-        <translation>Un mensaje de la clínica no se puede leer en este teléfono. Llame a su clínica, por favor.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

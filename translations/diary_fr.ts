@@ -2282,10 +2282,6 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Ce téléphone n&apos;est plus lié à la clinique. Ce que vous écrivez ici n&apos;arrive à personne, et les rappels ne sonnent pas ici. Prenez votre autre téléphone. S&apos;il n&apos;y en a pas, appelez votre clinique.</translation>
         </message>
-        <message>
-        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
-        <translation>Un message de la clinique ne peut pas être lu sur ce téléphone. Appelez votre clinique, s’il vous plaît.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2282,10 +2282,6 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Este telefone não está mais ligado à clínica. O que você escreve aqui não chega a ninguém, e os lembretes não tocam aqui. Use o seu outro telefone. Se não houver outro, ligue para a sua clínica.</translation>
         </message>
-        <message>
-        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
-        <translation>Uma mensagem da clínica não pode ser lida neste celular. Ligue para a sua clínica, por favor.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -2276,10 +2276,6 @@
             <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
             <translation>Bu telefon artık klinikle bağlı değil. Burada yazdıklarınız kimseye ulaşmaz ve hatırlatmalar burada çalmaz. Öbür telefonunuzu kullanın. Başka telefon yoksa kliniğinizi arayın.</translation>
         </message>
-        <message>
-        <source>A message from the clinic cannot be read on this phone. Call your clinic, please.</source>
-        <translation>Klinikten gelen bir ileti bu telefonda okunamıyor. Lütfen kliniğinizi arayın.</translation>
-    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

@@ -330,7 +330,7 @@ void DiaryProgram::syncNow()
 
 void DiaryProgram::afterRun(const sync::Report& report)
 {
-    if (report.gapSeen || report.forkSeen || report.setAside > 0)
+    if (report.gapSeen || report.forkSeen)
         say(tr("A message between you and the clinic is missing. Call the clinic, please."), {}, true);
     else if (m_asked)
         say(report.problem ? diaryapp::errorText(*report.problem) : tr("Done. All is sent and fetched."));

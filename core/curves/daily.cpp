@@ -93,13 +93,13 @@ statistics::OrdinalLevelModel placeOf(const bands::Movement& movement)
 {
     if (movement.start <= 0)
         return {.share = 0, .kept = 0};
-    return {.share = movement.start / (movement.start + movement.noise),
+    // Noise is above 0 in every band, so the share is below 1, if not by rounding.
+    return {.share = std::min(movement.start / (movement.start + movement.noise), std::nextafter(1.0, 0.0)),
             .kept = std::sqrt(std::max(0.0, 1 - movement.drift / movement.start))};
 }
 
 bands::Distribution scoresExpected(const Daily& daily, const bands::Band& band, recovery::Symptom symptom, int day)
 {
-    // Noise is above 0 in every band, so the share is below 1; if it is so only by rounding, the band speaks alone.
     Result<statistics::OrdinalLevelFilter> place = statistics::OrdinalLevelFilter::create(placeOf(band.movement(symptom)));
     if (!place || daily.days.empty())
         return band.at(symptom, day);

@@ -55,7 +55,7 @@ bool areShares(std::span<const double> shares)
 double edgeAt(double below)
 {
     constexpr double infinity = std::numeric_limits<double>::infinity();
-    return below <= 0 ? -infinity : below >= 1 ? infinity : normalQuantile(below).value_or(0);
+    return below <= 0 ? -infinity : below >= 1 ? infinity : normalQuantile(below).value_or(below < 0.5 ? -infinity : infinity);
 }
 
 /// P(low < a standard normal variable < high), without losing what is small in either tail.
@@ -135,9 +135,13 @@ void OrdinalLevelFilter::advance(int steps)
 {
     if (steps <= 0)
         return;
+    steps += m_pending;
     const double kept = std::pow(m_model.kept, steps);
-    if (freshSpread(kept) <= finest)
+    if (freshSpread(kept) <= finest) {
+        m_pending = steps;
         return;
+    }
+    m_pending = 0;
     if (m_prepared != steps)
         prepare(steps);
     const std::size_t width = 2 * m_reach + 1;

@@ -36,7 +36,8 @@ public:
     /// before allows starts anew. \returns Reason::outOfRange, and then nothing has changed.
     Done observe(std::span<const double> shares, std::size_t answer);
 
-    /// `steps` further; nothing is seen. \pre steps >= 0
+    /// `steps` further; nothing is seen. What moves the level by less than the grid tells apart waits for the steps after it.
+    /// \pre steps >= 0
     void advance(int steps = 1);
 
     /// How likely each answer is at the present step; sums to 1. \param shares as in observe
@@ -54,6 +55,7 @@ private:
     double m_step;                 ///< of the grid, in standard deviations of the level
     std::vector<double> m_before;  ///< probability of each place before anything was seen
     std::vector<double> m_now;
+    int m_pending = 0;             ///< steps not taken yet
     int m_prepared = 0;            ///< steps that m_kernel moves, 0 for none
     std::size_t m_reach = 0;       ///< places to either side that it moves to
     std::vector<double> m_kernel;  ///< by place, then by place moved to

@@ -155,14 +155,40 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
 {
     ++m_report.envelopesReceived;
     std::vector<journal::Operation> operations;
-    const auto refused = takeContents(opened, operations);
-    if (!refused)
-        return fail(refused.error());
-    if (*refused)
-        return couldNotTake(sealed, opened.header, **refused);
+    if (opened.header.kind == envelope::Kind::operations) {
+        auto unpacked = unpackOperations(opened.plaintext);
+        if (!unpacked)
+            return keepAside(sealed, unpacked.error());
+        for (const journal::Operation& operation : *unpacked)
+            if (!isAllowed(operation, opened.header.sender))
+                return keepAside(sealed, {Reason::forged, "operation: not the sender's to write"});
+        if (m_post.ended)
+            return keepAside(sealed, {Reason::refused, "operation: this phone was replaced"});
+        operations = std::move(*unpacked);
+        if (m_post.channel)
+            if (const Done apart = setDisputedApart(operations, opened.header.sender); !apart)
+                return apart;
+    } else if (opened.header.kind == envelope::Kind::statement) {
+        const auto refused = takeStatement(opened);
+        if (!refused)
+            return fail(refused.error());
+        if (*refused)
+            return keepAside(sealed, **refused);
+        m_acknowledge.insert(opened.header.sender);
+    } else if (isAboutHeld(opened.header.kind)) {
+        bool usable = false;
+        if (const Done noted = acknowledged(opened, usable); !noted)
+            return noted;
+        if (!usable)
+            return keepAside(sealed, {Reason::malformed, "acknowledgement: it cannot be read"});
+    }
     const vault::Cursor head{opened.header.sequence, envelope::hashOf(sealed)};
-    const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations,
-                                         [&] { return takeMeaning(opened.header, operations); });
+    const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations, [&]() -> Done {
+        if (!m_post.channel)
+            return noteSealedTo(opened.header);
+        const Done taken = takeLinks(operations);
+        return taken ? m_vault.noteTold(m_post.mailbox, operations) : taken;
+    });
     if (!accepted && accepted.error().reason == Reason::alreadyExists)
         return fork(sealed, opened.header.sender, accepted.error().detail);
     if (!accepted)
@@ -173,38 +199,6 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     if (!operations.empty())
         m_acknowledge.insert(opened.header.sender);
     return {};
-}
-
-Result<std::optional<Error>> Inbox::takeContents(const envelope::Opened& opened, std::vector<journal::Operation>& operations)
-{
-    using Answer = std::optional<Error>;
-    if (opened.header.kind == envelope::Kind::operations) {
-        auto unpacked = unpackOperations(opened.plaintext);
-        if (!unpacked)
-            return Answer(unpacked.error());
-        for (const journal::Operation& operation : *unpacked)
-            if (!isAllowed(operation, opened.header.sender))
-                return Answer({Reason::forged, "operation: not the sender's to write"});
-        if (m_post.ended)
-            return Answer({Reason::refused, "operation: this phone was replaced"});
-        operations = std::move(*unpacked);
-        const Done apart = m_post.channel ? setDisputedApart(operations, opened.header.sender) : Done{};
-        return apart ? Result<Answer>(Answer()) : fail(apart.error());
-    }
-    if (opened.header.kind == envelope::Kind::statement) {
-        auto refused = takeStatement(opened);
-        if (refused && !*refused)
-            m_acknowledge.insert(opened.header.sender);
-        return refused;
-    }
-    if (isAboutHeld(opened.header.kind)) {
-        bool usable = false;
-        if (const Done noted = acknowledged(opened, usable); !noted)
-            return fail(noted.error());
-        if (!usable)
-            return Answer({Reason::malformed, "acknowledgement: it cannot be read"});
-    }
-    return Answer();
 }
 
 /// What a phone wrote twice under one number, two desks may hold differently. Each keeps what it has, and what it
@@ -264,12 +258,8 @@ Result<std::optional<Error>> Inbox::takeStatement(const envelope::Opened& opened
         return takeSigned(opened, inner->signedBytes);
     if (const auto* ask = std::get_if<AskAgain>(&*statement))
         return takeAsk(*ask);
-    if (const auto* again = std::get_if<SealedAgain>(&*statement)) {
-        // Here in its turn: nothing was skipped, but for what was set aside. Of a replaced phone it does not come again.
-        const Done released =
-            m_post.ended ? Done{} : m_vault.releaseSetAside(m_post.mailbox, opened.header.sender, again->first, again->last);
-        return released ? Result<Answer>(Answer()) : fail(released.error());
-    }
+    if (std::holds_alternative<SealedAgain>(*statement))
+        return Answer();  // here in its turn: nothing was skipped
     if (std::holds_alternative<LeftBehind>(*statement) && m_post.ended && m_vault.owner() == vault::Vault::Owner::clinic) {
         const Done kept = m_vault.keep(leftBehindName(m_post.mailbox), opened.plaintext);
         return kept ? Result<Answer>(Answer()) : fail(kept.error());

@@ -16,9 +16,6 @@ public:
     /// Takes the body of an answer: envelopes with lengths, in any order. \returns how many were new.
     Result<std::size_t> take(bytes::View body);
 
-    /// What was set aside in earlier runs is tried again: a key may have come since, or a newer program.
-    Done tryAgain();
-
     /// Whose envelopes are to be acknowledged: operations came, or the sender must see that it forked.
     const std::set<envelope::DeviceId>& toAcknowledge() const { return m_acknowledge; }
     /// Who sealed to a key that was destroyed here, and has to seal anew.
@@ -36,12 +33,6 @@ private:
     Done keepAside(bytes::View sealed, const Error& why, const envelope::DeviceId* tell = nullptr);
     Done fork(bytes::View sealed, const envelope::DeviceId& sender, std::string_view why);
     Done accept(const envelope::Opened& opened, bytes::View sealed);
-    /// What an envelope brings, apart from its operations, is done. \returns an error if it cannot be taken.
-    Result<std::optional<Error>> takeContents(const envelope::Opened& opened, std::vector<journal::Operation>& operations);
-    /// What operations mean for links, channels and keys; inside of the transaction that takes them.
-    Done takeMeaning(const envelope::Header& header, const std::vector<journal::Operation>& operations);
-    /// The next of its chain, genuine, and not to be taken: kept aside, and after the last try the chain goes on behind it.
-    Done couldNotTake(bytes::View sealed, const envelope::Header& header, const Error& why);
     Done setDisputedApart(std::vector<journal::Operation>& operations, const envelope::DeviceId& sender);
     /// Releases what the peer holds.
     Done acknowledged(const envelope::Opened& opened, bool& usable);
@@ -72,7 +63,6 @@ private:
     std::size_t m_accepted = 0;
     std::set<envelope::DeviceId> m_acknowledge;
     std::set<envelope::DeviceId> m_ask;
-    std::set<envelope::Hash> m_tried;  ///< in this run: it counts once
     std::optional<std::uint32_t> m_sealedTo;
     std::set<envelope::DeviceId> m_advanced;
     std::set<envelope::DeviceId> m_seen;

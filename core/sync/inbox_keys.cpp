@@ -55,17 +55,14 @@ Done Inbox::cannotOpen(bytes::View sealed, const Error& why, const crypto::Signi
 {
     if (why.reason == Reason::storageFailed)
         return fail(why);
-    const auto header = envelope::verify(sealed, sender);
-    if (!header || header->mailbox != m_post.mailbox)
-        return keepAside(sealed, why);
-    const Result<vault::Cursor> head = m_vault.peerHead(m_post.mailbox, header->sender);
-    if (!head)
-        return fail(head.error());
-    if (header->sequence != head->sequence + 1 || header->previous != head->hash)
-        return keepAside(sealed, why);
-    if (why.reason != Reason::wrongKey || !isForDestroyedKey(*header))
-        return couldNotTake(sealed, *header, why);
-    m_ask.insert(header->sender);
+    const auto header = why.reason == Reason::wrongKey ? envelope::verify(sealed, sender) : fail(why);
+    if (header && header->mailbox == m_post.mailbox && isForDestroyedKey(*header)) {
+        const Result<vault::Cursor> head = m_vault.peerHead(m_post.mailbox, header->sender);
+        if (!head)
+            return fail(head.error());
+        if (header->sequence == head->sequence + 1 && header->previous == head->hash)
+            m_ask.insert(header->sender);
+    }
     return keepAside(sealed, why);
 }
 
@@ -83,10 +80,8 @@ Result<bool> Inbox::jump(const envelope::Opened& opened, bytes::View sealed, con
     const Done accepted =
         m_vault.accept(m_post.mailbox, header.sender, {header.sequence, envelope::hashOf(sealed)}, {}, [&]() -> Done {
             // What a replaced phone still sent stays kept aside: it does not come again.
-            for (const auto release : {&vault::Vault::releaseQuarantine, &vault::Vault::releaseSetAside})
-                if (const Done released = m_post.ended ? Done{} : (m_vault.*release)(m_post.mailbox, header.sender, again->first, again->last); !released)
-                    return released;
-            return noteSealedTo(header);
+            const Done released = m_post.ended ? Done{} : m_vault.releaseQuarantine(m_post.mailbox, header.sender, again->first, again->last);
+            return released ? noteSealedTo(header) : released;
         });
     if (!accepted)
         return fail(accepted.error());

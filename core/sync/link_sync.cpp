@@ -67,19 +67,11 @@ private:
         while (reader.left() >= 16)
             news.push_back(reader.id<envelope::MailboxTag>());
         m_report.garbled += reader.atEnd() ? 0 : 1;
-        const bool aside = m_vault.hasSetAside();
         std::erase_if(m_posts, [&](const Post& post) {
             const bool fresh = std::find(news.begin(), news.end(), post.mailbox) != news.end();
             const auto outgoing = m_vault.outgoing(post.mailbox);
-            return !fresh && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post)
-                   && !(aside && hasSetAside(post));
+            return !fresh && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post);
         });
-    }
-
-    bool hasSetAside(const Post& post) const
-    {
-        const auto standing = m_vault.standing(post.mailbox);
-        return !standing || standing->setAside > 0;
     }
 
     /// A run that a hub's limit ends goes on in the next one where it stopped, or whoever comes last would never be asked for.
@@ -179,7 +171,7 @@ private:
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self, place](const Result<mailbox::Response>& response) {
             if (!response)
-                return self->offerFailed(response.error(), place);
+                return self->offerFailed(response.error());
             const vault::Outgoing& sent = self->m_outgoing[place];
             if (const Done marked = self->m_vault.markAtHub(sent.mailbox, sent.sequence); !marked)
                 return self->finish(marked.error());
@@ -189,14 +181,8 @@ private:
     }
 
     /// A mailbox that takes nothing may still hold what says why, above all the peer's acknowledgement.
-    void offerFailed(const Error& error, std::size_t place)
+    void offerFailed(const Error& error)
     {
-        // One that the hub refuses as it is waits here, and is offered with every run; those after it are not held up.
-        if (error.reason == Reason::alreadyExists || error.reason == Reason::tooLarge || error.reason == Reason::malformed) {
-            if (!m_report.problem)
-                m_report.problem = error;
-            return offerNext(place + 1);
-        }
         if (m_acknowledged || error.reason == Reason::unreachable || error.reason == Reason::tooSoon)
             return problemWithLink(error);
         if (!m_report.problem)
@@ -208,8 +194,7 @@ private:
     {
         m_stuck.clear();
         m_inbox.emplace(m_vault, post(), m_report);
-        const Done tried = m_inbox->tryAgain();
-        return tried ? pull() : finish(tried.error());
+        pull();
     }
 
     void pull()

@@ -25,7 +25,6 @@ struct Report {
     std::size_t envelopesReceived = 0;
     std::size_t operationsReceived = 0;
     std::size_t quarantined = 0;   ///< set apart in this run, each counted once
-    std::size_t setAside = 0;      ///< genuine, tried often enough without being readable or taken: say so
     bool gapSeen = false;          ///< a message is missing: say so
     bool forkSeen = false;         ///< two histories of one device: say so
     bool rolledBack = false;       ///< the peer holds more of ours than this vault: it is an older copy, say so

@@ -176,7 +176,7 @@ bool Outbox::hasWaiting() const
 
 Done Outbox::sealHeld(envelope::Kind kind, const envelope::DeviceId& of)
 {
-    const Result<vault::Cursor> held = m_vault.provedHead(m_post.mailbox, of);
+    const Result<vault::Cursor> held = m_vault.peerHead(m_post.mailbox, of);
     if (!held)
         return fail(held.error());
     return seal(kind, pack(Acknowledgement{of, *held, m_vault.clock().now()}));

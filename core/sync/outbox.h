@@ -21,7 +21,7 @@ public:
     /// What is owed before anything else: which envelopes bring nothing, and what a replaced phone left behind.
     /// \returns whether anything was.
     Result<bool> sealOwed();
-    /// What we hold of a device and could take, as an acknowledgement or as a sign of life.
+    /// What we hold of a device, as an acknowledgement or as a sign of life.
     Done sealHeld(envelope::Kind kind, const envelope::DeviceId& of);
     /// Asks for what is sealed past our head of a device to a key that is no more.
     Done sealAsk(const envelope::DeviceId& of);

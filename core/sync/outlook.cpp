@@ -31,8 +31,6 @@ Outlook::State gravest(const vault::Standing& standing, const Outlook& outlook)
         return Outlook::State::forked;
     if (standing.gap)
         return Outlook::State::withheld;
-    if (standing.setAside > 0)
-        return Outlook::State::unreadable;
     if (outlook.unheard)
         return Outlook::State::unheard;
     return outlook.waitingSince ? Outlook::State::waiting : Outlook::State::delivered;

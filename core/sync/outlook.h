@@ -17,7 +17,6 @@ struct Outlook {
         olderHere,  ///< the other end holds more of ours than this vault does: this vault is an older copy
         forked,     ///< two histories of one device were shown
         withheld,   ///< a signed message is here that comes after one which the hub does not show, or shows no more
-        unreadable, ///< genuine messages are here that could not be read or taken in many tries; those after them were
         unheard,    ///< nothing new from the other end for longestSilence or longer
         waiting,    ///< something that was written here is not acknowledged
         delivered,  ///< everything that was written here is acknowledged

@@ -42,10 +42,6 @@ struct Vault::Inside {
                    const std::optional<envelope::MailboxId>& mailbox);
     /// \returns whether the operation is new here; Reason::alreadyExists if another one has its name.
     Result<bool> insertForeign(const journal::Operation& operation);
-    /// A peer's operations, those that are new here into `fresh`, which addAll() takes after the transaction.
-    Done insertAll(const std::vector<journal::Operation>& operations, std::vector<const journal::Operation*>& fresh);
-    void addAll(const std::vector<const journal::Operation*>& fresh);
-    Result<std::size_t> countKept(const std::string& prefix);
     /// What is held under a name; empty if nothing is.
     Result<std::optional<bytes::Bytes>> bytesOf(const journal::OperationId& id);
     /// If the operation takes a photograph of its course back: lets its chunks go.
@@ -66,10 +62,6 @@ inline constexpr const char* databaseFile = "vault.db";
 /// Under these names a vault keeps when a numbered key was begun, and that one was destroyed.
 std::string begunName(std::uint32_t number);
 std::string goneName(std::uint32_t number);
-
-/// Under names that begin so a vault keeps what was set aside: of a mailbox, of one sender in it.
-std::string asidePrefix(const envelope::MailboxId& mailbox);
-std::string asidePrefix(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender);
 
 /// The first number of each run of a device's own operations after the first run, which begins with 1. A vault that
 /// was restored goes on in a new one.

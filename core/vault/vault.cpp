@@ -17,7 +17,7 @@ SlotKind slotOf(Vault::Owner owner)
 
 /// A database without keys is what an interrupted set-up leaves, or all that is left of a vault whose keys
 /// were lost: nothing opens it, but it is never written over or removed.
-Done moveAside(const std::filesystem::path& folder)
+Done setAside(const std::filesystem::path& folder)
 {
     std::error_code problem;
     if (!std::filesystem::exists(folder / databaseFile, problem))
@@ -81,7 +81,7 @@ Result<Vault> Vault::create(const std::filesystem::path& folder, Owner owner, by
     if (problem)
         return fail(Reason::storageFailed, "vault: the folder cannot be made");
 
-    if (const Done aside = moveAside(folder); !aside)
+    if (const Done aside = setAside(folder); !aside)
         return fail(aside.error());
     auto slots = KeySlots::create(slotOf(owner), passphrase, cost);
     if (!slots)

@@ -84,7 +84,6 @@ struct Standing {
     bool fork = false;         ///< a peer sealed two envelopes with one number
     bool rolledBack = false;   ///< a peer holds more of ours than we know of: this vault is an older copy
     std::size_t refused = 0;   ///< envelopes that were refused, whether they are kept or not
-    std::size_t setAside = 0;  ///< genuine ones that cannot be read or taken here, behind which the chain went on
 };
 
 class Vault {
@@ -208,32 +207,6 @@ public:
     static constexpr std::size_t mostQuarantined = 200;
     std::size_t quarantined(const envelope::MailboxId& mailbox) const;
 
-    // --- what is next in its sender's chain and genuine, and cannot be read or taken here ---
-    static constexpr int mostTries = 20;  ///< in so many runs, before it is set aside
-    static constexpr std::size_t mostSetAside = 50;  ///< of a mailbox: beyond, the chain waits. Our own choice
-    struct SetAside {
-        envelope::DeviceId sender;
-        std::uint64_t sequence = 0;
-        envelope::Hash previous{};
-        Reason why{};
-        bytes::Bytes envelope;
-    };
-    /// \returns how many tries this one has had, with this one.
-    Result<int> noteTry(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& next);
-    /// Keeps it until it can be taken, and lets the chain go on behind it: one durable transaction.
-    /// \returns whether there was room; if not, nothing changed.
-    Result<bool> setAside(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& next,
-                          bytes::View envelope, Reason why);
-    Result<std::vector<SetAside>> setAside(const envelope::MailboxId& mailbox) const;  ///< of each sender oldest first
-    bool hasSetAside() const;  ///< anything, of any mailbox; yes if it cannot be told
-    /// It can be taken now: as accept(), and it is set aside no longer.
-    Done takeUp(const envelope::MailboxId& mailbox, const SetAside& aside, const std::vector<journal::Operation>& operations,
-                const std::function<Done()>& with);
-    /// The sender said that these bring nothing: what they carried comes anew.
-    Done releaseSetAside(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, std::uint64_t first, std::uint64_t last);
-    /// As peerHead(), and no further than before the first that is set aside: what may be acknowledged.
-    Result<Cursor> provedHead(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender) const;
-
     Result<Standing> standing(const envelope::MailboxId& mailbox) const;
     /// The hash of the envelope with this number, sealed here or accepted; empty if none is known.
     Result<std::optional<envelope::Hash>> passed(const envelope::MailboxId& mailbox, const envelope::DeviceId& device,
@@ -265,7 +238,7 @@ public:
                    const std::vector<journal::OperationId>& told);
     /// The other end of a channel told us these: it need not hear them.
     Done noteTold(const envelope::MailboxId& channel, const std::vector<journal::Operation>& operations);
-    /// How far each phone's chain goes here, and no further than all of it was taken.
+    /// How far each phone's chain goes here.
     struct Head {
         envelope::MailboxId mailbox;
         envelope::DeviceId device;

@@ -254,23 +254,6 @@ Result<std::vector<Vault::Head>> Vault::peerHeads() const
     });
     if (!read)
         return fail(read.error());
-    const auto aside = keptUnder("set-aside/");
-    if (!aside)
-        return fail(aside.error());
-    // Whoever is told of a head takes it for all that came before.
-    std::set<std::string_view> senders;
-    const std::size_t length = asidePrefix({}, {}).size();
-    for (const auto& [name, value] : *aside)
-        senders.insert(std::string_view(name).substr(0, length));
-    for (Head& head : heads) {
-        if (senders.empty() || !senders.contains(asidePrefix(head.mailbox, head.device)))
-            continue;
-        const Result<Cursor> proved = provedHead(head.mailbox, head.device);
-        if (!proved)
-            return fail(proved.error());
-        head.cursor = *proved;
-    }
-    std::erase_if(heads, [](const Head& head) { return head.cursor.sequence == 0; });
     return heads;
 }
 

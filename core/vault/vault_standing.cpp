@@ -102,10 +102,6 @@ Result<Standing> Vault::standing(const envelope::MailboxId& mailbox) const
     });
     if (!read)
         return fail(read.error());
-    const auto aside = m_inside->countKept(asidePrefix(mailbox));
-    if (!aside)
-        return fail(aside.error());
-    found.setAside = *aside;
     // Acknowledgements wait for no acknowledgement of their own: only operations are counted.
     auto oldest = m_inside->database.prepare(
         "SELECT p.at FROM outgoing o JOIN passed p ON p.mailbox = o.mailbox AND p.device = ?2 AND p.sequence = o.sequence"

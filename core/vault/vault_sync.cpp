@@ -204,38 +204,22 @@ Result<std::set<journal::OperationId>> Vault::disputed(const std::vector<journal
     return disputed;
 }
 
-Done Vault::Inside::insertAll(const std::vector<journal::Operation>& operations, std::vector<const journal::Operation*>& fresh)
-{
-    for (const journal::Operation& operation : operations) {
-        const Result<bool> inserted = insertForeign(operation);
-        if (!inserted)
-            return fail(inserted.error());
-        if (!*inserted)
-            continue;
-        fresh.push_back(&operation);
-        if (const Done dropped = dropRemoved(operation); !dropped)
-            return dropped;
-    }
-    return {};
-}
-
-void Vault::Inside::addAll(const std::vector<const journal::Operation*>& fresh)
-{
-    const clock::Instant now = clock.now();
-    for (const journal::Operation* operation : fresh) {
-        hybrid.observe(operation->stamp, now);
-        journal.add(*operation);
-    }
-}
-
 Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
                    const std::vector<journal::Operation>& operations, const std::function<Done()>& with)
 {
     Inside& inside = *m_inside;
     std::vector<const journal::Operation*> fresh;
     const Done stored = inside.database.transaction([&]() -> Done {
-        if (const Done inserted = inside.insertAll(operations, fresh); !inserted)
-            return inserted;
+        for (const journal::Operation& operation : operations) {
+            const Result<bool> inserted = inside.insertForeign(operation);
+            if (!inserted)
+                return fail(inserted.error());
+            if (!*inserted)
+                continue;
+            fresh.push_back(&operation);
+            if (const Done dropped = inside.dropRemoved(operation); !dropped)
+                return dropped;
+        }
         if (with)
             if (const Done done = with(); !done)
                 return done;
@@ -243,9 +227,14 @@ Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId&
             return noted;
         return putHead(inside.database, mailbox, sender, head);
     });
-    if (stored)
-        inside.addAll(fresh);
-    return stored;
+    if (!stored)
+        return stored;
+    const clock::Instant now = inside.clock.now();
+    for (const journal::Operation* operation : fresh) {
+        inside.hybrid.observe(operation->stamp, now);
+        inside.journal.add(*operation);
+    }
+    return {};
 }
 
 Done Vault::together(const std::function<Done()>& work)

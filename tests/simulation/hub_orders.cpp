@@ -253,8 +253,6 @@ public:
             play.wrong.push_back("something honest was set apart");
         if (fault.kind == Kind::hubForgot && staysApart(world))
             play.wrong.push_back("something is still set apart, though the first came again");
-        if (world.counters.setAside > 0)
-            play.wrong.push_back("something honest was passed over");
         ++totals.runs;
         totals.requests += play.requests();
         totals.longest = std::max(totals.longest, play.requests());

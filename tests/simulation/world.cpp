@@ -241,7 +241,6 @@ void World::note(Device& device, const sync::Report& report)
     counters.forks += report.forkSeen ? 1 : 0;
     counters.rolledBack += report.rolledBack ? 1 : 0;
     counters.quarantined += report.quarantined;
-    counters.setAside += report.setAside;
     counters.garbled += report.garbled;
     counters.silent += report.silent > 0 ? 1 : 0;
     counters.unproved += report.unproved > 0 ? 1 : 0;

@@ -15,7 +15,7 @@ struct WorldCounters {
     std::uint64_t photos = 0, photosTakenBack = 0, photosArrived = 0, photosRefused = 0, chunksSent = 0, chunksReceived = 0;
     std::uint64_t entries = 0, amended = 0, messages = 0, openings = 0, runs = 0, restarts = 0, cuts = 0, refused = 0;
     std::uint64_t operationsReceived = 0, envelopesReceived = 0, envelopesSent = 0;
-    std::uint64_t gaps = 0, forks = 0, rolledBack = 0, quarantined = 0, setAside = 0, garbled = 0, silent = 0, unproved = 0, problems = 0;
+    std::uint64_t gaps = 0, forks = 0, rolledBack = 0, quarantined = 0, garbled = 0, silent = 0, unproved = 0, problems = 0;
 };
 
 class World {

@@ -181,9 +181,6 @@ QString HubWatch::trouble() const
     if (m_gap || m_phones.withheld > 0) {
         texts << tr("A message from a phone is missing. The queue may be incomplete.");
     }
-    if (m_phones.unreadable > 0) {
-        texts << tr("A message from a phone cannot be read here and was set aside. The queue may be incomplete; call.");
-    }
     if (m_phones.overdue > 0) {
         texts << tr("For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.")
                      .arg(m_phones.overdue)

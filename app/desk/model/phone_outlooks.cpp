@@ -60,9 +60,6 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
     case State::withheld:
         lines << PhoneWords::tr("A message of the phone is missing: the hub holds it back or lost it.");
         break;
-    case State::unreadable:
-        lines << PhoneWords::tr("A message of the phone cannot be read here. It is kept and tried again: call, and ask what was written.");
-        break;
     case State::unheard:
         lines << (outlook->heardAt ? PhoneWords::tr("Phone not heard of since %1: what was written there may not be here.").arg(when(*outlook->heardAt))
                                    : PhoneWords::tr("Phone not heard of since it was linked."));
@@ -99,7 +96,6 @@ PhoneOutlooks::Count PhoneOutlooks::count() const
         count.waiting += outlook->waitingSince ? 1 : 0;
         count.unproved += outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, now.at) ? 1 : 0;
         count.withheld += outlook->state == State::withheld ? 1 : 0;
-        count.unreadable += outlook->state == State::unreadable ? 1 : 0;
         count.forked += outlook->state == State::forked ? 1 : 0;
         count.older += outlook->state == State::olderHere ? 1 : 0;
         if (const int days = sync::overdueOf(*outlook, now.at); days > 0) {

@@ -25,7 +25,6 @@ public:
         int waiting = 0;     ///< have not confirmed what was sent to them
         int unproved = 0;    ///< the same for longer than a day
         int withheld = 0;
-        int unreadable = 0;  ///< a message lies here that could not be read
         int forked = 0;
         int older = 0;
         int overdue = 0;          ///< the highest of sync::overdueDays that any of them reached; 0: none

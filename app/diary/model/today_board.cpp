@@ -120,7 +120,6 @@ QString TodayBoard::outlook() const
     case State::olderHere: lines << tr("This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please."); break;
     case State::forked: lines << tr("Two messages from the clinic do not fit together. Call your clinic before you act on one."); break;
     case State::withheld: lines << tr("A message from the clinic is missing here. Call your clinic, please."); break;
-    case State::unreadable: lines << tr("A message from the clinic cannot be read on this phone. Call your clinic, please."); break;
     case State::unheard:
         lines << (outlook->heardAt ? tr("This phone has heard nothing from the clinic since %1.").arg(when(*outlook->heardAt))
                                    : tr("This phone has heard nothing from the clinic yet."));

@@ -202,7 +202,7 @@ TEST_CASE("on held-out courses a forecast is missed above and below no more ofte
         // says two to four times as much.
         CHECK(tally.threeExpected < 1.5 * tally.threeByBand + 2);
         CHECK(tally.threeExpected > tally.threeByBand / 1.5 - 2);
-        // How likely three or more is said to be errs to neither side.
+        // How likely three or more is said to be is not far off to either side: four standard deviations.
         CHECK(std::abs(static_cast<double>(tally.threeOrMore) - tally.threeExpected) < 4 * std::sqrt(tally.threeVariance) + 1);
         // What is promised must not lie below what the exact interval of 99.9 % says of the misses.
         CHECK(statistics::clopperPearson(tally.above, tally.made, 0.999).value().low <= missed);
