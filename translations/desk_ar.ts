@@ -336,9 +336,9 @@
             <translation>ربط هاتف آخر</translation>
         </message>
         <message>
-        <source>Its page says what happens, and asks once</source>
-        <translation>صفحته تقول ما سيحدث وتسأل مرة واحدة</translation>
-    </message>
+            <source>Its page says what happens, and asks once</source>
+            <translation>صفحته تقول ما سيحدث وتسأل مرة واحدة</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -469,7 +469,7 @@
         </message>
         <message>
             <source>the difference is %1% of the sum</source>
-            <translation>الفرق %1% من المجموع</translation>
+            <translation>الفرق %1٪ من المجموع</translation>
         </message>
     </context>
     <context>
@@ -939,13 +939,13 @@
             <translation>المفاتيح المفردة (E, T, C, X, F, N, H, A, /) مفعّلة</translation>
         </message>
         <message>
-        <source>take search and filters off</source>
-        <translation>إزالة البحث والتصفية</translation>
-    </message>
-    <message>
-        <source>open the course at the entry behind the reason</source>
-        <translation>فتح المسار عند التسجيل الذي أدى إلى السبب</translation>
-    </message>
+            <source>take search and filters off</source>
+            <translation>إزالة البحث والتصفية</translation>
+        </message>
+        <message>
+            <source>open the course at the entry behind the reason</source>
+            <translation>فتح المسار عند التسجيل الذي أدى إلى السبب</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -1161,13 +1161,13 @@
             <translation>G</translation>
         </message>
         <message>
-        <source>Redone</source>
-        <translation>أُعيد</translation>
-    </message>
-    <message>
-        <source>Why it was redone</source>
-        <translation>سبب الإعادة</translation>
-    </message>
+            <source>Redone</source>
+            <translation>أُعيد</translation>
+        </message>
+        <message>
+            <source>Why it was redone</source>
+            <translation>سبب الإعادة</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1589,13 +1589,13 @@
             <translation>ملاحظة لمن يتسلّم</translation>
         </message>
         <message>
-        <source>Filter</source>
-        <translation>تصفية</translation>
-    </message>
-    <message>
-        <source>By who placed the threads, who took the row, and day</source>
-        <translation>حسب من وضع الخيوط، ومن تولّى الصف، واليوم</translation>
-    </message>
+            <source>Filter</source>
+            <translation>تصفية</translation>
+        </message>
+        <message>
+            <source>By who placed the threads, who took the row, and day</source>
+            <translation>حسب من وضع الخيوط، ومن تولّى الصف، واليوم</translation>
+        </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -1715,7 +1715,7 @@
             <source>Lock when nobody touches the desk for</source>
             <translation>القفل حين لا يلمس أحد المكتب لمدة</translation>
         </message>
-            <message>
+        <message>
             <source>Less motion</source>
             <translation>حركة أقل</translation>
         </message>
@@ -2206,21 +2206,21 @@
             <translation>ممزوج ببيكربونات ٨٫٤٪، جزء إلى %1</translation>
         </message>
         <message>
-        <source>One more along the same track</source>
-        <translation>خيط إضافي في المسار نفسه</translation>
-    </message>
-    <message>
-        <source>Taken out and placed anew</source>
-        <translation>أُخرج ووُضع من جديد</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>من وضع الخيوط</translation>
-    </message>
-    <message>
-        <source>not written down</source>
-        <translation>غير مدوّن</translation>
-    </message>
+            <source>One more along the same track</source>
+            <translation>خيط إضافي في المسار نفسه</translation>
+        </message>
+        <message>
+            <source>Taken out and placed anew</source>
+            <translation>أُخرج ووُضع من جديد</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>من وضع الخيوط</translation>
+        </message>
+        <message>
+            <source>not written down</source>
+            <translation>غير مدوّن</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2300,9 +2300,9 @@
             <translation>يسار</translation>
         </message>
         <message>
-        <source>Threads placed by</source>
-        <translation>من وضع الخيوط</translation>
-    </message>
+            <source>Threads placed by</source>
+            <translation>من وضع الخيوط</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -2971,9 +2971,9 @@
             <translation>الصور</translation>
         </message>
         <message>
-        <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
-        <translation>لم يعد رمز الاسترداد ظاهرًا. إن لم يكن على ورقة فاصنع رمزًا جديدًا.</translation>
-    </message>
+            <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
+            <translation>لم يعد رمز الاسترداد ظاهرًا. إن لم يكن على ورقة فاصنع رمزًا جديدًا.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3280,70 +3280,70 @@
             </translation>
         </message>
         <message>
-        <source>Phones not heard of for more than a day: %1</source>
-        <comment>list of names</comment>
-        <translation>لم يصل شيء منذ أكثر من يوم من هواتف: %1</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>، </translation>
-    </message>
-    <message numerus="yes">
-        <source>and %Ln more</source>
-        <translation>
-            <numerusform>و%Ln غيرهم</numerusform>
-            <numerusform>وواحد غيرهم</numerusform>
-            <numerusform>واثنين غيرهم</numerusform>
-            <numerusform>و%Ln غيرهم</numerusform>
-            <numerusform>و%Ln غيرهم</numerusform>
-            <numerusform>و%Ln غيرهم</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1. What was written there may not be here.</source>
-        <translation>%1. قد لا يكون هنا ما كُتب عليها.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) not heard of for more than a day.</source>
-        <translation>
-            <numerusform>لا هاتف غاب خبره أكثر من يوم.</numerusform>
-            <numerusform>هاتف واحد لم يصل منه شيء منذ أكثر من يوم.</numerusform>
-            <numerusform>هاتفان لم يصل منهما شيء منذ أكثر من يوم.</numerusform>
-            <numerusform>%Ln هواتف لم يصل منها شيء منذ أكثر من يوم.</numerusform>
-            <numerusform>%Ln هاتفًا لم يصل منها شيء منذ أكثر من يوم.</numerusform>
-            <numerusform>%Ln هاتف لم يصل منها شيء منذ أكثر من يوم.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
-        <translation>
-            <numerusform>كل الهواتف أكدت استلام ما أُرسل إليها.</numerusform>
-            <numerusform>هاتف واحد لم يؤكد منذ أكثر من يوم استلام ما أُرسل إليه.</numerusform>
-            <numerusform>هاتفان لم يؤكدا منذ أكثر من يوم استلام ما أُرسل إليهما.</numerusform>
-            <numerusform>%Ln هواتف لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
-            <numerusform>%Ln هاتفًا لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
-            <numerusform>%Ln هاتف لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
-        <translation>
-            <numerusform>كل الهواتف أكدت استلام ما أُرسل إليها.</numerusform>
-            <numerusform>هاتف واحد لم يؤكد بعد استلام ما أُرسل إليه.</numerusform>
-            <numerusform>هاتفان لم يؤكدا بعد استلام ما أُرسل إليهما.</numerusform>
-            <numerusform>%Ln هواتف لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
-            <numerusform>%Ln هاتفًا لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
-            <numerusform>%Ln هاتف لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
-        <translation>وصل شيء من كل الهواتف خلال يوم أو أكثر بقليل، وأكدت استلام ما أُرسل إليها.</translation>
-    </message>
-    <message>
-        <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-        <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند هاتف من هذا المكتب أكثر مما عند المكتب نفسه. ما كُتب هنا بينهما يجب أن يُكتب من جديد.</translation>
-    </message>
+            <source>Phones not heard of for more than a day: %1</source>
+            <comment>list of names</comment>
+            <translation>لم يصل شيء منذ أكثر من يوم من هواتف: %1</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>، </translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>و%Ln غيرهم</numerusform>
+                <numerusform>وواحد غيرهم</numerusform>
+                <numerusform>واثنين غيرهم</numerusform>
+                <numerusform>و%Ln غيرهم</numerusform>
+                <numerusform>و%Ln غيرهم</numerusform>
+                <numerusform>و%Ln غيرهم</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1. What was written there may not be here.</source>
+            <translation>%1. قد لا يكون هنا ما كُتب عليها.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) not heard of for more than a day.</source>
+            <translation>
+                <numerusform>لا هاتف غاب خبره أكثر من يوم.</numerusform>
+                <numerusform>هاتف واحد لم يصل منه شيء منذ أكثر من يوم.</numerusform>
+                <numerusform>هاتفان لم يصل منهما شيء منذ أكثر من يوم.</numerusform>
+                <numerusform>%Ln هواتف لم يصل منها شيء منذ أكثر من يوم.</numerusform>
+                <numerusform>%Ln هاتفًا لم يصل منها شيء منذ أكثر من يوم.</numerusform>
+                <numerusform>%Ln هاتف لم يصل منها شيء منذ أكثر من يوم.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+            <translation>
+                <numerusform>كل الهواتف أكدت استلام ما أُرسل إليها.</numerusform>
+                <numerusform>هاتف واحد لم يؤكد منذ أكثر من يوم استلام ما أُرسل إليه.</numerusform>
+                <numerusform>هاتفان لم يؤكدا منذ أكثر من يوم استلام ما أُرسل إليهما.</numerusform>
+                <numerusform>%Ln هواتف لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
+                <numerusform>%Ln هاتفًا لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
+                <numerusform>%Ln هاتف لم تؤكد منذ أكثر من يوم استلام ما أُرسل إليها.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+            <translation>
+                <numerusform>كل الهواتف أكدت استلام ما أُرسل إليها.</numerusform>
+                <numerusform>هاتف واحد لم يؤكد بعد استلام ما أُرسل إليه.</numerusform>
+                <numerusform>هاتفان لم يؤكدا بعد استلام ما أُرسل إليهما.</numerusform>
+                <numerusform>%Ln هواتف لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
+                <numerusform>%Ln هاتفًا لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
+                <numerusform>%Ln هاتف لم تؤكد بعد استلام ما أُرسل إليها.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
+            <translation>وصل شيء من كل الهواتف خلال يوم أو أكثر بقليل، وأكدت استلام ما أُرسل إليها.</translation>
+        </message>
+        <message>
+            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
+            <translation>أُعيد هذا المكتب إلى نسخة قديمة: عند هاتف من هذا المكتب أكثر مما عند المكتب نفسه. ما كُتب هنا بينهما يجب أن يُكتب من جديد.</translation>
+        </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>منذ أكثر من %1 يومًا لم يستلم هاتفٌ ما أُرسل إليه: %2. اتصل قبل أن يضيع شيء.</translation>
@@ -3544,9 +3544,13 @@
             <translation>لا يعرف المحور هذه العيادة بعد. اطلب ممن يدير المحور تشغيل %1 بمفتاح هذه العيادة. المفتاح في صفحة العيادة ويمكن نسخه منها. ثم أنشئ رمزًا جديدًا.</translation>
         </message>
         <message>
-        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-        <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
-    </message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>يُترك الهاتف المرتبط الآن حالما يُؤكَّد الجديد: ما يُكتب فيه بعد ذلك لا يصل إلى العيادة، وهو يقول ذلك. يحصل الهاتف الجديد على المفكرة كلها. تبقى الصور لدى العيادة. لا يتغير شيء قبل تأكيد الأرقام الستة.</translation>
+        </message>
+        <message>
+            <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
+            <translation>يرفض المحور الهاتف المفقود فور تأكيد الجديد، أو على الفور إذا أنهيته فقط. وما لم يرسله يبقى غير معروف. ويتلقى الهاتف الجديد المفكرة كلها. وتبقى الصور لدى العيادة.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3782,20 +3786,20 @@
             <translation>أُخذت: %1</translation>
         </message>
         <message>
-        <source>Take search and filters off to see the others.</source>
-        <translation>أزل البحث والتصفية لترى الآخرين.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln urgent row(s) hidden by search or filters</source>
-        <translation>
-            <numerusform>لا صف عاجلًا يخفيه البحث أو التصفية (%Ln)</numerusform>
-            <numerusform>صف عاجل واحد (%Ln) يخفيه البحث أو التصفية</numerusform>
-            <numerusform>صفان عاجلان (%Ln) يخفيهما البحث أو التصفية</numerusform>
-            <numerusform>%Ln صفوف عاجلة يخفيها البحث أو التصفية</numerusform>
-            <numerusform>%Ln صفًا عاجلًا يخفيها البحث أو التصفية</numerusform>
-            <numerusform>%Ln صف عاجل يخفيها البحث أو التصفية</numerusform>
-        </translation>
-    </message>
+            <source>Take search and filters off to see the others.</source>
+            <translation>أزل البحث والتصفية لترى الآخرين.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln urgent row(s) hidden by search or filters</source>
+            <translation>
+                <numerusform>لا صف عاجلًا يخفيه البحث أو التصفية (%Ln)</numerusform>
+                <numerusform>صف عاجل واحد (%Ln) يخفيه البحث أو التصفية</numerusform>
+                <numerusform>صفان عاجلان (%Ln) يخفيهما البحث أو التصفية</numerusform>
+                <numerusform>%Ln صفوف عاجلة يخفيها البحث أو التصفية</numerusform>
+                <numerusform>%Ln صفًا عاجلًا يخفيها البحث أو التصفية</numerusform>
+                <numerusform>%Ln صف عاجل يخفيها البحث أو التصفية</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3927,21 +3931,25 @@
             <translation>لا</translation>
         </message>
         <message>
-        <source>Placed once</source>
-        <translation>وُضع مرة واحدة</translation>
-    </message>
-    <message>
-        <source>Say why it was redone.</source>
-        <translation>اذكر سبب إعادته.</translation>
-    </message>
-    <message>
-        <source>Shorten the reason.</source>
-        <translation>اختصر السبب.</translation>
-    </message>
-    <message>
-        <source>Thread %L1 was redone: say why.</source>
-        <translation>أُعيد الخيط %L1: اذكر السبب.</translation>
-    </message>
+            <source>Placed once</source>
+            <translation>وُضع مرة واحدة</translation>
+        </message>
+        <message>
+            <source>Say why it was redone.</source>
+            <translation>اذكر سبب إعادته.</translation>
+        </message>
+        <message>
+            <source>Shorten the reason.</source>
+            <translation>اختصر السبب.</translation>
+        </message>
+        <message>
+            <source>Thread %L1 was redone: say why.</source>
+            <translation>أُعيد الخيط %L1: اذكر السبب.</translation>
+        </message>
+        <message>
+            <source>Not written down</source>
+            <translation>لم يُكتب</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6910,45 +6918,45 @@
     </context>
     <context>
         <name>IdleNotice</name>
-    <message>
-        <source>Stay open</source>
-        <translation>أبقه مفتوحًا</translation>
-    </message>
+        <message>
+            <source>Stay open</source>
+            <translation>أبقه مفتوحًا</translation>
+        </message>
     </context>
     <context>
         <name>IdlePanel</name>
-    <message>
-        <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
-        <translation>لم يستخدم أحد المكتب منذ مدة. سيُقفل بعد نصف دقيقة. ما بدأته محفوظ.</translation>
-    </message>
+        <message>
+            <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
+            <translation>لم يستخدم أحد المكتب منذ مدة. سيُقفل بعد نصف دقيقة. ما بدأته محفوظ.</translation>
+        </message>
     </context>
     <context>
         <name>PhoneWords</name>
-    <message>
-        <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-        <translation>عند الهاتف من هذا المكتب أكثر مما عند المكتب نفسه: المكتب نسخة قديمة.</translation>
-    </message>
-    <message>
-        <source>The phone sent two different histories: call, and do not rely on its entries.</source>
-        <translation>أرسل الهاتف سجلين مختلفين: اتصل ولا تعتمد على إدخالاته.</translation>
-    </message>
-    <message>
-        <source>A message of the phone is missing: the hub holds it back or lost it.</source>
-        <translation>رسالة من الهاتف مفقودة: المحور يحتجزها أو أضاعها.</translation>
-    </message>
-    <message>
-        <source>Phone not heard of since %1: what was written there may not be here.</source>
-        <translation>لم يصل شيء من الهاتف منذ %1: قد لا يكون هنا ما كُتب عليه.</translation>
-    </message>
-    <message>
-        <source>Phone not heard of since it was linked.</source>
-        <translation>لم يصل شيء من الهاتف منذ ربطه.</translation>
-    </message>
-    <message>
-        <source>It has not confirmed what was sent to it, %1.</source>
-        <comment>when it was sent</comment>
-        <translation>لم يؤكد استلام ما أُرسل إليه، %1.</translation>
-    </message>
+        <message>
+            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
+            <translation>عند الهاتف من هذا المكتب أكثر مما عند المكتب نفسه: المكتب نسخة قديمة.</translation>
+        </message>
+        <message>
+            <source>The phone sent two different histories: call, and do not rely on its entries.</source>
+            <translation>أرسل الهاتف سجلين مختلفين: اتصل ولا تعتمد على إدخالاته.</translation>
+        </message>
+        <message>
+            <source>A message of the phone is missing: the hub holds it back or lost it.</source>
+            <translation>رسالة من الهاتف مفقودة: المحور يحتجزها أو أضاعها.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since %1: what was written there may not be here.</source>
+            <translation>لم يصل شيء من الهاتف منذ %1: قد لا يكون هنا ما كُتب عليه.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since it was linked.</source>
+            <translation>لم يصل شيء من الهاتف منذ ربطه.</translation>
+        </message>
+        <message>
+            <source>It has not confirmed what was sent to it, %1.</source>
+            <comment>when it was sent</comment>
+            <translation>لم يؤكد استلام ما أُرسل إليه، %1.</translation>
+        </message>
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>مضى على ذلك أكثر من %1 يومًا: ربما فُقد الهاتف أو لم يعد مستعملًا. اتصل، وأعد ربط هاتف إذا لزم الأمر.</translation>
@@ -6956,17 +6964,17 @@
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
-    <message numerus="yes">
-        <source>%Ln minute(s)</source>
-        <translation>
-            <numerusform>%Ln دقيقة</numerusform>
-            <numerusform>دقيقة واحدة</numerusform>
-            <numerusform>دقيقتين</numerusform>
-            <numerusform>%Ln دقائق</numerusform>
-            <numerusform>%Ln دقيقة</numerusform>
-            <numerusform>%Ln دقيقة</numerusform>
-        </translation>
-    </message>
+        <message numerus="yes">
+            <source>%Ln minute(s)</source>
+            <translation>
+                <numerusform>%Ln دقيقة</numerusform>
+                <numerusform>دقيقة واحدة</numerusform>
+                <numerusform>دقيقتين</numerusform>
+                <numerusform>%Ln دقائق</numerusform>
+                <numerusform>%Ln دقيقة</numerusform>
+                <numerusform>%Ln دقيقة</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -7093,155 +7101,155 @@
     </context>
     <context>
         <name>ebbline::deskapp::QueueFilter</name>
-    <message>
-        <source>Not written down</source>
-        <translation>غير مدوّن</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, count</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Anybody</source>
-        <translation>أي شخص</translation>
-    </message>
-    <message>
-        <source>Anybody or nobody</source>
-        <translation>أي شخص أو لا أحد</translation>
-    </message>
-    <message>
-        <source>Any day</source>
-        <translation>أي يوم</translation>
-    </message>
-    <message>
-        <source>After day %1</source>
-        <translation>بعد اليوم %1</translation>
-    </message>
-    <message>
-        <source>Days %1 to %2</source>
-        <translation>الأيام من %1 إلى %2</translation>
-    </message>
-    <message>
-        <source>Threads by %1</source>
-        <translation>الخيوط بيد %1</translation>
-    </message>
-    <message>
-        <source>Taken by %1</source>
-        <translation>تولّاه %1</translation>
-    </message>
+        <message>
+            <source>Not written down</source>
+            <translation>غير مدوّن</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, count</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Anybody</source>
+            <translation>أي شخص</translation>
+        </message>
+        <message>
+            <source>Anybody or nobody</source>
+            <translation>أي شخص أو لا أحد</translation>
+        </message>
+        <message>
+            <source>Any day</source>
+            <translation>أي يوم</translation>
+        </message>
+        <message>
+            <source>After day %1</source>
+            <translation>بعد اليوم %1</translation>
+        </message>
+        <message>
+            <source>Days %1 to %2</source>
+            <translation>الأيام من %1 إلى %2</translation>
+        </message>
+        <message>
+            <source>Threads by %1</source>
+            <translation>الخيوط بيد %1</translation>
+        </message>
+        <message>
+            <source>Taken by %1</source>
+            <translation>تولّاه %1</translation>
+        </message>
     </context>
     <context>
         <name>FilterPanel</name>
-    <message>
-        <source>Filter the queue</source>
-        <translation>تصفية القائمة</translation>
-    </message>
-    <message>
-        <source>Back to the queue</source>
-        <translation>العودة إلى القائمة</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>من وضع الخيوط</translation>
-    </message>
-    <message>
-        <source>Row taken by</source>
-        <translation>من تولّى الصف</translation>
-    </message>
-    <message>
-        <source>Day of recovery</source>
-        <translation>يوم التعافي</translation>
-    </message>
-    <message>
-        <source>It holds until the desk is locked or somebody else is named.</source>
-        <translation>تبقى حتى يُقفل المكتب أو يُسمّى شخص آخر.</translation>
-    </message>
+        <message>
+            <source>Filter the queue</source>
+            <translation>تصفية القائمة</translation>
+        </message>
+        <message>
+            <source>Back to the queue</source>
+            <translation>العودة إلى القائمة</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>من وضع الخيوط</translation>
+        </message>
+        <message>
+            <source>Row taken by</source>
+            <translation>من تولّى الصف</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>يوم التعافي</translation>
+        </message>
+        <message>
+            <source>It holds until the desk is locked or somebody else is named.</source>
+            <translation>تبقى حتى يُقفل المكتب أو يُسمّى شخص آخر.</translation>
+        </message>
     </context>
     <context>
         <name>FilterBar</name>
-    <message>
-        <source>Takes this filter off</source>
-        <translation>يزيل هذه التصفية</translation>
-    </message>
-    <message>
-        <source>Show them</source>
-        <translation>إظهارها</translation>
-    </message>
-    <message>
-        <source>Takes search and filters off</source>
-        <translation>يزيل البحث والتصفية</translation>
-    </message>
+        <message>
+            <source>Takes this filter off</source>
+            <translation>يزيل هذه التصفية</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>إظهارها</translation>
+        </message>
+        <message>
+            <source>Takes search and filters off</source>
+            <translation>يزيل البحث والتصفية</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UsualBoard</name>
-    <message>
-        <source>Dressings</source>
-        <translation>الضمادات</translation>
-    </message>
-    <message>
-        <source>Please write an entry</source>
-        <translation>طلب تسجيل</translation>
-    </message>
-    <message>
-        <source>Come earlier</source>
-        <translation>الحضور أبكر</translation>
-    </message>
-    <message>
-        <source>Please call us</source>
-        <translation>طلب اتصال</translation>
-    </message>
-    <message>
-        <source>Thank you</source>
-        <translation>شكرًا</translation>
-    </message>
-    <message>
-        <source>It is not known which language the patient reads: choose it.</source>
-        <translation>لغة المريضة غير معروفة: اخترها.</translation>
-    </message>
-    <message>
-        <source>The patient was registered with %1.</source>
-        <comment>a language</comment>
-        <translation>سُجّلت المريضة بلغة %1.</translation>
-    </message>
-    <message>
-        <source>The patient reads, in %1</source>
-        <comment>a language</comment>
-        <translation>تقرأ المريضة بلغة %1</translation>
-    </message>
-    <message>
-        <source>A call is due. A message may be read too late: call first.</source>
-        <translation>يجب الاتصال. قد تُقرأ الرسالة متأخرة: اتصل أولًا.</translation>
-    </message>
+        <message>
+            <source>Dressings</source>
+            <translation>الضمادات</translation>
+        </message>
+        <message>
+            <source>Please write an entry</source>
+            <translation>طلب تسجيل</translation>
+        </message>
+        <message>
+            <source>Come earlier</source>
+            <translation>الحضور أبكر</translation>
+        </message>
+        <message>
+            <source>Please call us</source>
+            <translation>طلب اتصال</translation>
+        </message>
+        <message>
+            <source>Thank you</source>
+            <translation>شكرًا</translation>
+        </message>
+        <message>
+            <source>It is not known which language the patient reads: choose it.</source>
+            <translation>لغة المريضة غير معروفة: اخترها.</translation>
+        </message>
+        <message>
+            <source>The patient was registered with %1.</source>
+            <comment>a language</comment>
+            <translation>سُجّلت المريضة بلغة %1.</translation>
+        </message>
+        <message>
+            <source>The patient reads, in %1</source>
+            <comment>a language</comment>
+            <translation>تقرأ المريضة بلغة %1</translation>
+        </message>
+        <message>
+            <source>A call is due. A message may be read too late: call first.</source>
+            <translation>يجب الاتصال. قد تُقرأ الرسالة متأخرة: اتصل أولًا.</translation>
+        </message>
     </context>
     <context>
         <name>UsualPanel</name>
-    <message>
-        <source>Usual messages</source>
-        <translation>رسائل معتادة</translation>
-    </message>
-    <message>
-        <source>Language of the patient</source>
-        <translation>لغة المريضة</translation>
-    </message>
-    <message>
-        <source>In your language</source>
-        <translation>بلغتك</translation>
-    </message>
-    <message>
-        <source>Put it into the message</source>
-        <translation>ضعها في الرسالة</translation>
-    </message>
-    <message>
-        <source>It can be changed there before it is sent</source>
-        <translation>يمكن تغييرها هناك قبل الإرسال</translation>
-    </message>
+        <message>
+            <source>Usual messages</source>
+            <translation>رسائل معتادة</translation>
+        </message>
+        <message>
+            <source>Language of the patient</source>
+            <translation>لغة المريضة</translation>
+        </message>
+        <message>
+            <source>In your language</source>
+            <translation>بلغتك</translation>
+        </message>
+        <message>
+            <source>Put it into the message</source>
+            <translation>ضعها في الرسالة</translation>
+        </message>
+        <message>
+            <source>It can be changed there before it is sent</source>
+            <translation>يمكن تغييرها هناك قبل الإرسال</translation>
+        </message>
     </context>
     <context>
         <name>EntryLink</name>
-    <message>
-        <source>Shows the entry behind it</source>
-        <translation>يعرض التسجيل وراءه</translation>
-    </message>
+        <message>
+            <source>Shows the entry behind it</source>
+            <translation>يعرض التسجيل وراءه</translation>
+        </message>
     </context>
 </TS>

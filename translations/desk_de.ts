@@ -324,9 +324,9 @@
             <translation>Weiteres Telefon verbinden</translation>
         </message>
         <message>
-        <source>Its page says what happens, and asks once</source>
-        <translation>Die Seite sagt, was geschieht, und fragt einmal</translation>
-    </message>
+            <source>Its page says what happens, and asks once</source>
+            <translation>Die Seite sagt, was geschieht, und fragt einmal</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -919,13 +919,13 @@
             <translation>Einzeltasten (E, T, C, X, F, N, H, A, /) sind an</translation>
         </message>
         <message>
-        <source>take search and filters off</source>
-        <translation>Suche und Filter aufheben</translation>
-    </message>
-    <message>
-        <source>open the course at the entry behind the reason</source>
-        <translation>den Verlauf beim Eintrag hinter dem Grund öffnen</translation>
-    </message>
+            <source>take search and filters off</source>
+            <translation>Suche und Filter aufheben</translation>
+        </message>
+        <message>
+            <source>open the course at the entry behind the reason</source>
+            <translation>den Verlauf beim Eintrag hinter dem Grund öffnen</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -1141,13 +1141,13 @@
             <translation>G</translation>
         </message>
         <message>
-        <source>Redone</source>
-        <translation>Neu gelegt</translation>
-    </message>
-    <message>
-        <source>Why it was redone</source>
-        <translation>Warum er neu gelegt wurde</translation>
-    </message>
+            <source>Redone</source>
+            <translation>Neu gelegt</translation>
+        </message>
+        <message>
+            <source>Why it was redone</source>
+            <translation>Warum er neu gelegt wurde</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1513,13 +1513,13 @@
             <translation>Eine Notiz für die Ablösung</translation>
         </message>
         <message>
-        <source>Filter</source>
-        <translation>Filter</translation>
-    </message>
-    <message>
-        <source>By who placed the threads, who took the row, and day</source>
-        <translation>Nach wer die Fäden legte, wer die Zeile übernahm, und Tag</translation>
-    </message>
+            <source>Filter</source>
+            <translation>Filter</translation>
+        </message>
+        <message>
+            <source>By who placed the threads, who took the row, and day</source>
+            <translation>Danach, wer die Fäden gelegt und wer die Zeile übernommen hat, und nach Tag</translation>
+        </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -1639,7 +1639,7 @@
             <source>Lock when nobody touches the desk for</source>
             <translation>Sperren, wenn niemand den Platz nutzt für</translation>
         </message>
-            <message>
+        <message>
             <source>Less motion</source>
             <translation>Weniger Bewegung</translation>
         </message>
@@ -2106,21 +2106,21 @@
             <translation>gepuffert mit Bikarbonat 8,4 %, 1 Teil auf %1</translation>
         </message>
         <message>
-        <source>One more along the same track</source>
-        <translation>Ein weiterer in derselben Bahn</translation>
-    </message>
-    <message>
-        <source>Taken out and placed anew</source>
-        <translation>Entfernt und neu gelegt</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Fäden gelegt von</translation>
-    </message>
-    <message>
-        <source>not written down</source>
-        <translation>nicht vermerkt</translation>
-    </message>
+            <source>One more along the same track</source>
+            <translation>Ein weiterer in derselben Bahn</translation>
+        </message>
+        <message>
+            <source>Taken out and placed anew</source>
+            <translation>Entfernt und neu gelegt</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Fäden gelegt von</translation>
+        </message>
+        <message>
+            <source>not written down</source>
+            <translation>nicht vermerkt</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2200,9 +2200,9 @@
             <translation>Links</translation>
         </message>
         <message>
-        <source>Threads placed by</source>
-        <translation>Fäden gelegt von</translation>
-    </message>
+            <source>Threads placed by</source>
+            <translation>Fäden gelegt von</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -2863,9 +2863,9 @@
             <translation>Fotos</translation>
         </message>
         <message>
-        <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
-        <translation>Der Wiederherstellungscode wird nicht mehr gezeigt. Wenn er nicht auf Papier steht, erzeugen Sie einen neuen.</translation>
-    </message>
+            <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
+            <translation>Der Wiederherstellungscode wird nicht mehr gezeigt. Wenn er nicht auf Papier steht, erzeugen Sie einen neuen.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3144,54 +3144,54 @@
             </translation>
         </message>
         <message>
-        <source>Phones not heard of for more than a day: %1</source>
-        <comment>list of names</comment>
-        <translation>Seit mehr als einem Tag nichts gehört von den Telefonen von: %1</translation>
-    </message>
-    <message>
-        <source>, </source>
-        <translation>, </translation>
-    </message>
-    <message numerus="yes">
-        <source>and %Ln more</source>
-        <translation>
-            <numerusform>und %Ln weiteren</numerusform>
-            <numerusform>und %Ln weiteren</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1. What was written there may not be here.</source>
-        <translation>%1. Was dort geschrieben wurde, ist vielleicht nicht hier.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) not heard of for more than a day.</source>
-        <translation>
-            <numerusform>Von %Ln Telefon seit mehr als einem Tag nichts gehört.</numerusform>
-            <numerusform>Von %Ln Telefonen seit mehr als einem Tag nichts gehört.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
-        <translation>
-            <numerusform>%Ln Telefon hat seit mehr als einem Tag nicht bestätigt, was ihm gesendet wurde.</numerusform>
-            <numerusform>%Ln Telefone haben seit mehr als einem Tag nicht bestätigt, was ihnen gesendet wurde.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
-        <translation>
-            <numerusform>%Ln Telefon muss noch bestätigen, was ihm gesendet wurde.</numerusform>
-            <numerusform>%Ln Telefone müssen noch bestätigen, was ihnen gesendet wurde.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
-        <translation>Von allen Telefonen kam innerhalb eines Tages oder wenig mehr etwas, und sie haben bestätigt, was ihnen gesendet wurde.</translation>
-    </message>
-    <message>
-        <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
-        <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein Telefon hat mehr von ihm als das Pult selbst. Was dazwischen hier geschrieben wurde, muss noch einmal geschrieben werden.</translation>
-    </message>
+            <source>Phones not heard of for more than a day: %1</source>
+            <comment>list of names</comment>
+            <translation>Seit mehr als einem Tag nichts gehört von den Telefonen von: %1</translation>
+        </message>
+        <message>
+            <source>, </source>
+            <translation>, </translation>
+        </message>
+        <message numerus="yes">
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>und %Ln weiteren</numerusform>
+                <numerusform>und %Ln weiteren</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>%1. What was written there may not be here.</source>
+            <translation>%1. Was dort geschrieben wurde, ist vielleicht nicht hier.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) not heard of for more than a day.</source>
+            <translation>
+                <numerusform>Von %Ln Telefon seit mehr als einem Tag nichts gehört.</numerusform>
+                <numerusform>Von %Ln Telefonen seit mehr als einem Tag nichts gehört.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln Telefon hat seit mehr als einem Tag nicht bestätigt, was ihm gesendet wurde.</numerusform>
+                <numerusform>%Ln Telefone haben seit mehr als einem Tag nicht bestätigt, was ihnen gesendet wurde.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln Telefon muss noch bestätigen, was ihm gesendet wurde.</numerusform>
+                <numerusform>%Ln Telefone müssen noch bestätigen, was ihnen gesendet wurde.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>All phones were heard of within a day or little more, and have confirmed what was sent to them.</source>
+            <translation>Von allen Telefonen kam innerhalb eines Tages oder wenig mehr etwas, und sie haben bestätigt, was ihnen gesendet wurde.</translation>
+        </message>
+        <message>
+            <source>This desk was put back to an older copy: a phone holds more from it than the desk does. What was written here in between has to be written again.</source>
+            <translation>Dieses Pult wurde auf einen älteren Stand zurückgesetzt: Ein Telefon hat mehr von ihm als das Pult selbst. Was dazwischen hier geschrieben wurde, muss noch einmal geschrieben werden.</translation>
+        </message>
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Seit mehr als %1 Tagen hat ein Telefon nicht angenommen, was ihm gesendet wurde: %2. Rufen Sie an, bevor etwas verloren geht.</translation>
@@ -3388,9 +3388,13 @@
             <translation>Der Hub kennt diese Praxis noch nicht. Bitten Sie, wer den Hub betreibt, %1 mit dem Schlüssel dieser Praxis auszuführen. Der Schlüssel steht auf der Seite Praxis und lässt sich dort kopieren. Erstellen Sie dann einen neuen Code.</translation>
         </message>
         <message>
-        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-        <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
-    </message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>Das jetzt verbundene Telefon wird losgelassen, sobald das neue bestätigt ist: Was dort danach geschrieben wird, kommt nicht in die Praxis, und das sagt es. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis. Nichts ändert sich, bevor die sechs Ziffern bestätigt sind.</translation>
+        </message>
+        <message>
+            <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
+            <translation>Der Hub lehnt das verlorene Telefon ab, sobald das neue bestätigt ist, oder sofort, wenn Sie es nur beenden. Was es nicht gesendet hat, bleibt unbekannt. Das neue Telefon bekommt das ganze Tagebuch. Fotos bleiben in der Praxis.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3590,16 +3594,16 @@
             <translation>Übernommen: %1</translation>
         </message>
         <message>
-        <source>Take search and filters off to see the others.</source>
-        <translation>Heben Sie Suche und Filter auf, um die anderen zu sehen.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln urgent row(s) hidden by search or filters</source>
-        <translation>
-            <numerusform>%Ln dringende Zeile ist durch Suche oder Filter verborgen</numerusform>
-            <numerusform>%Ln dringende Zeilen sind durch Suche oder Filter verborgen</numerusform>
-        </translation>
-    </message>
+            <source>Take search and filters off to see the others.</source>
+            <translation>Heben Sie Suche und Filter auf, um die anderen zu sehen.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln urgent row(s) hidden by search or filters</source>
+            <translation>
+                <numerusform>%Ln dringende Zeile ist durch Suche oder Filter verborgen</numerusform>
+                <numerusform>%Ln dringende Zeilen sind durch Suche oder Filter verborgen</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3727,21 +3731,25 @@
             <translation>Nein</translation>
         </message>
         <message>
-        <source>Placed once</source>
-        <translation>Einmal gelegt</translation>
-    </message>
-    <message>
-        <source>Say why it was redone.</source>
-        <translation>Sagen Sie, warum er neu gelegt wurde.</translation>
-    </message>
-    <message>
-        <source>Shorten the reason.</source>
-        <translation>Kürzen Sie den Grund.</translation>
-    </message>
-    <message>
-        <source>Thread %L1 was redone: say why.</source>
-        <translation>Faden %L1 wurde neu gelegt: Sagen Sie, warum.</translation>
-    </message>
+            <source>Placed once</source>
+            <translation>Einmal gelegt</translation>
+        </message>
+        <message>
+            <source>Say why it was redone.</source>
+            <translation>Sagen Sie, warum er neu gelegt wurde.</translation>
+        </message>
+        <message>
+            <source>Shorten the reason.</source>
+            <translation>Kürzen Sie den Grund.</translation>
+        </message>
+        <message>
+            <source>Thread %L1 was redone: say why.</source>
+            <translation>Faden %L1 wurde neu gelegt: Sagen Sie, warum.</translation>
+        </message>
+        <message>
+            <source>Not written down</source>
+            <translation>Nicht aufgeschrieben</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6566,45 +6574,45 @@
     </context>
     <context>
         <name>IdleNotice</name>
-    <message>
-        <source>Stay open</source>
-        <translation>Offen lassen</translation>
-    </message>
+        <message>
+            <source>Stay open</source>
+            <translation>Offen lassen</translation>
+        </message>
     </context>
     <context>
         <name>IdlePanel</name>
-    <message>
-        <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
-        <translation>Seit einer Weile hat niemand das Pult benutzt. In einer halben Minute sperrt es sich. Was begonnen wurde, bleibt erhalten.</translation>
-    </message>
+        <message>
+            <source>Nobody has used the desk for a while. It locks in half a minute. What was begun is kept.</source>
+            <translation>Seit einer Weile hat niemand das Pult benutzt. In einer halben Minute sperrt es sich. Was begonnen wurde, bleibt erhalten.</translation>
+        </message>
     </context>
     <context>
         <name>PhoneWords</name>
-    <message>
-        <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
-        <translation>Das Telefon hat mehr von diesem Pult, als das Pult selbst: Das Pult ist ein älterer Stand.</translation>
-    </message>
-    <message>
-        <source>The phone sent two different histories: call, and do not rely on its entries.</source>
-        <translation>Das Telefon hat zwei verschiedene Verläufe gesendet: Rufen Sie an, und verlassen Sie sich nicht auf seine Einträge.</translation>
-    </message>
-    <message>
-        <source>A message of the phone is missing: the hub holds it back or lost it.</source>
-        <translation>Eine Nachricht des Telefons fehlt: Der Hub hält sie zurück oder hat sie verloren.</translation>
-    </message>
-    <message>
-        <source>Phone not heard of since %1: what was written there may not be here.</source>
-        <translation>Vom Telefon nichts gehört seit %1: Was dort geschrieben wurde, ist vielleicht nicht hier.</translation>
-    </message>
-    <message>
-        <source>Phone not heard of since it was linked.</source>
-        <translation>Vom Telefon nichts gehört, seit es verbunden wurde.</translation>
-    </message>
-    <message>
-        <source>It has not confirmed what was sent to it, %1.</source>
-        <comment>when it was sent</comment>
-        <translation>Es hat nicht bestätigt, was ihm gesendet wurde, %1.</translation>
-    </message>
+        <message>
+            <source>The phone holds more from this desk than the desk does: the desk is an older copy.</source>
+            <translation>Das Telefon hat mehr von diesem Pult, als das Pult selbst: Das Pult ist ein älterer Stand.</translation>
+        </message>
+        <message>
+            <source>The phone sent two different histories: call, and do not rely on its entries.</source>
+            <translation>Das Telefon hat zwei verschiedene Verläufe gesendet: Rufen Sie an, und verlassen Sie sich nicht auf seine Einträge.</translation>
+        </message>
+        <message>
+            <source>A message of the phone is missing: the hub holds it back or lost it.</source>
+            <translation>Eine Nachricht des Telefons fehlt: Der Hub hält sie zurück oder hat sie verloren.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since %1: what was written there may not be here.</source>
+            <translation>Vom Telefon nichts gehört seit %1: Was dort geschrieben wurde, ist vielleicht nicht hier.</translation>
+        </message>
+        <message>
+            <source>Phone not heard of since it was linked.</source>
+            <translation>Vom Telefon nichts gehört, seit es verbunden wurde.</translation>
+        </message>
+        <message>
+            <source>It has not confirmed what was sent to it, %1.</source>
+            <comment>when it was sent</comment>
+            <translation>Es hat nicht bestätigt, was ihm gesendet wurde, %1.</translation>
+        </message>
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Das sind mehr als %1 Tage: Das Telefon ist vielleicht verloren oder nicht mehr in Gebrauch. Rufen Sie an, und koppeln Sie wenn nötig ein Telefon neu.</translation>
@@ -6612,13 +6620,13 @@
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
-    <message numerus="yes">
-        <source>%Ln minute(s)</source>
-        <translation>
-            <numerusform>%Ln Minute</numerusform>
-            <numerusform>%Ln Minuten</numerusform>
-        </translation>
-    </message>
+        <message numerus="yes">
+            <source>%Ln minute(s)</source>
+            <translation>
+                <numerusform>%Ln Minute</numerusform>
+                <numerusform>%Ln Minuten</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>StepPanel</name>
@@ -6737,155 +6745,155 @@
     </context>
     <context>
         <name>ebbline::deskapp::QueueFilter</name>
-    <message>
-        <source>Not written down</source>
-        <translation>Nicht vermerkt</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, count</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Anybody</source>
-        <translation>Alle</translation>
-    </message>
-    <message>
-        <source>Anybody or nobody</source>
-        <translation>Jemand oder niemand</translation>
-    </message>
-    <message>
-        <source>Any day</source>
-        <translation>Jeder Tag</translation>
-    </message>
-    <message>
-        <source>After day %1</source>
-        <translation>Nach Tag %1</translation>
-    </message>
-    <message>
-        <source>Days %1 to %2</source>
-        <translation>Tag %1 bis %2</translation>
-    </message>
-    <message>
-        <source>Threads by %1</source>
-        <translation>Fäden von %1</translation>
-    </message>
-    <message>
-        <source>Taken by %1</source>
-        <translation>Übernommen von %1</translation>
-    </message>
+        <message>
+            <source>Not written down</source>
+            <translation>Nicht vermerkt</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, count</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Anybody</source>
+            <translation>Alle</translation>
+        </message>
+        <message>
+            <source>Anybody or nobody</source>
+            <translation>Alle, auch ohne Übernahme</translation>
+        </message>
+        <message>
+            <source>Any day</source>
+            <translation>Jeder Tag</translation>
+        </message>
+        <message>
+            <source>After day %1</source>
+            <translation>Nach Tag %1</translation>
+        </message>
+        <message>
+            <source>Days %1 to %2</source>
+            <translation>Tag %1 bis %2</translation>
+        </message>
+        <message>
+            <source>Threads by %1</source>
+            <translation>Fäden von %1</translation>
+        </message>
+        <message>
+            <source>Taken by %1</source>
+            <translation>Übernommen von %1</translation>
+        </message>
     </context>
     <context>
         <name>FilterPanel</name>
-    <message>
-        <source>Filter the queue</source>
-        <translation>Die Warteliste filtern</translation>
-    </message>
-    <message>
-        <source>Back to the queue</source>
-        <translation>Zurück zur Warteliste</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Fäden gelegt von</translation>
-    </message>
-    <message>
-        <source>Row taken by</source>
-        <translation>Zeile übernommen von</translation>
-    </message>
-    <message>
-        <source>Day of recovery</source>
-        <translation>Tag der Erholung</translation>
-    </message>
-    <message>
-        <source>It holds until the desk is locked or somebody else is named.</source>
-        <translation>Gilt, bis der Platz gesperrt oder jemand anderes genannt wird.</translation>
-    </message>
+        <message>
+            <source>Filter the queue</source>
+            <translation>Die Warteliste filtern</translation>
+        </message>
+        <message>
+            <source>Back to the queue</source>
+            <translation>Zurück zur Warteliste</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Fäden gelegt von</translation>
+        </message>
+        <message>
+            <source>Row taken by</source>
+            <translation>Zeile übernommen von</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>Tag der Erholung</translation>
+        </message>
+        <message>
+            <source>It holds until the desk is locked or somebody else is named.</source>
+            <translation>Gilt, bis der Platz gesperrt oder jemand anderes genannt wird.</translation>
+        </message>
     </context>
     <context>
         <name>FilterBar</name>
-    <message>
-        <source>Takes this filter off</source>
-        <translation>Hebt diesen Filter auf</translation>
-    </message>
-    <message>
-        <source>Show them</source>
-        <translation>Anzeigen</translation>
-    </message>
-    <message>
-        <source>Takes search and filters off</source>
-        <translation>Hebt Suche und Filter auf</translation>
-    </message>
+        <message>
+            <source>Takes this filter off</source>
+            <translation>Hebt diesen Filter auf</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Anzeigen</translation>
+        </message>
+        <message>
+            <source>Takes search and filters off</source>
+            <translation>Hebt Suche und Filter auf</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UsualBoard</name>
-    <message>
-        <source>Dressings</source>
-        <translation>Pflaster</translation>
-    </message>
-    <message>
-        <source>Please write an entry</source>
-        <translation>Bitte um einen Eintrag</translation>
-    </message>
-    <message>
-        <source>Come earlier</source>
-        <translation>Früher kommen</translation>
-    </message>
-    <message>
-        <source>Please call us</source>
-        <translation>Bitte um Anruf</translation>
-    </message>
-    <message>
-        <source>Thank you</source>
-        <translation>Dank</translation>
-    </message>
-    <message>
-        <source>It is not known which language the patient reads: choose it.</source>
-        <translation>Welche Sprache die Patientin liest, ist nicht bekannt: Wählen Sie sie.</translation>
-    </message>
-    <message>
-        <source>The patient was registered with %1.</source>
-        <comment>a language</comment>
-        <translation>Die Patientin wurde mit %1 aufgenommen.</translation>
-    </message>
-    <message>
-        <source>The patient reads, in %1</source>
-        <comment>a language</comment>
-        <translation>Die Patientin liest, auf %1</translation>
-    </message>
-    <message>
-        <source>A call is due. A message may be read too late: call first.</source>
-        <translation>Ein Anruf steht an. Eine Nachricht wird vielleicht zu spät gelesen: Rufen Sie zuerst an.</translation>
-    </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Pflaster</translation>
+        </message>
+        <message>
+            <source>Please write an entry</source>
+            <translation>Bitte um einen Eintrag</translation>
+        </message>
+        <message>
+            <source>Come earlier</source>
+            <translation>Früher kommen</translation>
+        </message>
+        <message>
+            <source>Please call us</source>
+            <translation>Bitte um Anruf</translation>
+        </message>
+        <message>
+            <source>Thank you</source>
+            <translation>Danke</translation>
+        </message>
+        <message>
+            <source>It is not known which language the patient reads: choose it.</source>
+            <translation>Welche Sprache die Patientin liest, ist nicht bekannt: Wählen Sie sie.</translation>
+        </message>
+        <message>
+            <source>The patient was registered with %1.</source>
+            <comment>a language</comment>
+            <translation>Die Patientin wurde mit %1 aufgenommen.</translation>
+        </message>
+        <message>
+            <source>The patient reads, in %1</source>
+            <comment>a language</comment>
+            <translation>Die Patientin liest, auf %1</translation>
+        </message>
+        <message>
+            <source>A call is due. A message may be read too late: call first.</source>
+            <translation>Ein Anruf steht an. Eine Nachricht wird vielleicht zu spät gelesen: Rufen Sie zuerst an.</translation>
+        </message>
     </context>
     <context>
         <name>UsualPanel</name>
-    <message>
-        <source>Usual messages</source>
-        <translation>Übliche Nachrichten</translation>
-    </message>
-    <message>
-        <source>Language of the patient</source>
-        <translation>Sprache der Patientin</translation>
-    </message>
-    <message>
-        <source>In your language</source>
-        <translation>In Ihrer Sprache</translation>
-    </message>
-    <message>
-        <source>Put it into the message</source>
-        <translation>In die Nachricht setzen</translation>
-    </message>
-    <message>
-        <source>It can be changed there before it is sent</source>
-        <translation>Dort lässt sie sich vor dem Senden ändern</translation>
-    </message>
+        <message>
+            <source>Usual messages</source>
+            <translation>Übliche Nachrichten</translation>
+        </message>
+        <message>
+            <source>Language of the patient</source>
+            <translation>Sprache der Patientin</translation>
+        </message>
+        <message>
+            <source>In your language</source>
+            <translation>In Ihrer Sprache</translation>
+        </message>
+        <message>
+            <source>Put it into the message</source>
+            <translation>In die Nachricht setzen</translation>
+        </message>
+        <message>
+            <source>It can be changed there before it is sent</source>
+            <translation>Dort lässt sie sich vor dem Senden ändern</translation>
+        </message>
     </context>
     <context>
         <name>EntryLink</name>
-    <message>
-        <source>Shows the entry behind it</source>
-        <translation>Zeigt den Eintrag dahinter</translation>
-    </message>
+        <message>
+            <source>Shows the entry behind it</source>
+            <translation>Zeigt den Eintrag dahinter</translation>
+        </message>
     </context>
 </TS>

@@ -263,33 +263,33 @@
             </translation>
         </message>
         <message numerus="yes">
-        <source>and %Ln more</source>
-        <translation>
-            <numerusform>and %Ln more</numerusform>
-            <numerusform>and %Ln more</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) not heard of for more than a day.</source>
-        <translation>
-            <numerusform>%Ln phone not heard of for more than a day.</numerusform>
-            <numerusform>%Ln phones not heard of for more than a day.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
-        <translation>
-            <numerusform>%Ln phone has not confirmed for more than a day what was sent to it.</numerusform>
-            <numerusform>%Ln phones have not confirmed for more than a day what was sent to them.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
-        <translation>
-            <numerusform>%Ln phone has yet to confirm what was sent to it.</numerusform>
-            <numerusform>%Ln phones have yet to confirm what was sent to them.</numerusform>
-        </translation>
-    </message>
+            <source>and %Ln more</source>
+            <translation>
+                <numerusform>and %Ln more</numerusform>
+                <numerusform>and %Ln more</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) not heard of for more than a day.</source>
+            <translation>
+                <numerusform>%Ln phone not heard of for more than a day.</numerusform>
+                <numerusform>%Ln phones not heard of for more than a day.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have not confirmed for more than a day what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln phone has not confirmed for more than a day what was sent to it.</numerusform>
+                <numerusform>%Ln phones have not confirmed for more than a day what was sent to them.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln phone(s) have yet to confirm what was sent to them.</source>
+            <translation>
+                <numerusform>%Ln phone has yet to confirm what was sent to it.</numerusform>
+                <numerusform>%Ln phones have yet to confirm what was sent to them.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::QueueBoard</name>
@@ -358,13 +358,13 @@
             </translation>
         </message>
         <message numerus="yes">
-        <source>%Ln urgent row(s) hidden by search or filters</source>
-        <translation>
-            <numerusform>%Ln urgent row is hidden by search or filters</numerusform>
-            <numerusform>%Ln urgent rows are hidden by search or filters</numerusform>
-        </translation>
-    </message>
-</context>
+            <source>%Ln urgent row(s) hidden by search or filters</source>
+            <translation>
+                <numerusform>%Ln urgent row is hidden by search or filters</numerusform>
+                <numerusform>%Ln urgent rows are hidden by search or filters</numerusform>
+            </translation>
+        </message>
+    </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message numerus="yes">
@@ -672,13 +672,13 @@
     </context>
     <context>
         <name>ebbline::deskapp::SettingsBoard</name>
-    <message numerus="yes">
-        <source>%Ln minute(s)</source>
-        <translation>
-            <numerusform>%Ln minute</numerusform>
-            <numerusform>%Ln minutes</numerusform>
-        </translation>
-    </message>
+        <message numerus="yes">
+            <source>%Ln minute(s)</source>
+            <translation>
+                <numerusform>%Ln minute</numerusform>
+                <numerusform>%Ln minutes</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>

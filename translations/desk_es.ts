@@ -324,9 +324,9 @@
             <translation>Vincular otro teléfono</translation>
         </message>
         <message>
-        <source>Its page says what happens, and asks once</source>
-        <translation>Su página dice qué ocurre y pregunta una vez</translation>
-    </message>
+            <source>Its page says what happens, and asks once</source>
+            <translation>Su página dice qué ocurre y pregunta una vez</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -919,13 +919,13 @@
             <translation>Teclas sueltas (E, T, C, X, F, N, H, A, /) activadas</translation>
         </message>
         <message>
-        <source>take search and filters off</source>
-        <translation>quitar la búsqueda y los filtros</translation>
-    </message>
-    <message>
-        <source>open the course at the entry behind the reason</source>
-        <translation>abrir el curso en la entrada que dio el motivo</translation>
-    </message>
+            <source>take search and filters off</source>
+            <translation>quitar la búsqueda y los filtros</translation>
+        </message>
+        <message>
+            <source>open the course at the entry behind the reason</source>
+            <translation>abrir el curso en la anotación que dio el motivo</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -1141,13 +1141,13 @@
             <translation>G</translation>
         </message>
         <message>
-        <source>Redone</source>
-        <translation>Rehecho</translation>
-    </message>
-    <message>
-        <source>Why it was redone</source>
-        <translation>Por qué se rehízo</translation>
-    </message>
+            <source>Redone</source>
+            <translation>Rehecho</translation>
+        </message>
+        <message>
+            <source>Why it was redone</source>
+            <translation>Por qué se rehízo</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1513,13 +1513,13 @@
             <translation>Nota para el relevo</translation>
         </message>
         <message>
-        <source>Filter</source>
-        <translation>Filtrar</translation>
-    </message>
-    <message>
-        <source>By who placed the threads, who took the row, and day</source>
-        <translation>Por quién colocó los hilos, quién se encarga y día</translation>
-    </message>
+            <source>Filter</source>
+            <translation>Filtrar</translation>
+        </message>
+        <message>
+            <source>By who placed the threads, who took the row, and day</source>
+            <translation>Por quién colocó los hilos, quién se encarga y día</translation>
+        </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2106,21 +2106,21 @@
             <translation>tamponada con bicarbonato al 8,4 %, 1 parte por %1</translation>
         </message>
         <message>
-        <source>One more along the same track</source>
-        <translation>Uno más en el mismo trayecto</translation>
-    </message>
-    <message>
-        <source>Taken out and placed anew</source>
-        <translation>Retirado y colocado de nuevo</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Hilos colocados por</translation>
-    </message>
-    <message>
-        <source>not written down</source>
-        <translation>no anotado</translation>
-    </message>
+            <source>One more along the same track</source>
+            <translation>Uno más en el mismo trayecto</translation>
+        </message>
+        <message>
+            <source>Taken out and placed anew</source>
+            <translation>Retirado y colocado de nuevo</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Hilos colocados por</translation>
+        </message>
+        <message>
+            <source>not written down</source>
+            <translation>no anotado</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2200,9 +2200,9 @@
             <translation>Izquierda</translation>
         </message>
         <message>
-        <source>Threads placed by</source>
-        <translation>Hilos colocados por</translation>
-    </message>
+            <source>Threads placed by</source>
+            <translation>Hilos colocados por</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3388,9 +3388,13 @@
             <translation>El servidor aún no conoce esta clínica. Pida a quien administra el servidor que ejecute %1 con la clave de esta clínica. La clave está en la página Clínica, donde se puede copiar. Después cree un código nuevo.</translation>
         </message>
         <message>
-        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-        <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
-    </message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>El teléfono vinculado ahora se deja en cuanto se confirma el nuevo: lo que se escriba allí después no llega a la clínica, y él lo dice. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica. Nada cambia antes de confirmar las seis cifras.</translation>
+        </message>
+        <message>
+            <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
+            <translation>El servidor rechaza el teléfono perdido en cuanto se confirme el nuevo, o enseguida si solo lo da por terminado. Lo que no envió queda sin saberse. El teléfono nuevo recibe todo el diario. Las fotografías se quedan en la clínica.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3590,16 +3594,16 @@
             <translation>Asumido: %1</translation>
         </message>
         <message>
-        <source>Take search and filters off to see the others.</source>
-        <translation>Quite la búsqueda y los filtros para ver los demás.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln urgent row(s) hidden by search or filters</source>
-        <translation>
-            <numerusform>%Ln fila urgente está oculta por la búsqueda o los filtros</numerusform>
-            <numerusform>%Ln filas urgentes están ocultas por la búsqueda o los filtros</numerusform>
-        </translation>
-    </message>
+            <source>Take search and filters off to see the others.</source>
+            <translation>Quite la búsqueda y los filtros para ver los demás.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln urgent row(s) hidden by search or filters</source>
+            <translation>
+                <numerusform>%Ln fila urgente está oculta por la búsqueda o los filtros</numerusform>
+                <numerusform>%Ln filas urgentes están ocultas por la búsqueda o los filtros</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3727,21 +3731,25 @@
             <translation>No</translation>
         </message>
         <message>
-        <source>Placed once</source>
-        <translation>Colocado una vez</translation>
-    </message>
-    <message>
-        <source>Say why it was redone.</source>
-        <translation>Diga por qué se rehízo.</translation>
-    </message>
-    <message>
-        <source>Shorten the reason.</source>
-        <translation>Acorte el motivo.</translation>
-    </message>
-    <message>
-        <source>Thread %L1 was redone: say why.</source>
-        <translation>El hilo %L1 se rehízo: diga por qué.</translation>
-    </message>
+            <source>Placed once</source>
+            <translation>Colocado una vez</translation>
+        </message>
+        <message>
+            <source>Say why it was redone.</source>
+            <translation>Diga por qué se rehízo.</translation>
+        </message>
+        <message>
+            <source>Shorten the reason.</source>
+            <translation>Acorte el motivo.</translation>
+        </message>
+        <message>
+            <source>Thread %L1 was redone: say why.</source>
+            <translation>El hilo %L1 se rehízo: diga por qué.</translation>
+        </message>
+        <message>
+            <source>Not written down</source>
+            <translation>Sin anotar</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6737,155 +6745,155 @@
     </context>
     <context>
         <name>ebbline::deskapp::QueueFilter</name>
-    <message>
-        <source>Not written down</source>
-        <translation>No anotado</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, count</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Anybody</source>
-        <translation>Cualquiera</translation>
-    </message>
-    <message>
-        <source>Anybody or nobody</source>
-        <translation>Alguien o nadie</translation>
-    </message>
-    <message>
-        <source>Any day</source>
-        <translation>Cualquier día</translation>
-    </message>
-    <message>
-        <source>After day %1</source>
-        <translation>Después del día %1</translation>
-    </message>
-    <message>
-        <source>Days %1 to %2</source>
-        <translation>Días %1 a %2</translation>
-    </message>
-    <message>
-        <source>Threads by %1</source>
-        <translation>Hilos de %1</translation>
-    </message>
-    <message>
-        <source>Taken by %1</source>
-        <translation>A cargo de %1</translation>
-    </message>
+        <message>
+            <source>Not written down</source>
+            <translation>No anotado</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, count</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Anybody</source>
+            <translation>Cualquiera</translation>
+        </message>
+        <message>
+            <source>Anybody or nobody</source>
+            <translation>Alguien o nadie</translation>
+        </message>
+        <message>
+            <source>Any day</source>
+            <translation>Cualquier día</translation>
+        </message>
+        <message>
+            <source>After day %1</source>
+            <translation>Después del día %1</translation>
+        </message>
+        <message>
+            <source>Days %1 to %2</source>
+            <translation>Días %1 a %2</translation>
+        </message>
+        <message>
+            <source>Threads by %1</source>
+            <translation>Hilos de %1</translation>
+        </message>
+        <message>
+            <source>Taken by %1</source>
+            <translation>A cargo de %1</translation>
+        </message>
     </context>
     <context>
         <name>FilterPanel</name>
-    <message>
-        <source>Filter the queue</source>
-        <translation>Filtrar la cola</translation>
-    </message>
-    <message>
-        <source>Back to the queue</source>
-        <translation>Volver a la cola</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Hilos colocados por</translation>
-    </message>
-    <message>
-        <source>Row taken by</source>
-        <translation>Fila a cargo de</translation>
-    </message>
-    <message>
-        <source>Day of recovery</source>
-        <translation>Día de recuperación</translation>
-    </message>
-    <message>
-        <source>It holds until the desk is locked or somebody else is named.</source>
-        <translation>Vale hasta que se bloquee el puesto o se nombre a otra persona.</translation>
-    </message>
+        <message>
+            <source>Filter the queue</source>
+            <translation>Filtrar la cola</translation>
+        </message>
+        <message>
+            <source>Back to the queue</source>
+            <translation>Volver a la cola</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Hilos colocados por</translation>
+        </message>
+        <message>
+            <source>Row taken by</source>
+            <translation>Fila a cargo de</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>Día de recuperación</translation>
+        </message>
+        <message>
+            <source>It holds until the desk is locked or somebody else is named.</source>
+            <translation>Vale hasta que se bloquee el puesto o se nombre a otra persona.</translation>
+        </message>
     </context>
     <context>
         <name>FilterBar</name>
-    <message>
-        <source>Takes this filter off</source>
-        <translation>Quita este filtro</translation>
-    </message>
-    <message>
-        <source>Show them</source>
-        <translation>Mostrarlas</translation>
-    </message>
-    <message>
-        <source>Takes search and filters off</source>
-        <translation>Quita la búsqueda y los filtros</translation>
-    </message>
+        <message>
+            <source>Takes this filter off</source>
+            <translation>Quita este filtro</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Mostrarlas</translation>
+        </message>
+        <message>
+            <source>Takes search and filters off</source>
+            <translation>Quita la búsqueda y los filtros</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UsualBoard</name>
-    <message>
-        <source>Dressings</source>
-        <translation>Apósitos</translation>
-    </message>
-    <message>
-        <source>Please write an entry</source>
-        <translation>Pedir una entrada</translation>
-    </message>
-    <message>
-        <source>Come earlier</source>
-        <translation>Venir antes</translation>
-    </message>
-    <message>
-        <source>Please call us</source>
-        <translation>Pedir una llamada</translation>
-    </message>
-    <message>
-        <source>Thank you</source>
-        <translation>Gracias</translation>
-    </message>
-    <message>
-        <source>It is not known which language the patient reads: choose it.</source>
-        <translation>No se sabe qué idioma lee la paciente: elíjalo.</translation>
-    </message>
-    <message>
-        <source>The patient was registered with %1.</source>
-        <comment>a language</comment>
-        <translation>La paciente se registró con %1.</translation>
-    </message>
-    <message>
-        <source>The patient reads, in %1</source>
-        <comment>a language</comment>
-        <translation>La paciente lee, en %1</translation>
-    </message>
-    <message>
-        <source>A call is due. A message may be read too late: call first.</source>
-        <translation>Hay que llamar. Un mensaje puede leerse demasiado tarde: llame primero.</translation>
-    </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Apósitos</translation>
+        </message>
+        <message>
+            <source>Please write an entry</source>
+            <translation>Pedir una anotación</translation>
+        </message>
+        <message>
+            <source>Come earlier</source>
+            <translation>Venir antes</translation>
+        </message>
+        <message>
+            <source>Please call us</source>
+            <translation>Pedir una llamada</translation>
+        </message>
+        <message>
+            <source>Thank you</source>
+            <translation>Gracias</translation>
+        </message>
+        <message>
+            <source>It is not known which language the patient reads: choose it.</source>
+            <translation>No se sabe qué idioma lee la paciente: elíjalo.</translation>
+        </message>
+        <message>
+            <source>The patient was registered with %1.</source>
+            <comment>a language</comment>
+            <translation>La paciente se registró con %1.</translation>
+        </message>
+        <message>
+            <source>The patient reads, in %1</source>
+            <comment>a language</comment>
+            <translation>La paciente lee, en %1</translation>
+        </message>
+        <message>
+            <source>A call is due. A message may be read too late: call first.</source>
+            <translation>Hay que llamar. Un mensaje puede leerse demasiado tarde: llame primero.</translation>
+        </message>
     </context>
     <context>
         <name>UsualPanel</name>
-    <message>
-        <source>Usual messages</source>
-        <translation>Mensajes habituales</translation>
-    </message>
-    <message>
-        <source>Language of the patient</source>
-        <translation>Idioma de la paciente</translation>
-    </message>
-    <message>
-        <source>In your language</source>
-        <translation>En su idioma</translation>
-    </message>
-    <message>
-        <source>Put it into the message</source>
-        <translation>Ponerlo en el mensaje</translation>
-    </message>
-    <message>
-        <source>It can be changed there before it is sent</source>
-        <translation>Allí se puede cambiar antes de enviarlo</translation>
-    </message>
+        <message>
+            <source>Usual messages</source>
+            <translation>Mensajes habituales</translation>
+        </message>
+        <message>
+            <source>Language of the patient</source>
+            <translation>Idioma de la paciente</translation>
+        </message>
+        <message>
+            <source>In your language</source>
+            <translation>En su idioma</translation>
+        </message>
+        <message>
+            <source>Put it into the message</source>
+            <translation>Ponerlo en el mensaje</translation>
+        </message>
+        <message>
+            <source>It can be changed there before it is sent</source>
+            <translation>Allí se puede cambiar antes de enviarlo</translation>
+        </message>
     </context>
     <context>
         <name>EntryLink</name>
-    <message>
-        <source>Shows the entry behind it</source>
-        <translation>Muestra la entrada que hay detrás</translation>
-    </message>
+        <message>
+            <source>Shows the entry behind it</source>
+            <translation>Muestra la anotación que hay detrás</translation>
+        </message>
     </context>
 </TS>

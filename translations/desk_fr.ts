@@ -324,9 +324,9 @@
             <translation>Lier un autre téléphone</translation>
         </message>
         <message>
-        <source>Its page says what happens, and asks once</source>
-        <translation>Sa page dit ce qui se passe et demande une fois</translation>
-    </message>
+            <source>Its page says what happens, and asks once</source>
+            <translation>Sa page dit ce qui se passe et pose la question une seule fois</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -919,13 +919,13 @@
             <translation>Les touches simples (E, T, C, X, F, N, H, A, /) sont actives</translation>
         </message>
         <message>
-        <source>take search and filters off</source>
-        <translation>retirer la recherche et les filtres</translation>
-    </message>
-    <message>
-        <source>open the course at the entry behind the reason</source>
-        <translation>ouvrir le suivi à l’entrée à l’origine du motif</translation>
-    </message>
+            <source>take search and filters off</source>
+            <translation>retirer la recherche et les filtres</translation>
+        </message>
+        <message>
+            <source>open the course at the entry behind the reason</source>
+            <translation>ouvrir le suivi à la note à l’origine du motif</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -1141,13 +1141,13 @@
             <translation>G</translation>
         </message>
         <message>
-        <source>Redone</source>
-        <translation>Refait</translation>
-    </message>
-    <message>
-        <source>Why it was redone</source>
-        <translation>Pourquoi il a été refait</translation>
-    </message>
+            <source>Redone</source>
+            <translation>Refait</translation>
+        </message>
+        <message>
+            <source>Why it was redone</source>
+            <translation>Pourquoi il a été refait</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1513,13 +1513,13 @@
             <translation>Un mot pour la relève</translation>
         </message>
         <message>
-        <source>Filter</source>
-        <translation>Filtrer</translation>
-    </message>
-    <message>
-        <source>By who placed the threads, who took the row, and day</source>
-        <translation>Selon qui a posé les fils, qui a pris la ligne, et le jour</translation>
-    </message>
+            <source>Filter</source>
+            <translation>Filtrer</translation>
+        </message>
+        <message>
+            <source>By who placed the threads, who took the row, and day</source>
+            <translation>Selon qui a posé les fils, qui a pris la ligne, et le jour</translation>
+        </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2106,21 +2106,21 @@
             <translation>tamponnée au bicarbonate à 8,4 %, 1 part pour %1</translation>
         </message>
         <message>
-        <source>One more along the same track</source>
-        <translation>Un de plus sur le même trajet</translation>
-    </message>
-    <message>
-        <source>Taken out and placed anew</source>
-        <translation>Retiré et reposé</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Fils posés par</translation>
-    </message>
-    <message>
-        <source>not written down</source>
-        <translation>non noté</translation>
-    </message>
+            <source>One more along the same track</source>
+            <translation>Un de plus sur le même trajet</translation>
+        </message>
+        <message>
+            <source>Taken out and placed anew</source>
+            <translation>Retiré et reposé</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Fils posés par</translation>
+        </message>
+        <message>
+            <source>not written down</source>
+            <translation>non noté</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2200,9 +2200,9 @@
             <translation>Gauche</translation>
         </message>
         <message>
-        <source>Threads placed by</source>
-        <translation>Fils posés par</translation>
-    </message>
+            <source>Threads placed by</source>
+            <translation>Fils posés par</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3388,9 +3388,13 @@
             <translation>Le hub ne connaît pas encore cette clinique. Demandez à son exploitant de lancer %1 avec la clé de cette clinique. La clé se trouve sur la page Clinique, où elle peut être copiée. Créez ensuite un nouveau code.</translation>
         </message>
         <message>
-        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-        <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
-    </message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
+        </message>
+        <message>
+            <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
+            <translation>Le hub refuse le téléphone perdu dès que le nouveau est confirmé, ou tout de suite si vous y mettez seulement fin. Ce qu’il n’a pas envoyé reste inconnu. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3590,16 +3594,16 @@
             <translation>Pris en charge : %1</translation>
         </message>
         <message>
-        <source>Take search and filters off to see the others.</source>
-        <translation>Retirez la recherche et les filtres pour voir les autres.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln urgent row(s) hidden by search or filters</source>
-        <translation>
-            <numerusform>%Ln ligne urgente est masquée par la recherche ou les filtres</numerusform>
-            <numerusform>%Ln lignes urgentes sont masquées par la recherche ou les filtres</numerusform>
-        </translation>
-    </message>
+            <source>Take search and filters off to see the others.</source>
+            <translation>Retirez la recherche et les filtres pour voir les autres.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln urgent row(s) hidden by search or filters</source>
+            <translation>
+                <numerusform>%Ln ligne urgente est masquée par la recherche ou les filtres</numerusform>
+                <numerusform>%Ln lignes urgentes sont masquées par la recherche ou les filtres</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3727,21 +3731,25 @@
             <translation>Non</translation>
         </message>
         <message>
-        <source>Placed once</source>
-        <translation>Posé une fois</translation>
-    </message>
-    <message>
-        <source>Say why it was redone.</source>
-        <translation>Dites pourquoi il a été refait.</translation>
-    </message>
-    <message>
-        <source>Shorten the reason.</source>
-        <translation>Raccourcissez la raison.</translation>
-    </message>
-    <message>
-        <source>Thread %L1 was redone: say why.</source>
-        <translation>Le fil %L1 a été refait : dites pourquoi.</translation>
-    </message>
+            <source>Placed once</source>
+            <translation>Posé une fois</translation>
+        </message>
+        <message>
+            <source>Say why it was redone.</source>
+            <translation>Dites pourquoi il a été refait.</translation>
+        </message>
+        <message>
+            <source>Shorten the reason.</source>
+            <translation>Raccourcissez la raison.</translation>
+        </message>
+        <message>
+            <source>Thread %L1 was redone: say why.</source>
+            <translation>Le fil %L1 a été refait : dites pourquoi.</translation>
+        </message>
+        <message>
+            <source>Not written down</source>
+            <translation>Non noté</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6737,155 +6745,155 @@
     </context>
     <context>
         <name>ebbline::deskapp::QueueFilter</name>
-    <message>
-        <source>Not written down</source>
-        <translation>Non noté</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, count</comment>
-        <translation>%1 : %2</translation>
-    </message>
-    <message>
-        <source>Anybody</source>
-        <translation>N’importe qui</translation>
-    </message>
-    <message>
-        <source>Anybody or nobody</source>
-        <translation>Quelqu’un ou personne</translation>
-    </message>
-    <message>
-        <source>Any day</source>
-        <translation>N’importe quel jour</translation>
-    </message>
-    <message>
-        <source>After day %1</source>
-        <translation>Après le jour %1</translation>
-    </message>
-    <message>
-        <source>Days %1 to %2</source>
-        <translation>Jours %1 à %2</translation>
-    </message>
-    <message>
-        <source>Threads by %1</source>
-        <translation>Fils par %1</translation>
-    </message>
-    <message>
-        <source>Taken by %1</source>
-        <translation>Pris par %1</translation>
-    </message>
+        <message>
+            <source>Not written down</source>
+            <translation>Non noté</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, count</comment>
+            <translation>%1 : %2</translation>
+        </message>
+        <message>
+            <source>Anybody</source>
+            <translation>N’importe qui</translation>
+        </message>
+        <message>
+            <source>Anybody or nobody</source>
+            <translation>Quelqu’un ou personne</translation>
+        </message>
+        <message>
+            <source>Any day</source>
+            <translation>N’importe quel jour</translation>
+        </message>
+        <message>
+            <source>After day %1</source>
+            <translation>Après le jour %1</translation>
+        </message>
+        <message>
+            <source>Days %1 to %2</source>
+            <translation>Jours %1 à %2</translation>
+        </message>
+        <message>
+            <source>Threads by %1</source>
+            <translation>Fils par %1</translation>
+        </message>
+        <message>
+            <source>Taken by %1</source>
+            <translation>Pris par %1</translation>
+        </message>
     </context>
     <context>
         <name>FilterPanel</name>
-    <message>
-        <source>Filter the queue</source>
-        <translation>Filtrer la file</translation>
-    </message>
-    <message>
-        <source>Back to the queue</source>
-        <translation>Retour à la file</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Fils posés par</translation>
-    </message>
-    <message>
-        <source>Row taken by</source>
-        <translation>Ligne prise par</translation>
-    </message>
-    <message>
-        <source>Day of recovery</source>
-        <translation>Jour de récupération</translation>
-    </message>
-    <message>
-        <source>It holds until the desk is locked or somebody else is named.</source>
-        <translation>Vaut jusqu’au verrouillage du poste ou jusqu’à ce qu’une autre personne soit nommée.</translation>
-    </message>
+        <message>
+            <source>Filter the queue</source>
+            <translation>Filtrer la file</translation>
+        </message>
+        <message>
+            <source>Back to the queue</source>
+            <translation>Retour à la file</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Fils posés par</translation>
+        </message>
+        <message>
+            <source>Row taken by</source>
+            <translation>Ligne prise par</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>Jour de récupération</translation>
+        </message>
+        <message>
+            <source>It holds until the desk is locked or somebody else is named.</source>
+            <translation>Vaut jusqu’au verrouillage du poste ou jusqu’à ce qu’une autre personne soit nommée.</translation>
+        </message>
     </context>
     <context>
         <name>FilterBar</name>
-    <message>
-        <source>Takes this filter off</source>
-        <translation>Retire ce filtre</translation>
-    </message>
-    <message>
-        <source>Show them</source>
-        <translation>Les montrer</translation>
-    </message>
-    <message>
-        <source>Takes search and filters off</source>
-        <translation>Retire la recherche et les filtres</translation>
-    </message>
+        <message>
+            <source>Takes this filter off</source>
+            <translation>Retire ce filtre</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Les montrer</translation>
+        </message>
+        <message>
+            <source>Takes search and filters off</source>
+            <translation>Retire la recherche et les filtres</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UsualBoard</name>
-    <message>
-        <source>Dressings</source>
-        <translation>Pansements</translation>
-    </message>
-    <message>
-        <source>Please write an entry</source>
-        <translation>Demander une entrée</translation>
-    </message>
-    <message>
-        <source>Come earlier</source>
-        <translation>Venir plus tôt</translation>
-    </message>
-    <message>
-        <source>Please call us</source>
-        <translation>Demander un appel</translation>
-    </message>
-    <message>
-        <source>Thank you</source>
-        <translation>Merci</translation>
-    </message>
-    <message>
-        <source>It is not known which language the patient reads: choose it.</source>
-        <translation>On ne sait pas quelle langue lit la patiente : choisissez-la.</translation>
-    </message>
-    <message>
-        <source>The patient was registered with %1.</source>
-        <comment>a language</comment>
-        <translation>La patiente a été inscrite avec : %1.</translation>
-    </message>
-    <message>
-        <source>The patient reads, in %1</source>
-        <comment>a language</comment>
-        <translation>La patiente lit, en %1</translation>
-    </message>
-    <message>
-        <source>A call is due. A message may be read too late: call first.</source>
-        <translation>Un appel est dû. Un message peut être lu trop tard : appelez d’abord.</translation>
-    </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Pansements</translation>
+        </message>
+        <message>
+            <source>Please write an entry</source>
+            <translation>Demander une note</translation>
+        </message>
+        <message>
+            <source>Come earlier</source>
+            <translation>Venir plus tôt</translation>
+        </message>
+        <message>
+            <source>Please call us</source>
+            <translation>Demander un appel</translation>
+        </message>
+        <message>
+            <source>Thank you</source>
+            <translation>Merci</translation>
+        </message>
+        <message>
+            <source>It is not known which language the patient reads: choose it.</source>
+            <translation>On ne sait pas quelle langue lit la patiente : choisissez-la.</translation>
+        </message>
+        <message>
+            <source>The patient was registered with %1.</source>
+            <comment>a language</comment>
+            <translation>La patiente a été inscrite avec : %1.</translation>
+        </message>
+        <message>
+            <source>The patient reads, in %1</source>
+            <comment>a language</comment>
+            <translation>La patiente lit, en %1</translation>
+        </message>
+        <message>
+            <source>A call is due. A message may be read too late: call first.</source>
+            <translation>Un appel est dû. Un message peut être lu trop tard : appelez d’abord.</translation>
+        </message>
     </context>
     <context>
         <name>UsualPanel</name>
-    <message>
-        <source>Usual messages</source>
-        <translation>Messages habituels</translation>
-    </message>
-    <message>
-        <source>Language of the patient</source>
-        <translation>Langue de la patiente</translation>
-    </message>
-    <message>
-        <source>In your language</source>
-        <translation>Dans votre langue</translation>
-    </message>
-    <message>
-        <source>Put it into the message</source>
-        <translation>Le mettre dans le message</translation>
-    </message>
-    <message>
-        <source>It can be changed there before it is sent</source>
-        <translation>Il peut y être modifié avant l’envoi</translation>
-    </message>
+        <message>
+            <source>Usual messages</source>
+            <translation>Messages habituels</translation>
+        </message>
+        <message>
+            <source>Language of the patient</source>
+            <translation>Langue de la patiente</translation>
+        </message>
+        <message>
+            <source>In your language</source>
+            <translation>Dans votre langue</translation>
+        </message>
+        <message>
+            <source>Put it into the message</source>
+            <translation>Le mettre dans le message</translation>
+        </message>
+        <message>
+            <source>It can be changed there before it is sent</source>
+            <translation>Il peut y être modifié avant l’envoi</translation>
+        </message>
     </context>
     <context>
         <name>EntryLink</name>
-    <message>
-        <source>Shows the entry behind it</source>
-        <translation>Montre l’entrée qui en est l’origine</translation>
-    </message>
+        <message>
+            <source>Shows the entry behind it</source>
+            <translation>Montre la note qui en est l’origine</translation>
+        </message>
     </context>
 </TS>

@@ -324,9 +324,9 @@
             <translation>Ligar outro telefone</translation>
         </message>
         <message>
-        <source>Its page says what happens, and asks once</source>
-        <translation>A página diz o que acontece e pergunta uma vez</translation>
-    </message>
+            <source>Its page says what happens, and asks once</source>
+            <translation>A página diz o que acontece e pergunta uma vez</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -919,13 +919,13 @@
             <translation>Atalhos de uma tecla (E, T, C, X, F, N, H, A, /) ativados</translation>
         </message>
         <message>
-        <source>take search and filters off</source>
-        <translation>retirar a busca e os filtros</translation>
-    </message>
-    <message>
-        <source>open the course at the entry behind the reason</source>
-        <translation>abrir o acompanhamento na anotação que deu o motivo</translation>
-    </message>
+            <source>take search and filters off</source>
+            <translation>retirar a busca e os filtros</translation>
+        </message>
+        <message>
+            <source>open the course at the entry behind the reason</source>
+            <translation>abrir o acompanhamento na anotação que deu o motivo</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -1141,13 +1141,13 @@
             <translation>G</translation>
         </message>
         <message>
-        <source>Redone</source>
-        <translation>Refeito</translation>
-    </message>
-    <message>
-        <source>Why it was redone</source>
-        <translation>Por que foi refeito</translation>
-    </message>
+            <source>Redone</source>
+            <translation>Refeito</translation>
+        </message>
+        <message>
+            <source>Why it was redone</source>
+            <translation>Por que foi refeito</translation>
+        </message>
     </context>
     <context>
         <name>PlacementList</name>
@@ -1513,13 +1513,13 @@
             <translation>Recado para quem assume</translation>
         </message>
         <message>
-        <source>Filter</source>
-        <translation>Filtrar</translation>
-    </message>
-    <message>
-        <source>By who placed the threads, who took the row, and day</source>
-        <translation>Por quem colocou os fios, quem assumiu a linha e dia</translation>
-    </message>
+            <source>Filter</source>
+            <translation>Filtrar</translation>
+        </message>
+        <message>
+            <source>By who placed the threads, who took the row, and day</source>
+            <translation>Por quem colocou os fios, quem assumiu a linha e dia</translation>
+        </message>
     </context>
     <context>
         <name>QueueReason</name>
@@ -2106,21 +2106,21 @@
             <translation>tamponada com bicarbonato a 8,4%, 1 parte para %1</translation>
         </message>
         <message>
-        <source>One more along the same track</source>
-        <translation>Mais um no mesmo trajeto</translation>
-    </message>
-    <message>
-        <source>Taken out and placed anew</source>
-        <translation>Retirado e colocado de novo</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Fios colocados por</translation>
-    </message>
-    <message>
-        <source>not written down</source>
-        <translation>não anotado</translation>
-    </message>
+            <source>One more along the same track</source>
+            <translation>Mais um no mesmo trajeto</translation>
+        </message>
+        <message>
+            <source>Taken out and placed anew</source>
+            <translation>Retirado e colocado de novo</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Fios colocados por</translation>
+        </message>
+        <message>
+            <source>not written down</source>
+            <translation>não anotado</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2200,9 +2200,9 @@
             <translation>Esquerda</translation>
         </message>
         <message>
-        <source>Threads placed by</source>
-        <translation>Fios colocados por</translation>
-    </message>
+            <source>Threads placed by</source>
+            <translation>Fios colocados por</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPage</name>
@@ -3388,9 +3388,13 @@
             <translation>O servidor ainda não conhece esta clínica. Peça a quem administra o servidor que execute %1 com a chave desta clínica. A chave está na página Clínica, onde pode ser copiada. Depois crie um novo código.</translation>
         </message>
         <message>
-        <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-        <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
-    </message>
+            <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
+            <translation>O telefone ligado agora é deixado assim que o novo é confirmado: o que se escrever nele depois não chega à clínica, e ele diz isso. O telefone novo recebe o diário inteiro. As fotografias ficam na clínica. Nada muda antes de os seis dígitos serem confirmados.</translation>
+        </message>
+        <message>
+            <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
+            <translation>O servidor recusa o telefone perdido assim que o novo for confirmado, ou na hora se você apenas o encerrar. O que ele não enviou fica sem se saber. O novo telefone recebe o diário inteiro. As fotografias ficam na clínica.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolBoard</name>
@@ -3590,16 +3594,16 @@
             <translation>Assumido: %1</translation>
         </message>
         <message>
-        <source>Take search and filters off to see the others.</source>
-        <translation>Retire a busca e os filtros para ver os outros.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%Ln urgent row(s) hidden by search or filters</source>
-        <translation>
-            <numerusform>%Ln linha urgente está oculta pela busca ou pelos filtros</numerusform>
-            <numerusform>%Ln linhas urgentes estão ocultas pela busca ou pelos filtros</numerusform>
-        </translation>
-    </message>
+            <source>Take search and filters off to see the others.</source>
+            <translation>Retire a busca e os filtros para ver os outros.</translation>
+        </message>
+        <message numerus="yes">
+            <source>%Ln urgent row(s) hidden by search or filters</source>
+            <translation>
+                <numerusform>%Ln linha urgente está oculta pela busca ou pelos filtros</numerusform>
+                <numerusform>%Ln linhas urgentes estão ocultas pela busca ou pelos filtros</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -3727,21 +3731,25 @@
             <translation>Não</translation>
         </message>
         <message>
-        <source>Placed once</source>
-        <translation>Colocado uma vez</translation>
-    </message>
-    <message>
-        <source>Say why it was redone.</source>
-        <translation>Diga por que foi refeito.</translation>
-    </message>
-    <message>
-        <source>Shorten the reason.</source>
-        <translation>Encurte o motivo.</translation>
-    </message>
-    <message>
-        <source>Thread %L1 was redone: say why.</source>
-        <translation>O fio %L1 foi refeito: diga por quê.</translation>
-    </message>
+            <source>Placed once</source>
+            <translation>Colocado uma vez</translation>
+        </message>
+        <message>
+            <source>Say why it was redone.</source>
+            <translation>Diga por que foi refeito.</translation>
+        </message>
+        <message>
+            <source>Shorten the reason.</source>
+            <translation>Encurte o motivo.</translation>
+        </message>
+        <message>
+            <source>Thread %L1 was redone: say why.</source>
+            <translation>O fio %L1 foi refeito: diga por quê.</translation>
+        </message>
+        <message>
+            <source>Not written down</source>
+            <translation>Não anotado</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -6737,155 +6745,155 @@
     </context>
     <context>
         <name>ebbline::deskapp::QueueFilter</name>
-    <message>
-        <source>Not written down</source>
-        <translation>Não anotado</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>name, count</comment>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Anybody</source>
-        <translation>Qualquer pessoa</translation>
-    </message>
-    <message>
-        <source>Anybody or nobody</source>
-        <translation>Alguém ou ninguém</translation>
-    </message>
-    <message>
-        <source>Any day</source>
-        <translation>Qualquer dia</translation>
-    </message>
-    <message>
-        <source>After day %1</source>
-        <translation>Depois do dia %1</translation>
-    </message>
-    <message>
-        <source>Days %1 to %2</source>
-        <translation>Dias %1 a %2</translation>
-    </message>
-    <message>
-        <source>Threads by %1</source>
-        <translation>Fios por %1</translation>
-    </message>
-    <message>
-        <source>Taken by %1</source>
-        <translation>Assumido por %1</translation>
-    </message>
+        <message>
+            <source>Not written down</source>
+            <translation>Não anotado</translation>
+        </message>
+        <message>
+            <source>%1: %2</source>
+            <comment>name, count</comment>
+            <translation>%1: %2</translation>
+        </message>
+        <message>
+            <source>Anybody</source>
+            <translation>Qualquer pessoa</translation>
+        </message>
+        <message>
+            <source>Anybody or nobody</source>
+            <translation>Alguém ou ninguém</translation>
+        </message>
+        <message>
+            <source>Any day</source>
+            <translation>Qualquer dia</translation>
+        </message>
+        <message>
+            <source>After day %1</source>
+            <translation>Depois do dia %1</translation>
+        </message>
+        <message>
+            <source>Days %1 to %2</source>
+            <translation>Dias %1 a %2</translation>
+        </message>
+        <message>
+            <source>Threads by %1</source>
+            <translation>Fios por %1</translation>
+        </message>
+        <message>
+            <source>Taken by %1</source>
+            <translation>Assumido por %1</translation>
+        </message>
     </context>
     <context>
         <name>FilterPanel</name>
-    <message>
-        <source>Filter the queue</source>
-        <translation>Filtrar a fila</translation>
-    </message>
-    <message>
-        <source>Back to the queue</source>
-        <translation>Voltar à fila</translation>
-    </message>
-    <message>
-        <source>Threads placed by</source>
-        <translation>Fios colocados por</translation>
-    </message>
-    <message>
-        <source>Row taken by</source>
-        <translation>Linha assumida por</translation>
-    </message>
-    <message>
-        <source>Day of recovery</source>
-        <translation>Dia de recuperação</translation>
-    </message>
-    <message>
-        <source>It holds until the desk is locked or somebody else is named.</source>
-        <translation>Vale até o posto ser bloqueado ou outra pessoa ser indicada.</translation>
-    </message>
+        <message>
+            <source>Filter the queue</source>
+            <translation>Filtrar a fila</translation>
+        </message>
+        <message>
+            <source>Back to the queue</source>
+            <translation>Voltar à fila</translation>
+        </message>
+        <message>
+            <source>Threads placed by</source>
+            <translation>Fios colocados por</translation>
+        </message>
+        <message>
+            <source>Row taken by</source>
+            <translation>Linha assumida por</translation>
+        </message>
+        <message>
+            <source>Day of recovery</source>
+            <translation>Dia de recuperação</translation>
+        </message>
+        <message>
+            <source>It holds until the desk is locked or somebody else is named.</source>
+            <translation>Vale até o posto ser bloqueado ou outra pessoa ser indicada.</translation>
+        </message>
     </context>
     <context>
         <name>FilterBar</name>
-    <message>
-        <source>Takes this filter off</source>
-        <translation>Retira este filtro</translation>
-    </message>
-    <message>
-        <source>Show them</source>
-        <translation>Mostrar</translation>
-    </message>
-    <message>
-        <source>Takes search and filters off</source>
-        <translation>Retira a busca e os filtros</translation>
-    </message>
+        <message>
+            <source>Takes this filter off</source>
+            <translation>Retira este filtro</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Mostrar</translation>
+        </message>
+        <message>
+            <source>Takes search and filters off</source>
+            <translation>Retira a busca e os filtros</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UsualBoard</name>
-    <message>
-        <source>Dressings</source>
-        <translation>Curativos</translation>
-    </message>
-    <message>
-        <source>Please write an entry</source>
-        <translation>Pedir uma anotação</translation>
-    </message>
-    <message>
-        <source>Come earlier</source>
-        <translation>Vir antes</translation>
-    </message>
-    <message>
-        <source>Please call us</source>
-        <translation>Pedir uma ligação</translation>
-    </message>
-    <message>
-        <source>Thank you</source>
-        <translation>Obrigado</translation>
-    </message>
-    <message>
-        <source>It is not known which language the patient reads: choose it.</source>
-        <translation>Não se sabe qual idioma a paciente lê: escolha.</translation>
-    </message>
-    <message>
-        <source>The patient was registered with %1.</source>
-        <comment>a language</comment>
-        <translation>A paciente foi cadastrada com %1.</translation>
-    </message>
-    <message>
-        <source>The patient reads, in %1</source>
-        <comment>a language</comment>
-        <translation>A paciente lê, em %1</translation>
-    </message>
-    <message>
-        <source>A call is due. A message may be read too late: call first.</source>
-        <translation>É preciso ligar. Uma mensagem pode ser lida tarde demais: ligue primeiro.</translation>
-    </message>
+        <message>
+            <source>Dressings</source>
+            <translation>Curativos</translation>
+        </message>
+        <message>
+            <source>Please write an entry</source>
+            <translation>Pedir uma anotação</translation>
+        </message>
+        <message>
+            <source>Come earlier</source>
+            <translation>Vir antes</translation>
+        </message>
+        <message>
+            <source>Please call us</source>
+            <translation>Pedir uma ligação</translation>
+        </message>
+        <message>
+            <source>Thank you</source>
+            <translation>Obrigado</translation>
+        </message>
+        <message>
+            <source>It is not known which language the patient reads: choose it.</source>
+            <translation>Não se sabe qual idioma a paciente lê: escolha.</translation>
+        </message>
+        <message>
+            <source>The patient was registered with %1.</source>
+            <comment>a language</comment>
+            <translation>A paciente foi cadastrada com %1.</translation>
+        </message>
+        <message>
+            <source>The patient reads, in %1</source>
+            <comment>a language</comment>
+            <translation>A paciente lê, em %1</translation>
+        </message>
+        <message>
+            <source>A call is due. A message may be read too late: call first.</source>
+            <translation>É preciso ligar. Uma mensagem pode ser lida tarde demais: ligue primeiro.</translation>
+        </message>
     </context>
     <context>
         <name>UsualPanel</name>
-    <message>
-        <source>Usual messages</source>
-        <translation>Mensagens habituais</translation>
-    </message>
-    <message>
-        <source>Language of the patient</source>
-        <translation>Idioma da paciente</translation>
-    </message>
-    <message>
-        <source>In your language</source>
-        <translation>No seu idioma</translation>
-    </message>
-    <message>
-        <source>Put it into the message</source>
-        <translation>Colocar na mensagem</translation>
-    </message>
-    <message>
-        <source>It can be changed there before it is sent</source>
-        <translation>Lá pode ser alterada antes do envio</translation>
-    </message>
+        <message>
+            <source>Usual messages</source>
+            <translation>Mensagens habituais</translation>
+        </message>
+        <message>
+            <source>Language of the patient</source>
+            <translation>Idioma da paciente</translation>
+        </message>
+        <message>
+            <source>In your language</source>
+            <translation>No seu idioma</translation>
+        </message>
+        <message>
+            <source>Put it into the message</source>
+            <translation>Colocar na mensagem</translation>
+        </message>
+        <message>
+            <source>It can be changed there before it is sent</source>
+            <translation>Lá pode ser alterada antes do envio</translation>
+        </message>
     </context>
     <context>
         <name>EntryLink</name>
-    <message>
-        <source>Shows the entry behind it</source>
-        <translation>Mostra a anotação por trás disso</translation>
-    </message>
+        <message>
+            <source>Shows the entry behind it</source>
+            <translation>Mostra a anotação por trás disso</translation>
+        </message>
     </context>
 </TS>

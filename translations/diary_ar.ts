@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>كل شيء معًا يستغرق زواله وقتًا أطول من المعتاد.</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>غيّرتَ هذا أو أضفتَ إليه منذ ذلك الحين. تبقى النصيحة كما هي.</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>إنه مذكور فيما كتبته. إذا لم يصلك شيء حتى يوم العمل التالي فاتصل. إذا ساء الأمر فاتصل فورًا.</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>غيّرتَ هذا أو أضفتَ إليه منذ ذلك الحين. تبقى النصيحة كما هي.</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>إنه مذكور فيما كتبته. إذا لم يصلك شيء حتى يوم العمل التالي فاتصل. إذا ساء الأمر فاتصل فورًا.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>لم ينجح ذلك. حاول مرة أخرى أو اتصل بعيادتك.</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>الطريق إلى هذه العيادة غير مشفّر: قد يقرأ آخرون. لم يُرسل شيء. أخبر عيادتك.</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>الطريق إلى هذه العيادة غير مشفّر: قد يقرأ آخرون. لم يُرسل شيء. أخبر عيادتك.</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>ما كان قبل ذلك</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>ما عليك فعله</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>أخفِ ما عليك فعله</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>ما عليك فعله</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>أخفِ ما عليك فعله</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>احفظ ثم أضف صورًا</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>عن ذلك الوقت</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>عن الآن</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>يمر بالأسئلة مرة أخرى</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>عن ذلك الوقت</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>عن الآن</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>يمر بالأسئلة مرة أخرى</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>تم الانضمام. خطة العناية في الطريق إليك …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>إن أغلقت المفكرة الآن فإنها تكمل عندما تفتحها مجددًا.</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>الإعدادات</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>اللغة وحجم النص</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>إن أغلقت المفكرة الآن فإنها تكمل عندما تفتحها مجددًا.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>الإعدادات</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>اللغة وحجم النص</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>إذا كنت قلقًا فلا تبحث عن عبارة المرور. المس «أحتاج مساعدة».</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>كتبتها على ورقة. أنشئ مفكرتي</translation>
     </message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>كل ما كتبته، صفحةً للطباعة (PDF) وجداول (CSV) وملفًا لبرامج الصحة الأخرى (FHIR)، وصورك. يعمل بلا شبكة.</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>عبارة المرور، لحفظ كل شيء</translation>
     </message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>اسأل أيضًا عن الوخز والخدر</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>ارمِ هذه المدونة …</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>يسأل أولًا</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>لا، احتفظ بها</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>نعم، ارمها</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>ارمِ هذه المدونة …</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>يسأل أولًا</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>لا، احتفظ بها</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>نعم، ارمها</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>المس كل ما ينطبق الآن. زر المتابعة بعد السطر الأخير.</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>المس كل ما ينطبق الآن. زر المتابعة بعد السطر الأخير.</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>الإعدادات</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>أُجيب عنه اليوم</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>بمن تتصل</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>أُجيب عنه اليوم</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>بمن تتصل</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,7 +1585,7 @@
         <source>Why</source>
         <translation>لماذا</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>ماذا قد يعني هذا</translation>
     </message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>سُحبت. لم تعد على هذا الهاتف.</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1. ما عليك فعله مكتوب في صفحة اليوم.</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1. ما عليك فعله مكتوب في صفحة اليوم.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>قلت للمفكرة:</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>إن كان ذلك صحيحًا: %1.</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>هل ترمي كل ما كتبته هنا؟ لا رجعة في ذلك.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>يبدو أن %1 بوحدة °ف. اختر °ف، أو اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>يبدو أن %1 بوحدة °م. اختر °م، أو اكتب قيمة من ٨٦ إلى ١١٣ °ف.</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>راجع درجة الحرارة. ثم احفظ مرة أخرى.</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>قلت للمفكرة:</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>إن كان ذلك صحيحًا: %1.</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>هل ترمي كل ما كتبته هنا؟ لا رجعة في ذلك.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>يبدو أن %1 بوحدة °ف. اختر °ف، أو اكتب قيمة من ٣٠ إلى ٤٥ °م.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>يبدو أن %1 بوحدة °م. اختر °م، أو اكتب قيمة من ٨٦ إلى ١١٣ °ف.</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>راجع درجة الحرارة. ثم احفظ مرة أخرى.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>هذا عن الآن.</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>بدأت هذا %1. هل ما كتبته عن ذلك الوقت أم عن الآن؟</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>بدأت هذا %1. هل ما كتبته عن ذلك الوقت أم عن الآن؟</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>رأيته، %1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1. فتح %2 ما كتبته من قبل، %3. لم يفتح أحد تصحيحك بعد.</translation>
-        </message>
+        <translation>%1. فتح %2 ما كتبته من قبل، %3. لم يفتح أحد تصحيحك بعد.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>لا يستطيع هذا الجهاز الوصول إلى عيادة.</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>هذا ليس رمز عيادة. استخدم الرمز الذي تعرضه عيادتك على شاشتها.</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>لا يمكن فتح هذه الصورة. اختر غيرها أو اكتب الرمز.</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>لا يُسمح لليوميات باستخدام الكاميرا. اختر صورة للرمز أو اكتبه. يمكنك السماح بالكاميرا في إعدادات الهاتف.</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>الكاميرا لا تعمل الآن. قد تكون قيد الاستخدام. اختر صورة للرمز أو اكتبه.</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة للرمز أو اكتبه.</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>عنوان العيادة لا يجيب. تحقق من أنك كتبت العنوان الذي تحت الرمز كتابةً صحيحة ومن أن لدى هذا الهاتف شبكة. تواصل اليوميات المحاولة.</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>هذا ليس رمز عيادة. استخدم الرمز الذي تعرضه عيادتك على شاشتها.</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>لا يمكن فتح هذه الصورة. اختر غيرها أو اكتب الرمز.</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>لا يُسمح لليوميات باستخدام الكاميرا. اختر صورة للرمز أو اكتبه. يمكنك السماح بالكاميرا في إعدادات الهاتف.</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>الكاميرا لا تعمل الآن. قد تكون قيد الاستخدام. اختر صورة للرمز أو اكتبه.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>لا توجد كاميرا في هذا الجهاز. اختر صورة للرمز أو اكتبه.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>عنوان العيادة لا يجيب. تحقق من أنك كتبت العنوان الذي تحت الرمز كتابةً صحيحة ومن أن لدى هذا الهاتف شبكة. تواصل اليوميات المحاولة.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2018,7 +2018,7 @@
             <numerusform>%Ln صورة على هذا الهاتف فقط وستضيع.</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>اكتب عبارة المرور أولًا.</translation>
     </message>
@@ -2239,10 +2239,10 @@
         <source>%1, %2</source>
         <translation>%1، %2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>تصحيحك على حاسوب العيادة منذ %1. لم يفتحه أحد بعد. فتح %2 ما كتبته من قبل، %3.</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>تصحيحك على حاسوب العيادة منذ %1. لم يفتحه أحد بعد. فتح %2 ما كتبته من قبل، %3.</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>على هذا الهاتف نسخة قديمة من مفكرتك. قد ينقص هنا بعض ما كتبته. اتصل بعيادتك من فضلك.</translation>
@@ -2271,41 +2271,41 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>إذا كنت قلقًا فاتصل. لا تنتظر جوابًا هنا.</translation>
     </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>مضى على ذلك أكثر من %1 يومًا. اتصل بعيادتك من فضلك. احتفظ بهذا الهاتف وبهذا البرنامج: ما كتبته ربما لا يوجد في أي مكان آخر.</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>تحتاج عيادتك إلى إصدار أحدث من هذا التطبيق. حدّثه من فضلك. وحتى ذلك الحين قد ينتظر ما تكتبه على هذا الهاتف.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>لم يبق هنا شيء لم يصل إلى العيادة.</numerusform>
-                <numerusform>شيء واحد كتبته هنا لم يصل إلى العيادة. اعرضه هناك من فضلك.</numerusform>
-                <numerusform>شيئان كتبتهما هنا لم يصلا إلى العيادة. اعرضهما هناك من فضلك.</numerusform>
-                <numerusform>%Ln أشياء كتبتها هنا لم تصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
-                <numerusform>%Ln شيئًا كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
-                <numerusform>%Ln شيء كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>زيارة المتابعة: %1</translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>قلت: تم.</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>قلت: لم يتم.</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>لم يعد هذا الهاتف مرتبطًا بالعيادة. ما تكتبه هنا لا يصل إلى أحد، ولا ترن التذكيرات هنا. استخدم هاتفك الآخر. إن لم يوجد هاتف آخر فاتصل بعيادتك.</translation>
-        </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>مضى على ذلك أكثر من %1 يومًا. اتصل بعيادتك من فضلك. احتفظ بهذا الهاتف وبهذا البرنامج: ما كتبته ربما لا يوجد في أي مكان آخر.</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>تحتاج عيادتك إلى إصدار أحدث من هذا التطبيق. حدّثه من فضلك. وحتى ذلك الحين قد ينتظر ما تكتبه على هذا الهاتف.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>لم يبق هنا شيء لم يصل إلى العيادة.</numerusform>
+            <numerusform>شيء واحد كتبته هنا لم يصل إلى العيادة. اعرضه هناك من فضلك.</numerusform>
+            <numerusform>شيئان كتبتهما هنا لم يصلا إلى العيادة. اعرضهما هناك من فضلك.</numerusform>
+            <numerusform>%Ln أشياء كتبتها هنا لم تصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+            <numerusform>%Ln شيئًا كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+            <numerusform>%Ln شيء كتبته هنا لم يصل إلى العيادة. اعرضها هناك من فضلك.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>زيارة المتابعة: %1</translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>قلت: تم.</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>قلت: لم يتم.</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>لم يعد هذا الهاتف مرتبطًا بالعيادة. ما تكتبه هنا لا يصل إلى أحد، ولا ترن التذكيرات هنا. استخدم هاتفك الآخر. إن لم يوجد هاتف آخر فاتصل بعيادتك.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2366,34 +2366,34 @@
         <source>The warning stays in your diary</source>
         <translation>يبقى التحذير في مفكرتك</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>هل أنت في مكان آخر؟ اتصل برقم الطوارئ في ذلك المكان.</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>لم يستطع هذا الهاتف أن يسجل أنك قرأت التحذير. سيظهر مجددًا عندما تفتح المفكرة في المرة القادمة.</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>الألم ٧ من ١٠ أو أكثر.</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>في اليومين الأولين أحد الجانبين أكثر امتلاءً وأكثر ألمًا.</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>اثنان من هذه في موضع واحد: لون مختلف، دفء، صلابة، ألم أشد عند اللمس.</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>يظهر خيط، والجلد هناك دافئ أو مؤلم أو تغيّر لونه.</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>لم يُحفظ ما كتبته بعد، وليس لدى العيادة. يمكنك متابعته بعد الاتصال.</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>هل أنت في مكان آخر؟ اتصل برقم الطوارئ في ذلك المكان.</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>لم يستطع هذا الهاتف أن يسجل أنك قرأت التحذير. سيظهر مجددًا عندما تفتح المفكرة في المرة القادمة.</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>الألم ٧ من ١٠ أو أكثر.</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>في اليومين الأولين أحد الجانبين أكثر امتلاءً وأكثر ألمًا.</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>اثنان من هذه في موضع واحد: لون مختلف، دفء، صلابة، ألم أشد عند اللمس.</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>يظهر خيط، والجلد هناك دافئ أو مؤلم أو تغيّر لونه.</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>لم يُحفظ ما كتبته بعد، وليس لدى العيادة. يمكنك متابعته بعد الاتصال.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2698,45 +2698,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>رقم الطوارئ (المملكة المتحدة)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>رقم الطوارئ (الولايات المتحدة)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>الإسعاف (البرازيل)</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>الإسعاف (الصين)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>الإسعاف (سويسرا)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>الإسعاف (تركيا)</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>رقم الطوارئ (الاتحاد الأوروبي)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>رقم الطوارئ (المملكة المتحدة)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>رقم الطوارئ (الولايات المتحدة)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>الإسعاف (البرازيل)</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>الإسعاف (الصين)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>الإسعاف (سويسرا)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>الإسعاف (تركيا)</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>لم يتم في الحقيقة</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>تم في الحقيقة</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>لم يتم في الحقيقة</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>تم في الحقيقة</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2753,18 +2753,18 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>لماذا</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>قرأت هذا</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>يبقى مع ما كتبته، تحت: ما كتبته</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>لماذا</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>قرأت هذا</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>يبقى مع ما كتبته، تحت: ما كتبته</translation>
+    </message>
     </context>
     <context>
         <name>DiaryMeaning</name>
@@ -2860,10 +2860,10 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>قد يحتاج إلى رعاية الآن. لذلك ينبغي أن تتصل ولا تنتظر.</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>قد يكون دمًا تحت الجلد أو عدوى.</translation>
-        </message>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>قد يكون دمًا تحت الجلد أو عدوى.</translation>
+    </message>
     </context>
     <context>
         <name>SecretField</name>

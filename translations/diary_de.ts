@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Alles zusammen braucht länger als üblich.</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>Sie haben das seither geändert oder ergänzt. Der Rat bleibt.</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>Es steht in Ihrem Eintrag. Hören Sie bis zum nächsten Arbeitstag nichts, rufen Sie an. Wird es schlimmer, rufen Sie sofort an.</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>Sie haben das seither geändert oder ergänzt. Der Rat bleibt.</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>Es steht in Ihrem Eintrag. Hören Sie bis zum nächsten Arbeitstag nichts, rufen Sie an. Wird es schlimmer, rufen Sie sofort an.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Das hat nicht geklappt. Versuchen Sie es noch einmal oder rufen Sie die Praxis an.</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>Der Weg zu dieser Praxis ist nicht verschlüsselt: Andere könnten mitlesen. Nichts wurde gesendet. Sagen Sie es der Praxis.</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>Der Weg zu dieser Praxis ist nicht verschlüsselt: Andere könnten mitlesen. Nichts wurde gesendet. Sagen Sie es der Praxis.</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>Was vorher da stand</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>Was zu tun ist</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>Was zu tun ist ausblenden</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>Was zu tun ist</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>Was zu tun ist ausblenden</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Speichern, dann Fotos dazu</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>Um damals</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>Um jetzt</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Geht die Fragen noch einmal durch</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>Um damals</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>Um jetzt</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>Geht die Fragen noch einmal durch</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Sie sind verbunden. Ihr Plan ist unterwegs …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>Wenn Sie das Tagebuch jetzt schließen, geht es weiter, wenn Sie es wieder öffnen.</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>Einstellungen</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>Sprache und Schriftgröße</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>Wenn Sie das Tagebuch jetzt schließen, geht es weiter, wenn Sie es wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Einstellungen</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>Sprache und Schriftgröße</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Hilfe holen“.</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>Steht auf Papier. Mein Tagebuch anlegen</translation>
     </message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Alles, was Sie geschrieben haben, als Blatt zum Drucken (PDF), als Tabellen (CSV) und für andere Programme in der Medizin (FHIR), und Ihre Fotos. Das geht ohne Netz.</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>Ihre Passphrase, um alles zu sichern</translation>
     </message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Auch nach Stichen und Taubheit fragen</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>Diesen Eintrag wegwerfen …</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>Fragt zuerst</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>Nein, behalten</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>Ja, wegwerfen</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>Diesen Eintrag wegwerfen …</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>Fragt zuerst</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>Nein, behalten</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Ja, wegwerfen</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>Tippen Sie alles an, was jetzt zutrifft. Der Knopf zum Weitergehen steht nach dem letzten.</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>Tippen Sie alles an, was jetzt zutrifft. Der Knopf zum Weitergehen steht nach dem letzten.</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>Einstellungen</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>Heute beantwortet</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>Wen Sie anrufen</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>Heute beantwortet</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Wen Sie anrufen</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,7 +1585,7 @@
         <source>Why</source>
         <translation>Warum</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>Was das bedeuten kann</translation>
     </message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Zurück­genommen. Es ist nicht mehr auf diesem Telefon.</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1. Was zu tun ist, steht auf der Seite des Tages.</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1. Was zu tun ist, steht auf der Seite des Tages.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Bitte einen Wert von 30 bis 45 °C eingeben.</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>Sie haben dem Tagebuch gesagt:</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>Wenn das stimmt: %1.</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>Alles wegwerfen, was Sie hier eingegeben haben? Es gibt keinen Weg zurück.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>%1 sieht nach °F aus. Wählen Sie °F oder geben Sie einen Wert von 30 bis 45 °C ein.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>%1 sieht nach °C aus. Wählen Sie °C oder geben Sie einen Wert von 86 bis 113 °F ein.</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>Bitte sehen Sie sich die Temperatur an. Speichern Sie dann noch einmal.</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>Sie haben dem Tagebuch gesagt:</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>Wenn das stimmt: %1.</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>Alles wegwerfen, was Sie hier eingegeben haben? Es gibt keinen Weg zurück.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>%1 sieht nach °F aus. Wählen Sie °F oder geben Sie einen Wert von 30 bis 45 °C ein.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>%1 sieht nach °C aus. Wählen Sie °C oder geben Sie einen Wert von 86 bis 113 °F ein.</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>Bitte sehen Sie sich die Temperatur an. Speichern Sie dann noch einmal.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>Es geht um jetzt.</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>Sie haben das %1 begonnen. Geht es um damals oder um jetzt?</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>Sie haben das %1 begonnen. Geht es um damals oder um jetzt?</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>Von Ihnen gesehen, %1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3. Ihre Korrektur hat noch niemand geöffnet.</translation>
-        </message>
+        <translation>%1. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3. Ihre Korrektur hat noch niemand geöffnet.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>Dieses Gerät kann keine Praxis erreichen.</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>Das ist kein Code einer Praxis. Nehmen Sie den Code, den Ihre Praxis auf ihrem Bildschirm zeigt.</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>Dieses Bild lässt sich nicht öffnen. Nehmen Sie ein anderes oder tippen Sie den Code ein.</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>Das Tagebuch darf die Kamera nicht benutzen. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein. In den Einstellungen des Telefons können Sie die Kamera erlauben.</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>Die Kamera geht gerade nicht. Vielleicht wird sie schon benutzt. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>Die Adresse der Praxis antwortet nicht. Prüfen Sie, ob Sie die Adresse unter dem Code richtig getippt haben und ob dieses Telefon Netz hat. Das Tagebuch versucht es weiter.</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>Das ist kein Code einer Praxis. Nehmen Sie den Code, den Ihre Praxis auf ihrem Bildschirm zeigt.</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>Dieses Bild lässt sich nicht öffnen. Nehmen Sie ein anderes oder tippen Sie den Code ein.</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>Das Tagebuch darf die Kamera nicht benutzen. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein. In den Einstellungen des Telefons können Sie die Kamera erlauben.</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>Die Kamera geht gerade nicht. Vielleicht wird sie schon benutzt. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>Dieses Gerät hat keine Kamera. Wählen Sie ein Bild des Codes oder tippen Sie ihn ein.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>Die Adresse der Praxis antwortet nicht. Prüfen Sie, ob Sie die Adresse unter dem Code richtig getippt haben und ob dieses Telefon Netz hat. Das Tagebuch versucht es weiter.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2010,7 +2010,7 @@
             <numerusform>%n Fotos sind nur auf diesem Telefon und wären verloren.</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>Tippen Sie zuerst Ihre Passphrase.</translation>
     </message>
@@ -2219,10 +2219,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>Ihre Korrektur liegt seit %1 auf dem Rechner der Praxis. Noch hat sie niemand geöffnet. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3.</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>Ihre Korrektur liegt seit %1 auf dem Rechner der Praxis. Noch hat sie niemand geöffnet. %2 hat geöffnet, was Sie vorher geschrieben hatten, %3.</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>Auf diesem Telefon liegt ein älterer Stand Ihres Tagebuchs. Manches, was Sie geschrieben haben, fehlt hier vielleicht. Bitte rufen Sie Ihre Praxis an.</translation>
@@ -2251,37 +2251,37 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Wenn Sie sich Sorgen machen, rufen Sie an. Warten Sie hier nicht auf eine Antwort.</translation>
     </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>Das sind mehr als %1 Tage. Bitte rufen Sie Ihre Praxis an. Behalten Sie dieses Telefon und dieses Programm: Was Sie geschrieben haben, ist vielleicht nirgendwo sonst.</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>Ihre Praxis braucht eine neuere Version dieser App. Bitte aktualisieren Sie sie. Bis dahin wartet vielleicht auf diesem Telefon, was Sie schreiben.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>%n Sache, die Sie hier aufgeschrieben haben, kam nicht in der Praxis an. Bitte zeigen Sie sie dort.</numerusform>
-                <numerusform>%n Sachen, die Sie hier aufgeschrieben haben, kamen nicht in der Praxis an. Bitte zeigen Sie sie dort.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>Kontrolltermin: %1</translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>Sie sagten: erledigt.</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>Sie sagten: nicht erledigt.</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>Dieses Telefon ist nicht mehr mit der Praxis verbunden. Was Sie hier schreiben, erreicht niemanden, und Erinnerungen klingeln hier nicht. Nehmen Sie Ihr anderes Telefon. Gibt es keines, rufen Sie Ihre Praxis an.</translation>
-        </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>Das sind mehr als %1 Tage. Bitte rufen Sie Ihre Praxis an. Behalten Sie dieses Telefon und dieses Programm: Was Sie geschrieben haben, ist vielleicht nirgendwo sonst.</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>Ihre Praxis braucht eine neuere Version dieser App. Bitte aktualisieren Sie sie. Bis dahin wartet vielleicht auf diesem Telefon, was Sie schreiben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>%n Sache, die Sie hier aufgeschrieben haben, kam nicht in der Praxis an. Bitte zeigen Sie sie dort.</numerusform>
+            <numerusform>%n Sachen, die Sie hier aufgeschrieben haben, kamen nicht in der Praxis an. Bitte zeigen Sie sie dort.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>Kontrolltermin: %1</translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>Sie sagten: erledigt.</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>Sie sagten: nicht erledigt.</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>Dieses Telefon ist nicht mehr mit der Praxis verbunden. Was Sie hier schreiben, erreicht niemanden, und Erinnerungen klingeln hier nicht. Nehmen Sie Ihr anderes Telefon. Gibt es keines, rufen Sie Ihre Praxis an.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2342,34 +2342,34 @@
         <source>The warning stays in your diary</source>
         <translation>Die Warnung bleibt in Ihrem Tagebuch</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>Sie sind anderswo? Rufen Sie die Notrufnummer dieses Ortes an.</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>Dieses Telefon konnte nicht festhalten, dass Sie die Warnung gelesen haben. Sie kommt wieder, wenn Sie das Tagebuch das nächste Mal öffnen.</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>Der Schmerz ist 7 von 10 oder mehr.</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>In den ersten zwei Tagen ist eine Seite voller und tut mehr weh.</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>Zwei davon an einer Stelle: andere Farbe, warm, fest, tut mehr weh.</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>Ein Faden schaut heraus, und die Haut dort ist warm, wund oder hat eine andere Farbe.</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>Ihr Eintrag ist noch nicht gespeichert und nicht bei der Praxis. Nach dem Anruf können Sie ihn weiterschreiben.</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>Sie sind anderswo? Rufen Sie die Notrufnummer dieses Ortes an.</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>Dieses Telefon konnte nicht festhalten, dass Sie die Warnung gelesen haben. Sie kommt wieder, wenn Sie das Tagebuch das nächste Mal öffnen.</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>Der Schmerz ist 7 von 10 oder mehr.</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>In den ersten zwei Tagen ist eine Seite voller und tut mehr weh.</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>Zwei davon an einer Stelle: andere Farbe, warm, fest, tut mehr weh.</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>Ein Faden schaut heraus, und die Haut dort ist warm, wund oder hat eine andere Farbe.</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>Ihr Eintrag ist noch nicht gespeichert und nicht bei der Praxis. Nach dem Anruf können Sie ihn weiterschreiben.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2674,45 +2674,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>Notruf (Europäische Union)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>Notruf (Vereinigtes Königreich)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>Notruf (Vereinigte Staaten)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>Rettungs­dienst (Brasilien)</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>Rettungs­dienst (China)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>Rettungs­dienst (Schweiz)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>Rettungs­dienst (Türkei)</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>Notruf (Europäische Union)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>Notruf (Vereinigtes Königreich)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>Notruf (Vereinigte Staaten)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>Rettungs­dienst (Brasilien)</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>Rettungs­dienst (China)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>Rettungs­dienst (Schweiz)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>Rettungs­dienst (Türkei)</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>Doch nicht erledigt</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>Doch erledigt</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>Doch nicht erledigt</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>Doch erledigt</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2729,18 +2729,18 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>Warum</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>Ich habe das gelesen</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>Es bleibt bei Ihrem Eintrag, unter Was ich geschrieben habe</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>Warum</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>Ich habe das gelesen</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>Es bleibt bei Ihrem Eintrag, unter Was ich geschrieben habe</translation>
+    </message>
     </context>
     <context>
         <name>DiaryMeaning</name>
@@ -2836,10 +2836,10 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>Es muss vielleicht jetzt behandelt werden. Darum sollten Sie anrufen und nicht warten.</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>Es kann Blut unter der Haut sein oder eine Infektion.</translation>
-        </message>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>Es kann Blut unter der Haut sein oder eine Infektion.</translation>
+    </message>
     </context>
     <context>
         <name>SecretField</name>

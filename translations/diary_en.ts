@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>All in all, it takes longer than usual to go.</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>You have changed or added to this since. The advice stays.</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>You have changed or added to this since. The advice stays.</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>That did not work. Try again, or call your clinic.</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>What was before</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>What to do</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>Hide what to do</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>What to do</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>Hide what to do</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Save, then add photographs</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>About then</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>About now</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Goes through the questions again</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>About then</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>About now</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>Goes through the questions again</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>You have joined. Your care plan is on its way …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>If you close the diary now, it goes on when you open it again.</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>Settings</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>Language and text size</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>If you close the diary now, it goes on when you open it again.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Settings</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>Language and text size</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>If you are worried, do not look for the passphrase. Touch “I need help”.</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>It is on paper. Make my diary</translation>
     </message>
@@ -1102,7 +1102,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letters and digits by chance, for you to keep on paper</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>Main</name>
     <message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>Your passphrase, to save it all</translation>
     </message>
@@ -1175,7 +1175,7 @@
         <source>Your passphrase, to delete it all</source>
         <translation>Your passphrase, to delete it all</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>MomentLine</name>
     <message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Also ask about twinges and numbness</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>Throw this entry away …</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>Asks first</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>No, keep it</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>Yes, throw it away</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>Throw this entry away …</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>Asks first</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>No, keep it</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Yes, throw it away</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>Touch each one that is true now. The button to go on stands after the last one.</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>Touch each one that is true now. The button to go on stands after the last one.</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>Settings</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>Answered today</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>Whom to call</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>Answered today</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Whom to call</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,11 +1585,11 @@
         <source>Why</source>
         <translation>Why</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>What this can mean</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::app::DiaryProgram</name>
     <message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Taken back. It is no longer on this phone.</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1. What to do stands on the day&apos;s page.</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1. What to do stands on the day&apos;s page.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Please type a value from 30 to 45 °C.</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>You told the diary:</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>If that is true: %1.</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>Throw away all that you typed here? There is no way back.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>Please look at the temperature. Then save again.</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>You told the diary:</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>If that is true: %1.</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>Throw away all that you typed here? There is no way back.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>Please look at the temperature. Then save again.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>This is about now.</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>You began this %1. Is what you typed about then, or about now?</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>You began this %1. Is what you typed about then, or about now?</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>Seen by you, %1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</translation>
-        </message>
+        <translation>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>This device can not reach a clinic.</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>This is not a code of a clinic. Use the code that your clinic shows on its screen.</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>This picture does not open. Choose another, or type the code.</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>This device has no camera. Choose a picture of the code, or type it.</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>This is not a code of a clinic. Use the code that your clinic shows on its screen.</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>This picture does not open. Choose another, or type the code.</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>This device has no camera. Choose a picture of the code, or type it.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2010,7 +2010,7 @@
             <numerusform>%n photographs are only on this phone and would be lost.</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>Type your passphrase first.</translation>
     </message>
@@ -2026,7 +2026,7 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</translation>
     </message>
-</context>
+    </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
     <message>
@@ -2219,10 +2219,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</translation>
@@ -2251,37 +2251,37 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>If you are worried, call. Do not wait for an answer here.</translation>
     </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>One thing that you wrote here did not get to the clinic. Show it there, please.</numerusform>
-                <numerusform>%n things that you wrote here did not get to the clinic. Show them there, please.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>You said: done.</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>You said: not done.</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</translation>
-        </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>Follow-up visit: %1</translation>
-        </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>One thing that you wrote here did not get to the clinic. Show it there, please.</numerusform>
+            <numerusform>%n things that you wrote here did not get to the clinic. Show them there, please.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>You said: done.</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>You said: not done.</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</translation>
+    </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>Follow-up visit: %1</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2342,34 +2342,34 @@
         <source>The warning stays in your diary</source>
         <translation>The warning stays in your diary</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>You are in another place? Call the emergency number of that place.</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>This phone could not note that you read the warning. It comes again when you open the diary next.</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>Pain is 7 of 10 or more.</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>In the first two days one side is more full and hurts more.</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>Two of these at one place: new colour, warm, firm, more sore.</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>A thread shows, and the skin there is warm, sore or has a new colour.</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>You are in another place? Call the emergency number of that place.</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>This phone could not note that you read the warning. It comes again when you open the diary next.</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>Pain is 7 of 10 or more.</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>In the first two days one side is more full and hurts more.</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>Two of these at one place: new colour, warm, firm, more sore.</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>A thread shows, and the skin there is warm, sore or has a new colour.</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2674,45 +2674,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>Emergency number (European Union)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>Emergency number (United Kingdom)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>Emergency number (United States)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>Ambulance (Brazil)</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>Ambulance (China)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>Ambulance (Switzerland)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>Ambulance (Turkey)</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>Emergency number (European Union)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>Emergency number (United Kingdom)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>Emergency number (United States)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>Ambulance (Brazil)</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>Ambulance (China)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>Ambulance (Switzerland)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>Ambulance (Turkey)</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>Not done after all</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>Done after all</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>Not done after all</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>Done after all</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2729,21 +2729,21 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>Why</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>I have read this</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>It stays with your entry, under What I wrote</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>Why</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>I have read this</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>It stays with your entry, under What I wrote</translation>
+    </message>
     </context>
-<context>
-    <name>DiaryMeaning</name>
+    <context>
+        <name>DiaryMeaning</name>
     <message>
         <source>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</source>
         <translation>Swelling or blood in the neck can press on the way the air takes. It can get worse fast.</translation>
@@ -2836,20 +2836,20 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>It may need care now. That is why you should call and not wait.</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>It can be blood under the skin, or an infection.</translation>
-        </message>
-</context>
-<context>
-    <name>SecretField</name>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>It can be blood under the skin, or an infection.</translation>
+    </message>
+    </context>
+    <context>
+        <name>SecretField</name>
     <message>
         <source>Show what I type</source>
         <translation>Show what I type</translation>
     </message>
-</context>
-<context>
-    <name>DrawnBox</name>
+    </context>
+    <context>
+        <name>DrawnBox</name>
     <message>
         <source>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</source>
         <translation>Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.</translation>
@@ -2870,9 +2870,9 @@
         <source>I choose my own</source>
         <translation>I choose my own</translation>
     </message>
-</context>
-<context>
-    <name>ebbline::diaryapp::SecretSight</name>
+    </context>
+    <context>
+        <name>ebbline::diaryapp::SecretSight</name>
     <message>
         <source>Long enough.</source>
         <translation>Long enough.</translation>
@@ -2888,5 +2888,5 @@
             <numerusform>%n letters more.</numerusform>
         </translation>
     </message>
-</context>
+    </context>
 </TS>

@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>En conjunto, tarda más de lo habitual en irse.</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>Desde entonces lo ha cambiado o completado. El consejo sigue en pie.</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>Está en su anotación. Si no tiene noticias al llegar el próximo día laborable, llame. Si empeora, llame enseguida.</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>Desde entonces lo ha cambiado o completado. El consejo sigue en pie.</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>Está en su anotación. Si no tiene noticias al llegar el próximo día laborable, llame. Si empeora, llame enseguida.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>No ha funcionado. Pruebe otra vez o llame a su clínica.</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>El camino a esta clínica no está cifrado: otros podrían leer. No se envió nada. Avise a su clínica.</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>El camino a esta clínica no está cifrado: otros podrían leer. No se envió nada. Avise a su clínica.</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>Lo que ponía antes</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>Qué hacer</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>Ocultar qué hacer</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>Ocultar qué hacer</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Guardar y luego añadir fotos</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>De entonces</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>De ahora</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Repasa las preguntas otra vez</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>De entonces</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>De ahora</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>Repasa las preguntas otra vez</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Ya está unido. Su plan de cuidados está en camino …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>Si cierra el diario ahora, sigue cuando lo abra otra vez.</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>Ajustes</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>Idioma y tamaño del texto</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>Si cierra el diario ahora, sigue cuando lo abra otra vez.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>Idioma y tamaño del texto</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Si está preocupado, no busque la frase de acceso. Toque «Pedir ayuda».</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>Está en papel. Crear mi diario</translation>
     </message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Todo lo que escribió, como página para imprimir (PDF), como tablas (CSV) y para otros programas de salud (FHIR), y sus fotos. Funciona sin red.</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>Su frase de acceso, para guardarlo todo</translation>
     </message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Preguntar también por punzadas y adormeci­miento</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>Tirar esta entrada …</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>Pregunta primero</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>No, conservarla</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>Sí, tirarla</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>Tirar esta entrada …</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>Pregunta primero</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>No, conservarla</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Sí, tirarla</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>Toque todo lo que sea cierto ahora. El botón para seguir está después de la última.</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>Toque todo lo que sea cierto ahora. El botón para seguir está después de la última.</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>Ajustes</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>Respondido hoy</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>A quién llamar</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>Respondido hoy</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>A quién llamar</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,7 +1585,7 @@
         <source>Why</source>
         <translation>Por qué</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>Qué puede significar</translation>
     </message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirada. Ya no está en este teléfono.</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1. Lo que hay que hacer está en la página del día.</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1. Lo que hay que hacer está en la página del día.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Escriba un valor de 30 a 45 °C.</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>Le dijo al diario:</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>Si es así: %1.</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>¿Tirar todo lo que escribió aquí? No hay vuelta atrás.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>%1 parece estar en °F. Elija °F o escriba un valor de 30 a 45 °C.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>%1 parece estar en °C. Elija °C o escriba un valor de 86 a 113 °F.</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>Revise la temperatura. Después guarde otra vez.</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>Le dijo al diario:</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>Si es así: %1.</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>¿Tirar todo lo que escribió aquí? No hay vuelta atrás.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>%1 parece estar en °F. Elija °F o escriba un valor de 30 a 45 °C.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>%1 parece estar en °C. Elija °C o escriba un valor de 86 a 113 °F.</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>Revise la temperatura. Después guarde otra vez.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>Se trata de ahora.</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>Empezó esto %1. ¿Lo que escribió es de entonces o de ahora?</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>Empezó esto %1. ¿Lo que escribió es de entonces o de ahora?</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>Visto por usted, %1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1. %2 abrió lo que usted había escrito antes, %3. Nadie ha abierto aún su corrección.</translation>
-        </message>
+        <translation>%1. %2 abrió lo que usted había escrito antes, %3. Nadie ha abierto aún su corrección.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>Este aparato no puede llegar a ninguna clínica.</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>Este no es un código de una clínica. Use el código que su clínica muestra en su pantalla.</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>No se puede abrir esta imagen. Elija otra o escriba el código.</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>El diario no tiene permiso para usar la cámara. Elija una imagen del código o escríbalo. Puede permitir la cámara en los ajustes del teléfono.</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>La cámara no funciona ahora. Puede que esté en uso. Elija una imagen del código o escríbalo.</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>La dirección de la clínica no responde. Compruebe que ha escrito bien la dirección que está debajo del código y que este teléfono tiene red. El diario sigue intentándolo.</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>Este no es un código de una clínica. Use el código que su clínica muestra en su pantalla.</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>No se puede abrir esta imagen. Elija otra o escriba el código.</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>El diario no tiene permiso para usar la cámara. Elija una imagen del código o escríbalo. Puede permitir la cámara en los ajustes del teléfono.</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>La cámara no funciona ahora. Puede que esté en uso. Elija una imagen del código o escríbalo.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>Este aparato no tiene cámara. Elija una imagen del código o escríbalo.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>La dirección de la clínica no responde. Compruebe que ha escrito bien la dirección que está debajo del código y que este teléfono tiene red. El diario sigue intentándolo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2010,7 +2010,7 @@
             <numerusform>%n fotos están solo en este teléfono y se perderían.</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>Escriba primero su frase de acceso.</translation>
     </message>
@@ -2219,10 +2219,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>Su corrección está en el ordenador de la clínica desde %1. Nadie la ha abierto aún. %2 abrió lo que usted había escrito antes, %3.</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>Su corrección está en el ordenador de la clínica desde %1. Nadie la ha abierto aún. %2 abrió lo que usted había escrito antes, %3.</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>En este teléfono hay una copia anterior de su diario. Puede faltar aquí algo de lo que escribió. Llame a su clínica, por favor.</translation>
@@ -2251,37 +2251,37 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si está preocupado, llame. No espere aquí una respuesta.</translation>
     </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>Son más de %1 días. Llame a su clínica, por favor. Conserve este teléfono y este programa: lo que escribió quizá no esté en ningún otro sitio.</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>Su clínica necesita una versión más nueva de esta aplicación. Actualícela, por favor. Hasta entonces, lo que escriba puede quedar esperando en este teléfono.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>%n cosa que escribió aquí no llegó a la clínica. Enséñela allí, por favor.</numerusform>
-                <numerusform>%n cosas que escribió aquí no llegaron a la clínica. Enséñelas allí, por favor.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>Visita de control: %1</translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>Dijo: hecho.</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>Dijo: no hecho.</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>Este teléfono ya no está vinculado con la clínica. Lo que escriba aquí no llega a nadie, y los recordatorios no suenan aquí. Use su otro teléfono. Si no hay otro, llame a su clínica.</translation>
-        </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>Son más de %1 días. Llame a su clínica, por favor. Conserve este teléfono y este programa: lo que escribió quizá no esté en ningún otro sitio.</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>Su clínica necesita una versión más nueva de esta aplicación. Actualícela, por favor. Hasta entonces, lo que escriba puede quedar esperando en este teléfono.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>%n cosa que escribió aquí no llegó a la clínica. Enséñela allí, por favor.</numerusform>
+            <numerusform>%n cosas que escribió aquí no llegaron a la clínica. Enséñelas allí, por favor.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>Visita de control: %1</translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>Dijo: hecho.</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>Dijo: no hecho.</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>Este teléfono ya no está vinculado con la clínica. Lo que escriba aquí no llega a nadie, y los recordatorios no suenan aquí. Use su otro teléfono. Si no hay otro, llame a su clínica.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2342,34 +2342,34 @@
         <source>The warning stays in your diary</source>
         <translation>El aviso queda en su diario</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>¿Está en otro lugar? Llame al número de emergencias de ese lugar.</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>Este teléfono no pudo anotar que leyó el aviso. Volverá cuando abra el diario la próxima vez.</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>El dolor es 7 de 10 o más.</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>En los dos primeros días un lado está más lleno y duele más.</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>Dos de estas cosas en un sitio: otro color, calor, dureza, más dolor al tocar.</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>Asoma un hilo y la piel ahí está caliente, dolorida o de otro color.</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>Su anotación aún no se ha guardado ni está en la clínica. Puede seguir con ella después de llamar.</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>¿Está en otro lugar? Llame al número de emergencias de ese lugar.</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>Este teléfono no pudo anotar que leyó el aviso. Volverá cuando abra el diario la próxima vez.</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>El dolor es 7 de 10 o más.</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>En los dos primeros días un lado está más lleno y duele más.</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>Dos de estas cosas en un sitio: otro color, calor, dureza, más dolor al tocar.</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>Asoma un hilo y la piel ahí está caliente, dolorida o de otro color.</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>Su anotación aún no se ha guardado ni está en la clínica. Puede seguir con ella después de llamar.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2674,45 +2674,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>Emergencias (Unión Europea)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>Emergencias (Reino Unido)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>Emergencias (Estados Unidos)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>Ambulancia (Brasil)</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>Ambulancia (China)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>Ambulancia (Suiza)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>Ambulancia (Turquía)</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>Emergencias (Unión Europea)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>Emergencias (Reino Unido)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>Emergencias (Estados Unidos)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>Ambulancia (Brasil)</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>Ambulancia (China)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>Ambulancia (Suiza)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>Ambulancia (Turquía)</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>Al final no está hecho</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>Al final está hecho</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>Al final no está hecho</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>Al final está hecho</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2729,18 +2729,18 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>Por qué</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>Lo he leído</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>Se queda con su anotación, en Lo que escribí</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>Por qué</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>Lo he leído</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>Se queda con su anotación, en Lo que escribí</translation>
+    </message>
     </context>
     <context>
         <name>DiaryMeaning</name>
@@ -2836,10 +2836,10 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>Puede necesitar atención ahora. Por eso debe llamar y no esperar.</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>Puede ser sangre bajo la piel o una infección.</translation>
-        </message>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>Puede ser sangre bajo la piel o una infección.</translation>
+    </message>
     </context>
     <context>
         <name>SecretField</name>

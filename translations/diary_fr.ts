@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Dans l&apos;ensemble, cela met plus de temps que d&apos;habitude à partir.</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>Vous l&apos;avez changé ou complété depuis. Le conseil reste le même.</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>C&apos;est dans votre note. Sans nouvelles d&apos;ici le prochain jour ouvré, appelez. Si cela empire, appelez tout de suite.</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>Vous l&apos;avez changé ou complété depuis. Le conseil reste le même.</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>C&apos;est dans votre note. Sans nouvelles d&apos;ici le prochain jour ouvré, appelez. Si cela empire, appelez tout de suite.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Cela n'a pas marché. Réessayez, ou appelez votre clinique.</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>Le chemin vers cette clinique n&apos;est pas chiffré : d&apos;autres pourraient lire. Rien n&apos;a été envoyé. Prévenez votre clinique.</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>Le chemin vers cette clinique n&apos;est pas chiffré : d&apos;autres pourraient lire. Rien n&apos;a été envoyé. Prévenez votre clinique.</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>Ce qui était écrit avant</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>Que faire</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>Masquer que faire</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>Que faire</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>Masquer que faire</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Enregistrer, puis ajouter des photos</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>De ce moment-là</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>De maintenant</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Repasse les questions</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>De ce moment-là</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>De maintenant</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>Repasse les questions</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Vous êtes relié. Votre plan de soins arrive …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>Si vous fermez le journal maintenant, il continue quand vous le rouvrez.</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>Réglages</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>Langue et taille du texte</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>Si vous fermez le journal maintenant, il continue quand vous le rouvrez.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Réglages</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>Langue et taille du texte</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Si vous êtes inquiet, ne cherchez pas la phrase secrète. Touchez « Besoin d'aide ».</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>C&apos;est sur papier. Créer mon journal</translation>
     </message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Tout ce que vous avez écrit, en page à imprimer (PDF), en tableaux (CSV) et pour d’autres programmes de santé (FHIR), et vos photos. Cela marche sans réseau.</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>Votre phrase secrète, pour tout enregistrer</translation>
     </message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Demander aussi les élancements et l'engour­dissement</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>Jeter cette entrée …</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>Demande d&apos;abord</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>Non, la garder</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>Oui, la jeter</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>Jeter cette entrée …</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>Demande d&apos;abord</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>Non, la garder</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Oui, la jeter</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>Touchez tout ce qui est vrai maintenant. Le bouton pour continuer se trouve après la dernière ligne.</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>Touchez tout ce qui est vrai maintenant. Le bouton pour continuer se trouve après la dernière ligne.</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>Réglages</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>Répondu aujourd&apos;hui</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>Qui appeler</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>Répondu aujourd&apos;hui</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Qui appeler</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,7 +1585,7 @@
         <source>Why</source>
         <translation>Pourquoi</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>Ce que cela peut vouloir dire</translation>
     </message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirée. Elle n'est plus sur ce téléphone.</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1. Ce qu&apos;il faut faire est sur la page du jour.</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1. Ce qu&apos;il faut faire est sur la page du jour.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Tapez une valeur de 30 à 45 °C.</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>Vous avez dit au journal :</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>Si c&apos;est vrai : %1.</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>Jeter tout ce que vous avez saisi ici ? Il n&apos;y a pas de retour.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>%1 semble être en °F. Choisissez °F, ou tapez une valeur de 30 à 45 °C.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>%1 semble être en °C. Choisissez °C, ou tapez une valeur de 86 à 113 °F.</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>Vérifiez la température. Puis enregistrez encore une fois.</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>Vous avez dit au journal :</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>Si c&apos;est vrai : %1.</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>Jeter tout ce que vous avez saisi ici ? Il n&apos;y a pas de retour.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>%1 semble être en °F. Choisissez °F, ou tapez une valeur de 30 à 45 °C.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>%1 semble être en °C. Choisissez °C, ou tapez une valeur de 86 à 113 °F.</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>Vérifiez la température. Puis enregistrez encore une fois.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>Il s'agit de maintenant.</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>Vous avez commencé ceci %1. Est-ce que cela parle de ce moment-là ou de maintenant ?</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>Vous avez commencé ceci %1. Est-ce que cela parle de ce moment-là ou de maintenant ?</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>Vu par vous, %1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1. %2 a ouvert ce que vous aviez écrit avant, %3. Personne n&apos;a encore ouvert votre correction.</translation>
-        </message>
+        <translation>%1. %2 a ouvert ce que vous aviez écrit avant, %3. Personne n&apos;a encore ouvert votre correction.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>Cet appareil ne peut joindre aucune clinique.</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>Ceci n&apos;est pas le code d&apos;une clinique. Utilisez le code que votre clinique montre sur son écran.</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>Cette image ne peut pas être ouverte. Choisissez-en une autre, ou tapez le code.</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>Le journal n&apos;a pas le droit d&apos;utiliser la caméra. Choisissez une image du code, ou tapez-le. Vous pouvez permettre la caméra dans les réglages du téléphone.</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>La caméra ne marche pas en ce moment. Elle est peut-être déjà utilisée. Choisissez une image du code, ou tapez-le.</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>Cet appareil n&apos;a pas de caméra. Choisissez une image du code, ou tapez-le.</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>L&apos;adresse de la clinique ne répond pas. Vérifiez que vous avez bien tapé l&apos;adresse sous le code et que ce téléphone a du réseau. Le journal continue d&apos;essayer.</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>Ceci n&apos;est pas le code d&apos;une clinique. Utilisez le code que votre clinique montre sur son écran.</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>Cette image ne peut pas être ouverte. Choisissez-en une autre, ou tapez le code.</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>Le journal n&apos;a pas le droit d&apos;utiliser la caméra. Choisissez une image du code, ou tapez-le. Vous pouvez permettre la caméra dans les réglages du téléphone.</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>La caméra ne marche pas en ce moment. Elle est peut-être déjà utilisée. Choisissez une image du code, ou tapez-le.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>Cet appareil n&apos;a pas de caméra. Choisissez une image du code, ou tapez-le.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>L&apos;adresse de la clinique ne répond pas. Vérifiez que vous avez bien tapé l&apos;adresse sous le code et que ce téléphone a du réseau. Le journal continue d&apos;essayer.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2010,7 +2010,7 @@
             <numerusform>%n photos sont seulement sur ce téléphone et seraient perdues.</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>Tapez d&apos;abord votre phrase secrète.</translation>
     </message>
@@ -2219,10 +2219,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>Votre correction est sur l&apos;ordinateur de la clinique depuis %1. Personne ne l&apos;a encore ouverte. %2 a ouvert ce que vous aviez écrit avant, %3.</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>Votre correction est sur l&apos;ordinateur de la clinique depuis %1. Personne ne l&apos;a encore ouverte. %2 a ouvert ce que vous aviez écrit avant, %3.</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>Ce téléphone contient une copie plus ancienne de votre journal. Une partie de ce que vous avez écrit manque peut-être ici. Appelez votre clinique, s&apos;il vous plaît.</translation>
@@ -2251,37 +2251,37 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Si vous êtes inquiet, appelez. N&apos;attendez pas de réponse ici.</translation>
     </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>Cela fait plus de %1 jours. Appelez votre clinique, s’il vous plaît. Gardez ce téléphone et ce programme : ce que vous avez écrit n’est peut-être nulle part ailleurs.</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>Votre clinique a besoin d&apos;une version plus récente de cette application. Mettez-la à jour, s&apos;il vous plaît. D&apos;ici là, ce que vous écrivez peut attendre sur ce téléphone.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>%n chose que vous avez écrite ici n&apos;est pas arrivée à la clinique. Montrez-la là-bas, s&apos;il vous plaît.</numerusform>
-                <numerusform>%n choses que vous avez écrites ici ne sont pas arrivées à la clinique. Montrez-les là-bas, s&apos;il vous plaît.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>Visite de contrôle : %1</translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>Vous avez dit : fait.</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>Vous avez dit : pas fait.</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>Ce téléphone n&apos;est plus lié à la clinique. Ce que vous écrivez ici n&apos;arrive à personne, et les rappels ne sonnent pas ici. Prenez votre autre téléphone. S&apos;il n&apos;y en a pas, appelez votre clinique.</translation>
-        </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>Cela fait plus de %1 jours. Appelez votre clinique, s’il vous plaît. Gardez ce téléphone et ce programme : ce que vous avez écrit n’est peut-être nulle part ailleurs.</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>Votre clinique a besoin d&apos;une version plus récente de cette application. Mettez-la à jour, s&apos;il vous plaît. D&apos;ici là, ce que vous écrivez peut attendre sur ce téléphone.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>%n chose que vous avez écrite ici n&apos;est pas arrivée à la clinique. Montrez-la là-bas, s&apos;il vous plaît.</numerusform>
+            <numerusform>%n choses que vous avez écrites ici ne sont pas arrivées à la clinique. Montrez-les là-bas, s&apos;il vous plaît.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>Visite de contrôle : %1</translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>Vous avez dit : fait.</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>Vous avez dit : pas fait.</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>Ce téléphone n&apos;est plus lié à la clinique. Ce que vous écrivez ici n&apos;arrive à personne, et les rappels ne sonnent pas ici. Prenez votre autre téléphone. S&apos;il n&apos;y en a pas, appelez votre clinique.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2342,34 +2342,34 @@
         <source>The warning stays in your diary</source>
         <translation>L&apos;alerte reste dans votre journal</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>Vous êtes ailleurs ? Appelez le numéro d&apos;urgence de ce lieu.</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>Ce téléphone n&apos;a pas pu noter que vous avez lu l&apos;alerte. Elle revient quand vous ouvrirez le journal la prochaine fois.</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>La douleur est à 7 sur 10 ou plus.</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>Les deux premiers jours, un côté est plus gonflé et fait plus mal.</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>Deux de ces choses au même endroit : autre couleur, chaud, dur, plus sensible.</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>Un fil sort, et la peau y est chaude, sensible ou d&apos;une autre couleur.</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>Votre note n&apos;est pas encore enregistrée ni à la clinique. Vous pourrez la continuer après l&apos;appel.</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>Vous êtes ailleurs ? Appelez le numéro d&apos;urgence de ce lieu.</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>Ce téléphone n&apos;a pas pu noter que vous avez lu l&apos;alerte. Elle revient quand vous ouvrirez le journal la prochaine fois.</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>La douleur est à 7 sur 10 ou plus.</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>Les deux premiers jours, un côté est plus gonflé et fait plus mal.</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>Deux de ces choses au même endroit : autre couleur, chaud, dur, plus sensible.</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>Un fil sort, et la peau y est chaude, sensible ou d&apos;une autre couleur.</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>Votre note n&apos;est pas encore enregistrée ni à la clinique. Vous pourrez la continuer après l&apos;appel.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2674,45 +2674,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>Numéro d&apos;urgence (Union européenne)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>Numéro d&apos;urgence (Royaume-Uni)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>Numéro d&apos;urgence (États-Unis)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>Ambulance (Brésil)</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>Ambulance (Chine)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>Ambulance (Suisse)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>Ambulance (Turquie)</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>Numéro d&apos;urgence (Union européenne)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>Numéro d&apos;urgence (Royaume-Uni)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>Numéro d&apos;urgence (États-Unis)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>Ambulance (Brésil)</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>Ambulance (Chine)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>Ambulance (Suisse)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>Ambulance (Turquie)</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>En fait, pas fait</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>En fait, fait</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>En fait, pas fait</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>En fait, fait</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2729,18 +2729,18 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>Pourquoi</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>J&apos;ai lu ceci</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>Cela reste avec votre note, sous Ce que j&apos;ai écrit</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>Pourquoi</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>J&apos;ai lu ceci</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>Cela reste avec votre note, sous Ce que j&apos;ai écrit</translation>
+    </message>
     </context>
     <context>
         <name>DiaryMeaning</name>
@@ -2836,10 +2836,10 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>Il faut peut-être des soins maintenant. C&apos;est pourquoi il faut appeler et ne pas attendre.</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>Cela peut être du sang sous la peau, ou une infection.</translation>
-        </message>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>Cela peut être du sang sous la peau, ou une infection.</translation>
+    </message>
     </context>
     <context>
         <name>SecretField</name>

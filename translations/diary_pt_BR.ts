@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>No conjunto, demora mais que o normal para passar.</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>Desde então você mudou ou completou isto. O conselho continua valendo.</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>Está na sua anotação. Se não tiver notícias até o próximo dia útil, ligue. Se piorar, ligue já.</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>Desde então você mudou ou completou isto. O conselho continua valendo.</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>Está na sua anotação. Se não tiver notícias até o próximo dia útil, ligue. Se piorar, ligue já.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Não deu certo. Tente de novo ou ligue para a sua clínica.</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>O caminho até esta clínica não é cifrado: outros poderiam ler. Nada foi enviado. Avise a sua clínica.</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>O caminho até esta clínica não é cifrado: outros poderiam ler. Nada foi enviado. Avise a sua clínica.</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>O que estava antes</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>O que fazer</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>Esconder o que fazer</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>O que fazer</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>Esconder o que fazer</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Salvar e depois pôr fotos</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>De então</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>De agora</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Passa pelas perguntas de novo</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>De então</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>De agora</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>Passa pelas perguntas de novo</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Você entrou. O seu plano de cuidados está a caminho …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>Se você fechar o diário agora, ele continua quando você o abrir de novo.</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>Configurações</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>Idioma e tamanho do texto</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>Se você fechar o diário agora, ele continua quando você o abrir de novo.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Configurações</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>Idioma e tamanho do texto</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Se algo preocupa você, não procure a frase secreta. Toque em “Preciso de ajuda”.</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>Está no papel. Criar o meu diário</translation>
     </message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Tudo o que você escreveu, como página para imprimir (PDF), como tabelas (CSV) e para outros programas de saúde (FHIR), e as suas fotos. Funciona sem rede.</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>A sua frase secreta, para salvar tudo</translation>
     </message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Perguntar também sobre pontadas e dormência</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>Jogar fora esta anotação …</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>Pergunta antes</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>Não, manter</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>Sim, jogar fora</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>Jogar fora esta anotação …</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>Pergunta antes</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>Não, manter</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Sim, jogar fora</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>Toque em tudo o que é verdade agora. O botão para seguir está depois da última linha.</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>Toque em tudo o que é verdade agora. O botão para seguir está depois da última linha.</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>Ajustes</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>Respondido hoje</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>Para quem ligar</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>Respondido hoje</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Para quem ligar</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,7 +1585,7 @@
         <source>Why</source>
         <translation>Por quê</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>O que isso pode significar</translation>
     </message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Retirada. Ela não está mais neste celular.</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1. O que fazer está na página do dia.</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1. O que fazer está na página do dia.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>Digite um valor de 30 a 45 °C.</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>Você disse ao diário:</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>Se for verdade: %1.</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>Jogar fora tudo o que você digitou aqui? Não há volta.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>%1 parece estar em °F. Escolha °F ou digite um valor de 30 a 45 °C.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>%1 parece estar em °C. Escolha °C ou digite um valor de 86 a 113 °F.</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>Veja a temperatura. Depois salve de novo.</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>Você disse ao diário:</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>Se for verdade: %1.</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>Jogar fora tudo o que você digitou aqui? Não há volta.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>%1 parece estar em °F. Escolha °F ou digite um valor de 30 a 45 °C.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>%1 parece estar em °C. Escolha °C ou digite um valor de 86 a 113 °F.</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>Veja a temperatura. Depois salve de novo.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>É sobre agora.</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>Você começou isto %1. O que você escreveu é de então ou de agora?</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>Você começou isto %1. O que você escreveu é de então ou de agora?</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>Visto por você, %1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1. %2 abriu o que você tinha escrito antes, %3. Ninguém abriu ainda a sua correção.</translation>
-        </message>
+        <translation>%1. %2 abriu o que você tinha escrito antes, %3. Ninguém abriu ainda a sua correção.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>Este aparelho não alcança nenhuma clínica.</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>Este não é um código de uma clínica. Use o código que a sua clínica mostra na tela dela.</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>Não é possível abrir esta imagem. Escolha outra ou digite o código.</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>O diário não tem permissão para usar a câmera. Escolha uma imagem do código ou digite-o. Você pode permitir a câmera nos ajustes do telefone.</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>A câmera não funciona agora. Talvez esteja em uso. Escolha uma imagem do código ou digite-o.</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>Este aparelho não tem câmera. Escolha uma imagem do código ou digite-o.</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>O endereço da clínica não responde. Veja se digitou certo o endereço que está abaixo do código e se este celular tem rede. O diário continua tentando.</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>Este não é um código de uma clínica. Use o código que a sua clínica mostra na tela dela.</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>Não é possível abrir esta imagem. Escolha outra ou digite o código.</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>O diário não tem permissão para usar a câmera. Escolha uma imagem do código ou digite-o. Você pode permitir a câmera nos ajustes do telefone.</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>A câmera não funciona agora. Talvez esteja em uso. Escolha uma imagem do código ou digite-o.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>Este aparelho não tem câmera. Escolha uma imagem do código ou digite-o.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>O endereço da clínica não responde. Veja se digitou certo o endereço que está abaixo do código e se este celular tem rede. O diário continua tentando.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2010,7 +2010,7 @@
             <numerusform>%n fotos estão só neste celular e seriam perdidas.</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>Digite primeiro a sua frase secreta.</translation>
     </message>
@@ -2219,10 +2219,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>A sua correção está no computador da clínica desde %1. Ninguém abriu ainda. %2 abriu o que você tinha escrito antes, %3.</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>A sua correção está no computador da clínica desde %1. Ninguém abriu ainda. %2 abriu o que você tinha escrito antes, %3.</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>Este celular tem uma cópia antiga do seu diário. Pode faltar aqui algo do que você escreveu. Ligue para a sua clínica, por favor.</translation>
@@ -2251,37 +2251,37 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Se algo preocupa você, ligue. Não espere uma resposta aqui.</translation>
     </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>São mais de %1 dias. Ligue para a sua clínica, por favor. Guarde este telefone e este programa: o que você escreveu talvez não esteja em nenhum outro lugar.</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>Sua clínica precisa de uma versão mais nova deste aplicativo. Atualize-o, por favor. Até lá, o que você escrever pode ficar esperando neste celular.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>%n coisa que você escreveu aqui não chegou à clínica. Mostre-a lá, por favor.</numerusform>
-                <numerusform>%n coisas que você escreveu aqui não chegaram à clínica. Mostre-as lá, por favor.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>Consulta de retorno: %1</translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>Você disse: feito.</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>Você disse: não feito.</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>Este telefone não está mais ligado à clínica. O que você escreve aqui não chega a ninguém, e os lembretes não tocam aqui. Use o seu outro telefone. Se não houver outro, ligue para a sua clínica.</translation>
-        </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>São mais de %1 dias. Ligue para a sua clínica, por favor. Guarde este telefone e este programa: o que você escreveu talvez não esteja em nenhum outro lugar.</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>Sua clínica precisa de uma versão mais nova deste aplicativo. Atualize-o, por favor. Até lá, o que você escrever pode ficar esperando neste celular.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>%n coisa que você escreveu aqui não chegou à clínica. Mostre-a lá, por favor.</numerusform>
+            <numerusform>%n coisas que você escreveu aqui não chegaram à clínica. Mostre-as lá, por favor.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>Consulta de retorno: %1</translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>Você disse: feito.</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>Você disse: não feito.</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>Este telefone não está mais ligado à clínica. O que você escreve aqui não chega a ninguém, e os lembretes não tocam aqui. Use o seu outro telefone. Se não houver outro, ligue para a sua clínica.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2342,34 +2342,34 @@
         <source>The warning stays in your diary</source>
         <translation>O aviso fica no seu diário</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>Está em outro lugar? Ligue para o número de emergência desse lugar.</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>Este telefone não conseguiu anotar que você leu o aviso. Ele volta quando você abrir o diário da próxima vez.</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>A dor é 7 de 10 ou mais.</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>Nos dois primeiros dias um lado está mais cheio e dói mais.</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>Duas destas coisas num lugar: outra cor, quente, firme, mais dolorido.</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>Um fio aparece, e a pele ali está quente, dolorida ou de outra cor.</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>A sua anotação ainda não foi salva nem está com a clínica. Você pode continuar depois de ligar.</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>Está em outro lugar? Ligue para o número de emergência desse lugar.</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>Este telefone não conseguiu anotar que você leu o aviso. Ele volta quando você abrir o diário da próxima vez.</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>A dor é 7 de 10 ou mais.</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>Nos dois primeiros dias um lado está mais cheio e dói mais.</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>Duas destas coisas num lugar: outra cor, quente, firme, mais dolorido.</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>Um fio aparece, e a pele ali está quente, dolorida ou de outra cor.</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>A sua anotação ainda não foi salva nem está com a clínica. Você pode continuar depois de ligar.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2674,45 +2674,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>Emergência (União Europeia)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>Emergência (Reino Unido)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>Emergência (Estados Unidos)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>Ambulância (Brasil)</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>Ambulância (China)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>Ambulância (Suíça)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>Ambulância (Turquia)</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>Emergência (União Europeia)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>Emergência (Reino Unido)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>Emergência (Estados Unidos)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>Ambulância (Brasil)</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>Ambulância (China)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>Ambulância (Suíça)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>Ambulância (Turquia)</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>Na verdade, não feito</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>Na verdade, feito</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>Na verdade, não feito</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>Na verdade, feito</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2729,18 +2729,18 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>Por quê</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>Eu li isto</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>Fica com a sua anotação, em O que eu escrevi</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>Por quê</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>Eu li isto</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>Fica com a sua anotação, em O que eu escrevi</translation>
+    </message>
     </context>
     <context>
         <name>DiaryMeaning</name>
@@ -2836,10 +2836,10 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>Pode precisar de cuidado agora. Por isso ligue e não espere.</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>Pode ser sangue sob a pele ou uma infecção.</translation>
-        </message>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>Pode ser sangue sob a pele ou uma infecção.</translation>
+    </message>
     </context>
     <context>
         <name>SecretField</name>

@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>Hepsi birlikte, geçmesi olağandan uzun sürüyor.</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>O zamandan beri bunu değiştirdiniz ya da buna ekleme yaptınız. Öneri geçerli kalır.</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>Kaydınızda duruyor. Sonraki iş gününe kadar haber almazsanız arayın. Kötüleşirse hemen arayın.</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>O zamandan beri bunu değiştirdiniz ya da buna ekleme yaptınız. Öneri geçerli kalır.</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>Kaydınızda duruyor. Sonraki iş gününe kadar haber almazsanız arayın. Kötüleşirse hemen arayın.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>Olmadı. Yine deneyin ya da kliniğinizi arayın.</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>Bu kliniğe giden yol şifreli değil: başkaları okuyabilir. Hiçbir şey gönderilmedi. Kliniğinize söyleyin.</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>Bu kliniğe giden yol şifreli değil: başkaları okuyabilir. Hiçbir şey gönderilmedi. Kliniğinize söyleyin.</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>Önce ne yazıyordu</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>Ne yapmalı</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>Ne yapılacağını gizle</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>Ne yapmalı</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>Ne yapılacağını gizle</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>Kaydet, sonra fotoğraf ekle</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>O zaman için</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>Şimdi için</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>Soruların üzerinden yeniden geçer</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>O zaman için</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>Şimdi için</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>Soruların üzerinden yeniden geçer</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>Katıldınız. Bakım planınız yolda …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>Günlüğü şimdi kapatırsanız yeniden açtığınızda kaldığı yerden sürer.</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>Ayarlar</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>Dil ve yazı boyutu</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>Günlüğü şimdi kapatırsanız yeniden açtığınızda kaldığı yerden sürer.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ayarlar</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>Dil ve yazı boyutu</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>Endişeliyseniz parola sözünü aramayın. “Yardım gerek” düğmesine dokunun.</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>Kâğıtta. Günlüğümü oluştur</translation>
     </message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>Yazdığınız her şey, basılacak sayfa (PDF), tablo (CSV) ve başka sağlık programları için dosya (FHIR) olarak, ayrıca fotoğraflarınız. Ağ olmadan çalışır.</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>Hepsini kaydetmek için parola sözünüz</translation>
     </message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>Batma ve uyuşmayı da sor</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>Bu kaydı at …</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>Önce sorar</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>Hayır, kalsın</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>Evet, at</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>Bu kaydı at …</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>Önce sorar</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>Hayır, kalsın</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>Evet, at</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>Şimdi doğru olan her birine dokunun. Devam düğmesi sonuncunun altındadır.</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>Şimdi doğru olan her birine dokunun. Devam düğmesi sonuncunun altındadır.</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>Ayarlar</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>Bugün yanıtlanan</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>Kimi aramalı</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>Bugün yanıtlanan</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>Kimi aramalı</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,7 +1585,7 @@
         <source>Why</source>
         <translation>Neden</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>Bu ne anlama gelebilir</translation>
     </message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>Geri alındı. Artık bu telefonda değil.</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1. Ne yapılacağı günün sayfasında yazar.</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1. Ne yapılacağı günün sayfasında yazar.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>30 ile 45 °C arası bir değer yazın.</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>Günlüğe şunu söylediniz:</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>Bu doğruysa: %1.</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>Buraya yazdığınız her şey atılsın mı? Geri dönüşü yok.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>%1 bir °F değeri gibi görünüyor. °F seçin ya da 30 ile 45 °C arası bir değer yazın.</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>%1 bir °C değeri gibi görünüyor. °C seçin ya da 86 ile 113 °F arası bir değer yazın.</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>Lütfen ateş değerine bakın. Sonra yeniden kaydedin.</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>Günlüğe şunu söylediniz:</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>Bu doğruysa: %1.</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>Buraya yazdığınız her şey atılsın mı? Geri dönüşü yok.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>%1 bir °F değeri gibi görünüyor. °F seçin ya da 30 ile 45 °C arası bir değer yazın.</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>%1 bir °C değeri gibi görünüyor. °C seçin ya da 86 ile 113 °F arası bir değer yazın.</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>Lütfen ateş değerine bakın. Sonra yeniden kaydedin.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>Konu: şimdi.</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>Buna %1 başladınız. Yazdıklarınız o zaman için mi, şimdi için mi?</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>Buna %1 başladınız. Yazdıklarınız o zaman için mi, şimdi için mi?</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>Siz gördünüz, %1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1. %2 daha önce yazdığınızı açtı, %3. Düzeltmenizi henüz kimse açmadı.</translation>
-        </message>
+        <translation>%1. %2 daha önce yazdığınızı açtı, %3. Düzeltmenizi henüz kimse açmadı.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>Bu cihaz bir kliniğe ulaşamıyor.</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>Bu bir kliniğin kodu değil. Kliniğinizin ekranında gösterdiği kodu kullanın.</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>Bu resim açılamıyor. Başkasını seçin ya da kodu yazın.</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>Günlüğün kamerayı kullanma izni yok. Kodun bir resmini seçin ya da kodu yazın. Kameraya telefonun ayarlarından izin verebilirsiniz.</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>Kamera şu anda çalışmıyor. Kullanımda olabilir. Kodun bir resmini seçin ya da kodu yazın.</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>Bu cihazda kamera yok. Kodun bir resmini seçin ya da kodu yazın.</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>Kliniğin adresi yanıt vermiyor. Kodun altındaki adresi doğru yazdığınızı ve bu telefonun ağı olduğunu kontrol edin. Günlük denemeyi sürdürüyor.</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>Bu bir kliniğin kodu değil. Kliniğinizin ekranında gösterdiği kodu kullanın.</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>Bu resim açılamıyor. Başkasını seçin ya da kodu yazın.</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>Günlüğün kamerayı kullanma izni yok. Kodun bir resmini seçin ya da kodu yazın. Kameraya telefonun ayarlarından izin verebilirsiniz.</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>Kamera şu anda çalışmıyor. Kullanımda olabilir. Kodun bir resmini seçin ya da kodu yazın.</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>Bu cihazda kamera yok. Kodun bir resmini seçin ya da kodu yazın.</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>Kliniğin adresi yanıt vermiyor. Kodun altındaki adresi doğru yazdığınızı ve bu telefonun ağı olduğunu kontrol edin. Günlük denemeyi sürdürüyor.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2008,7 +2008,7 @@
             <numerusform>%n fotoğraf yalnız bu telefonda ve kaybolur.</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>Önce parola sözünüzü yazın.</translation>
     </message>
@@ -2214,10 +2214,10 @@
         <source>%1, %2</source>
         <translation>%1, %2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>Düzeltmeniz kliniğin bilgisayarında, %1. Henüz kimse açmadı. %2 daha önce yazdığınızı açtı, %3.</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>Düzeltmeniz kliniğin bilgisayarında, %1. Henüz kimse açmadı. %2 daha önce yazdığınızı açtı, %3.</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>Bu telefonda günlüğünüzün eski bir kopyası var. Yazdıklarınızın bir kısmı burada olmayabilir. Lütfen kliniğinizi arayın.</translation>
@@ -2246,36 +2246,36 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>Endişeliyseniz arayın. Burada yanıt beklemeyin.</translation>
     </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>Bu, %1 günden fazla. Lütfen kliniğinizi arayın. Bu telefonu ve bu programı saklayın: yazdıklarınız belki başka hiçbir yerde yoktur.</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>Kliniğiniz bu uygulamanın daha yeni bir sürümünü istiyor. Lütfen güncelleyin. O zamana kadar yazdıklarınız bu telefonda bekleyebilir.</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>Burada yazdığınız %n şey kliniğe ulaşmadı. Lütfen orada gösterin.</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>Kontrol: %1</translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>Söylediğiniz: yapıldı.</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>Söylediğiniz: yapılmadı.</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>Bu telefon artık klinikle bağlı değil. Burada yazdıklarınız kimseye ulaşmaz ve hatırlatmalar burada çalmaz. Öbür telefonunuzu kullanın. Başka telefon yoksa kliniğinizi arayın.</translation>
-        </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>Bu, %1 günden fazla. Lütfen kliniğinizi arayın. Bu telefonu ve bu programı saklayın: yazdıklarınız belki başka hiçbir yerde yoktur.</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>Kliniğiniz bu uygulamanın daha yeni bir sürümünü istiyor. Lütfen güncelleyin. O zamana kadar yazdıklarınız bu telefonda bekleyebilir.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>Burada yazdığınız %n şey kliniğe ulaşmadı. Lütfen orada gösterin.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>Kontrol: %1</translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>Söylediğiniz: yapıldı.</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>Söylediğiniz: yapılmadı.</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>Bu telefon artık klinikle bağlı değil. Burada yazdıklarınız kimseye ulaşmaz ve hatırlatmalar burada çalmaz. Öbür telefonunuzu kullanın. Başka telefon yoksa kliniğinizi arayın.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2336,34 +2336,34 @@
         <source>The warning stays in your diary</source>
         <translation>Uyarı günlüğünüzde kalır</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>Başka bir yerde misiniz? O yerin acil numarasını arayın.</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>Bu telefon uyarıyı okuduğunuzu kaydedemedi. Günlüğü bir daha açtığınızda yeniden gelir.</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>Ağrı 10 üzerinden 7 ya da daha çok.</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>İlk iki günde bir taraf daha dolgun ve daha çok ağrıyor.</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>Bir yerde bunlardan ikisi: renk değişik, sıcak, sert, daha acılı.</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>Bir ip görünüyor ve oradaki deri sıcak, acılı ya da renk değiştirmiş.</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>Kaydınız henüz kaydedilmedi ve klinikte de yok. Aradıktan sonra devam edebilirsiniz.</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>Başka bir yerde misiniz? O yerin acil numarasını arayın.</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>Bu telefon uyarıyı okuduğunuzu kaydedemedi. Günlüğü bir daha açtığınızda yeniden gelir.</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>Ağrı 10 üzerinden 7 ya da daha çok.</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>İlk iki günde bir taraf daha dolgun ve daha çok ağrıyor.</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>Bir yerde bunlardan ikisi: renk değişik, sıcak, sert, daha acılı.</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>Bir ip görünüyor ve oradaki deri sıcak, acılı ya da renk değiştirmiş.</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>Kaydınız henüz kaydedilmedi ve klinikte de yok. Aradıktan sonra devam edebilirsiniz.</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2668,45 +2668,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>Acil numarası (Avrupa Birliği)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>Acil numarası (Birleşik Krallık)</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>Acil numarası (Amerika Birleşik Devletleri)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>Ambulans (Brezilya)</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>Ambulans (Çin)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>Ambulans (İsviçre)</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>Ambulans (Türkiye)</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>Acil numarası (Avrupa Birliği)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>Acil numarası (Birleşik Krallık)</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>Acil numarası (Amerika Birleşik Devletleri)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>Ambulans (Brezilya)</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>Ambulans (Çin)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>Ambulans (İsviçre)</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>Ambulans (Türkiye)</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>Aslında yapılmadı</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>Aslında yapıldı</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>Aslında yapılmadı</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>Aslında yapıldı</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2723,18 +2723,18 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>Neden</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>Bunu okudum</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>Kaydınızla kalır, Yazdıklarım altında</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>Neden</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>Bunu okudum</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>Kaydınızla kalır, Yazdıklarım altında</translation>
+    </message>
     </context>
     <context>
         <name>DiaryMeaning</name>
@@ -2830,10 +2830,10 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>Şimdi bakım gerekebilir. Bu yüzden beklemeyip aramalısınız.</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>Deri altında kan veya bir enfeksiyon olabilir.</translation>
-        </message>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>Deri altında kan veya bir enfeksiyon olabilir.</translation>
+    </message>
     </context>
     <context>
         <name>SecretField</name>

@@ -155,14 +155,14 @@
         <source>All in all, it takes longer than usual to go.</source>
         <translation>总体来看，比通常消退得慢。</translation>
     </message>
-        <message>
-            <source>You have changed or added to this since. The advice stays.</source>
-            <translation>您后来更改或补充过这一条。建议仍然有效。</translation>
-        </message>
-        <message>
-            <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
-            <translation>它在您的记录里。如果到下一个工作日还没有回音，请打电话。如果变重，请马上打电话。</translation>
-        </message>
+    <message>
+        <source>You have changed or added to this since. The advice stays.</source>
+        <translation>您后来更改或补充过这一条。建议仍然有效。</translation>
+    </message>
+    <message>
+        <source>It is in your entry. If you hear nothing by the next working day, call. If it gets worse, call at once.</source>
+        <translation>它在您的记录里。如果到下一个工作日还没有回音，请打电话。如果变重，请马上打电话。</translation>
+    </message>
     </context>
     <context>
         <name>DiaryCurve</name>
@@ -757,10 +757,10 @@
         <source>That did not work. Try again, or call your clinic.</source>
         <translation>没有成功。请再试一次，或打电话给诊所。</translation>
     </message>
-        <message>
-            <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
-            <translation>通往这家诊所的线路没有加密：别人可能会看到。没有发送任何内容。请告诉诊所。</translation>
-        </message>
+    <message>
+        <source>The way to this clinic is not locked: others could read along. Nothing was sent. Tell your clinic.</source>
+        <translation>通往这家诊所的线路没有加密：别人可能会看到。没有发送任何内容。请告诉诊所。</translation>
+    </message>
     </context>
     <context>
         <name>DueCard</name>
@@ -802,14 +802,14 @@
         <source>What was before</source>
         <translation>以前写的内容</translation>
     </message>
-        <message>
-            <source>What to do</source>
-            <translation>该怎么做</translation>
-        </message>
-        <message>
-            <source>Hide what to do</source>
-            <translation>收起该怎么做</translation>
-        </message>
+    <message>
+        <source>What to do</source>
+        <translation>该怎么做</translation>
+    </message>
+    <message>
+        <source>Hide what to do</source>
+        <translation>收起该怎么做</translation>
+    </message>
     </context>
     <context>
         <name>EntryPage</name>
@@ -828,18 +828,18 @@
         <source>Save, then add photographs</source>
         <translation>保存，再加照片</translation>
     </message>
-        <message>
-            <source>About then</source>
-            <translation>那时的情况</translation>
-        </message>
-        <message>
-            <source>About now</source>
-            <translation>现在的情况</translation>
-        </message>
-        <message>
-            <source>Goes through the questions again</source>
-            <translation>再看一遍问题</translation>
-        </message>
+    <message>
+        <source>About then</source>
+        <translation>那时的情况</translation>
+    </message>
+    <message>
+        <source>About now</source>
+        <translation>现在的情况</translation>
+    </message>
+    <message>
+        <source>Goes through the questions again</source>
+        <translation>再看一遍问题</translation>
+    </message>
     </context>
     <context>
         <name>GaugeMark</name>
@@ -934,18 +934,18 @@
         <source>You have joined. Your care plan is on its way …</source>
         <translation>您已加入。护理计划正在送来 …</translation>
     </message>
-        <message>
-            <source>If you close the diary now, it goes on when you open it again.</source>
-            <translation>如果现在关上日记，再打开时会继续。</translation>
-        </message>
-        <message>
-            <source>Settings</source>
-            <translation>设置</translation>
-        </message>
-        <message>
-            <source>Language and text size</source>
-            <translation>语言和字体大小</translation>
-        </message>
+    <message>
+        <source>If you close the diary now, it goes on when you open it again.</source>
+        <translation>如果现在关上日记，再打开时会继续。</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>设置</translation>
+    </message>
+    <message>
+        <source>Language and text size</source>
+        <translation>语言和字体大小</translation>
+    </message>
     </context>
     <context>
         <name>KeysPage</name>
@@ -1090,7 +1090,7 @@
         <source>If you are worried, do not look for the passphrase. Touch “I need help”.</source>
         <translation>如果您担心，不要去找口令。请点“我需要帮助”。</translation>
     </message>
-        <message>
+    <message>
         <source>It is on paper. Make my diary</source>
         <translation>已写在纸上。建立我的日记</translation>
     </message>
@@ -1167,7 +1167,7 @@
         <source>All that you wrote, as a page to print (PDF), as tables (CSV) and for other health programs (FHIR), and your photographs. It works without a network.</source>
         <translation>您写的全部内容，有可打印的页面 (PDF)、表格 (CSV) 和供其他健康程序使用的文件 (FHIR)，还有您的照片。没有网络也能用。</translation>
     </message>
-        <message>
+    <message>
         <source>Your passphrase, to save it all</source>
         <translation>您的口令，用来保存全部</translation>
     </message>
@@ -1363,22 +1363,22 @@
         <source>Also ask about twinges and numbness</source>
         <translation>也问刺痛和麻木</translation>
     </message>
-        <message>
-            <source>Throw this entry away …</source>
-            <translation>丢弃这条记录……</translation>
-        </message>
-        <message>
-            <source>Asks first</source>
-            <translation>会先问一下</translation>
-        </message>
-        <message>
-            <source>No, keep it</source>
-            <translation>不，保留</translation>
-        </message>
-        <message>
-            <source>Yes, throw it away</source>
-            <translation>是，丢弃</translation>
-        </message>
+    <message>
+        <source>Throw this entry away …</source>
+        <translation>丢弃这条记录……</translation>
+    </message>
+    <message>
+        <source>Asks first</source>
+        <translation>会先问一下</translation>
+    </message>
+    <message>
+        <source>No, keep it</source>
+        <translation>不，保留</translation>
+    </message>
+    <message>
+        <source>Yes, throw it away</source>
+        <translation>是，丢弃</translation>
+    </message>
     </context>
     <context>
         <name>SettingsPage</name>
@@ -1504,10 +1504,10 @@
     </context>
     <context>
         <name>SignsStep</name>
-        <message>
-            <source>Touch each one that is true now. The button to go on stands after the last one.</source>
-            <translation>请点每一条现在属实的。继续的按钮在最后一条之后。</translation>
-        </message>
+    <message>
+        <source>Touch each one that is true now. The button to go on stands after the last one.</source>
+        <translation>请点每一条现在属实的。继续的按钮在最后一条之后。</translation>
+    </message>
     </context>
     <context>
         <name>TodayPage</name>
@@ -1546,14 +1546,14 @@
         <source>Settings</source>
         <translation>设置</translation>
     </message>
-        <message>
-            <source>Answered today</source>
-            <translation>今天已回答</translation>
-        </message>
-        <message>
-            <source>Whom to call</source>
-            <translation>该给谁打电话</translation>
-        </message>
+    <message>
+        <source>Answered today</source>
+        <translation>今天已回答</translation>
+    </message>
+    <message>
+        <source>Whom to call</source>
+        <translation>该给谁打电话</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1585,7 +1585,7 @@
         <source>Why</source>
         <translation>原因</translation>
     </message>
-        <message>
+    <message>
         <source>What this can mean</source>
         <translation>这可能说明什么</translation>
     </message>
@@ -1687,10 +1687,10 @@
         <source>Taken back. It is no longer on this phone.</source>
         <translation>已收回。它不再在这部手机上。</translation>
     </message>
-        <message>
-            <source>%1. What to do stands on the day&apos;s page.</source>
-            <translation>%1。该怎么做写在当天的页面上。</translation>
-        </message>
+    <message>
+        <source>%1. What to do stands on the day&apos;s page.</source>
+        <translation>%1。该怎么做写在当天的页面上。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryBoard</name>
@@ -1750,30 +1750,30 @@
         <source>Please type a value from 30 to 45 °C.</source>
         <translation>请输入 30 到 45 °C 之间的数值。</translation>
     </message>
-        <message>
-            <source>You told the diary:</source>
-            <translation>您告诉日记：</translation>
-        </message>
-        <message>
-            <source>If that is true: %1.</source>
-            <translation>如果是真的：%1。</translation>
-        </message>
-        <message>
-            <source>Throw away all that you typed here? There is no way back.</source>
-            <translation>要丢弃您在这里写的一切吗？丢弃后无法恢复。</translation>
-        </message>
-        <message>
-            <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
-            <translation>%1 看起来是 °F。请选择 °F，或输入 30 到 45 °C 之间的数值。</translation>
-        </message>
-        <message>
-            <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
-            <translation>%1 看起来是 °C。请选择 °C，或输入 86 到 113 °F 之间的数值。</translation>
-        </message>
-        <message>
-            <source>Please look at the temperature. Then save again.</source>
-            <translation>请检查体温，然后再保存一次。</translation>
-        </message>
+    <message>
+        <source>You told the diary:</source>
+        <translation>您告诉日记：</translation>
+    </message>
+    <message>
+        <source>If that is true: %1.</source>
+        <translation>如果是真的：%1。</translation>
+    </message>
+    <message>
+        <source>Throw away all that you typed here? There is no way back.</source>
+        <translation>要丢弃您在这里写的一切吗？丢弃后无法恢复。</translation>
+    </message>
+    <message>
+        <source>%1 looks like °F. Choose °F, or type a value from 30 to 45 °C.</source>
+        <translation>%1 看起来是 °F。请选择 °F，或输入 30 到 45 °C 之间的数值。</translation>
+    </message>
+    <message>
+        <source>%1 looks like °C. Choose °C, or type a value from 86 to 113 °F.</source>
+        <translation>%1 看起来是 °C。请选择 °C，或输入 86 到 113 °F 之间的数值。</translation>
+    </message>
+    <message>
+        <source>Please look at the temperature. Then save again.</source>
+        <translation>请检查体温，然后再保存一次。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::EntryMoment</name>
@@ -1787,10 +1787,10 @@
         <source>This is about now.</source>
         <translation>说的是现在。</translation>
     </message>
-        <message>
-            <source>You began this %1. Is what you typed about then, or about now?</source>
-            <translation>您是在%1开始写的。写的是那时的情况，还是现在的情况？</translation>
-        </message>
+    <message>
+        <source>You began this %1. Is what you typed about then, or about now?</source>
+        <translation>您是在%1开始写的。写的是那时的情况，还是现在的情况？</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::HistoryBoard</name>
@@ -1854,11 +1854,11 @@
         <source>Seen by you, %1</source>
         <translation>您已看，%1</translation>
     </message>
-        <message>
-            <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
+    <message>
+        <source>%1. %2 opened what you wrote before, %3. Nobody has opened your correction yet.</source>
             <comment>state, person, time</comment>
-            <translation>%1。%2 打开过您之前写的内容，%3。您的更正还没有人打开。</translation>
-        </message>
+        <translation>%1。%2 打开过您之前写的内容，%3。您的更正还没有人打开。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::JoinBoard</name>
@@ -1882,30 +1882,30 @@
         <source>This device can not reach a clinic.</source>
         <translation>这台设备联系不到任何诊所。</translation>
     </message>
-        <message>
-            <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
-            <translation>这不是诊所的代码。请使用诊所屏幕上显示的代码。</translation>
-        </message>
-        <message>
-            <source>This picture does not open. Choose another, or type the code.</source>
-            <translation>这张图片打不开。请换一张，或输入代码。</translation>
-        </message>
-        <message>
-            <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
-            <translation>日记没有使用相机的权限。请选一张代码的图片，或输入代码。您可以在手机设置里允许使用相机。</translation>
-        </message>
-        <message>
-            <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
-            <translation>相机现在不能用。它可能正被使用。请选一张代码的图片，或输入代码。</translation>
-        </message>
-        <message>
-            <source>This device has no camera. Choose a picture of the code, or type it.</source>
-            <translation>这台设备没有相机。请选一张代码的图片，或输入代码。</translation>
-        </message>
-        <message>
-            <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
-            <translation>诊所的地址没有回应。请检查代码下面的地址有没有输错，以及这部手机有没有网络。日记会继续尝试。</translation>
-        </message>
+    <message>
+        <source>This is not a code of a clinic. Use the code that your clinic shows on its screen.</source>
+        <translation>这不是诊所的代码。请使用诊所屏幕上显示的代码。</translation>
+    </message>
+    <message>
+        <source>This picture does not open. Choose another, or type the code.</source>
+        <translation>这张图片打不开。请换一张，或输入代码。</translation>
+    </message>
+    <message>
+        <source>The diary may not use the camera. Choose a picture of the code, or type it. You can allow the camera in the phone&apos;s settings.</source>
+        <translation>日记没有使用相机的权限。请选一张代码的图片，或输入代码。您可以在手机设置里允许使用相机。</translation>
+    </message>
+    <message>
+        <source>The camera does not work right now. It may be in use. Choose a picture of the code, or type it.</source>
+        <translation>相机现在不能用。它可能正被使用。请选一张代码的图片，或输入代码。</translation>
+    </message>
+    <message>
+        <source>This device has no camera. Choose a picture of the code, or type it.</source>
+        <translation>这台设备没有相机。请选一张代码的图片，或输入代码。</translation>
+    </message>
+    <message>
+        <source>The clinic&apos;s address does not answer. Check that you typed the address under the code right, and that this phone has a network. The diary keeps trying.</source>
+        <translation>诊所的地址没有回应。请检查代码下面的地址有没有输错，以及这部手机有没有网络。日记会继续尝试。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::KeysBoard</name>
@@ -2008,7 +2008,7 @@
             <numerusform>%n 张照片只在这部手机上，会丢失。</numerusform>
         </translation>
     </message>
-        <message>
+    <message>
         <source>Type your passphrase first.</source>
         <translation>请先输入您的口令。</translation>
     </message>
@@ -2214,10 +2214,10 @@
         <source>%1, %2</source>
         <translation>%1，%2</translation>
     </message>
-        <message>
-            <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
-            <translation>您的更正 %1 起在诊所的电脑上。还没有人打开。%2 打开过您之前写的内容，%3。</translation>
-        </message>
+    <message>
+        <source>Your correction is on the clinic&apos;s computer since %1. Nobody has opened it yet. %2 opened what you wrote before, %3.</source>
+        <translation>您的更正 %1 起在诊所的电脑上。还没有人打开。%2 打开过您之前写的内容，%3。</translation>
+    </message>
     <message>
         <source>This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please.</source>
         <translation>这部手机上是较旧的日记副本。您写的一些内容这里可能没有。请打电话给您的诊所。</translation>
@@ -2246,36 +2246,36 @@
         <source>If you are worried, call. Do not wait for an answer here.</source>
         <translation>如果您担心，就打电话。不要在这里等回复。</translation>
     </message>
-        <message>
-            <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
-            <translation>已经超过 %1 天了。请给您的诊所打电话。请保留这部手机和这个程序：您写的内容可能别处都没有。</translation>
-        </message>
-        <message>
-            <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
-            <translation>您的诊所需要这个应用的新版本。请更新它。在那之前，您写的内容可能会留在这部手机上等待。</translation>
-        </message>
-        <message numerus="yes">
-            <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
-            <translation>
-                <numerusform>您在这里写的 %n 项没有送到诊所。请到诊所出示。</numerusform>
-            </translation>
-        </message>
-        <message>
-            <source>Follow-up visit: %1</source>
-            <translation>复诊：%1</translation>
-        </message>
-        <message>
-            <source>You said: done.</source>
-            <translation>您说：做了。</translation>
-        </message>
-        <message>
-            <source>You said: not done.</source>
-            <translation>您说：没做。</translation>
-        </message>
-        <message>
-            <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
-            <translation>这部手机不再与诊所相连。您在这里写的内容不会送到任何人手里，提醒也不会在这里响。请用您的另一部手机。如果没有，请打电话给诊所。</translation>
-        </message>
+    <message>
+        <source>That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.</source>
+        <translation>已经超过 %1 天了。请给您的诊所打电话。请保留这部手机和这个程序：您写的内容可能别处都没有。</translation>
+    </message>
+    <message>
+        <source>Your clinic needs a newer version of this app. Please update it. Until then, what you write may wait on this phone.</source>
+        <translation>您的诊所需要这个应用的新版本。请更新它。在那之前，您写的内容可能会留在这部手机上等待。</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) that you wrote here did not get to the clinic. Show them there, please.</source>
+        <translation>
+            <numerusform>您在这里写的 %n 项没有送到诊所。请到诊所出示。</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow-up visit: %1</source>
+        <translation>复诊：%1</translation>
+    </message>
+    <message>
+        <source>You said: done.</source>
+        <translation>您说：做了。</translation>
+    </message>
+    <message>
+        <source>You said: not done.</source>
+        <translation>您说：没做。</translation>
+    </message>
+    <message>
+        <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
+        <translation>这部手机不再与诊所相连。您在这里写的内容不会送到任何人手里，提醒也不会在这里响。请用您的另一部手机。如果没有，请打电话给诊所。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2336,34 +2336,34 @@
         <source>The warning stays in your diary</source>
         <translation>警告会留在您的日记里</translation>
     </message>
-        <message>
-            <source>You are in another place? Call the emergency number of that place.</source>
-            <translation>您在别的地方吗？请拨打当地的急救电话。</translation>
-        </message>
-        <message>
-            <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
-            <translation>这部手机没能记下您已看过警告。下次打开日记时会再出现。</translation>
-        </message>
-        <message>
-            <source>Pain is 7 of 10 or more.</source>
-            <translation>疼痛达到 10 分中的 7 分或更高。</translation>
-        </message>
-        <message>
-            <source>In the first two days one side is more full and hurts more.</source>
-            <translation>头两天，一侧更鼓，也更痛。</translation>
-        </message>
-        <message>
-            <source>Two of these at one place: new colour, warm, firm, more sore.</source>
-            <translation>同一处有其中两项：颜色变了、发热、发硬、更痛。</translation>
-        </message>
-        <message>
-            <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
-            <translation>线露出来，而且那里的皮肤发热、发痛或变了颜色。</translation>
-        </message>
-        <message>
-            <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
-            <translation>您的记录还没有保存，诊所也没有收到。打完电话后可以继续填写。</translation>
-        </message>
+    <message>
+        <source>You are in another place? Call the emergency number of that place.</source>
+        <translation>您在别的地方吗？请拨打当地的急救电话。</translation>
+    </message>
+    <message>
+        <source>This phone could not note that you read the warning. It comes again when you open the diary next.</source>
+        <translation>这部手机没能记下您已看过警告。下次打开日记时会再出现。</translation>
+    </message>
+    <message>
+        <source>Pain is 7 of 10 or more.</source>
+        <translation>疼痛达到 10 分中的 7 分或更高。</translation>
+    </message>
+    <message>
+        <source>In the first two days one side is more full and hurts more.</source>
+        <translation>头两天，一侧更鼓，也更痛。</translation>
+    </message>
+    <message>
+        <source>Two of these at one place: new colour, warm, firm, more sore.</source>
+        <translation>同一处有其中两项：颜色变了、发热、发硬、更痛。</translation>
+    </message>
+    <message>
+        <source>A thread shows, and the skin there is warm, sore or has a new colour.</source>
+        <translation>线露出来，而且那里的皮肤发热、发痛或变了颜色。</translation>
+    </message>
+    <message>
+        <source>Your entry is not saved yet, and not with the clinic. You can go on with it after the call.</source>
+        <translation>您的记录还没有保存，诊所也没有收到。打完电话后可以继续填写。</translation>
+    </message>
     </context>
     <context>
         <name>DiaryPhotos</name>
@@ -2668,45 +2668,45 @@
     </context>
     <context>
         <name>EmergencyNumbers</name>
-        <message>
-            <source>Emergency number (European Union)</source>
-            <translation>急救电话（欧盟）</translation>
-        </message>
-        <message>
-            <source>Emergency number (United Kingdom)</source>
-            <translation>急救电话（英国）</translation>
-        </message>
-        <message>
-            <source>Emergency number (United States)</source>
-            <translation>急救电话（美国）</translation>
-        </message>
-        <message>
-            <source>Ambulance (Brazil)</source>
-            <translation>救护车（巴西）</translation>
-        </message>
-        <message>
-            <source>Ambulance (China)</source>
-            <translation>救护车（中国）</translation>
-        </message>
-        <message>
-            <source>Ambulance (Switzerland)</source>
-            <translation>救护车（瑞士）</translation>
-        </message>
-        <message>
-            <source>Ambulance (Turkey)</source>
-            <translation>救护车（土耳其）</translation>
-        </message>
+    <message>
+        <source>Emergency number (European Union)</source>
+        <translation>急救电话（欧盟）</translation>
+    </message>
+    <message>
+        <source>Emergency number (United Kingdom)</source>
+        <translation>急救电话（英国）</translation>
+    </message>
+    <message>
+        <source>Emergency number (United States)</source>
+        <translation>急救电话（美国）</translation>
+    </message>
+    <message>
+        <source>Ambulance (Brazil)</source>
+        <translation>救护车（巴西）</translation>
+    </message>
+    <message>
+        <source>Ambulance (China)</source>
+        <translation>救护车（中国）</translation>
+    </message>
+    <message>
+        <source>Ambulance (Switzerland)</source>
+        <translation>救护车（瑞士）</translation>
+    </message>
+    <message>
+        <source>Ambulance (Turkey)</source>
+        <translation>救护车（土耳其）</translation>
+    </message>
     </context>
     <context>
         <name>AnsweredLine</name>
-        <message>
-            <source>Not done after all</source>
-            <translation>其实没做</translation>
-        </message>
-        <message>
-            <source>Done after all</source>
-            <translation>其实做了</translation>
-        </message>
+    <message>
+        <source>Not done after all</source>
+        <translation>其实没做</translation>
+    </message>
+    <message>
+        <source>Done after all</source>
+        <translation>其实做了</translation>
+    </message>
     </context>
     <context>
         <name>CallButton</name>
@@ -2723,18 +2723,18 @@
     </context>
     <context>
         <name>AdviceCard</name>
-        <message>
-            <source>Why</source>
-            <translation>原因</translation>
-        </message>
-        <message>
-            <source>I have read this</source>
-            <translation>我已阅读</translation>
-        </message>
-        <message>
-            <source>It stays with your entry, under What I wrote</source>
-            <translation>它会留在您的记录里，在“我写的内容”下面</translation>
-        </message>
+    <message>
+        <source>Why</source>
+        <translation>原因</translation>
+    </message>
+    <message>
+        <source>I have read this</source>
+        <translation>我已阅读</translation>
+    </message>
+    <message>
+        <source>It stays with your entry, under What I wrote</source>
+        <translation>它会留在您的记录里，在“我写的内容”下面</translation>
+    </message>
     </context>
     <context>
         <name>DiaryMeaning</name>
@@ -2830,10 +2830,10 @@
         <source>It may need care now. That is why you should call and not wait.</source>
         <translation>可能现在就需要处理。所以请打电话，不要等。</translation>
     </message>
-        <message>
-            <source>It can be blood under the skin, or an infection.</source>
-            <translation>可能是皮下出血，也可能是感染。</translation>
-        </message>
+    <message>
+        <source>It can be blood under the skin, or an infection.</source>
+        <translation>可能是皮下出血，也可能是感染。</translation>
+    </message>
     </context>
     <context>
         <name>SecretField</name>

@@ -34,6 +34,8 @@ Item {
         width: root.width
         model: root.options
         currentIndex: root.current
+        // Other options begin at the first of them by themselves.
+        onModelChanged: box.currentIndex = Qt.binding(() => root.current)
         implicitHeight: Math.max(Theme.target, shown.implicitHeight + Theme.gapSmall)
         leftPadding: root.edge + (box.mirrored ? mark.width + Theme.gapHair : 0)
         rightPadding: root.edge + (box.mirrored ? 0 : mark.width + Theme.gapHair)

@@ -2,7 +2,7 @@
 // where no entry raised it.
 //
 // In   text, leads, color, size
-// Out  clicked
+// Out  followed
 import QtQuick
 import QtQuick.Templates as T
 import Ebbline.Controls
@@ -14,10 +14,14 @@ T.AbstractButton {
     property bool leads: false
     property color color: Theme.ink
     property int size: Theme.textBody
+    signal followed
 
+    // Wide to begin with, so that nothing wraps before the layout has given a width.
+    implicitWidth: 40 * Theme.textBody
     implicitHeight: root.leads ? Math.max(Theme.target, word.implicitHeight) : word.implicitHeight
-    enabled: root.leads
+    hoverEnabled: root.leads
     focusPolicy: root.leads ? Qt.StrongFocus : Qt.NoFocus
+    onClicked: if (root.leads) root.followed()
     Keys.onReturnPressed: root.clicked()
     Keys.onEnterPressed: root.clicked()
     Accessible.role: root.leads ? Accessible.Link : Accessible.StaticText

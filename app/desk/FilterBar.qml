@@ -8,6 +8,7 @@ Column {
     id: root
 
     required property QueueBoard queue
+    signal done  // what was touched may be gone, and the focus with it
 
     spacing: Theme.gapSmall
 
@@ -27,7 +28,7 @@ Column {
                 width: Math.min(implicitWidth, root.width)
                 text: modelData + " ×"
                 hint: qsTr("Takes this filter off")
-                onClicked: root.queue.filter.takeOff(index)
+                onClicked: { root.done(); root.queue.filter.takeOff(index); }
             }
         }
     }
@@ -50,7 +51,7 @@ Column {
             text: qsTr("Show them")
             hint: qsTr("Takes search and filters off")
             tone: Theme.callNow
-            onClicked: root.queue.showAll()
+            onClicked: { root.done(); root.queue.showAll(); }
         }
     }
 }

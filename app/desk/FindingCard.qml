@@ -62,7 +62,7 @@ Card {
         EntryLink {
             text: root.row.reason
             leads: root.row.entryKey.length > 0
-            onClicked: root.entryWanted()
+            onFollowed: root.entryWanted()
             Layout.fillWidth: true
         }
         Words {

@@ -106,6 +106,7 @@ PageFrame {
 
         FilterBar {
             queue: root.queue
+            onDone: list.forceActiveFocus()
             Layout.fillWidth: true
         }
     }

@@ -12,6 +12,7 @@ ColumnLayout {
     readonly property bool emergency: root.row.urgency === 1
 
     signal entryWanted
+    signal focused  // by Tab: keys are about this row from now on
 
     spacing: 2
 
@@ -27,7 +28,8 @@ ColumnLayout {
         leads: root.row.entryKey.length > 0
         color: root.emergency ? Theme.inkOnAlarm : Theme.ink
         size: root.emergency ? Theme.textLarge : Theme.textBody
-        onClicked: root.entryWanted()
+        onFollowed: root.entryWanted()
+        onActiveFocusChanged: if (activeFocus) root.focused()
         Layout.fillWidth: true
     }
     Words {

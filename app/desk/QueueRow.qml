@@ -97,6 +97,7 @@ Item {
             QueueReason {
                 row: root.row
                 onEntryWanted: root.entryWanted()
+                onFocused: root.picked()
                 Layout.fillWidth: true
             }
             RowSpark {

@@ -151,7 +151,6 @@ recovery::Treatment Desk::blankTreatment(const recovery::PatientId& patient) con
     treatment.course = recovery::CourseId{crypto::randomArray<16>()};
     treatment.patient = patient;
     treatment.at = m_inside->now();
-    treatment.placedBy = m_inside->person;
     return treatment;
 }
 

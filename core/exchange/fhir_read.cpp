@@ -205,8 +205,12 @@ private:
         placement.material = choice<recovery::Material>(resource, "material", 1, 5);
         placement.form = choice<recovery::Form>(resource, "form", 1, 6);
         placement.anaestheticMl = decimal(resource, "anaesthetic-ml");
-        if (const Json* reason = extensionOf(resource, "redone-reason", "valueString"))
-            placement.redone = recovery::Redone{choice<recovery::Redoing>(resource, "redone", 1, 2), wordsOf(*reason, "redone-reason")};
+        const Json* how = extensionOf(resource, "redone", "valueInteger");
+        const Json* why = extensionOf(resource, "redone-reason", "valueString");
+        if ((how == nullptr) != (why == nullptr))
+            refuse(Reason::malformed, "a thread that was redone lacks how or why");
+        if (why != nullptr)
+            placement.redone = recovery::Redone{choice<recovery::Redoing>(resource, "redone", 1, 2), wordsOf(*why, "redone-reason")};
         if (resource.contains("lotNumber"))
             placement.lot = textOf(resource, "lotNumber");
         if (resource.contains("expirationDate"))

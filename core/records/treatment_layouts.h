@@ -65,6 +65,10 @@ void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
             redone.emplace();
         archive(redone->how, redone->reason);
     }
+    // One body, one form: what comes back from it is signed and hashed.
+    if constexpr (!saving<Archive>)
+        if (formOf(t) != form)
+            throw cereal::Exception("a treatment of form 2 says nothing of what form 2 added");
 }
 
 template <typename Archive>

@@ -130,9 +130,12 @@ void CourseBoard::refresh()
                          ? tr("%Ln new or corrected entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
     m_findings.setRows(findingRows(*view, [&now](const clock::Moment& at) { return whenText(at, now); }));
-    m_usual.show(summary, std::ranges::any_of(view->findings, [](const triage::Finding& finding) {
+    const auto isOpen = [](const triage::Finding& finding) { return finding.open; };
+    m_usual.show(summary,
+                 std::ranges::any_of(view->findings, [](const triage::Finding& finding) {
                      return finding.open && finding.urgency <= recovery::Urgency::callNow;
-                 }));
+                 }),
+                 summary.unopened > 0 || std::ranges::any_of(view->findings, isOpen));
     m_entries.setRows(entryRows(*view->state, now));
     m_messages.setRows(messageRows(*view->state, m_name, now));
     m_curves.refresh();

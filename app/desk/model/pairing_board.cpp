@@ -155,7 +155,7 @@ void PairingBoard::start(const QString& passphrase, int second)
         Q_EMIT changed();
         return;
     }
-    m_stepProblem = prepareStep(m_workplace, m_forDesk, passphrase, m_forDesk || isReplacing(), second);
+    m_stepProblem = prepareStep(m_workplace, m_forDesk || (isReplacing() && m_oldLost), passphrase, m_forDesk || isReplacing(), second);
     if (!m_stepProblem.isEmpty()) {
         Q_EMIT changed();
         return;

@@ -45,6 +45,10 @@ QString PairingBoard::replacingText() const
         return {};
     }
     const auto before = former();
+    if (m_oldLost) {
+        return tr("The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.")
+               + (before.isEmpty() ? QString() : u'\n' + before);
+    }
     return tr("The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.")
            + (before.isEmpty() ? QString() : u'\n' + before);
 }

@@ -92,7 +92,7 @@ class QueueBoard : public QObject {
     Q_PROPERTY(QString overdue READ overdue NOTIFY changed FINAL)   ///< how many wait too long with nobody on it; empty: none
     Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
     Q_PROPERTY(ebbline::deskapp::QueueFilter* filter READ filter CONSTANT FINAL)
-    Q_PROPERTY(QString hiddenUrgent READ hiddenUrgent NOTIFY changed FINAL)  ///< how many of them are for now; empty: none
+    Q_PROPERTY(QString hiddenUrgent READ hiddenUrgent NOTIFY changed FINAL)  ///< how many of them are for now, or wait longer than agreed; empty: none
     Q_PROPERTY(bool closing READ isClosing NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< course and finding
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)

@@ -147,8 +147,8 @@ class TreatmentEditor : public QObject {
 
     Q_PROPERTY(QStringList diaryLanguageNames READ diaryLanguageNames CONSTANT FINAL)
     Q_PROPERTY(int likelyDiaryLanguage READ likelyDiaryLanguage NOTIFY changed FINAL)
-    Q_PROPERTY(QStringList placedByNames READ placedByNames NOTIFY changed FINAL)  ///< who works here, and whoever stands there
-    Q_PROPERTY(int placedBy READ placedBy WRITE setPlacedBy NOTIFY changed FINAL)  ///< of placedByNames(); -1: not written down
+    Q_PROPERTY(QStringList placedByNames READ placedByNames NOTIFY changed FINAL)  ///< nobody yet, who works here, and whoever stands there
+    Q_PROPERTY(int placedBy READ placedBy WRITE setPlacedBy NOTIFY changed FINAL)  ///< of placedByNames(); 0: not written down
     Q_PROPERTY(bool dressings READ dressings WRITE setDressings NOTIFY changed FINAL)
     Q_PROPERTY(bool cautionsGiven READ cautionsGiven WRITE setCautionsGiven NOTIFY changed FINAL)
     Q_PROPERTY(bool consentGiven READ consentGiven WRITE setConsentGiven NOTIFY changed FINAL)

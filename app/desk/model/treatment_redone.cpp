@@ -54,7 +54,7 @@ QString TreatmentEditor::redoneProblem() const
 
 QStringList TreatmentEditor::placedByNames() const
 {
-    QStringList names;
+    QStringList names{tr("Not written down")};
     if (m_workplace.isOpen()) {
         if (const auto clinic = m_workplace.desk().clinic()) {
             for (const auto& person : clinic->people) {
@@ -63,7 +63,7 @@ QStringList TreatmentEditor::placedByNames() const
         }
     }
     const auto there = QString::fromStdString(m_treatment.placedBy);
-    if (!there.isEmpty() && !names.contains(there)) {
+    if (!there.isEmpty() && names.indexOf(there, 1) < 0) {
         names << there;
     }
     return names;
@@ -71,14 +71,18 @@ QStringList TreatmentEditor::placedByNames() const
 
 int TreatmentEditor::placedBy() const
 {
-    return m_treatment.placedBy.empty() ? -1 : static_cast<int>(placedByNames().indexOf(QString::fromStdString(m_treatment.placedBy)));
+    return m_treatment.placedBy.empty() ? 0 : static_cast<int>(placedByNames().indexOf(QString::fromStdString(m_treatment.placedBy), 1));
 }
 
 void TreatmentEditor::setPlacedBy(int index)
 {
-    const auto name = placedByNames().value(index);
-    if (!name.isEmpty() && name.toStdString() != m_treatment.placedBy) {
-        m_treatment.placedBy = name.toStdString();
+    const auto names = placedByNames();
+    if (index < 0 || index >= names.size()) {
+        return;
+    }
+    const auto name = index == 0 ? std::string() : names[index].toStdString();
+    if (name != m_treatment.placedBy) {
+        m_treatment.placedBy = name;
         touched();
     }
 }

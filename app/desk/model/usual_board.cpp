@@ -6,15 +6,16 @@
 
 namespace ebbline::deskapp {
 
-void UsualBoard::show(const desk::CourseSummary& course, bool urgent)
+void UsualBoard::show(const desk::CourseSummary& course, bool urgent, bool waiting)
 {
     if (course.course != m_course) {
         m_course = course.course;
         m_registered = m_language = diaryLanguageOf(course.patientLanguage);
         m_chosen = -1;
     }
-    if (urgent != m_urgent) {
+    if (urgent != m_urgent || waiting != m_waiting) {
         m_urgent = urgent;
+        m_waiting = waiting;
         m_chosen = -1;
     }
     Q_EMIT changed();
@@ -25,16 +26,19 @@ void UsualBoard::empty()
     m_course = {};
     m_registered.clear();
     m_language.clear();
-    m_urgent = false;
+    m_urgent = m_waiting = false;
     m_chosen = -1;
     Q_EMIT changed();
 }
 
-/// While a call is due nobody is thanked: a friendly word must not stand in its way.
+/// While a call is due a message can only ask for it. Nobody is thanked for what nobody looked at yet.
 std::vector<UsualText> UsualBoard::offered() const
 {
-    std::vector<UsualText> offered(allUsualTexts.begin(), allUsualTexts.end());
     if (m_urgent) {
+        return {UsualText::callUs};
+    }
+    std::vector<UsualText> offered(allUsualTexts.begin(), allUsualTexts.end());
+    if (m_waiting) {
         std::erase(offered, UsualText::thankYou);
     }
     return offered;

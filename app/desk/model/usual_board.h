@@ -28,8 +28,9 @@ class UsualBoard : public QObject {
 public:
     explicit UsualBoard(Workplace& workplace, QObject* parent = nullptr) : QObject(parent), m_workplace(workplace) {}
 
-    /// For the patient of a course. `urgent`: a finding that asks for a call now is open.
-    void show(const desk::CourseSummary& course, bool urgent);
+    /// For the patient of a course. `urgent`: a finding that asks for a call now is open; `waiting`: any finding is open,
+    /// or an entry that nobody opened.
+    void show(const desk::CourseSummary& course, bool urgent, bool waiting);
     void empty();
 
     QStringList titles() const;
@@ -56,6 +57,7 @@ private:
     QString m_registered;  ///< one of diaryLanguages(), or empty
     QString m_language;
     bool m_urgent = false;
+    bool m_waiting = false;
     int m_chosen = -1;
 };
 

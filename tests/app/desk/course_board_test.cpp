@@ -243,6 +243,9 @@ TEST_CASE("another phone takes the place of the one that is linked only after a 
     CHECK(program->pairing()->replacingText().contains(QLatin1String("let go of")));
     CHECK(program->pairing()->replacingText().contains(QLatin1String("Nothing changes before")));
     CHECK_FALSE(program->pairing()->seconds().isEmpty());
+    program->pairing()->start({}, -1);
+    CHECK_FALSE(program->pairing()->stepProblem().isEmpty());
+    CHECK_FALSE(program->pairing()->isCodeShown());
     program->openCourse(course.key());
     CHECK(course.isLinked());  // nothing changes before six digits are confirmed
 }

@@ -188,7 +188,11 @@ TEST_CASE("a thread that was redone says how and why, in the record and on the c
 
     editor.setConsentGiven(true);
     editor.setCautionsGiven(true);
-    CHECK(editor.placedByNames().value(editor.placedBy()) == QLatin1String("Dr Mara Lindqvist"));
+    CHECK(editor.placedBy() == 0);  // whoever types is not presumed to have placed the threads
+    editor.setPlacedBy(1);
+    CHECK_FALSE(editor.treatment().placedBy.empty());
+    editor.setPlacedBy(0);
+    CHECK(editor.treatment().placedBy.empty());
     editor.setPlacedBy(static_cast<int>(editor.placedByNames().indexOf(QStringLiteral("Ilan Osei"))));
     const auto course = editor.treatment().course;
     editor.save();
