@@ -9,10 +9,11 @@ ColumnLayout {
     id: root
 
     required property LockBoard board
+    property bool here: false  // what was drawn before this page was made stays out of sight
 
     spacing: Theme.gapSmall
-    onVisibleChanged: sight.shown = root.visible
-    Component.onCompleted: sight.shown = root.visible
+    onVisibleChanged: sight.shown = root.here && root.visible
+    Component.onCompleted: root.here = true
 
     SecretSight {
         id: sight
@@ -24,11 +25,12 @@ ColumnLayout {
     }
     Words {
         text: sight.shown ? root.board.drawn : "••••-••••-••••-••••"
+        font.family: Theme.codeFamily
         font.pixelSize: Theme.textLarge
         font.weight: Font.DemiBold
         horizontalAlignment: Text.AlignHCenter
         LayoutMirroring.enabled: false
-        Accessible.name: sight.shown ? root.board.drawn : qsTr("Out of sight")
+        Accessible.name: sight.shown ? root.board.drawn.split("").join(" ") : qsTr("Out of sight")
         Layout.fillWidth: true
     }
     TickBox {

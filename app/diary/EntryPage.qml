@@ -104,8 +104,8 @@ PageBody {
 
         visible: root.scoring
         board: root.board
-        // Without the progress, the question in two lines, and the gaps between.
-        room: root.viewHeight - 2 * Theme.textTitle * Theme.leading - 3 * Theme.gap
+        // What is above it, as it stands now.
+        room: root.viewHeight - root.bodyTop - scores.y
         Layout.fillWidth: true
     }
     SignsStep {

@@ -70,7 +70,7 @@ PageBody {
         visible: !root.showing
         text: root.board.makeWord
         enabled: proof.field.text.length > 0
-        onClicked: { root.board.makeCode(proof.field.text); proof.field.clear(); }
+        onClicked: { root.board.makeCode(proof.field.text); proof.forget(); }
         Layout.fillWidth: true
     }
     Heading {
@@ -110,7 +110,14 @@ PageBody {
         visible: !root.showing
         text: qsTr("Change the passphrase")
         enabled: old.field.text.length > 0 && fresh.field.text.length > 0
-        onClicked: root.board.change(old.field.text, fresh.field.text, fresh.shown ? fresh.field.text : again.field.text)
+        onClicked: {
+            root.board.change(old.field.text, fresh.field.text, fresh.shown ? fresh.field.text : again.field.text);
+            if (root.board.outcome.length > 0) {
+                old.forget();
+                fresh.forget();
+                again.field.clear();
+            }
+        }
         Layout.fillWidth: true
     }
 }

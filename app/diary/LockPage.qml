@@ -16,6 +16,7 @@ PageBody {
     readonly property bool setting: root.board.fresh || root.recovering
     // What can be read on the screen needs no second typing.
     readonly property var repeated: secret.shown ? secret.field : again.field
+    onRecoveringChanged: secret.forget()
 
     foot: [
         ActButton {
@@ -79,7 +80,14 @@ PageBody {
         label: root.recovering ? qsTr("A new passphrase") : qsTr("Passphrase")
         judged: root.setting
         problem: root.board.problem
-        onAccepted: if (!root.board.fresh && !root.recovering) root.board.unlock(secret.field.text)
+        onAccepted: {
+            if (!root.setting)
+                root.board.unlock(secret.field.text);
+            else if (secret.shown && root.recovering)
+                root.board.recover(code.field.text, secret.field.text, secret.field.text);
+            else if (secret.shown)
+                root.board.create(secret.field.text, secret.field.text);
+        }
         Layout.fillWidth: true
     }
     LineField {

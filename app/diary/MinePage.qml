@@ -48,7 +48,7 @@ PageBody {
         enabled: proof.field.text.length > 0
         onClicked: {
             const hers = root.board.allowTaking(proof.field.text);
-            proof.field.clear();
+            proof.forget();
             if (hers)
                 place.open();
         }
@@ -104,7 +104,7 @@ PageBody {
         visible: root.board.confirming
         primary: true
         text: qsTr("Keep it")
-        onClicked: { last.field.clear(); root.board.keepAll(); }
+        onClicked: { last.forget(); root.board.keepAll(); }
         Layout.fillWidth: true
     }
     ActButton {

@@ -4,7 +4,7 @@
 // In   children as the body; foot (buttons under it); title (shown here when it is set);
 //      footStays (the foot is in sight whatever the body says); topOn (back to the top as it changes);
 //      titleFolded (a title that has no room above gives its room to the body)
-// Out  viewHeight (what of the body can be in sight at once)
+// Out  viewHeight (what of the body can be in sight at once); bodyTop (where it would begin under its title)
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -21,6 +21,7 @@ FocusScope {
     property string topOn
     property bool titleFolded: false
     readonly property real viewHeight: area.height
+    readonly property real bodyTop: root.title.length > 0 ? heading.y + heading.height + Theme.gap : Theme.gapSmall
     readonly property real bodyWidth: Math.min(root.width - 2 * Theme.gap, 560)
     readonly property bool footFlows: !root.footStays && feet.implicitHeight > root.height * 0.35
     readonly property real footHeight: feet.implicitHeight > 0 ? feet.implicitHeight + Theme.gap : 0

@@ -17,7 +17,13 @@ Column {
     readonly property alias shown: sight.shown
     signal accepted
 
+    function forget() {
+        line.field.clear();
+        sight.shown = false;
+    }
+
     spacing: Theme.gapHair
+    onVisibleChanged: if (!root.visible) root.forget()
 
     SecretSight {
         id: sight

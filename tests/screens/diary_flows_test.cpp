@@ -135,14 +135,14 @@ TEST_CASE("a patient reads what she types, once and in sight, with each kind of 
     open(*program);
     auto& window = *program->window();
     const auto act = hands(kind, window);
-    constexpr int normal = 0;  // TextInput.Normal
+    constexpr int normal = 0, password = 2;  // TextInput.Normal, TextInput.Password
     const auto echo = [&](const char* name) {
         const auto* field = screens::named(window, QString::fromLatin1(name));
         return field != nullptr ? field->property("echoMode").toInt() : -1;
     };
 
     REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
-    CHECK(echo("Passphrase") != normal);
+    CHECK(echo("Passphrase") == password);
     REQUIRE(act.use(QStringLiteral("Show what I type")));
     CHECK(echo("Passphrase") == normal);
     CHECK(screens::named(window, QStringLiteral("The same once more")) == nullptr);
@@ -151,8 +151,8 @@ TEST_CASE("a patient reads what she types, once and in sight, with each kind of 
     screens::settle(window);
     program->back();
     screens::settle(window);
-    CHECK(echo("Passphrase") != normal);
-    CHECK(echo("The same once more") != normal);
+    CHECK(echo("Passphrase") == password);
+    CHECK(echo("The same once more") == password);
 
     REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
     REQUIRE(act.use(QStringLiteral("Show what I type")));
@@ -184,6 +184,14 @@ TEST_CASE("a patient has her passphrase drawn, with each kind of hands", "[diary
     REQUIRE(act.use(QStringLiteral("Show it")));
     CHECK_FALSE(inSight());
     REQUIRE(act.use(QStringLiteral("Draw another one")));
+    CHECK(inSight());
+    // The page is left: out of sight until it is asked for.
+    program->openCall();
+    screens::settle(window);
+    program->back();
+    screens::settle(window);
+    CHECK_FALSE(inSight());
+    REQUIRE(act.use(QStringLiteral("Show it")));
     CHECK(inSight());
     REQUIRE(act.use(QStringLiteral("It is on paper. Make my diary")));
     CHECK(program->page() == Page::join);

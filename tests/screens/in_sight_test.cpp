@@ -83,6 +83,8 @@ TEST_CASE("the first number to call is in sight with every warning, and its read
             if (item->inherits("QQuickText"))
                 begins.insert(item->property("text").toString(), boxOf(*item).top());
         REQUIRE(begins.contains(board.meaning()));
+        REQUIRE(begins.contains(board.doNow()));
+        REQUIRE(begins.contains(board.reason()));
         CHECK(begins.value(board.doNow()) < begins.value(board.meaning()));
         CHECK(begins.value(board.meaning()) < begins.value(board.reason()));
         const auto* read = buttonSaying(shown.window(), QCoreApplication::translate("WarningPage", "I have read this"));

@@ -82,8 +82,23 @@ TEST_CASE("every warning that takes the page says what it can mean, in the words
         // It never takes the place of what to do, nor softens it.
         static const QRegularExpression soothing(QStringLiteral("\\b(harmless|probably|usual|normal|fine|wait and|do not worry|most often)\\b"));
         CHECK_FALSE(soothing.match(meaning).hasMatch());
-        CHECK_FALSE(diaryapp::adviceFor(shown(finding)).doNow.contains(meaning));
     }
+}
+
+TEST_CASE("a finding over a course says what it can mean where its ground names something, and nothing that waits", "[diary][warning][meaning][safety]")
+{
+    const auto saidOf = [](triggers::Trigger trigger, Symptom symptom, int day) {
+        triggers::Finding finding{.trigger = trigger, .urgency = recovery::Urgency::callNow, .stream = {symptom, Side::left}, .raisedAt = {}, .day = day, .numbers = {}};
+        triage::Finding shown;
+        shown.urgency = finding.urgency;
+        shown.what = finding;
+        return diaryapp::meaningOf(shown);
+    };
+    using triggers::Trigger;
+    CHECK(saidOf(Trigger::sideDivergence, Symptom::swelling, 4).contains(QLatin1String("It counts as that until a doctor has looked")));
+    CHECK(saidOf(Trigger::sideDivergence, Symptom::swelling, 5) == QLatin1String("It can be blood under the skin, or an infection."));
+    CHECK(saidOf(Trigger::level, Symptom::pain, 8).contains(QLatin1String("Pain this strong")));
+    CHECK(saidOf(Trigger::rebound, Symptom::swelling, 8) == QLatin1String("Numbers alone do not say what it is. So call now."));
 }
 
 TEST_CASE("over a lock a warning says how grave it can be, and nothing of what was found", "[diary][warning][meaning][safety]")
