@@ -3,6 +3,7 @@
 #include <QQuickWindow>
 
 #include <algorithm>
+#include <utility>
 
 namespace ebbline::controls {
 
@@ -10,7 +11,16 @@ FocusFollower::FocusFollower(QQuickItem* parent) : QQuickItem(parent)
 {
     connect(this, &QQuickItem::windowChanged, this, [this](QQuickWindow* window) {
         if (window != nullptr) {
-            connect(window, &QQuickWindow::activeFocusItemChanged, this, &FocusFollower::follow, Qt::UniqueConnection);
+            connect(window, &QQuickWindow::activeFocusItemChanged, this, [this] {
+                follow();
+                m_unsettled = true;
+            });
+            // What was given the focus on a page that was just made has its place only after a frame.
+            connect(window, &QQuickWindow::frameSwapped, this, [this] {
+                if (std::exchange(m_unsettled, false)) {
+                    follow();
+                }
+            });
         }
     });
 }

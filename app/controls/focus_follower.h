@@ -30,6 +30,7 @@ private:
 
     QPointer<QQuickItem> m_area;
     qreal m_margin = 16;
+    bool m_unsettled = false;  ///< the focus moved, and no frame was drawn since
 };
 
 }  // namespace ebbline::controls

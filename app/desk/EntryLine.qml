@@ -10,22 +10,17 @@ Item {
 
     required property entryRow row
     property bool lighted: false
-    property bool led: false  // there already
 
     implicitHeight: inside.implicitHeight + 2 * Theme.gapSmall
     Accessible.role: Accessible.ListItem
     Accessible.name: root.row.spoken
     Accessible.focusable: true
-    onLightedChanged: root.led = false
 
-    // The page follows the focus, once it is laid out.
-    Connections {
-        target: root.lighted && !root.led ? root.Window.window : null
-
-        function onFrameSwapped() {
-            root.led = true;
-            root.forceActiveFocus(Qt.OtherFocusReason);
-        }
+    // The page follows the focus.
+    Timer {
+        interval: 0
+        running: root.lighted
+        onTriggered: root.forceActiveFocus(Qt.OtherFocusReason)
     }
     Rectangle {
         anchors.fill: parent

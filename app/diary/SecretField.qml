@@ -16,8 +16,9 @@ Column {
     readonly property alias field: line.field
     readonly property alias shown: sight.shown
     signal accepted
+    signal forget  // sent by the page: what was typed is done with
 
-    function forget() {
+    onForget: {
         line.field.clear();
         sight.shown = false;
     }

@@ -29,8 +29,8 @@ double stepOf(const OrdinalLevelModel& model)
     double narrowest = coarsest / stepShare;
     if (model.share > 0)
         narrowest = std::min(narrowest, std::sqrt((1 - model.share) / model.share));
-    if (freshSpread(model.kept) > finest)
-        narrowest = std::min(narrowest, freshSpread(model.kept));
+    if (model.kept < 1)
+        narrowest = std::min(narrowest, std::max(finest, freshSpread(model.kept)));
     return std::clamp(stepShare * narrowest, finest, coarsest);
 }
 

@@ -49,7 +49,7 @@ const char* ofRule(const std::string& rule)
 /// Of a course that asks for a call.
 const char* ofTrigger(const triggers::Finding& finding)
 {
-    const bool early = finding.day <= triggers::Protocol{}.guards.fillingLastDay;
+    const bool early = finding.day <= triggers::Thresholds{}.fillingLastDay;
     if (finding.trigger == triggers::Trigger::sideDivergence)
         return early ? QT_TRANSLATE_NOOP("DiaryMeaning", "It can be blood that gathers under the skin. It counts as that until a doctor has looked.")
                      : QT_TRANSLATE_NOOP("DiaryMeaning", "It can be blood under the skin, or an infection.");
