@@ -76,9 +76,9 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     const auto course = clinic.course("Petra Halden");
     const auto before = program->workplace().state().courses.at(course).treatment->treatment;
     // Written out, so that a field that is added one day is seen here.
-    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note] = before;
+    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy] = before;
     REQUIRE_FALSE(placements.empty());
-    const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume] = placements.front();
+    const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume, redone] = placements.front();
     const auto& [drug, percent, epinephrine, bicarbonate, extra] = anaesthetic;
     using Change = std::function<void(recovery::Treatment&)>;
     const std::vector<std::pair<const char*, Change>> changes{
@@ -110,8 +110,12 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
         {"learning", [&](auto& t) { t.learningConsent = !learning; }},
         {"baseline", [&](auto& t) { t.baseline.insert_or_assign({recovery::Symptom::swelling, recovery::Side::left},
                                                                 *recovery::Score::of(baseline.empty() ? 7 : 10)); }},
+        {"placed by", [](auto& t) { t.placedBy = "Dr Ilan Osei"; }},
+        {"redone", [](auto& t) { t.placements[0].redone = recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"}; }},
         {"note", [&](auto& t) { t.note = note + " Both brows lower than before."; }}};
     CHECK(id == course);
+    CHECK(placedBy != "Dr Ilan Osei");
+    CHECK_FALSE(redone);
     CHECK_FALSE(patient.isNull());
     CHECK(at == before.at);
 
