@@ -278,6 +278,7 @@ int main(int argc, char** argv)
         return complain(usage.error());
     std::cout << "clinics " << usage->clinics << "\ndevices " << usage->devices << "\nmailboxes " << usage->mailboxes
               << "\nenvelopes " << usage->envelopes << "\nbytes " << usage->bytes << "\nblobs " << usage->blobs << "\nblob bytes " << usage->blobBytes << "\nwaiting over 30 days "
-              << usage->waitingOver30Days << "\nwaiting over 90 days " << usage->waitingOver90Days << '\n';
+              << usage->waitingOver30Days << "\nwaiting over 60 days " << usage->waitingOver60Days << "\nwaiting over 85 days "
+              << usage->waitingOver85Days << "\nwaiting over 90 days " << usage->waitingOver90Days << '\n';
     return 0;
 }

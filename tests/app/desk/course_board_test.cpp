@@ -227,7 +227,7 @@ TEST_CASE("a correction that arrives is unopened beside the opening of what it r
 TEST_CASE("another phone takes the place of the one that is linked only after a question", "[desk][course][pairing]")
 {
     screens::DemoClinic clinic;
-    auto program = clinic.program(QStringLiteral("en"));
+    auto program = clinic.program(QStringLiteral("en"), clinic.hub());
     auto& course = *program->course();
     program->openCourse(deskapp::keyOf(clinic.course("Petra Halden")));
     REQUIRE_FALSE(course.isLinked());
