@@ -147,7 +147,6 @@ PageFrame {
                 listFocused: list.activeFocus
                 onPicked: list.currentIndex = index
                 onOpened: root.program.openCourse(row.key)
-                onEntryWanted: root.program.openCourse(row.key, row.entryKey)
                 onTaken: root.queue.take(row.key)
                 onCalled: root.program.call.start(row.key)
                 onClosing: root.queue.startClosing(row.key)

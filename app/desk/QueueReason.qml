@@ -11,9 +11,6 @@ ColumnLayout {
     required property queueRow row
     readonly property bool emergency: root.row.urgency === 1
 
-    signal entryWanted
-    signal focused  // by Tab: keys are about this row from now on
-
     spacing: 2
 
     Words {
@@ -23,13 +20,10 @@ ColumnLayout {
         font.pixelSize: root.emergency ? Theme.textDisplay : Theme.textBody
         Layout.fillWidth: true
     }
-    EntryLink {
+    Words {
         text: root.row.more.length > 0 ? root.row.reason + " (" + root.row.more + ")" : root.row.reason
-        leads: root.row.entryKey.length > 0
         color: root.emergency ? Theme.inkOnAlarm : Theme.ink
-        size: root.emergency ? Theme.textLarge : Theme.textBody
-        onFollowed: root.entryWanted()
-        onActiveFocusChanged: if (activeFocus) root.focused()
+        font.pixelSize: root.emergency ? Theme.textLarge : Theme.textBody
         Layout.fillWidth: true
     }
     Words {

@@ -2,7 +2,7 @@
 // across the row, and for an emergency the page itself.
 //
 // In   row, chosen (the current one), listFocused, pageHeight
-// Out  picked, opened, entryWanted, taken, called, closing
+// Out  picked, opened, taken, called, closing
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -21,7 +21,6 @@ Item {
     readonly property bool barred: root.row.urgency === 2
     signal picked
     signal opened
-    signal entryWanted
     signal taken
     signal called
     signal closing
@@ -96,8 +95,6 @@ Item {
 
             QueueReason {
                 row: root.row
-                onEntryWanted: root.entryWanted()
-                onFocused: root.picked()
                 Layout.fillWidth: true
             }
             RowSpark {
