@@ -88,6 +88,8 @@ PageBody {
     }
     Heading {
         visible: !root.asking
+        // In large letters on a small phone a long question leaves room for its numbers.
+        level: root.bodyWidth < 14 * Theme.textBody ? 2 : 1
         text: root.board.question
         Layout.fillWidth: true
     }
