@@ -380,7 +380,7 @@
     <message>
         <location filename="../app/diary/model/words.cpp" line="46"/>
         <source>How deep is a dimple or fold?</source>
-        <translation>¿Qué profundidad tiene un hoyuelo o pliegue?</translation>
+        <translation>¿Cómo de hondo es un hoyuelo o pliegue?</translation>
     </message>
     <message>
         <location filename="../app/diary/model/words.cpp" line="47"/>
