@@ -31,9 +31,28 @@ constexpr std::array obliqueSpots{
     ZoneSpot{Zone::jawline, 248, 352},    ZoneSpot{Zone::submental, 194, 406},
     ZoneSpot{Zone::neck, 250, 440}};
 
-double squaredDistance(double x, double y, const ZoneSpot& spot)
+double squaredDistance(const recovery::ChartPoint& point, const ZoneSpot& spot)
 {
-    return (x - spot.x) * (x - spot.x) + (y - spot.y) * (y - spot.y);
+    return (point.x - spot.x) * (point.x - spot.x) + (point.y - spot.y) * (point.y - spot.y);
+}
+
+struct Line {
+    recovery::ChartView view;
+    recovery::ChartPoint entry;
+    recovery::ChartPoint end;
+};
+
+recovery::ChartPoint mirrored(const recovery::ChartPoint& point)
+{
+    return {recovery::chartWidth - point.x, point.y};
+}
+
+/// A line of the patient's right as its mirror image on the left.
+Line mirrored(recovery::ChartView view, const recovery::ChartPoint& entry, const recovery::ChartPoint& end)
+{
+    const auto opposite =
+        view == recovery::ChartView::rightOblique ? recovery::ChartView::leftOblique : view;
+    return {opposite, mirrored(entry), mirrored(end)};
 }
 
 }  // namespace
@@ -58,29 +77,30 @@ Hint hintFor(recovery::ChartView view, const recovery::ChartPoint& entry, const 
         hint.side = recovery::Side::right;
         break;
     }
+    // Both sides are judged on the left's drawing: a line on the very edge of an area, which floating
+    // point may put on either side of it, then gets the same answer as its mirror image.
+    const Line judged = hint.side == recovery::Side::left ? Line{view, entry, end} : mirrored(view, entry, end);
+    const auto at = [&judged](double part) {
+        return recovery::ChartPoint{judged.entry.x + (judged.end.x - judged.entry.x) * part,
+                                    judged.entry.y + (judged.end.y - judged.entry.y) * part};
+    };
 
     // A thread holds what lies near its far end: judge the zone nine tenths of the way.
-    constexpr double farPart = 0.9;
-    double x = entry.x + (end.x - entry.x) * farPart;
-    const double y = entry.y + (end.y - entry.y) * farPart;
-    if (hint.side == recovery::Side::right) {
-        x = recovery::chartWidth - x;
-    }
-    const auto& spots = view == recovery::ChartView::front ? frontSpots : obliqueSpots;
-    hint.zone = std::min_element(spots.begin(), spots.end(), [&](const auto& a, const auto& b) {
-                    return squaredDistance(x, y, a) < squaredDistance(x, y, b);
+    const auto far = at(0.9);
+    const auto& spots = judged.view == recovery::ChartView::front ? frontSpots : obliqueSpots;
+    hint.zone = std::min_element(spots.begin(), spots.end(), [&far](const auto& a, const auto& b) {
+                    return squaredDistance(far, a) < squaredDistance(far, b);
                 })->zone;
 
     bool throughMovingZone = false;
     constexpr int steps = 40;
     for (int i = 0; i <= steps; ++i) {
-        const double part = static_cast<double>(i) / steps;
-        const auto caution = cautionAt(view, {entry.x + (end.x - entry.x) * part, entry.y + (end.y - entry.y) * part});
+        const auto caution = cautionAt(judged.view, at(static_cast<double>(i) / steps));
         throughMovingZone = throughMovingZone || caution == Caution::movingZone;
         hint.crossesNotch = hint.crossesNotch || caution == Caution::mandibularNotch;
     }
     hint.ending = throughMovingZone ? recovery::Ending::pastMovingZone : recovery::Ending::shortOfMovingZone;
-    hint.endsIn = cautionAt(view, end);
+    hint.endsIn = cautionAt(judged.view, judged.end);
     return hint;
 }
 

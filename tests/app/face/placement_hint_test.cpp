@@ -45,17 +45,45 @@ TEST_CASE("a line along the jaw is marked where it nears the notch", "[face][hin
     CHECK_FALSE(hintFor(ChartView::front, {296, 170}, {256, 256}).crossesNotch);
 }
 
+namespace {
+
+recovery::ChartPoint opposite(const recovery::ChartPoint& point)
+{
+    return {recovery::chartWidth - point.x, point.y};
+}
+
+bool sameButForSide(const Hint& a, const Hint& b)
+{
+    return b.side == recovery::mirrored(a.side) && a.zone == b.zone && a.ending == b.ending && a.endsIn == b.endsIn
+           && a.crossesNotch == b.crossesNotch;
+}
+
+}  // namespace
+
 TEST_CASE("mirroring a line mirrors its side and keeps everything else", "[face][hint][property]")
 {
-    CHECK(rc::check("mirrored", [] {
+    const auto point = [](int from) {
         const auto at = [](int low, int high) { return static_cast<double>(*rc::gen::inRange(low, high)); };
-        const recovery::ChartPoint entry{at(201, 400), at(0, 560)};
-        const recovery::ChartPoint end{at(201, 400), at(0, 560)};
-        const auto a = hintFor(ChartView::front, entry, end);
-        const auto b = hintFor(ChartView::front, {400 - entry.x, entry.y}, {400 - end.x, end.y});
-        RC_ASSERT(b.side == recovery::mirrored(a.side));
-        RC_ASSERT(a.zone == b.zone);
-        RC_ASSERT(a.ending == b.ending);
-        RC_ASSERT(a.crossesNotch == b.crossesNotch);
+        return recovery::ChartPoint{at(from, 400), at(0, 560)};
+    };
+    CHECK(rc::check("on the front view", [&point] {
+        const auto entry = point(201);
+        const auto end = point(201);
+        RC_ASSERT(sameButForSide(hintFor(ChartView::front, entry, end),
+                                 hintFor(ChartView::front, opposite(entry), opposite(end))));
     }));
+    CHECK(rc::check("on the obliques", [&point] {
+        const auto entry = point(0);
+        const auto end = point(0);
+        RC_ASSERT(sameButForSide(hintFor(ChartView::leftOblique, entry, end),
+                                 hintFor(ChartView::rightOblique, opposite(entry), opposite(end))));
+    }));
+}
+
+TEST_CASE("a line that touches the edge of an area gets the answer of its mirror image", "[face][hint]")
+{
+    const recovery::ChartPoint entry{316, 0};
+    const recovery::ChartPoint end{241, 290};
+    CHECK(sameButForSide(hintFor(ChartView::front, entry, end),
+                         hintFor(ChartView::front, opposite(entry), opposite(end))));
 }
