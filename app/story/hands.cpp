@@ -63,7 +63,7 @@ Done answerAll(EntryBoard& board, const Telling& telling)
 
 bool isWhatWasTold(const recovery::Entry& entry, const Telling& telling)
 {
-    std::set<recovery::Sign> absent;
+    recovery::Signs absent;
     for (const recovery::Sign sign : recovery::allSigns)
         if (!telling.signs.contains(sign))
             absent.insert(sign);

@@ -39,9 +39,9 @@ Score scored(int points)
 }
 
 /// The ordinary scores of a day, the left side a little behind the right.
-std::map<Stream, Score> usualOn(int day)
+recovery::Scores usualOn(int day)
 {
-    std::map<Stream, Score> scores;
+    recovery::Scores scores;
     for (const Usual& row : usual) {
         const int points = row.points[static_cast<std::size_t>(std::min(day, 21))];
         scores.insert_or_assign(Stream{row.symptom, Side::right}, scored(points));

@@ -17,8 +17,8 @@ namespace ebbline::story {
 struct Telling {
     int day;
     int minuteOfDay;
-    std::map<recovery::Stream, recovery::Score> scores;
-    std::set<recovery::Sign> signs;
+    recovery::Scores scores;
+    recovery::Signs signs;
     std::optional<double> celsius;
     std::string note;
     std::vector<photos::Pose> photos = {};  ///< taken beside it

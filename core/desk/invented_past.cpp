@@ -258,7 +258,7 @@ Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Mome
         const char* name;
         int daysAgo;
         Kind kind;
-        std::set<Sign> signs;               ///< with the last entry
+        recovery::Signs signs;               ///< with the last entry
         std::optional<double> celsius;
         const char* note;
         int heardUntil;                     ///< day of recovery after which nothing came; 60: none

@@ -18,7 +18,7 @@ namespace ebbline::exchange {
 struct CourseRecord {
     recovery::CourseId course;
     clock::Moment treated;
-    std::map<recovery::Stream, recovery::Score> baseline;  ///< practitioner's scores right after treatment
+    recovery::Scores baseline;  ///< practitioner's scores right after treatment
     std::optional<recovery::Treatment> treatment;          ///< the clinic's record; a phone has none
     std::vector<recovery::Entry> entries;                  ///< as they stand now, corrections applied
     std::vector<records::ReminderAnswered> answers;        ///< the newest to each reminder

@@ -205,7 +205,7 @@ void Journal::add(Operation operation)
         return;
     }
     switch (Fold(m_state).apply(shelf.operations.back())) {
-    case Fold::Outcome::applied: return;
+    case Fold::Outcome::applied: noteChange(course); return;
     case Fold::Outcome::unknown:
         ++shelf.unknown;
         ++m_state.unknown;
@@ -215,6 +215,13 @@ void Journal::add(Operation operation)
         ++m_state.unreadable;
         return;
     }
+}
+
+void Journal::noteChange(const recovery::CourseId& course)
+{
+    ++m_changes;
+    if (const auto changed = m_state.courses.find(course); changed != m_state.courses.end())
+        changed->second.revision = m_changes;
 }
 
 void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
@@ -241,6 +248,7 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     }
     m_state.unknown += shelf.unknown;
     m_state.unreadable += shelf.unreadable;
+    noteChange(course);
 }
 
 const Operation& Journal::find(const OperationId& id, const recovery::CourseId& course) const

@@ -55,6 +55,10 @@ struct CourseState {
     std::map<envelope::DeviceId, records::KeyAnnounced> phoneKeys;       ///< the last that each phone announced after it was linked
     std::optional<records::FollowUpRecorded> followUp;
 
+    /// Another number whenever an operation of this course arrived. Of one journal in one process: it is not
+    /// part of what the operations add up to.
+    std::uint64_t revision = 0;
+
     /// Who took an act back first; null: it stands. \pre `act` is a place in acts
     const records::ActTakenBack* takenBack(std::size_t act) const;
 
@@ -116,11 +120,13 @@ private:
         std::size_t unreadable = 0;
     };
     void refold(const recovery::CourseId& course, Shelf& shelf);
+    void noteChange(const recovery::CourseId& course);
     void remove(const OperationId& id);
     const Operation& find(const OperationId& id, const recovery::CourseId& course) const;
 
     std::map<recovery::CourseId, Shelf> m_shelves;
     std::map<OperationId, recovery::CourseId> m_known;
+    std::uint64_t m_changes = 0;
     State m_state;
 };
 

@@ -80,7 +80,7 @@ struct CourseOpened {
     std::string practitioner;
     Contacts contacts;
     clock::Moment followUp;  ///< of its wall clock; midnight: only the day is agreed (aftercare::visitOf)
-    std::map<recovery::Stream, recovery::Score> baseline;
+    recovery::Scores baseline;
     triggers::Protocol protocol;
     bytes::Bytes protocolSignature;  ///< Ed25519 by the clinic root over the encoded protocol
     bool operator==(const CourseOpened&) const = default;

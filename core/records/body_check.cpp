@@ -74,7 +74,7 @@ Check& contacts(Check& check, const Contacts& value)
         .text("emergency number", value.emergencyNumber, 40);
 }
 
-Done scoresCheck(const std::map<recovery::Stream, recovery::Score>& scores)
+Done scoresCheck(const recovery::Scores& scores)
 {
     for (const auto& [stream, score] : scores)
         if (const Done checked = recovery::check(stream); !checked)

@@ -40,7 +40,7 @@ void field(Archive& archive, clock::Moment& moment)
 }
 
 template <typename Archive>
-void field(Archive& archive, std::map<recovery::Stream, recovery::Score>& scores)
+void field(Archive& archive, recovery::Scores& scores)
 {
     cereal::size_type size = scores.size();
     archive(cereal::make_size_tag(size));
@@ -61,7 +61,7 @@ void field(Archive& archive, std::map<recovery::Stream, recovery::Score>& scores
 }
 
 template <typename Archive>
-void field(Archive& archive, std::set<recovery::Sign>& signs)
+void field(Archive& archive, recovery::Signs& signs)
 {
     cereal::size_type size = signs.size();
     archive(cereal::make_size_tag(size));
@@ -73,8 +73,8 @@ void field(Archive& archive, std::set<recovery::Sign>& signs)
         for (cereal::size_type i = 0; i < size; ++i) {
             recovery::Sign sign{};
             archive(sign);
-            if (!signs.insert(sign).second)
-                throw cereal::Exception("a sign given twice");
+            if (!signs.insert(sign))
+                throw cereal::Exception("a sign out of range or given twice");
         }
     }
 }

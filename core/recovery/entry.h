@@ -4,12 +4,9 @@
 
 #include "core/bytes/bytes.h"
 #include "core/clock/instant.h"
-#include "core/recovery/sign.h"
-#include "core/recovery/symptom.h"
+#include "core/recovery/answers.h"
 
-#include <map>
 #include <optional>
-#include <set>
 #include <string>
 
 namespace ebbline::recovery {
@@ -38,24 +35,14 @@ private:
     double m_celsius;
 };
 
-/// One symptom on one side.
-struct Stream {
-    Symptom symptom;
-    Side side;
-    auto operator<=>(const Stream&) const = default;
-};
-
-/// \returns Reason::outOfRange for an unknown symptom, or a side that is neither left nor right.
-Done check(const Stream& stream);
-
 struct Entry {
     EntryId id;
     CourseId course;
     clock::Moment at;          ///< the moment the entry speaks of
     clock::Moment recordedAt;  ///< when it was typed; later than `at` for a forgotten moment
-    std::map<Stream, Score> scores;  ///< only what was answered: missing is not zero
-    std::set<Sign> present;          ///< signs answered yes
-    std::set<Sign> absent;           ///< signs answered no; neither: not asked or skipped
+    Scores scores;  ///< only what was answered: missing is not zero
+    Signs present;          ///< signs answered yes
+    Signs absent;           ///< signs answered no; neither: not asked or skipped
     std::optional<Temperature> temperature;
     std::string note;  ///< UTF-8, at most maximumNote bytes
 

@@ -100,7 +100,7 @@ struct Treatment {
     bool cautionsGiven = false;
     bool consentGiven = false;
     bool learningConsent = false;       ///< may her course teach the band
-    std::map<Stream, Score> baseline;   ///< practitioner's scores right after treatment
+    Scores baseline;   ///< practitioner's scores right after treatment
     std::string note;  ///< UTF-8, at most 4000 bytes
     std::string placedBy{};  ///< who placed the threads, UTF-8, at most 200 bytes; empty: not written down
 

@@ -59,12 +59,12 @@ void strike(KnownCourse& course, Kind kind, const Trouble& trouble)
 {
     for (triggers::Observation& observation : course.input.observations) {
         const double hour = triggers::hoursSince(course.input.treated, observation.at);
-        for (auto& [stream, score] : observation.scores) {
+        observation.scores.transform([&](const recovery::Stream& stream, recovery::Score score) {
             if (stream.side != course.truth.side)
-                continue;
+                return score;
             const double later = kind == Kind::haematoma && stream.symptom == Symptom::bruising ? bruiseLaterHours : 0;
-            score = scoreOf(score.points() + shareOf(kind, stream.symptom) * added(trouble, hour - later));
-        }
+            return scoreOf(score.points() + shareOf(kind, stream.symptom) * added(trouble, hour - later));
+        });
     }
 }
 
@@ -83,11 +83,11 @@ void slowDown(KnownCourse& course)
         };
         while (source + 1 < was.size() && distance(source + 1) <= distance(source))
             ++source;
-        for (auto& [stream, score] : observation.scores) {
-            const auto found = was[source].scores.find(stream);
-            if (shareOf(Kind::haematoma, stream.symptom) > 0 && found != was[source].scores.end())
-                score = found->second;
-        }
+        const recovery::Scores& before = was[source].scores;
+        observation.scores.transform([&before](const recovery::Stream& stream, recovery::Score score) {
+            const auto found = before.find(stream);
+            return shareOf(Kind::haematoma, stream.symptom) > 0 && found != before.end() ? found->second : score;
+        });
     }
 }
 

@@ -54,7 +54,7 @@ struct Truth {
 /// Warning signs ticked at an entry; at least one.
 struct TickedSigns {
     clock::Moment at;
-    std::set<recovery::Sign> signs;
+    recovery::Signs signs;
 };
 
 struct KnownCourse {

@@ -50,8 +50,7 @@ void tellWhoIsOnIt(Row& row)
         row.takenBy.reset();
 }
 
-/// Nothing was said after the follow-up, and all that was said before it lay open by then: it answered for everything.
-bool isOver(const journal::CourseState& course)
+bool answeredForAll(const journal::CourseState& course)
 {
     if (!course.followUp)
         return false;
@@ -81,11 +80,25 @@ void sortByUrgency(std::vector<Finding>& findings)
     });
 }
 
+bool OverCourses::isOver(const recovery::CourseId& id, const journal::CourseState& course)
+{
+    const auto [known, isNew] = m_known.try_emplace(id, Known{course.revision, false});
+    if (isNew || known->second.revision != course.revision)
+        known->second = {course.revision, answeredForAll(course)};
+    return known->second.over;
+}
+
 std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now)
+{
+    OverCourses over;
+    return queueOf(state, now, over);
+}
+
+std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now, OverCourses& over)
 {
     std::vector<Row> rows;
     for (const auto& [id, course] : state.courses) {
-        if (isOver(course))
+        if (over.isOver(id, course))
             continue;
         std::vector<Finding> open = findingsOf(course, now);
         std::erase_if(open, [](const Finding& finding) { return !finding.open; });

@@ -71,8 +71,25 @@ bool isOverdue(const Row& row, const clock::Moment& now);
 /// In the order of a row's findings.
 void sortByUrgency(std::vector<Finding>& findings);
 
+/// Which courses are over: nothing was said after the follow-up, and all that was said before it lay open by then,
+/// so that it answered for everything. What was found out is kept until something arrives for the course: of a
+/// clinic's thousands nearly all are over, and asking each anew would hold the desk up after every act.
+/// For the courses of one journal.
+class OverCourses {
+public:
+    bool isOver(const recovery::CourseId& id, const journal::CourseState& course);
+
+private:
+    struct Known {
+        std::uint64_t revision;
+        bool over;
+    };
+    std::map<recovery::CourseId, Known> m_known;
+};
+
 /// Rows with open findings: urgency, then the longest wait; silent courses after the others of
 /// the same urgency.
+std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now, OverCourses& over);
 std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now);
 
 /// One English sentence for a finding, for logs, the tool and the follow-up sheet's source text.

@@ -62,7 +62,7 @@ Gap gapOf(const SideScores& entry, std::size_t side, std::span<const Symptom> sy
 
 }  // namespace
 
-SideScores sidesOf(const std::map<recovery::Stream, recovery::Score>& scores)
+SideScores sidesOf(const recovery::Scores& scores)
 {
     SideScores sides{};
     for (const auto& [stream, score] : scores)

@@ -89,7 +89,7 @@ std::vector<const Observation*> inOrder(const CourseInput& course, const clock::
 double hoursSince(const clock::Moment& treated, const clock::Moment& at);
 
 /// Both sides of an entry.
-SideScores sidesOf(const std::map<recovery::Stream, recovery::Score>& scores);
+SideScores sidesOf(const recovery::Scores& scores);
 
 /// One series of (days, value) for each of sideSymptoms.
 using SideSeries = std::array<std::vector<std::pair<double, double>>, sideSymptoms.size()>;

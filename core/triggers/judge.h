@@ -28,12 +28,12 @@ struct Finding {
 /// Scores of one moment.
 struct Observation {
     clock::Moment at;
-    std::map<recovery::Stream, recovery::Score> scores;
+    recovery::Scores scores;
 };
 
 struct CourseInput {
     clock::Moment treated;
-    std::map<recovery::Stream, recovery::Score> baseline;  ///< practitioner's, right after treatment
+    recovery::Scores baseline;  ///< practitioner's, right after treatment
     std::vector<Observation> observations;                 ///< any order; sorted inside
 };
 

@@ -14,7 +14,7 @@ inline triggers::CourseInput fullCourse(int number)
     using namespace rehearsal;
     const KnownCourse pattern = invent({Model::decay, Rhythm::daily, 3}, Kind::plain, number);
     triggers::CourseInput course{pattern.input.treated, pattern.input.baseline, {}};
-    std::map<recovery::Stream, recovery::Score> scores;
+    recovery::Scores scores;
     for (const recovery::Symptom symptom : recovery::allSymptoms)
         if (symptom != recovery::Symptom::numbness)
             for (const recovery::Side side : recovery::bothSides)

@@ -85,7 +85,7 @@ void put(std::ofstream& out, double value)
     out.write(bytes.data(), bytes.size());
 }
 
-void putScores(std::ofstream& out, const std::vector<Stream>& streams, const std::map<Stream, recovery::Score>& scores)
+void putScores(std::ofstream& out, const std::vector<Stream>& streams, const recovery::Scores& scores)
 {
     for (const Stream& stream : streams) {
         const auto found = scores.find(stream);

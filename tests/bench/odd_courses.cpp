@@ -18,7 +18,7 @@ using recovery::Symptom;
 using rehearsal::Chance;
 using triggers::Observation;
 
-using Scores = std::map<Stream, Score>;
+using recovery::Scores;
 
 Score anyScore(Chance& chance)
 {
@@ -38,15 +38,14 @@ void addStreams(Chance& chance, bool numb, bool sideless, Scores& scores)
 
 void loseSome(Chance& chance, double share, Scores& scores)
 {
-    for (auto next = scores.begin(); next != scores.end();)
-        next = chance.happens(share) ? scores.erase(next) : std::next(next);
+    for (const auto& [stream, score] : Scores(scores))
+        if (chance.happens(share))
+            scores.erase(stream);
 }
 
 void jump(Chance& chance, double share, Scores& scores)
 {
-    for (auto& [stream, score] : scores)
-        if (chance.happens(share))
-            score = anyScore(chance);
+    scores.transform([&](const Stream&, Score score) { return chance.happens(share) ? anyScore(chance) : score; });
 }
 
 Observation later(Chance& chance, const Observation& first, int mostMinutes)

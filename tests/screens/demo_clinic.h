@@ -52,7 +52,7 @@ private:
         int day;
         int minuteOfDay;
         std::map<recovery::Symptom, std::array<int, 2>> scores;  ///< left, right
-        std::set<recovery::Sign> signs = {};
+        recovery::Signs signs = {};
         std::optional<double> celsius = {};
         std::string note = {};
         int lateByHours = 0;

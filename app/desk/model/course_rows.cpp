@@ -36,7 +36,7 @@ QString signsText(const recovery::Entry& entry)
 
 }  // namespace
 
-QString scoresText(const std::map<recovery::Stream, recovery::Score>& scores)
+QString scoresText(const recovery::Scores& scores)
 {
     QStringList parts;
     for (const auto symptom : recovery::allSymptoms) {

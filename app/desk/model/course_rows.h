@@ -116,6 +116,6 @@ QList<RowList::Row> messageRows(const journal::CourseState& course, const QStrin
                                 const clock::Moment& now);
 
 /// "Pain L 3, R 2; Swelling L 4".
-QString scoresText(const std::map<recovery::Stream, recovery::Score>& scores);
+QString scoresText(const recovery::Scores& scores);
 
 }  // namespace ebbline::deskapp

@@ -20,7 +20,7 @@ class Treatment {
     Q_DECLARE_TR_FUNCTIONS(Treatment)
 };
 
-int pointsOf(const std::map<recovery::Stream, recovery::Score>& scores, recovery::Symptom symptom, recovery::Side side)
+int pointsOf(const recovery::Scores& scores, recovery::Symptom symptom, recovery::Side side)
 {
     const auto found = scores.find({symptom, side});
     return found == scores.end() ? -1 : found->second.points();
@@ -168,7 +168,7 @@ QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placem
     return rows;
 }
 
-QList<RowList::Row> baselineRows(const std::map<recovery::Stream, recovery::Score>& baseline)
+QList<RowList::Row> baselineRows(const recovery::Scores& baseline)
 {
     QList<RowList::Row> rows;
     for (const auto symptom : recovery::allSymptoms) {

@@ -14,7 +14,7 @@ namespace ebbline::deskapp {
 
 QList<RowList::Row> patientRows(const std::vector<records::PatientRegistered>& patients, const QString& search);
 QList<RowList::Row> placementRows(const std::vector<recovery::Placement>& placements);
-QList<RowList::Row> baselineRows(const std::map<recovery::Stream, recovery::Score>& baseline);
+QList<RowList::Row> baselineRows(const recovery::Scores& baseline);
 QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements);
 
 /// "PDO, barbed two ways, 19 G, 100 mm".

@@ -165,7 +165,7 @@ TEST_CASE("only the button under the signs says no to them", "[diary][entry]")
         CHECK(board.signsWord() == QLatin1String("Only what I ticked"));
         board.signsDone();
         board.save();
-        CHECK(lastEntry(*program).present == std::set{Sign::threadLump});
+        CHECK(lastEntry(*program).present == recovery::Signs{Sign::threadLump});
         CHECK(lastEntry(*program).absent.size() == recovery::allSigns.size() - 1);
     }
     SECTION("a tick that was taken back is no sign")

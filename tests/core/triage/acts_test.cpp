@@ -23,7 +23,7 @@ struct OneCourse {
     OneCourse() { journal.add(desk.write(openedCourse(), 1)); }
 
     void tell(const recovery::Entry& entry) { journal.add(phone.write(records::EntryRecorded{entry}, ++time)); }
-    void tell(std::uint8_t number, double hours, std::set<Sign> present)
+    void tell(std::uint8_t number, double hours, recovery::Signs present)
     {
         auto entry = entryAt(number, hours);
         entry.present = std::move(present);

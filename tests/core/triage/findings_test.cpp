@@ -53,7 +53,7 @@ recovery::Entry fever(double celsius)
     return entry;
 }
 
-recovery::Entry threadOut(std::set<Sign> with = {})
+recovery::Entry threadOut(recovery::Signs with = {})
 {
     auto entry = entryAt(9, 30);
     entry.present = std::move(with);

@@ -325,7 +325,7 @@ TEST_CASE("exchanging left and right exchanges the findings and nothing else", "
         const CourseInput course = randomCourse();
         CourseInput other = course;
         for (Observation& observation : other.observations) {
-            std::map<Stream, Score> scores;
+            recovery::Scores scores;
             for (const auto& [stream, score] : observation.scores)
                 scores.insert_or_assign(Stream{stream.symptom, recovery::mirrored(stream.side)}, score);
             observation.scores = scores;
