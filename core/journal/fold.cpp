@@ -1,6 +1,7 @@
 #include "core/journal/state.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace ebbline::journal {
 
@@ -197,14 +198,15 @@ void Journal::add(Operation operation)
 
     const recovery::CourseId course = operation.course;
     Shelf& shelf = m_shelves[course];
-    const auto place = std::lower_bound(shelf.operations.begin(), shelf.operations.end(), operation, before);
-    const bool last = place == shelf.operations.end();
-    shelf.operations.insert(place, std::move(operation));
-    if (!last) {
+    const auto place = std::ranges::lower_bound(shelf.operations, operation, before, &Kept::operation);
+    if (place != shelf.operations.end()) {
+        shelf.operations.insert(place, cut(std::move(operation)));
         refold(course, shelf);
         return;
     }
-    switch (Fold(m_state).apply(shelf.operations.back())) {
+    const Fold::Outcome outcome = Fold(m_state).apply(operation);
+    shelf.operations.push_back(cut(std::move(operation)));
+    switch (outcome) {
     case Fold::Outcome::applied: noteChange(course); return;
     case Fold::Outcome::unknown:
         ++shelf.unknown;
@@ -215,6 +217,24 @@ void Journal::add(Operation operation)
         ++m_state.unreadable;
         return;
     }
+}
+
+Journal::Kept Journal::cut(Operation operation)
+{
+    auto tail = m_tails.tailOf(operation.body);
+    if (tail) {
+        operation.body.resize(operation.body.size() - tail->size());
+        operation.body.shrink_to_fit();
+    }
+    return {std::move(operation), std::move(tail)};
+}
+
+Operation Journal::whole(const Kept& kept)
+{
+    Operation operation = kept.operation;
+    if (kept.tail)
+        operation.body = bytes::joined(operation.body, kept.tail);
+    return operation;
 }
 
 void Journal::noteChange(const recovery::CourseId& course)
@@ -241,8 +261,8 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     m_state.unreadable -= shelf.unreadable;
     shelf.unknown = shelf.unreadable = 0;
     Fold fold(m_state);
-    for (const Operation& operation : shelf.operations) {
-        const Fold::Outcome outcome = fold.apply(operation);
+    for (const Kept& kept : shelf.operations) {
+        const Fold::Outcome outcome = kept.tail ? fold.apply(whole(kept)) : fold.apply(kept.operation);
         shelf.unknown += outcome == Fold::Outcome::unknown ? 1 : 0;
         shelf.unreadable += outcome == Fold::Outcome::unreadable ? 1 : 0;
     }
@@ -251,17 +271,17 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     noteChange(course);
 }
 
-const Operation& Journal::find(const OperationId& id, const recovery::CourseId& course) const
+Operation Journal::find(const OperationId& id, const recovery::CourseId& course) const
 {
     const auto& operations = m_shelves.at(course).operations;
-    return *std::ranges::find(operations, id, &Operation::id);
+    return whole(*std::ranges::find(operations, id, [](const Kept& kept) { return kept.operation.id; }));
 }
 
 void Journal::remove(const OperationId& id)
 {
     const recovery::CourseId course = m_known.at(id);
     Shelf& shelf = m_shelves.at(course);
-    std::erase_if(shelf.operations, [&](const Operation& operation) { return operation.id == id; });
+    std::erase_if(shelf.operations, [&](const Kept& kept) { return kept.operation.id == id; });
     m_known.erase(id);
     --m_state.operations;
     refold(course, shelf);
@@ -271,7 +291,7 @@ std::vector<Operation> Journal::operations() const
 {
     std::vector<Operation> all;
     for (const auto& [course, shelf] : m_shelves)
-        all.insert(all.end(), shelf.operations.begin(), shelf.operations.end());
+        std::ranges::transform(shelf.operations, std::back_inserter(all), whole);
     std::sort(all.begin(), all.end(), before);
     return all;
 }

@@ -3,6 +3,7 @@
 /// What the operations add up to. The fold is a pure function of the set of operations: any
 /// order of arrival, any duplication and any batching give the same state and the same bytes.
 
+#include "core/bytes/shared_tails.h"
 #include "core/journal/operation.h"
 
 #include <map>
@@ -113,19 +114,27 @@ public:
     std::vector<Operation> operations() const;  ///< in fold order
 
 private:
+    /// An operation with the end of its body apart, where others share it.
+    struct Kept {
+        Operation operation;
+        bytes::SharedTails::Tail tail;
+    };
     /// What fits together: the operations of one course, or those that belong to none.
     struct Shelf {
-        std::vector<Operation> operations;  ///< in fold order
+        std::vector<Kept> operations;  ///< in fold order
         std::size_t unknown = 0;
         std::size_t unreadable = 0;
     };
     void refold(const recovery::CourseId& course, Shelf& shelf);
     void noteChange(const recovery::CourseId& course);
     void remove(const OperationId& id);
-    const Operation& find(const OperationId& id, const recovery::CourseId& course) const;
+    Kept cut(Operation operation);
+    static Operation whole(const Kept& kept);
+    Operation find(const OperationId& id, const recovery::CourseId& course) const;
 
     std::map<recovery::CourseId, Shelf> m_shelves;
     std::map<OperationId, recovery::CourseId> m_known;
+    bytes::SharedTails m_tails;
     std::uint64_t m_changes = 0;
     State m_state;
 };

@@ -2,6 +2,7 @@
 /// \file
 /// What a Vault holds while it is open; inside of core/vault only.
 
+#include "core/vault/tails.h"
 #include "core/vault/vault.h"
 
 namespace ebbline::vault {
@@ -22,6 +23,7 @@ struct Vault::Inside {
     std::uint64_t lastNumber = 0;
     bytes::Array<32> lastChain{};
     journal::Journal journal;
+    bytes::SharedTails tails;  ///< those of the table; whatever is used is written with it
 
     /// Everything above from the database.
     Done load();
@@ -40,6 +42,9 @@ struct Vault::Inside {
 
     Done insertOwn(const journal::Operation& operation, const bytes::Array<32>& chain,
                    const std::optional<envelope::MailboxId>& mailbox);
+    /// Keeps what the bytes of an operation share with others. Empty: they stay whole.
+    Result<std::optional<Cut>> putTail(bytes::View operation);
+    Result<Tails> loadTails();
     /// \returns whether the operation is new here; Reason::alreadyExists if another one has its name.
     Result<bool> insertForeign(const journal::Operation& operation);
     /// What is held under a name; empty if nothing is.

@@ -154,8 +154,12 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
         faults.add(Kind::structure, starts.error().detail);
     const std::set<std::uint64_t> runs = starts.value_or(std::set<std::uint64_t>{});
     bool chainHolds = true;
-    forEachRow(database, faults, "SELECT device, number, bytes, chain FROM operation ORDER BY device, number",
-               [&](store::Statement& row) {
+    const char* const all = found.version >= tailsSince
+                                ? "SELECT o.device, o.number, o.bytes, o.chain, t.bytes FROM operation o"
+                                  " LEFT JOIN tail t ON t.hash = o.tail ORDER BY o.device, o.number"
+                                : "SELECT device, number, bytes, chain, NULL FROM operation ORDER BY device, number";
+    forEachRow(database, faults, all, [&](store::Statement& row) {
+        const bytes::Bytes whole = wholeOf(row, 2, 4);
         const bytes::Bytes who = row.blob(0);
         const std::int64_t number = row.integer(1);
         const std::string place = "operation " + std::to_string(number);
@@ -167,11 +171,11 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
             for (; wanted < number; ++wanted)
                 faults.add(Kind::gap, "operation " + std::to_string(wanted));
             wanted = number + 1;
-            chain = chained(chain, row.blob(2));
+            chain = chained(chain, whole);
             if (!crypto::equal(chain, row.blob(3)) && std::exchange(chainHolds, false))
                 faults.add(Kind::chain, place);
         }
-        auto operation = journal::decode(row.blob(2));
+        auto operation = journal::decode(whole);
         if (!operation || !std::ranges::equal(operation->id.device.view(), who)
             || operation->id.number != static_cast<std::uint64_t>(number)) {
             faults.add(Kind::operation, own ? place : place + " of another device");
@@ -183,6 +187,11 @@ void inspectOperations(store::Database& database, Faults& faults, Inspection& fo
         if (own && journal.state().unreadable > before)
             faults.add(Kind::contents, place);
     });
+    if (found.version >= tailsSince)
+        forEachRow(database, faults, "SELECT hash, bytes FROM tail", [&](store::Statement& row) {
+            if (!crypto::equal(crypto::hash256(row.blob(1)), row.blob(0)))
+                faults.add(Kind::operation, "what operations have in common");
+        });
     found.operations = operations.size();
     found.courses = journal.state().courses.size();
     found.folded = journal::digest(journal.state());

@@ -4,6 +4,7 @@
 
 #include "core/clock/instant.h"
 #include "core/store/database.h"
+#include "core/vault/tails.h"
 #include "core/vault/vault.h"
 
 namespace ebbline::vault {

@@ -2,7 +2,7 @@
 
 namespace ebbline::vault {
 
-const std::array<store::Migration, 4> vaultMigrations{
+const std::array<store::Migration, 5> vaultMigrations{
     R"sql(
     -- Keys and facts of this device.
     CREATE TABLE fact (name TEXT PRIMARY KEY, value BLOB NOT NULL) STRICT, WITHOUT ROWID;
@@ -154,6 +154,14 @@ const std::array<store::Migration, 4> vaultMigrations{
     ) STRICT, WITHOUT ROWID;
 
     INSERT INTO schema (version, brought) VALUES (4, 'photographs');
+    )sql",
+    R"sql(
+    -- What operations have in common at their end, by its BLAKE2b-256: every course carries its protocol, which is
+    -- nearly all of its bytes. An operation with a tail is its own bytes and then the tail's.
+    CREATE TABLE tail (hash BLOB PRIMARY KEY, bytes BLOB NOT NULL) STRICT;
+    ALTER TABLE operation ADD COLUMN tail BLOB REFERENCES tail (hash);
+
+    INSERT INTO schema (version, brought) VALUES (5, 'common ends of operations, kept once');
     )sql"};
 
 }  // namespace ebbline::vault

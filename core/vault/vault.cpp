@@ -200,7 +200,10 @@ Done Vault::Inside::loadKeys()
 
 Done Vault::Inside::loadJournal()
 {
-    auto rows = database.prepare("SELECT bytes, device, chain FROM operation ORDER BY device, number");
+    const auto ends = loadTails();
+    if (!ends)
+        return fail(ends.error());
+    auto rows = database.prepare("SELECT bytes, device, chain, tail FROM operation ORDER BY device, number");
     if (!rows)
         return fail(rows.error());
     const clock::Instant now = clock.now();
@@ -210,7 +213,8 @@ Done Vault::Inside::loadJournal()
             return fail(row.error());
         if (!*row)
             return beginNumbers();
-        auto operation = journal::decode(rows->blob(0));
+        const auto end = rows->isNull(3) ? ends->end() : ends->find(rows->blob(3));
+        auto operation = journal::decode(end == ends->end() ? rows->blob(0) : bytes::joined(rows->blob(0), end->second));
         if (!operation)
             return fail(Reason::damaged, "vault: an operation cannot be read");
         if (operation->id.device == device) {
@@ -248,18 +252,23 @@ std::vector<journal::Operation> Vault::operations() const { return m_inside->jou
 Done Vault::Inside::insertOwn(const journal::Operation& operation, const bytes::Array<32>& chain,
                               const std::optional<envelope::MailboxId>& mailbox)
 {
-    auto statement = database.prepare("INSERT INTO operation (device, number, bytes, chain, mailbox)"
-                                      " VALUES (?1, ?2, ?3, ?4, ?5)");
+    const bytes::Bytes encoded = journal::encode(operation);
+    const auto cut = putTail(encoded);
+    if (!cut)
+        return fail(cut.error());
+    auto statement = database.prepare("INSERT INTO operation (device, number, bytes, chain, mailbox, tail)"
+                                      " VALUES (?1, ?2, ?3, ?4, ?5, ?6)");
     if (!statement)
         return fail(statement.error());
     statement->bind(operation.id.device.view())
         .bind(static_cast<std::int64_t>(operation.id.number))
-        .bind(bytes::View(journal::encode(operation)))
+        .bind(ownPart(encoded, *cut))
         .bind(bytes::View(chain));
     if (mailbox)
         statement->bind(mailbox->view());
     else
         statement->bindNull();
+    bindTail(*statement, *cut);
     return statement->run();
 }
 

@@ -185,7 +185,8 @@ Result<std::vector<journal::Operation>> Vault::untold(const envelope::MailboxId&
     // The other wrote its own operations itself.
     std::vector<journal::Operation> operations;
     auto rows = m_inside->database.prepare(
-        "SELECT o.bytes FROM operation o LEFT JOIN channel_told t ON t.mailbox = ?1 AND t.device = o.device"
+        "SELECT o.bytes, e.bytes FROM operation o LEFT JOIN channel_told t ON t.mailbox = ?1 AND t.device = o.device"
+        " LEFT JOIN tail e ON e.hash = o.tail"
         " WHERE o.number > ifnull(t.number, 0) AND o.device <> ?2 ORDER BY o.device, o.number LIMIT ?3");
     envelope::DeviceId other;
     const auto all = channels();
@@ -197,7 +198,7 @@ Result<std::vector<journal::Operation>> Vault::untold(const envelope::MailboxId&
     if (rows)
         rows->bind(channel.view()).bind(other.view()).bind(static_cast<std::int64_t>(atMost));
     const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
-        auto operation = journal::decode(row.blob(0));
+        auto operation = journal::decode(wholeOf(row, 0, 1));
         if (!operation)
             return fail(Reason::damaged, "vault: an operation cannot be read");
         operations.push_back(std::move(*operation));

@@ -66,11 +66,12 @@ Result<std::vector<Link>> Vault::links() const
 Result<std::vector<journal::Operation>> Vault::unsealed(const envelope::MailboxId& mailbox) const
 {
     std::vector<journal::Operation> operations;
-    auto rows = m_inside->database.prepare("SELECT bytes FROM operation WHERE mailbox = ?1 AND carried = 0 ORDER BY number");
+    auto rows = m_inside->database.prepare("SELECT o.bytes, t.bytes FROM operation o LEFT JOIN tail t ON t.hash = o.tail"
+                                             " WHERE o.mailbox = ?1 AND o.carried = 0 ORDER BY o.number");
     if (rows)
         rows->bind(mailbox.view());
     const Done read = forEachRow(rows, [&](store::Statement& row) -> Done {
-        auto operation = journal::decode(row.blob(0));
+        auto operation = journal::decode(wholeOf(row, 0, 1));
         if (!operation)
             return fail(Reason::damaged, "vault: an operation cannot be read");
         operations.push_back(std::move(*operation));
@@ -171,24 +172,29 @@ Result<bool> Vault::Inside::insertForeign(const journal::Operation& operation)
         return fail(Reason::alreadyExists, "operation: another one has this number");
     if (*known)
         return false;
-    auto put = database.prepare("INSERT INTO operation (device, number, bytes) VALUES (?1, ?2, ?3)");
+    const auto cut = putTail(encoded);
+    if (!cut)
+        return fail(cut.error());
+    auto put = database.prepare("INSERT INTO operation (device, number, bytes, tail) VALUES (?1, ?2, ?3, ?4)");
     if (!put)
         return fail(put.error());
-    const auto number = static_cast<std::int64_t>(operation.id.number);
-    if (const Done done = put->bind(operation.id.device.view()).bind(number).bind(bytes::View(encoded)).run(); !done)
+    put->bind(operation.id.device.view()).bind(static_cast<std::int64_t>(operation.id.number)).bind(ownPart(encoded, *cut));
+    bindTail(*put, *cut);
+    if (const Done done = put->run(); !done)
         return fail(done.error());
     return true;
 }
 
 Result<std::optional<bytes::Bytes>> Vault::Inside::bytesOf(const journal::OperationId& id)
 {
-    auto known = database.prepare("SELECT bytes FROM operation WHERE device = ?1 AND number = ?2");
+    auto known = database.prepare("SELECT o.bytes, t.bytes FROM operation o LEFT JOIN tail t ON t.hash = o.tail"
+                                  " WHERE o.device = ?1 AND o.number = ?2");
     if (!known)
         return fail(known.error());
     const Result<bool> row = known->bind(id.device.view()).bind(static_cast<std::int64_t>(id.number)).step();
     if (!row)
         return fail(row.error());
-    return *row ? std::optional(known->blob(0)) : std::nullopt;
+    return *row ? std::optional(wholeOf(*known, 0, 1)) : std::nullopt;
 }
 
 Result<std::set<journal::OperationId>> Vault::disputed(const std::vector<journal::Operation>& operations) const

@@ -103,6 +103,14 @@ inline bytes::Array<32> idOfKey()
     return key;
 }
 
+/// Another course under the default protocol.
+inline records::CourseOpened openedCourse(std::uint8_t number)
+{
+    const auto at = momentAt("2027-03-02T20:00:00+01:00");
+    return {idOf<recovery::CourseTag>(number), at, "Dr. Ada Lund", {"Practice on the Mole", "+00 555 0110", "+00 555 0119", "112"},
+            at, {}, triggers::defaultProtocol(), bytes::Bytes(64, 5)};
+}
+
 inline std::vector<records::Body> sampleBodies()
 {
     using namespace records;

@@ -46,7 +46,7 @@ struct FilledVault {
     /// The tables, writable, as nobody but a test opens them.
     store::Database database() const
     {
-        const std::vector<store::Migration> asItIs(4);
+        const std::vector<store::Migration> asItIs(5);
         auto opened = store::Database::open(path() / "vault.db", crypto::derive(dataKey(), 1, "eb-vault"), asItIs);
         REQUIRE(opened);
         return std::move(*opened);

@@ -37,7 +37,7 @@ TEST_CASE("a whole vault has no fault, and its numbers are told", "[vault]")
     CHECK(found.courses == 1);
     CHECK(found.waiting == 20);
     CHECK(found.unacknowledged == 3);
-    CHECK(found.version == 4);
+    CHECK(found.version == 5);
     const auto opened = Vault::unlock(vault.path(), test::herons, vault.clock);
     REQUIRE(opened);
     CHECK(found.folded == journal::digest(opened->state()));

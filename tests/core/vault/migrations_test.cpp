@@ -25,11 +25,15 @@ const auto mailbox = test::idOf<envelope::MailboxTag>(8);
 
 const bytes::Bytes picture = test::sampleJpegOf(70'000);
 
-/// What every fixture holds: one of each kind of body that there was, an outbox, a link, a draft; since version 4 a photograph.
+/// What every fixture holds: one of each kind of body that there was, an outbox, a link, a draft; since version 4 a photograph, since
+/// version 5 courses with one protocol.
 Done fill(Vault& vault)
 {
     for (const records::Body& body : test::sampleBodies())
         if (const auto done = vault.append({body}, evening); !done)
+            return fail(done.error());
+    for (const auto number : {std::uint8_t{71}, std::uint8_t{72}})
+        if (const auto done = vault.append({test::openedCourse(number)}, evening); !done)
             return fail(done.error());
     const auto entered = vault.append({records::EntryRecorded{test::sampleEntry(10)}}, evening, mailbox);
     if (!entered)
@@ -89,8 +93,8 @@ std::string contents(const std::filesystem::path& file)
 
 TEST_CASE("a vault of every released format opens with everything in it", "[vault]")
 {
-    const std::map<std::string_view, std::size_t> held{{"version1", 15}, {"version2", 15}, {"version3", 17}, {"version4", 21}};
-    for (const char* name : {"version1", "version2", "version3", "version4"}) {
+    const std::map<std::string_view, std::size_t> held{{"version1", 15}, {"version2", 15}, {"version3", 17}, {"version4", 21}, {"version5", 0}};
+    for (const char* name : {"version1", "version2", "version3", "version4", "version5"}) {
         const test::Folder folder;
         copyOf(name, folder.path());
         const clock::ManualClock clock(evening.at);
@@ -115,7 +119,7 @@ TEST_CASE("a vault of every released format opens with everything in it", "[vaul
         const auto found = inspect(folder.path(), Offered::passphrase(passphrase), clock.readings());
         REQUIRE(found);
         CHECK(found->sound());
-        CHECK(found->version == 4);
+        CHECK(found->version == 5);
         CHECK(found->waiting == 1);
         CHECK(readOpenInfo(folder.path())->contacts.clinicPhone == "+00 555 0110");
     }
@@ -138,13 +142,13 @@ TEST_CASE("looking at an old vault does not migrate it", "[vault]")
 TEST_CASE("a vault of a newer program is refused by name and left as it is", "[vault][errors]")
 {
     const test::Folder folder;
-    copyOf("version4", folder.path());
+    copyOf("version5", folder.path());
     const clock::ManualClock clock(evening.at);
     {
         // As the next program would leave it.
         const auto dataKey = openDataKey(folder.path(), Offered::passphrase(passphrase), clock.readings());
         REQUIRE(dataKey);
-        const std::array<store::Migration, 5> newer{"", "", "", "", "CREATE TABLE later (x INTEGER)"};
+        const std::array<store::Migration, 6> newer{"", "", "", "", "", "CREATE TABLE later (x INTEGER)"};
         REQUIRE(store::Database::open(folder.path() / "vault.db", crypto::derive(*dataKey, 1, "eb-vault"), newer));
     }
     const std::string before = contents(folder.path() / "vault.db");
