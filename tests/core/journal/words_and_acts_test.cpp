@@ -85,7 +85,7 @@ TEST_CASE("a word is up until one that knew of it takes its place or takes it do
 
 TEST_CASE("acts, what was taken back and words fold to the same bytes in any order", "[journal]")
 {
-    rc::check([] {
+    CHECK(rc::check([] {
         std::vector<Writer> writers{{1}, {2}, {3}};
         std::vector<Operation> written;
         const auto size = *rc::gen::inRange<std::size_t>(1, 25);
@@ -108,5 +108,5 @@ TEST_CASE("acts, what was taken back and words fold to the same bytes in any ord
             written.erase(written.begin() + static_cast<std::ptrdiff_t>(at));
         }
         RC_ASSERT(dump(journal.state()) == wanted);
-    });
+    }));
 }

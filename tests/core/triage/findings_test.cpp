@@ -186,7 +186,7 @@ TEST_CASE("closing the milder of two findings of one day leaves the worse one op
 
 TEST_CASE("no key names two findings of a course", "[triage]")
 {
-    rc::check([] {
+    CHECK(rc::check([] {
         Writer phone{1}, desk{2};
         std::vector<journal::Operation> operations{desk.write(openedCourse(), 1)};
         std::uint64_t time = 10;
@@ -197,7 +197,7 @@ TEST_CASE("no key names two findings of a course", "[triage]")
             RC_ASSERT(keys.insert(finding.key).second);
             RC_ASSERT(finding.key.size() <= 160U);
         }
-    });
+    }));
 }
 
 namespace {
@@ -320,12 +320,12 @@ private:
 
 TEST_CASE("no finding is born closed or taken, whatever arrives when", "[triage]")
 {
-    rc::check([] {
+    CHECK(rc::check([] {
         Traffic traffic;
         const auto steps = *rc::gen::inRange(5, 60);
         for (int i = 0; i < steps; ++i)
             traffic.step();
         RC_ASSERT(traffic.honest());
         RC_ASSERT(traffic.anyOrderIsTheSame());
-    });
+    }));
 }

@@ -1,0 +1,107 @@
+// The queue asks of a course once whether it is over. What it remembers never differs from asking anew.
+
+#include "tests/core/triage/course_writer.h"
+
+#include <catch2/catch_test_macros.hpp>
+#include <rapidcheck.h>
+
+using namespace ebbline;
+using namespace ebbline::test;
+using triage::OverCourses;
+
+namespace {
+
+records::FollowUpRecorded followUpAt(double hours)
+{
+    records::FollowUpRecorded followUp;
+    followUp.course = sampleCourse;
+    followUp.by = "Dr. Ada Lund";
+    followUp.at = hoursAfter(hours);
+    return followUp;
+}
+
+records::EntriesOpened openingOf(std::uint8_t entry, double hours)
+{
+    return {sampleCourse, {idOf<recovery::EntryTag>(entry)}, "Dr. Ada Lund", hoursAfter(hours)};
+}
+
+bool same(const std::vector<triage::Row>& a, const std::vector<triage::Row>& b)
+{
+    return std::ranges::equal(a, b, [](const triage::Row& x, const triage::Row& y) {
+        return x.course == y.course && x.urgency == y.urgency && x.findings.size() == y.findings.size() && x.since.at == y.since.at;
+    });
+}
+
+const journal::CourseState& courseIn(const journal::Journal& journal) { return journal.state().courses.at(sampleCourse); }
+
+}  // namespace
+
+TEST_CASE("a course that was over is asked anew when something arrives", "[triage][queue]")
+{
+    journal::Journal journal;
+    Writer phone{1}, desk{2};
+    OverCourses over;
+    journal.add(desk.write(openedCourse(), 1));
+    auto fine = entryAt(1, 24);
+    setScore(fine, recovery::Symptom::pain, recovery::Side::left, 1);
+    journal.add(phone.write(records::EntryRecorded{fine}, 2));
+    CHECK_FALSE(over.isOver(sampleCourse, courseIn(journal)));
+
+    journal.add(desk.write(openingOf(1, 400), 3));
+    journal.add(desk.write(followUpAt(500), 4));
+    CHECK(over.isOver(sampleCourse, courseIn(journal)));
+
+    auto ill = entryAt(2, 600);
+    ill.present = {recovery::Sign::thickFluid};
+    journal.add(phone.write(records::EntryRecorded{ill}, 5));
+    CHECK_FALSE(over.isOver(sampleCourse, courseIn(journal)));
+    CHECK(triage::queueOf(journal.state(), hoursAfter(601), over).size() == 1);
+}
+
+TEST_CASE("an operation that arrives late, before others of its course, is asked about too", "[triage][queue]")
+{
+    journal::Journal journal;
+    Writer phone{1}, desk{2};
+    OverCourses over;
+    auto ill = entryAt(1, 24);
+    ill.present = {recovery::Sign::thickFluid};
+    const auto late = phone.write(records::EntryRecorded{ill}, 2);
+    journal.add(desk.write(openedCourse(), 1));
+    journal.add(desk.write(followUpAt(500), 4));
+    CHECK(over.isOver(sampleCourse, courseIn(journal)));
+
+    journal.add(late);
+    CHECK_FALSE(over.isOver(sampleCourse, courseIn(journal)));
+}
+
+TEST_CASE("whatever arrives in whatever order, the queue is that of asking anew", "[triage][queue][property]")
+{
+    CHECK(rc::check("remembered or not", [] {
+        Writer phone{1}, desk{2};
+        std::vector<journal::Operation> written{desk.write(openedCourse(), 1)};
+        for (std::uint64_t time = 2, end = *rc::gen::inRange<std::uint64_t>(3, 20); time < end; ++time) {
+            const auto number = *rc::gen::inRange<std::uint8_t>(1, 5);
+            const double hours = *rc::gen::inRange(1, 700);
+            switch (*rc::gen::inRange(0, 4)) {
+            case 0: written.push_back(desk.write(openingOf(number, hours), time)); break;
+            case 1: written.push_back(desk.write(followUpAt(hours), time)); break;
+            default: {
+                auto entry = entryAt(number, hours);
+                setScore(entry, recovery::Symptom::pain, recovery::Side::left, *rc::gen::inRange(0, 11));
+                if (*rc::gen::inRange(0, 3) == 0)
+                    entry.present = {recovery::Sign::thickFluid};
+                written.push_back(phone.write(records::EntryRecorded{entry}, time));
+            }
+            }
+        }
+        journal::Journal journal;
+        OverCourses over;
+        while (!written.empty()) {
+            const auto at = *rc::gen::inRange<std::size_t>(0, written.size());
+            journal.add(written[at]);
+            written.erase(written.begin() + static_cast<std::ptrdiff_t>(at));
+            const auto now = hoursAfter(*rc::gen::inRange(1, 800));
+            RC_ASSERT(same(triage::queueOf(journal.state(), now, over), triage::queueOf(journal.state(), now)));
+        }
+    }));
+}
