@@ -10,7 +10,7 @@ namespace {
 /// Applies operations one by one, in fold order. Each rule looks at the state so far only.
 class Fold {
 public:
-    explicit Fold(State& state) : m_state(state) {}
+    Fold(State& state, records::KnownBands& bands) : m_state(state), m_bands(bands) {}
 
     enum class Outcome { applied, unknown, unreadable };
 
@@ -18,7 +18,7 @@ public:
     {
         if (operation.kind > static_cast<std::uint16_t>(records::newestKind))
             return Outcome::unknown;
-        auto body = records::decode(static_cast<records::Kind>(operation.kind), operation.body);
+        auto body = records::decode(static_cast<records::Kind>(operation.kind), operation.body, &m_bands);
         if (!body)
             return body.error().reason == Reason::unsupported ? Outcome::unknown : Outcome::unreadable;
         // What says that it belongs to one course may not speak of another.
@@ -173,6 +173,7 @@ private:
     }
 
     State& m_state;
+    records::KnownBands& m_bands;
     const Operation* m_operation = nullptr;
 };
 
@@ -204,7 +205,7 @@ void Journal::add(Operation operation)
         refold(course, shelf);
         return;
     }
-    const Fold::Outcome outcome = Fold(m_state).apply(operation);
+    const Fold::Outcome outcome = Fold(m_state, m_bands).apply(operation);
     shelf.operations.push_back(cut(std::move(operation)));
     switch (outcome) {
     case Fold::Outcome::applied: noteChange(course); return;
@@ -260,7 +261,7 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
     m_state.unknown -= shelf.unknown;
     m_state.unreadable -= shelf.unreadable;
     shelf.unknown = shelf.unreadable = 0;
-    Fold fold(m_state);
+    Fold fold(m_state, m_bands);
     for (const Kept& kept : shelf.operations) {
         const Fold::Outcome outcome = kept.tail ? fold.apply(whole(kept)) : fold.apply(kept.operation);
         shelf.unknown += outcome == Fold::Outcome::unknown ? 1 : 0;

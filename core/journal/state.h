@@ -135,6 +135,7 @@ private:
     std::map<recovery::CourseId, Shelf> m_shelves;
     std::map<OperationId, recovery::CourseId> m_known;
     bytes::SharedTails m_tails;
+    records::KnownBands m_bands;
     std::uint64_t m_changes = 0;
     State m_state;
 };

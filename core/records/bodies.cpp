@@ -91,7 +91,7 @@ bytes::Bytes encode(const Body& body)
 
 namespace {
 
-Result<Body> decodeUnchecked(Kind kind, bytes::View input)
+Result<Body> decodeUnchecked(Kind kind, bytes::View input, KnownBands* known = nullptr)
 {
     if (input.size() > maximumBody)
         return fail(Reason::tooLarge, "operation: its body is too large");
@@ -104,6 +104,7 @@ Result<Body> decodeUnchecked(Kind kind, bytes::View input)
         if (version == 0)
             return fail(Reason::malformed, "operation: body version 0");
         archive.bodyForm = version;
+        archive.knownBands = known;
         Result<Body> body = decodeAs(kind, archive,
                                      std::make_index_sequence<std::variant_size_v<Body>>());
         if (body && archive.left() != 0)
@@ -116,9 +117,9 @@ Result<Body> decodeUnchecked(Kind kind, bytes::View input)
 
 }  // namespace
 
-Result<Body> decode(Kind kind, bytes::View input)
+Result<Body> decode(Kind kind, bytes::View input, KnownBands* known)
 {
-    Result<Body> body = decodeUnchecked(kind, input);
+    Result<Body> body = decodeUnchecked(kind, input, known);
     if (!body)
         return body;
     if (const Done checked = check(*body); !checked)

@@ -7,6 +7,7 @@
 #include "core/envelope/envelope.h"
 #include "core/photos/alignment.h"
 #include "core/photos/manifest.h"
+#include "core/records/known_bands.h"
 #include "core/recovery/treatment.h"
 #include "core/triggers/protocol.h"
 
@@ -339,8 +340,8 @@ inline constexpr std::size_t maximumBody = 128 * 1024;
 
 /// \returns Reason::malformed for any other bytes or bytes left over, Reason::tooLarge over
 ///          maximumBody, Reason::unsupported for a kind or version of a newer program; values out
-///          of their bounds are refused as by recovery::check().
-Result<Body> decode(Kind kind, bytes::View input);
+///          of their bounds are refused as by recovery::check(). `known`, if there is one, gives and takes bands.
+Result<Body> decode(Kind kind, bytes::View input, KnownBands* known = nullptr);
 
 /// A treatment that is still being written: read without asking whether it is complete.
 /// \returns Reason::malformed, Reason::unsupported.

@@ -7,6 +7,7 @@
 /// its own length. cereal's own portable archive believes such a claim and allocates gigabytes.
 
 #include "core/bytes/bytes.h"
+#include "core/records/known_bands.h"
 
 #include <cereal/cereal.hpp>
 #include <cereal/types/array.hpp>
@@ -52,6 +53,8 @@ public:
 
     /// Form of a protocol or a treatment within these bytes; known from the version in front of them.
     std::uint16_t bodyForm = 1;
+    /// Bands that need not be made again; may be null.
+    KnownBands* knownBands = nullptr;
 
 private:
     bytes::View m_rest;

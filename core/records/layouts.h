@@ -8,7 +8,6 @@
 #include "core/records/bounded_archive.h"
 
 #include <array>
-#include <bit>
 #include <cstdint>
 
 namespace ebbline::records {
@@ -142,13 +141,6 @@ void serialize(Archive& archive, bands::Movement& m)
     archive(m.noise, m.drift, m.start);
 }
 
-/// Two zeros of different sign are equal numbers, but not the bytes that somebody signed.
-template <typename Numbers>
-auto bitsOf(const Numbers& numbers)
-{
-    return std::bit_cast<std::array<std::uint64_t, sizeof(Numbers) / sizeof(std::uint64_t)>>(numbers);
-}
-
 /// Form 1 had no movement of the sums.
 template <typename Archive>
 void field(Archive& archive, bands::Band& b, bool first)
@@ -164,12 +156,18 @@ void field(Archive& archive, bands::Band& b, bool first)
         archive(movements.sums);
     if constexpr (!saving<Archive>) {
         // Most courses carry the band that stands here already: one copy serves them all.
-        if (provenance == b.provenance() && bitsOf(table) == bitsOf(b.table()) && bitsOf(movements) == bitsOf(b.movements()))
+        if (isSameToTheBit(b, provenance, table, movements))
             return;
+        if (const bands::Band* known = archive.knownBands ? archive.knownBands->find(provenance, table, movements) : nullptr) {
+            b = *known;
+            return;
+        }
         auto band = bands::Band::create(std::move(provenance), table, movements);
         if (!band)
             throw cereal::Exception("the band is not a distribution");
         b = *band;
+        if (archive.knownBands)
+            archive.knownBands->add(b);
     }
 }
 
