@@ -104,7 +104,7 @@ Result<CourseView> Desk::course(const recovery::CourseId& id) const
 
 std::vector<triage::Row> Desk::queue() const
 {
-    return triage::queueOf(m_inside->vault.state(), m_inside->now(), m_inside->over);
+    return triage::queueOf(m_inside->vault.state(), m_inside->now(), m_inside->settled);
 }
 
 Result<std::string> Desk::bundle(const recovery::CourseId& id, const std::string& program) const

@@ -16,7 +16,7 @@ struct Desk::Inside {
     std::filesystem::path folder;
     const clock::Clock& clock;
     aftercare::Zone zone;
-    triage::OverCourses over;
+    triage::SettledCourses settled;
     std::string person;
     std::string second;                       ///< who stands by at the next grave step
     std::optional<clock::Instant> allowedAt;  ///< when the passphrase was given for it

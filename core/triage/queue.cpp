@@ -50,7 +50,8 @@ void tellWhoIsOnIt(Row& row)
         row.takenBy.reset();
 }
 
-bool answeredForAll(const journal::CourseState& course)
+/// Nothing was said after the follow-up, and all that was said before it lay open by then: it answered for everything.
+bool isOver(const journal::CourseState& course)
 {
     if (!course.followUp)
         return false;
@@ -80,44 +81,61 @@ void sortByUrgency(std::vector<Finding>& findings)
     });
 }
 
-bool OverCourses::isOver(const recovery::CourseId& id, const journal::CourseState& course)
+namespace {
+
+/// Empty if nothing is open.
+std::optional<Row> judgedRow(const recovery::CourseId& id, const journal::CourseState& course, const clock::Moment& now)
 {
-    const auto [known, isNew] = m_known.try_emplace(id, Known{course.revision, false});
-    if (isNew || known->second.revision != course.revision)
-        known->second = {course.revision, answeredForAll(course)};
-    return known->second.over;
+    if (isOver(course))
+        return std::nullopt;
+    std::vector<Finding> open = findingsOf(course, now);
+    std::erase_if(open, [](const Finding& finding) { return !finding.open; });
+    if (open.empty())
+        return std::nullopt;
+    sortByUrgency(open);
+    Row row;
+    row.course = id;
+    row.urgency = open.front().urgency;
+    row.since = open.front().raisedAt;
+    for (const Finding& finding : open)
+        if (finding.urgency == row.urgency && finding.raisedAt.at < row.since.at)
+            row.since = finding.raisedAt;
+    row.silent = std::all_of(open.begin(), open.end(), isSilence);
+    row.findings = std::move(open);
+    tellWhoIsOnIt(row);
+    return row;
+}
+
+}  // namespace
+
+std::optional<Row> SettledCourses::rowOf(const recovery::CourseId& id, const journal::CourseState& course, const clock::Moment& now)
+{
+    const bool settled = course.followUp && course.followUp->at.at <= now.at;
+    std::optional<Row> row;
+    if (const auto known = m_known.find(id); settled && known != m_known.end() && known->second.revision == course.revision) {
+        row = known->second.row;
+    } else {
+        row = judgedRow(id, course, now);
+        if (settled)
+            m_known.insert_or_assign(id, Known{course.revision, row});
+    }
+    if (row)
+        row->day = std::max(0, clock::dayOfRecovery(treatedAt(course), now));
+    return row;
 }
 
 std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now)
 {
-    OverCourses over;
-    return queueOf(state, now, over);
+    SettledCourses settled;
+    return queueOf(state, now, settled);
 }
 
-std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now, OverCourses& over)
+std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now, SettledCourses& settled)
 {
     std::vector<Row> rows;
-    for (const auto& [id, course] : state.courses) {
-        if (over.isOver(id, course))
-            continue;
-        std::vector<Finding> open = findingsOf(course, now);
-        std::erase_if(open, [](const Finding& finding) { return !finding.open; });
-        if (open.empty())
-            continue;
-        sortByUrgency(open);
-        Row row;
-        row.course = id;
-        row.urgency = open.front().urgency;
-        row.since = open.front().raisedAt;
-        for (const Finding& finding : open)
-            if (finding.urgency == row.urgency && finding.raisedAt.at < row.since.at)
-                row.since = finding.raisedAt;
-        row.silent = std::all_of(open.begin(), open.end(), isSilence);
-        row.day = std::max(0, clock::dayOfRecovery(treatedAt(course), now));
-        row.findings = std::move(open);
-        tellWhoIsOnIt(row);
-        rows.push_back(std::move(row));
-    }
+    for (const auto& [id, course] : state.courses)
+        if (auto row = settled.rowOf(id, course, now))
+            rows.push_back(std::move(*row));
     std::stable_sort(rows.begin(), rows.end(), [](const Row& a, const Row& b) {
         if (a.urgency != b.urgency)
             return a.urgency < b.urgency;

@@ -71,25 +71,25 @@ bool isOverdue(const Row& row, const clock::Moment& now);
 /// In the order of a row's findings.
 void sortByUrgency(std::vector<Finding>& findings);
 
-/// Which courses are over: nothing was said after the follow-up, and all that was said before it lay open by then,
-/// so that it answered for everything. What was found out is kept until something arrives for the course: of a
-/// clinic's thousands nearly all are over, and asking each anew would hold the desk up after every act.
-/// For the courses of one journal.
-class OverCourses {
+/// What the queue says of courses that had their follow-up: from then on it does not depend on the hour, only on what
+/// arrives. It is kept until something does: of a clinic's thousands nearly all had theirs, and judging each anew would
+/// hold the desk up after every act. For the courses of one journal.
+class SettledCourses {
 public:
-    bool isOver(const recovery::CourseId& id, const journal::CourseState& course);
+    /// The course's row, or none; judged now unless it is settled and nothing arrived since.
+    std::optional<Row> rowOf(const recovery::CourseId& id, const journal::CourseState& course, const clock::Moment& now);
 
 private:
     struct Known {
         std::uint64_t revision;
-        bool over;
+        std::optional<Row> row;
     };
     std::map<recovery::CourseId, Known> m_known;
 };
 
 /// Rows with open findings: urgency, then the longest wait; silent courses after the others of
 /// the same urgency.
-std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now, OverCourses& over);
+std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now, SettledCourses& settled);
 std::vector<Row> queueOf(const journal::State& state, const clock::Moment& now);
 
 /// One English sentence for a finding, for logs, the tool and the follow-up sheet's source text.

@@ -79,7 +79,7 @@ TEST_CASE("whatever is shared, own part and tail make the string again", "[bytes
             const auto own = *rc::gen::container<Bytes>(rc::gen::arbitrary<std::uint8_t>());
             const Bytes whole = own + *rc::gen::elementOf(protocols);
             const auto tail = tails.tailOf(whole);
-            RC_ASSERT(!tail || tail->size() >= SharedTails::shortest);
+            RC_ASSERT((!tail || tail->size() >= SharedTails::shortest));
             const View kept = View(whole).first(whole.size() - (tail ? tail->size() : 0));
             RC_ASSERT(joined(kept, tail) == whole);
         }

@@ -1,4 +1,4 @@
-// The queue asks of a course once whether it is over. What it remembers never differs from asking anew.
+// The queue remembers what it said of courses that had their follow-up. It never differs from judging them anew.
 
 #include "tests/core/triage/course_writer.h"
 
@@ -7,7 +7,7 @@
 
 using namespace ebbline;
 using namespace ebbline::test;
-using triage::OverCourses;
+using triage::SettledCourses;
 
 namespace {
 
@@ -28,50 +28,53 @@ records::EntriesOpened openingOf(std::uint8_t entry, double hours)
 bool same(const std::vector<triage::Row>& a, const std::vector<triage::Row>& b)
 {
     return std::ranges::equal(a, b, [](const triage::Row& x, const triage::Row& y) {
-        return x.course == y.course && x.urgency == y.urgency && x.findings.size() == y.findings.size() && x.since.at == y.since.at;
+        return x.course == y.course && x.urgency == y.urgency && x.findings.size() == y.findings.size() && x.since.at == y.since.at
+               && x.day == y.day && x.takenBy == y.takenBy;
     });
 }
 
-const journal::CourseState& courseIn(const journal::Journal& journal) { return journal.state().courses.at(sampleCourse); }
+bool inQueue(SettledCourses& settled, const journal::Journal& journal, double hours)
+{
+    return settled.rowOf(sampleCourse, journal.state().courses.at(sampleCourse), hoursAfter(hours)).has_value();
+}
 
 }  // namespace
 
-TEST_CASE("a course that was over is asked anew when something arrives", "[triage][queue]")
+TEST_CASE("a course that was over is judged anew when something arrives", "[triage][queue]")
 {
     journal::Journal journal;
     Writer phone{1}, desk{2};
-    OverCourses over;
+    SettledCourses settled;
     journal.add(desk.write(openedCourse(), 1));
     auto fine = entryAt(1, 24);
     setScore(fine, recovery::Symptom::pain, recovery::Side::left, 1);
     journal.add(phone.write(records::EntryRecorded{fine}, 2));
-    CHECK_FALSE(over.isOver(sampleCourse, courseIn(journal)));
+    CHECK_FALSE(inQueue(settled, journal, 30));
 
     journal.add(desk.write(openingOf(1, 400), 3));
     journal.add(desk.write(followUpAt(500), 4));
-    CHECK(over.isOver(sampleCourse, courseIn(journal)));
+    CHECK_FALSE(inQueue(settled, journal, 510));
 
     auto ill = entryAt(2, 600);
     ill.present = {recovery::Sign::thickFluid};
     journal.add(phone.write(records::EntryRecorded{ill}, 5));
-    CHECK_FALSE(over.isOver(sampleCourse, courseIn(journal)));
-    CHECK(triage::queueOf(journal.state(), hoursAfter(601), over).size() == 1);
+    CHECK(inQueue(settled, journal, 601));
 }
 
-TEST_CASE("an operation that arrives late, before others of its course, is asked about too", "[triage][queue]")
+TEST_CASE("an operation that arrives late, before others of its course, is judged too", "[triage][queue]")
 {
     journal::Journal journal;
     Writer phone{1}, desk{2};
-    OverCourses over;
+    SettledCourses settled;
     auto ill = entryAt(1, 24);
     ill.present = {recovery::Sign::thickFluid};
     const auto late = phone.write(records::EntryRecorded{ill}, 2);
     journal.add(desk.write(openedCourse(), 1));
     journal.add(desk.write(followUpAt(500), 4));
-    CHECK(over.isOver(sampleCourse, courseIn(journal)));
+    CHECK_FALSE(inQueue(settled, journal, 510));
 
     journal.add(late);
-    CHECK_FALSE(over.isOver(sampleCourse, courseIn(journal)));
+    CHECK(inQueue(settled, journal, 601));
 }
 
 TEST_CASE("whatever arrives in whatever order, the queue is that of asking anew", "[triage][queue][property]")
@@ -95,13 +98,13 @@ TEST_CASE("whatever arrives in whatever order, the queue is that of asking anew"
             }
         }
         journal::Journal journal;
-        OverCourses over;
+        SettledCourses settled;
         while (!written.empty()) {
             const auto at = *rc::gen::inRange<std::size_t>(0, written.size());
             journal.add(written[at]);
             written.erase(written.begin() + static_cast<std::ptrdiff_t>(at));
             const auto now = hoursAfter(*rc::gen::inRange(1, 800));
-            RC_ASSERT(same(triage::queueOf(journal.state(), now, over), triage::queueOf(journal.state(), now)));
+            RC_ASSERT(same(triage::queueOf(journal.state(), now, settled), triage::queueOf(journal.state(), now)));
         }
     }));
 }
