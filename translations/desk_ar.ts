@@ -781,6 +781,10 @@
             </translation>
         </message>
         <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>كان موعد الزيارة في اليوم %1؛ وحتى اليوم %2 لم تُسجَّل أي مراجعة.</translation>
+        </message>
+        <message>
             <source>All symptoms together</source>
             <translation>كل الأعراض معًا</translation>
         </message>

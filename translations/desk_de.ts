@@ -761,6 +761,10 @@
             </translation>
         </message>
         <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>Der Termin war für Tag %1 vereinbart; bis Tag %2 war keine Nachschau eingetragen.</translation>
+        </message>
+        <message>
             <source>All symptoms together</source>
             <translation>Alle Symptome zusammen</translation>
         </message>

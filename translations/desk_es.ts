@@ -761,6 +761,10 @@
             </translation>
         </message>
         <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>La visita era el día %1; hasta el día %2 no se registró ningún control.</translation>
+        </message>
+        <message>
             <source>All symptoms together</source>
             <translation>Todos los síntomas juntos</translation>
         </message>

@@ -761,6 +761,10 @@
             </translation>
         </message>
         <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>La visite était prévue au jour %1 ; au jour %2, aucun contrôle n’était enregistré.</translation>
+        </message>
+        <message>
             <source>All symptoms together</source>
             <translation>Tous symptômes réunis</translation>
         </message>

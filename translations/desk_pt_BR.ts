@@ -761,6 +761,10 @@
             </translation>
         </message>
         <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>A consulta seria no dia %1; até o dia %2 nenhum retorno foi registrado.</translation>
+        </message>
+        <message>
             <source>All symptoms together</source>
             <translation>Todos os sintomas juntos</translation>
         </message>

@@ -30,6 +30,20 @@ bool sameMoment(const std::optional<triggers::Finding>& a, const std::optional<t
     return a.has_value() == b.has_value() && (!a || a->raisedAt.at == b->raisedAt.at);
 }
 
+/// All findings of a course up to its last evening. Of one that fell silent it is known that nobody came: it is judged on
+/// until the visit that was missed has been told.
+std::vector<triggers::Finding> findingsOf(const KnownCourse& course, const triggers::Protocol& protocol, bool fellSilent)
+{
+    clock::Moment end = endOf(course.input);
+    if (!fellSilent)
+        return triggers::judge(course.input, protocol, end);
+    const triggers::Thresholds& limits = protocol.thresholds;
+    clock::Moment told = course.input.treated;
+    told.at += std::chrono::days(protocol.carePlan.followUpDay + 1 + std::max(limits.silentDays, limits.silentDaysWhenHigh));
+    end.at = std::max(end.at, told.at);
+    return triggers::judgeArrived(course.input, protocol, end, triggers::Visit::awaited);
+}
+
 }  // namespace
 
 CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& protocol)
@@ -39,7 +53,7 @@ CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& pro
     verdict.kind = course.truth.kind;
     verdict.timed = course.truth.onset.has_value();
     const bool fellSilent = course.truth.kind == word(Kind::silent);
-    for (triggers::Finding& finding : triggers::judge(course.input, protocol, endOf(course.input))) {
+    for (triggers::Finding& finding : findingsOf(course, protocol, fellSilent)) {
         const bool silence = finding.trigger == triggers::Trigger::silence;
         const bool note = finding.urgency == recovery::Urgency::atReview;
         verdict.silent = verdict.silent || silence;

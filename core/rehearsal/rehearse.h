@@ -5,7 +5,7 @@
 ///
 /// An alert is a finding that asks somebody to act before the review. A note for the review counts
 /// only where that is all the rules promise: for folds that stay. Silence has a list of its own and
-/// counts only for courses that fell silent.
+/// counts only for courses that fell silent; of those nobody came to the visit, and they are judged past it.
 
 #include "core/rehearsal/invented_course.h"
 #include "core/statistics/count_rate.h"

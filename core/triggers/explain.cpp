@@ -62,7 +62,11 @@ std::string explain(const Finding& finding)
                + number(finding, "usualHigh");
     case Trigger::persistentPuckering:
         return what(finding) + " is still there: " + number(finding, "score") + " of 10" + day;
-    case Trigger::silence: return "no entry for " + number(finding, "waited") + " days by day " + std::to_string(finding.day);
+    case Trigger::silence:
+        return "no entry for " + number(finding, "waited") + " days by day " + std::to_string(finding.day)
+               + (finding.numbers.contains("visit")
+                      ? ", and no follow-up recorded by then; the visit was to be on day " + number(finding, "visit")
+                      : "");
     }
     return "unknown trigger";
 }

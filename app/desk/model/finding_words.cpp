@@ -87,9 +87,14 @@ QString triggerReason(const triggers::Finding& finding)
             .arg(number(finding, "left"), number(finding, "right"), day);
     case triggers::Trigger::persistentPuckering:
         return Findings::tr("Still %1 on day %2.").arg(number(finding, "score"), day);
-    case triggers::Trigger::silence:
-        return Findings::tr("No entry for %Ln day(s).", nullptr,
-                            has(finding, "days") ? static_cast<int>(finding.numbers.at("days")) : 0);
+    case triggers::Trigger::silence: {
+        const QString quiet = Findings::tr("No entry for %Ln day(s).", nullptr,
+                                           has(finding, "days") ? static_cast<int>(finding.numbers.at("days")) : 0);
+        return has(finding, "visit") ? quiet + QLatin1Char(' ')
+                                           + Findings::tr("The visit was to be on day %1; by day %2 no follow-up was recorded.")
+                                                 .arg(number(finding, "visit"), day)
+                                     : quiet;
+    }
     }
     return {};
 }

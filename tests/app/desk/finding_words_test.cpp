@@ -56,6 +56,14 @@ TEST_CASE("a finding over all symptoms does not say that one usual score were sl
     CHECK(findingReason(finding) == QLatin1String("Day 6; among them Tightness with 2, usual up to 2."));
 }
 
+TEST_CASE("a silence over the day of the visit says that no follow-up was recorded", "[desk][words]")
+{
+    auto finding = found(triggers::Trigger::silence, {{"days", 4}, {"waited", 3}});
+    const QString quiet = findingReason(finding);
+    finding = found(triggers::Trigger::silence, {{"days", 4}, {"waited", 3}, {"visit", 5}});
+    CHECK(findingReason(finding) == quiet + QLatin1String(" The visit was to be on day 5; by day 6 no follow-up was recorded."));
+}
+
 TEST_CASE("a missing number shows as a dash, never as zero", "[desk][words]")
 {
     CHECK(findingReason(found(triggers::Trigger::level, {})).contains(u'–'));

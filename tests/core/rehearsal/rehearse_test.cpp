@@ -76,6 +76,18 @@ TEST_CASE("silence is no alert for anybody but a silent course", "[rehearsal]")
     CHECK_THAT(silent.delayHours.value_or(-1), WithinAbs(72, 1e-9));
 }
 
+TEST_CASE("a course that falls silent on the eve of the visit is found when the visit is missed", "[rehearsal]")
+{
+    const std::vector<int> upToDay20(21, 1);
+    const CourseVerdict silent = verdictOn(course(upToDay20, "silent", 20), triggers::defaultProtocol());
+    REQUIRE(silent.sinceOnset);
+    CHECK(silent.sinceOnset->trigger == triggers::Trigger::silence);
+    CHECK_THAT(silent.delayHours.value_or(-1), WithinAbs(72, 1e-9));
+
+    // Whether anybody came is not known of another course, and none is silent for it.
+    CHECK_FALSE(verdictOn(course(upToDay20, "plain", {}), triggers::defaultProtocol()).silent);
+}
+
 TEST_CASE("figures come one row a kind, plain first", "[rehearsal]")
 {
     std::vector<CourseVerdict> verdicts;
