@@ -5242,9 +5242,8 @@
             <translation>أكثر من اللازم: ٤٠ تعليمة على الأكثر، و٨ أوقات في اليوم، و٤٠٠ حرف.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>من %1 مسارًا متخيَّلًا بلا مضاعفات ينبّه إلى %2؛ والمستعمل ينبّه إلى %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>من %1 مسارًا بلا مضاعفات متخيَّلًا بمنحنى أملس ينبّه إلى %2، والمستعمل إلى %3؛ ومن %4 متخيَّلًا بخطوات إلى %5، والمستعمل إلى %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -5291,8 +5290,22 @@
             <translation>خلال يوم، المغيَّر</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>متخيَّل: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>متخيَّل، منحنى أملس: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>متخيَّل، بخطوات: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1، اتصل الآن</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1، بلا أخبار</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5475,13 +5488,13 @@
             <translation>%1 من %2 (من %3 إلى %4 في المئة)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>بلا تنبيه</translation>
+            <source>no such finding</source>
+            <translation>لا تنبيه كهذا</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>

@@ -4946,9 +4946,8 @@
             <translation>Zu viel: höchstens 40 Anweisungen, 8 Uhrzeiten am Tag und 400 Zeichen Text.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>Von %1 erfundenen unkomplizierten Verläufen meldet es %2; das in Gebrauch meldet %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>Von %1 glatt erfundenen unkomplizierten Verläufen meldet es %2, das in Gebrauch %3; von %4 in Stufen erfundenen %5, das in Gebrauch %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4991,8 +4990,22 @@
             <translation>Binnen eines Tages, geändert</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Erfunden: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Erfunden, glatt: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Erfunden, in Stufen: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, jetzt anrufen</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, ohne Nachricht</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5175,13 +5188,13 @@
             <translation>%1 von %2 (%3 bis %4 von 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>nicht gemeldet</translation>
+            <source>no such finding</source>
+            <translation>kein solcher Hinweis</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>

@@ -4946,9 +4946,8 @@
             <translation>Demasiado: como máximo 40 instrucciones, 8 horas al día y 400 caracteres de texto.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>De %1 casos inventados sin complicaciones señala %2; el que está en uso señala %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>De %1 casos sin complicaciones inventados con curva suave señala %2, el que está en uso %3; de %4 inventados a escalones, %5, el que está en uso %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4991,8 +4990,22 @@
             <translation>En un día, cambiado</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Inventados: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Inventados, curva suave: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Inventados, a escalones: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, llamar ahora</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, sin noticias</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5175,13 +5188,13 @@
             <translation>%1 de %2 (%3 a %4 de 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>no señalado</translation>
+            <source>no such finding</source>
+            <translation>ningún aviso así</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>

@@ -4946,9 +4946,8 @@
             <translation>C’est trop : au plus 40 consignes, 8 heures par jour et 400 caractères de texte.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>Sur %1 suivis fictifs sans complication, il en signale %2 ; celui en vigueur en signale %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>Sur %1 suivis sans complication fictifs à courbe lisse, il en signale %2, celui en vigueur %3 ; sur %4 par paliers, %5, celui en vigueur %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4991,8 +4990,22 @@
             <translation>Sous 24 h (modifié)</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Fictif : %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Fictif, courbe lisse : %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Fictif, par paliers : %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, appeler maintenant</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, sans nouvelles</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5175,13 +5188,13 @@
             <translation>%1 sur %2 (%3 à %4 sur 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>non signalé</translation>
+            <source>no such finding</source>
+            <translation>pas de tel signal</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1 : %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1 : %2 (%3)</translation>
         </message>
     </context>
     <context>

@@ -4946,9 +4946,8 @@
             <translation>Demais: no máximo 40 instruções, 8 horários por dia e 400 caracteres de texto.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>De %1 casos inventados sem complicações, este sinaliza %2; o que está em uso sinaliza %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>De %1 casos sem complicações inventados em curva suave, este sinaliza %2, o que está em uso %3; de %4 inventados em degraus, %5, o que está em uso %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4991,8 +4990,22 @@
             <translation>Em até um dia, alterado</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Inventados: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Inventados, curva suave: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Inventados, em degraus: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, ligar agora</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, sem notícias</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5175,13 +5188,13 @@
             <translation>%1 de %2 (%3 a %4 em 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>não sinalizado</translation>
+            <source>no such finding</source>
+            <translation>nenhum aviso assim</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>
