@@ -111,6 +111,10 @@ Result<records::BandLearned> learnFrom(BandLesson lesson)
                                        rehearsal::sidesMovement(inputs, seed), lesson.by, lesson.at);
     if (!learned)
         return fail(learned.error());
+    auto whole = rehearsal::withSums(learned->band, inputs);
+    if (!whole)
+        return fail(whole.error());
+    learned->band = *whole;
     auto thresholds = calibrated(teaching.courses, lesson.protocol, learned->band);
     if (!thresholds)
         return fail(thresholds.error());

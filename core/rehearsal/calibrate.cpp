@@ -57,9 +57,7 @@ Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const 
     const auto band = bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
     if (!band)
         return fail(band.error());
-    bands::Movements movements = band->movements();
-    movements.sums = sumsMovement(inputs, *band);
-    auto whole = bands::Band::create(band->provenance(), band->table(), movements);
+    auto whole = withSums(*band, inputs);
     if (!whole)
         return fail(whole.error());
     return LearnedBand{*whole, *coverage};

@@ -51,4 +51,11 @@ bands::Movement sumsMovement(std::span<const triggers::CourseInput* const> cours
     return bands::fitMovement(sums, assumed);
 }
 
+Result<bands::Band> withSums(const bands::Band& band, std::span<const triggers::CourseInput* const> courses)
+{
+    bands::Movements movements = band.movements();
+    movements.sums = sumsMovement(courses, band);
+    return bands::Band::create(band.provenance(), band.table(), movements);
+}
+
 }  // namespace ebbline::rehearsal

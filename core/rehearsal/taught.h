@@ -21,4 +21,8 @@ bands::Movement sidesMovement(std::span<const triggers::CourseInput* const> cour
 /// band's own.
 bands::Movement sumsMovement(std::span<const triggers::CourseInput* const> courses, const bands::Band& band);
 
+/// A band that was learned from these courses with that movement in place of what it was drawn towards: it can be learned
+/// only once the band is, because it is told against it. The last step of learning, at the desk as with files.
+Result<bands::Band> withSums(const bands::Band& band, std::span<const triggers::CourseInput* const> courses);
+
 }  // namespace ebbline::rehearsal
