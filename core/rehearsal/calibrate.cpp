@@ -42,8 +42,8 @@ Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const 
     std::vector<const triggers::CourseInput*> inputs;
     clock::LocalDay last{};
     for (const KnownCourse* course : plain) {
-        courses.push_back(taughtBy(course->input));
-        taught.push_back({idOf(course->name), courses.back()});
+        taught.push_back(taughtAs(idOf(course->name), course->input));
+        courses.push_back(taught.back().days);
         inputs.push_back(&course->input);
         last = std::max(last, course->input.treated.day());
     }

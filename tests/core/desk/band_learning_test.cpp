@@ -144,9 +144,8 @@ TEST_CASE("the desk learns from the same courses the band that calibration learn
     std::vector<rehearsal::KnownCourse> files;
     for (int number = 0; number < 60; ++number) {
         files.push_back(invented(number));
-        lesson.teaching.courses.push_back({{idOf<recovery::CourseTag>(static_cast<std::uint8_t>(number + 1)),
-                                            rehearsal::taughtBy(files.back().input)},
-                                           files.back().input});
+        const auto id = idOf<recovery::CourseTag>(static_cast<std::uint8_t>(number + 1));
+        lesson.teaching.courses.push_back({rehearsal::taughtAs(id, files.back().input), files.back().input});
     }
 
     const auto atDesk = desk::learnFrom(std::move(lesson));
