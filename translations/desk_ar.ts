@@ -701,6 +701,14 @@
             <translation>%1 في اليوم %2؛ المعتاد حتى %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>بمتوسط %1 في آخر ثلاثة أيام فيها إجابة، حتى اليوم %2؛ والمعتاد حتى %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>اليوم %1؛ ومنها %2 بمتوسط %3 في آخر ثلاثة أيام فيها إجابة، والمعتاد حتى %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 في اليوم %2 بعد أدنى قيمة %3.</translation>
         </message>
@@ -711,6 +719,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>ما زال %1 في اليوم %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>قبل أسبوع: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>في أيامها الثلاثة الأخيرة: %1 من النقاط.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>في أيامها الأولى: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>سُجِّل لأن الوقت تأخر.</translation>
         </message>
         <message>
             <source>Fever</source>

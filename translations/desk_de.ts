@@ -685,6 +685,14 @@
             <translation>%1 an Tag %2; üblich bis %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>Im Mittel %1 an den letzten drei Tagen mit Antwort, bis Tag %2; üblich bis %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Tag %1; darunter %2, im Mittel %3 an den letzten drei Tagen mit Antwort, üblich bis %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 an Tag %2 nach einem Tiefstand von %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Noch %1 an Tag %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Eine Woche davor: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>An den letzten drei Tagen: %1 Punkte.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>In den ersten Tagen: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Vermerkt, weil es schon so spät ist.</translation>
         </message>
         <message>
             <source>Fever</source>

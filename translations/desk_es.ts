@@ -685,6 +685,14 @@
             <translation>%1 el día %2; habitual hasta %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>De media %1 en sus tres últimos días con respuesta, hasta el día %2; habitual hasta %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Día %1; entre ellos %2, de media %3 en sus tres últimos días con respuesta, habitual hasta %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 el día %2 tras un mínimo de %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Todavía %1 el día %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Una semana antes: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>En sus tres últimos días: %1 puntos.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>En sus primeros días: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Se anota por lo tarde que es.</translation>
         </message>
         <message>
             <source>Fever</source>

@@ -685,6 +685,14 @@
             <translation>%1 au jour %2 ; habituel jusqu’à %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>En moyenne %1 sur ses trois derniers jours avec réponse, jusqu’au jour %2 ; habituel jusqu’à %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Jour %1 ; parmi eux %2, en moyenne %3 sur ses trois derniers jours avec réponse, habituel jusqu’à %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 au jour %2 après un minimum de %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Encore %1 au jour %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Une semaine avant : %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>Sur ses trois derniers jours : %1 points.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>Les premiers jours : %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Noté parce qu’il est déjà si tard.</translation>
         </message>
         <message>
             <source>Fever</source>

@@ -685,6 +685,14 @@
             <translation>%1 no dia %2; normal até %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>Em média %1 nos seus três últimos dias com resposta, até o dia %2; normal até %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Dia %1; entre eles %2, em média %3 nos seus três últimos dias com resposta, normal até %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 no dia %2, após um mínimo de %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Ainda %1 no dia %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Uma semana antes: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>Nos seus três últimos dias: %1 pontos.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>Nos primeiros dias: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Anotado por já ser tão tarde.</translation>
         </message>
         <message>
             <source>Fever</source>

@@ -79,6 +79,14 @@ private:
             if (candidate.apart > 0)
                 numbers["apart"] = candidate.apart;
         }
+        if (candidate.trigger == Trigger::slowRecovery)
+            numbers["mean"] = candidate.mean;
+        if (candidate.weekBefore)
+            numbers["weekBefore"] = *candidate.weekBefore;
+        if (candidate.together)
+            numbers["together"] = *candidate.together;
+        if (candidate.beginning)
+            numbers["beginning"] = *candidate.beginning;
         if (candidate.statistic) {
             numbers["statistic"] = candidate.value;
             numbers["threshold"] = threshold(candidate);
