@@ -701,6 +701,14 @@
             <translation>%1 في اليوم %2؛ المعتاد حتى %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>بمتوسط %1 في آخر ثلاثة أيام فيها إجابة، حتى اليوم %2؛ والمعتاد حتى %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>اليوم %1؛ ومنها %2 بمتوسط %3 في آخر ثلاثة أيام فيها إجابة، والمعتاد حتى %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 في اليوم %2 بعد أدنى قيمة %3.</translation>
         </message>
@@ -711,6 +719,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>ما زال %1 في اليوم %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>قبل أسبوع: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>في أيامها الثلاثة الأخيرة: %1 من النقاط.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>في أيامها الأولى: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>سُجِّل لأن الوقت تأخر.</translation>
         </message>
         <message>
             <source>Fever</source>
@@ -779,6 +803,10 @@
                 <numerusform>لا مدخلة منذ %Ln يومًا.</numerusform>
                 <numerusform>لا مدخلة منذ %Ln يوم.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>كان موعد الزيارة في اليوم %1؛ وحتى اليوم %2 لم تُسجَّل أي مراجعة.</translation>
         </message>
         <message>
             <source>All symptoms together</source>
@@ -5238,9 +5266,8 @@
             <translation>أكثر من اللازم: ٤٠ تعليمة على الأكثر، و٨ أوقات في اليوم، و٤٠٠ حرف.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>من %1 مسارًا متخيَّلًا بلا مضاعفات ينبّه إلى %2؛ والمستعمل ينبّه إلى %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>من %1 مسارًا بلا مضاعفات متخيَّلًا بمنحنى أملس ينبّه إلى %2، والمستعمل إلى %3؛ ومن %4 متخيَّلًا بخطوات إلى %5، والمستعمل إلى %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -5287,8 +5314,22 @@
             <translation>خلال يوم، المغيَّر</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>متخيَّل: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>متخيَّل، منحنى أملس: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>متخيَّل، بخطوات: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1، اتصل الآن</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1، بلا أخبار</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5471,13 +5512,13 @@
             <translation>%1 من %2 (من %3 إلى %4 في المئة)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>بلا تنبيه</translation>
+            <source>no such finding</source>
+            <translation>لا تنبيه كهذا</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>

@@ -685,6 +685,14 @@
             <translation>%1 an Tag %2; üblich bis %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>Im Mittel %1 an den letzten drei Tagen mit Antwort, bis Tag %2; üblich bis %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Tag %1; darunter %2, im Mittel %3 an den letzten drei Tagen mit Antwort, üblich bis %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 an Tag %2 nach einem Tiefstand von %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Noch %1 an Tag %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Eine Woche davor: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>An den letzten drei Tagen: %1 Punkte.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>In den ersten Tagen: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Vermerkt, weil es schon so spät ist.</translation>
         </message>
         <message>
             <source>Fever</source>
@@ -759,6 +783,10 @@
                 <numerusform>Seit %Ln Tag kein Eintrag.</numerusform>
                 <numerusform>Seit %Ln Tagen kein Eintrag.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>Der Termin war für Tag %1 vereinbart; bis Tag %2 war keine Nachschau eingetragen.</translation>
         </message>
         <message>
             <source>All symptoms together</source>
@@ -4942,9 +4970,8 @@
             <translation>Zu viel: höchstens 40 Anweisungen, 8 Uhrzeiten am Tag und 400 Zeichen Text.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>Von %1 erfundenen unkomplizierten Verläufen meldet es %2; das in Gebrauch meldet %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>Von %1 glatt erfundenen unkomplizierten Verläufen meldet es %2, das in Gebrauch %3; von %4 in Stufen erfundenen %5, das in Gebrauch %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4987,8 +5014,22 @@
             <translation>Binnen eines Tages, geändert</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Erfunden: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Erfunden, glatt: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Erfunden, in Stufen: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, jetzt anrufen</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, ohne Nachricht</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5171,13 +5212,13 @@
             <translation>%1 von %2 (%3 bis %4 von 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>nicht gemeldet</translation>
+            <source>no such finding</source>
+            <translation>kein solcher Hinweis</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>

@@ -685,6 +685,14 @@
             <translation>%1 el día %2; habitual hasta %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>De media %1 en sus tres últimos días con respuesta, hasta el día %2; habitual hasta %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Día %1; entre ellos %2, de media %3 en sus tres últimos días con respuesta, habitual hasta %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 el día %2 tras un mínimo de %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Todavía %1 el día %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Una semana antes: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>En sus tres últimos días: %1 puntos.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>En sus primeros días: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Se anota por lo tarde que es.</translation>
         </message>
         <message>
             <source>Fever</source>
@@ -759,6 +783,10 @@
                 <numerusform>Sin anotaciones desde hace %Ln día.</numerusform>
                 <numerusform>Sin anotaciones desde hace %Ln días.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>La visita era el día %1; hasta el día %2 no se registró ningún control.</translation>
         </message>
         <message>
             <source>All symptoms together</source>
@@ -4942,9 +4970,8 @@
             <translation>Demasiado: como máximo 40 instrucciones, 8 horas al día y 400 caracteres de texto.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>De %1 casos inventados sin complicaciones señala %2; el que está en uso señala %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>De %1 casos sin complicaciones inventados con curva suave señala %2, el que está en uso %3; de %4 inventados a escalones, %5, el que está en uso %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4987,8 +5014,22 @@
             <translation>En un día, cambiado</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Inventados: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Inventados, curva suave: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Inventados, a escalones: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, llamar ahora</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, sin noticias</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5171,13 +5212,13 @@
             <translation>%1 de %2 (%3 a %4 de 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>no señalado</translation>
+            <source>no such finding</source>
+            <translation>ningún aviso así</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>

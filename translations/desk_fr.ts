@@ -685,6 +685,14 @@
             <translation>%1 au jour %2 ; habituel jusqu’à %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>En moyenne %1 sur ses trois derniers jours avec réponse, jusqu’au jour %2 ; habituel jusqu’à %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Jour %1 ; parmi eux %2, en moyenne %3 sur ses trois derniers jours avec réponse, habituel jusqu’à %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 au jour %2 après un minimum de %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Encore %1 au jour %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Une semaine avant : %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>Sur ses trois derniers jours : %1 points.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>Les premiers jours : %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Noté parce qu’il est déjà si tard.</translation>
         </message>
         <message>
             <source>Fever</source>
@@ -759,6 +783,10 @@
                 <numerusform>Aucune note depuis %Ln jour.</numerusform>
                 <numerusform>Aucune note depuis %Ln jours.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>La visite était prévue au jour %1 ; au jour %2, aucun contrôle n’était enregistré.</translation>
         </message>
         <message>
             <source>All symptoms together</source>
@@ -4942,9 +4970,8 @@
             <translation>C’est trop : au plus 40 consignes, 8 heures par jour et 400 caractères de texte.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>Sur %1 suivis fictifs sans complication, il en signale %2 ; celui en vigueur en signale %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>Sur %1 suivis sans complication fictifs à courbe lisse, il en signale %2, celui en vigueur %3 ; sur %4 par paliers, %5, celui en vigueur %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4987,8 +5014,22 @@
             <translation>Sous 24 h (modifié)</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Fictif : %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Fictif, courbe lisse : %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Fictif, par paliers : %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, appeler maintenant</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, sans nouvelles</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5171,13 +5212,13 @@
             <translation>%1 sur %2 (%3 à %4 sur 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>non signalé</translation>
+            <source>no such finding</source>
+            <translation>pas de tel signal</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1 : %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1 : %2 (%3)</translation>
         </message>
     </context>
     <context>

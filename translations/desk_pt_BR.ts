@@ -685,6 +685,14 @@
             <translation>%1 no dia %2; normal até %3.</translation>
         </message>
         <message>
+            <source>On average %1 over its last three days with an answer, up to day %2; usual up to %3.</source>
+            <translation>Em média %1 nos seus três últimos dias com resposta, até o dia %2; normal até %3.</translation>
+        </message>
+        <message>
+            <source>Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.</source>
+            <translation>Dia %1; entre eles %2, em média %3 nos seus três últimos dias com resposta, normal até %4.</translation>
+        </message>
+        <message>
             <source>%1 on day %2 after a low of %3.</source>
             <translation>%1 no dia %2, após um mínimo de %3.</translation>
         </message>
@@ -695,6 +703,22 @@
         <message>
             <source>Still %1 on day %2.</source>
             <translation>Ainda %1 no dia %2.</translation>
+        </message>
+        <message>
+            <source>A week before: %1.</source>
+            <translation>Uma semana antes: %1.</translation>
+        </message>
+        <message>
+            <source>Over its last three days: %1 points.</source>
+            <translation>Nos seus três últimos dias: %1 pontos.</translation>
+        </message>
+        <message>
+            <source>In its first days: %1.</source>
+            <translation>Nos primeiros dias: %1.</translation>
+        </message>
+        <message>
+            <source>Noted because it is so late.</source>
+            <translation>Anotado por já ser tão tarde.</translation>
         </message>
         <message>
             <source>Fever</source>
@@ -759,6 +783,10 @@
                 <numerusform>Sem anotação há %Ln dia.</numerusform>
                 <numerusform>Sem anotação há %Ln dias.</numerusform>
             </translation>
+        </message>
+        <message>
+            <source>The visit was to be on day %1; by day %2 no follow-up was recorded.</source>
+            <translation>A consulta seria no dia %1; até o dia %2 nenhum retorno foi registrado.</translation>
         </message>
         <message>
             <source>All symptoms together</source>
@@ -4942,9 +4970,8 @@
             <translation>Demais: no máximo 40 instruções, 8 horários por dia e 400 caracteres de texto.</translation>
         </message>
         <message>
-            <source>Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.</source>
-            <comment>number, number, number</comment>
-            <translation>De %1 casos inventados sem complicações, este sinaliza %2; o que está em uso sinaliza %3.</translation>
+            <source>Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.</source>
+            <translation>De %1 casos sem complicações inventados em curva suave, este sinaliza %2, o que está em uso %3; de %4 inventados em degraus, %5, o que está em uso %6.</translation>
         </message>
         <message>
             <source>With as many patients as lately: about %1 alerts a week, now %2.</source>
@@ -4987,8 +5014,22 @@
             <translation>Em até um dia, alterado</translation>
         </message>
         <message>
-            <source>Invented: %1</source>
-            <translation>Inventados: %1</translation>
+            <source>Invented, smooth: %1</source>
+            <translation>Inventados, curva suave: %1</translation>
+        </message>
+        <message>
+            <source>Invented, in steps: %1</source>
+            <translation>Inventados, em degraus: %1</translation>
+        </message>
+        <message>
+            <source>%1, call now</source>
+            <comment>courses</comment>
+            <translation>%1, ligar agora</translation>
+        </message>
+        <message>
+            <source>%1, not heard from</source>
+            <comment>courses</comment>
+            <translation>%1, sem notícias</translation>
         </message>
         <message>
             <source>Past: %1</source>
@@ -5171,13 +5212,13 @@
             <translation>%1 de %2 (%3 a %4 em 100)</translation>
         </message>
         <message>
-            <source>not flagged</source>
-            <translation>não sinalizado</translation>
+            <source>no such finding</source>
+            <translation>nenhum aviso assim</translation>
         </message>
         <message>
-            <source>%1: %2</source>
-            <comment>day, finding</comment>
-            <translation>%1: %2</translation>
+            <source>%1: %2 (%3)</source>
+            <comment>day, finding, urgency</comment>
+            <translation>%1: %2 (%3)</translation>
         </message>
     </context>
     <context>

@@ -12,6 +12,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <cmath>
 #include <cstdio>
 #include <iostream>
 #include <memory>
@@ -32,14 +33,40 @@ struct Options {
     bool json = false;
 };
 
+/// Of so many courses, counted or (outside the resamples) as if they had been: Wilson, 95 %. A share of none has limits too.
+statistics::Interval per100(double rate, int courses)
+{
+    const auto limits = rehearsal::share(std::lround(rate * courses), courses).value_or(statistics::Interval{0, 1});
+    return {100 * limits.low, 100 * limits.high};
+}
+
+/// `3.1 (2.2-4.4)`
+std::string rateText(double rate, int courses)
+{
+    const auto limits = per100(rate, courses);
+    char text[48];
+    std::snprintf(text, sizeof text, "%.1f (%.1f-%.1f)", 100 * rate, limits.low, limits.high);
+    return text;
+}
+
+nlohmann::ordered_json limitsJson(double rate, int courses)
+{
+    const auto limits = per100(rate, courses);
+    return {{"low", limits.low}, {"high", limits.high}};
+}
+
 void print(const rehearsal::Calibration& done, const Options& options)
 {
+    const int courses = done.plainCourses;
     if (options.json) {
         nlohmann::ordered_json json{{"uncomplicatedCourses", done.plainCourses},
                                     {"budgetPer100", options.budget},
                                     {"heldOutPer100", 100 * done.heldOutRate},
+                                    {"heldOutLimits", limitsJson(done.heldOutRate, courses)},
                                     {"fittedPer100", 100 * done.fittedRate},
+                                    {"fittedLimits", limitsJson(done.fittedRate, courses)},
                                     {"byRulesInPointsPer100", 100 * done.ruleRate},
+                                    {"byRulesInPointsLimits", limitsJson(done.ruleRate, courses)},
                                     {"ownThresholds", done.ownThresholds},
                                     {"budgetShownToHold", rehearsal::groundsOf(done.protocol.thresholds.calibratedOn).isBudgetShown()},
                                     {"strictest", done.strictest},
@@ -48,16 +75,18 @@ void print(const rehearsal::Calibration& done, const Options& options)
         for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
             json["statistics"][std::string(triggers::word(triggers::allStatistics[i]))] = {
                 {"threshold", triggers::thresholdOf(done.protocol.thresholds, triggers::allStatistics[i])},
-                {"per100", 100 * done.statisticRate[i]}};
+                {"per100", 100 * done.statisticRate[i]},
+                {"limits", limitsJson(done.statisticRate[i], courses)}};
         std::cout << json.dump(1) << "\n";
         return;
     }
     std::printf("%d uncomplicated courses, budget %g per 100\n", done.plainCourses, options.budget);
-    std::printf("alerting courses per 100: %.1f outside the resamples, %.1f among those fitted, %.1f by rules in points alone\n",
-                100 * done.heldOutRate, 100 * done.fittedRate, 100 * done.ruleRate);
+    std::printf("alerting courses per 100: %s outside the resamples, %s among those fitted, %s by rules in points alone\n",
+                rateText(done.heldOutRate, courses).c_str(), rateText(done.fittedRate, courses).c_str(), rateText(done.ruleRate, courses).c_str());
     for (std::size_t i = 0; i < triggers::allStatistics.size(); ++i)
-        std::printf("  %-16s threshold %6.3f  %4.1f per 100\n", std::string(triggers::word(triggers::allStatistics[i])).c_str(),
-                    triggers::thresholdOf(done.protocol.thresholds, triggers::allStatistics[i]), 100 * done.statisticRate[i]);
+        std::printf("  %-16s threshold %6.3f  %s per 100\n", std::string(triggers::word(triggers::allStatistics[i])).c_str(),
+                    triggers::thresholdOf(done.protocol.thresholds, triggers::allStatistics[i]),
+                    rateText(done.statisticRate[i], courses).c_str());
     std::printf("band %s\n", done.protocol.band.provenance().version.c_str());
     if (!done.bandObjection.empty())
         std::printf("the band learned from these courses is not used, because it failed its check: %s\n", done.bandObjection.c_str());
@@ -119,7 +148,7 @@ void addCalibrate(CLI::App& app, std::function<int()>& run)
     const auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("calibrate", "Learn band and thresholds to a budget of false alerts");
     command->footer("The budget counts uncomplicated courses (kind plain) with at least one alert, per 100, over all\n"
-                    "triggers together. Whole courses are resampled; the same seed gives the same bytes.\n"
+                    "triggers together. Whole courses are resampled; the same seed gives the same bytes. Limits: Wilson, 95 %.\n"
                     "docs/statistics/calibration.md, docs/formats/protocol.md.\n"
                     "Example: ebbline calibrate --scores s.csv --truth t.csv --budget 10 --out-protocol p.json");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();

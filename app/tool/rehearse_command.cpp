@@ -21,6 +21,7 @@ using Json = nlohmann::ordered_json;
 using rehearsal::KindFigures;
 
 constexpr std::size_t shownDifferences = 20;
+constexpr std::size_t shownAlike = 5;
 
 struct Options {
     std::string scores;
@@ -99,7 +100,7 @@ Json figuresJson(const KindFigures& f)
         json["strict"] = {{"flagged", shareJson(f.strictFlagged, strict)},
                           {"within24h", timedJson(f.strictWithinDay, strictTimed)},
                           {"within72h", timedJson(f.strictWithinThreeDays, strictTimed)}};
-        json["rightSide"] = shareJson(f.rightSide, f.flagged);
+        json["rightSide"] = timedJson(f.rightSide, f.sided);
         json["medianDelayHours"] = f.medianDelayHours ? Json(*f.medianDelayHours) : Json(nullptr);
     }
     return json;
@@ -123,6 +124,8 @@ void printFigures(const char* title, const std::vector<KindFigures>& rows)
         std::printf("    within 24 h %s  72 h %s  median delay %s\n", shareText(f.withinDay, f.timed).c_str(),
                     shareText(f.withinThreeDays, f.timed).c_str(),
                     f.medianDelayHours ? (std::to_string(*f.medianDelayHours).substr(0, 5) + " h").c_str() : "-");
+        if (f.sided > 0)
+            std::printf("    the right side named in %s of the flagged whose side is known\n", shareText(f.rightSide, f.sided).c_str());
         std::printf("    alert before onset %s; without those courses: flagged %s  24 h %s  72 h %s\n",
                     shareText(f.beforeOnset, f.timed).c_str(), shareText(f.strictFlagged, strict).c_str(),
                     shareText(f.strictWithinDay, strictTimed).c_str(), shareText(f.strictWithinThreeDays, strictTimed).c_str());
@@ -138,7 +141,8 @@ void printChanges(const std::vector<rehearsal::KindChange>& rows)
         if (change.flagged)
             std::printf("; share %+.3f (%+.3f to %+.3f)", change.flagged->value, change.flagged->interval.low,
                         change.flagged->interval.high);
-        std::printf("\n");
+        std::printf("\n    courses that differ: in alerts %ld, in urgency %ld, on the silent list %ld, in notes for the review %ld\n",
+                    change.otherAlerts, change.otherUrgency, change.otherSilentList, change.otherNotes);
     }
 }
 
@@ -151,7 +155,11 @@ Json changesJson(const std::vector<rehearsal::KindChange>& rows)
                  {"both", change.bothFlagged},
                  {"protocolOnly", change.firstOnly},
                  {"againstOnly", change.secondOnly},
-                 {"shareMoved", nullptr}};
+                 {"shareMoved", nullptr},
+                 {"otherAlerts", change.otherAlerts},
+                 {"otherUrgency", change.otherUrgency},
+                 {"otherSilentList", change.otherSilentList},
+                 {"otherReviewNotes", change.otherNotes}};
         if (change.flagged)
             row["shareMoved"] = {{"value", change.flagged->value},
                                  {"low", change.flagged->interval.low},
@@ -161,9 +169,46 @@ Json changesJson(const std::vector<rehearsal::KindChange>& rows)
     return json;
 }
 
+std::string when(const triggers::Finding& finding)
+{
+    return clock::toIso8601(finding.raisedAt) + " " + std::string(recovery::word(finding.urgency)) + ": " + triggers::explain(finding);
+}
+
 std::string when(const std::optional<triggers::Finding>& finding)
 {
-    return finding ? clock::toIso8601(finding->raisedAt) + " " + triggers::explain(*finding) : "not flagged";
+    return finding ? when(*finding) : "nothing that the other does not raise";
+}
+
+Json findingJson(const triggers::Finding& finding)
+{
+    return {{"raisedAt", clock::toIso8601(finding.raisedAt)},
+            {"trigger", triggers::word(finding.trigger)},
+            {"urgency", recovery::word(finding.urgency)},
+            {"reason", triggers::explain(finding)}};
+}
+
+std::vector<std::string> respectsOf(const rehearsal::Respects& in)
+{
+    std::vector<std::string> words;
+    for (const auto& [differs, word] : {std::pair{in.alerts, "alerts"}, {in.urgency, "urgency"}, {in.silentList, "silentList"},
+                                        {in.notes, "reviewNotes"}})
+        if (differs)
+            words.emplace_back(word);
+    return words;
+}
+
+/// Courses that are flagged, and alike by both.
+std::vector<std::size_t> flaggedAlike(const rehearsal::Rehearsal& done)
+{
+    std::vector<std::size_t> alike;
+    auto next = done.differences.begin();
+    for (std::size_t i = 0; i < done.before.size(); ++i) {
+        if (next != done.differences.end() && next->course == i)
+            ++next;
+        else if (done.before[i].first)
+            alike.push_back(i);
+    }
+    return alike;
 }
 
 std::optional<triggers::Protocol> protocolFrom(const std::string& file)
@@ -188,16 +233,18 @@ void printJson(const rehearsal::Rehearsal& done)
     json["changes"] = changesJson(rehearsal::changesOf(done));
     json["differences"] = Json::array();
     for (const rehearsal::Difference& difference : done.differences) {
-        Json row{{"course", done.before[difference.course].name}, {"kind", done.before[difference.course].kind}};
-        for (const auto& [name, finding] : {std::pair{"protocol", &difference.before}, std::pair{"against", &difference.after}}) {
-            row[name] = nullptr;
-            if (*finding)
-                row[name] = {{"raisedAt", clock::toIso8601((*finding)->raisedAt)},
-                             {"trigger", triggers::word((*finding)->trigger)},
-                             {"urgency", recovery::word((*finding)->urgency)},
-                             {"reason", triggers::explain(**finding)}};
-        }
+        Json row{{"course", done.before[difference.course].name},
+                 {"kind", done.before[difference.course].kind},
+                 {"in", respectsOf(difference.in)}};
+        for (const auto& [name, finding] : {std::pair{"protocol", &difference.before}, std::pair{"against", &difference.after}})
+            row[name] = *finding ? findingJson(**finding) : Json(nullptr);
         json["differences"].push_back(std::move(row));
+    }
+    json["flaggedAlike"] = Json::array();
+    for (const std::size_t i : flaggedAlike(done)) {
+        Json row{{"course", done.before[i].name}, {"kind", done.before[i].kind}};
+        row.update(findingJson(*done.before[i].first));
+        json["flaggedAlike"].push_back(std::move(row));
     }
     std::cout << json.dump(1) << "\n";
 }
@@ -228,12 +275,23 @@ int rehearse(const Options& options)
     std::printf("%zu of %zu courses differ\n", done->differences.size(), courses->size());
     for (std::size_t i = 0; i < std::min(shownDifferences, done->differences.size()); ++i) {
         const rehearsal::Difference& difference = done->differences[i];
-        std::printf("  %s (%s)\n    %s\n    %s\n", done->before[difference.course].name.c_str(),
-                    done->before[difference.course].kind.c_str(), when(difference.before).c_str(),
+        std::string in;
+        for (const std::string& word : respectsOf(difference.in))
+            in += (in.empty() ? "" : ", ") + word;
+        std::printf("  %s (%s): %s\n    %s\n    %s\n", done->before[difference.course].name.c_str(),
+                    done->before[difference.course].kind.c_str(), in.c_str(), when(difference.before).c_str(),
                     when(difference.after).c_str());
     }
     if (done->differences.size() > shownDifferences)
         std::printf("  and %zu more; --json lists them all\n", done->differences.size() - shownDifferences);
+    const std::vector<std::size_t> alike = flaggedAlike(*done);
+    std::printf("%zu courses are flagged, and alike by both\n", alike.size());
+    for (std::size_t i = 0; i < std::min(shownAlike, alike.size()); ++i) {
+        const rehearsal::CourseVerdict& verdict = done->before[alike[i]];
+        std::printf("  %s (%s) first at %s\n", verdict.name.c_str(), verdict.kind.c_str(), when(*verdict.first).c_str());
+    }
+    if (alike.size() > shownAlike)
+        std::printf("  and %zu more; --json lists them all\n", alike.size() - shownAlike);
     return fine;
 }
 
@@ -250,7 +308,7 @@ void addRehearse(CLI::App& app, std::function<int()>& run)
     command->add_option("--truth", options->truth, "Table of truth (CSV)")->required();
     command->add_option("--protocol", options->before, "The protocol in use (JSON)")->required();
     command->add_option("--against", options->after, "The protocol to compare with (JSON)")->required();
-    command->add_flag("--json", options->json, "Print as JSON, with every course that differs");
+    command->add_flag("--json", options->json, "Print as JSON, with every course that differs or is flagged");
     command->callback([options, &run] { run = [options] { return rehearse(*options); }; });
 }
 

@@ -24,6 +24,7 @@ namespace ebbline::bands {
 struct Taught {
     recovery::CourseId course;
     TaughtCourse days;
+    bytes::Array<32> told{};  ///< digest of all that the days and the movements are made of (rehearsal::toldBy)
 };
 
 inline constexpr int folds = 10;

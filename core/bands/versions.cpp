@@ -13,7 +13,7 @@ namespace ebbline::bands {
 
 namespace {
 
-constexpr std::string_view groundsName = "ebbline band grounds 1";
+constexpr std::string_view groundsName = "ebbline band grounds 2";
 constexpr std::string_view contentName = "ebbline band content 2";
 constexpr std::size_t shownDigits = 8;  // of the hash, in a version's name
 
@@ -60,7 +60,7 @@ bytes::Bytes groundsOf(std::span<const Taught> courses, const Band& seed)
         std::sort(course.days.begin(), course.days.end(), [](const DayScore& a, const DayScore& b) {
             return std::tie(a.symptom, a.side, a.day, a.points) < std::tie(b.symptom, b.side, b.day, b.points);
         });
-        writer.raw(course.course.view()).u32(static_cast<std::uint32_t>(course.days.size()));
+        writer.raw(course.course.view()).raw(course.told).u32(static_cast<std::uint32_t>(course.days.size()));
         for (const DayScore& score : course.days)
             writer.u8(static_cast<std::uint8_t>(score.symptom))
                 .u8(static_cast<std::uint8_t>(score.side))

@@ -19,10 +19,11 @@ inline constexpr std::size_t mostCourses = 5000;  ///< behind one version; of mo
 
 /// What stands behind a band, in bytes that are the same for the same courses in any order:
 ///
-///     "ebbline band grounds 1" | 32 hash of the band it is drawn towards | 4 count |
-///     for each course by id: 16 id | 4 count | for each score by symptom, side, day: 1 1 2 1
+///     "ebbline band grounds 2" | 32 hash of the band it is drawn towards | 4 count |
+///     for each course by id: 16 id | 32 digest of what was told | 4 count | for each score by symptom, side, day: 1 1 2 1
 ///
-/// Integers big-endian; a day is its number + 32768.
+/// Integers big-endian; a day is its number + 32768. The scores are those of the days; the digest is over every entry
+/// with its moment, and the practitioner's scores. Form 1 had no digest: a version that was learned under it keeps its hash.
 bytes::Bytes groundsOf(std::span<const Taught> courses, const Band& seed);
 
 /// Hexadecimal BLAKE2b-256 of the grounds: Provenance::hash.

@@ -72,7 +72,7 @@ Teaching Desk::teaching() const
         if (const auto refusal = bands::refusalOf(factsOf(course, input)))
             teaching.refused.emplace_back(id, *refusal);
         else
-            teaching.courses.push_back({{id, rehearsal::taughtBy(input)}, std::move(input)});
+            teaching.courses.push_back({rehearsal::taughtAs(id, input), std::move(input)});
     }
     std::stable_sort(teaching.courses.begin(), teaching.courses.end(),
                      [](const auto& a, const auto& b) { return a.input.treated.at > b.input.treated.at; });
@@ -111,6 +111,10 @@ Result<records::BandLearned> learnFrom(BandLesson lesson)
                                        rehearsal::sidesMovement(inputs, seed), lesson.by, lesson.at);
     if (!learned)
         return fail(learned.error());
+    auto whole = rehearsal::withSums(learned->band, inputs);
+    if (!whole)
+        return fail(whole.error());
+    learned->band = *whole;
     auto thresholds = calibrated(teaching.courses, lesson.protocol, learned->band);
     if (!thresholds)
         return fail(thresholds.error());

@@ -11,9 +11,9 @@ namespace {
 using rehearsal::Kind;
 using rehearsal::KnownCourse;
 
-std::vector<KnownCourse> inventedCourses()
+std::vector<KnownCourse> inventedCourses(rehearsal::Model model)
 {
-    const rehearsal::Invention invention{rehearsal::Model::decay, rehearsal::Rhythm::plan, 23};
+    const rehearsal::Invention invention{model, rehearsal::Rhythm::plan, 23};
     std::vector<KnownCourse> courses;
     for (const Kind kind : rehearsal::allKinds)
         for (int number = 0; number < (kind == Kind::plain ? inventedPlain : inventedTroubled); ++number)
@@ -29,21 +29,19 @@ long alertsOf(const std::vector<rehearsal::CourseVerdict>& verdicts)
     return alerts;
 }
 
-bool differs(const std::optional<triggers::Finding>& a, const std::optional<triggers::Finding>& b)
-{
-    return a.has_value() != b.has_value() || (a && a->raisedAt.at != b->raisedAt.at);
-}
-
 }  // namespace
 
 Result<ProtocolRehearsal> rehearseProtocol(const RehearsalMaterial& material, const triggers::Protocol& before,
                                            const triggers::Protocol& after, const std::function<bool(double)>& progress)
 {
-    std::vector<KnownCourse> invented = inventedCourses();
+    std::array<std::vector<KnownCourse>, inventedModels.size()> invented;
     ProtocolRehearsal result;
     result.pastCourses = material.past.size();
-    result.inventedCourses = invented.size();
-    const double whole = static_cast<double>(2 * (material.past.size() + invented.size()));
+    for (std::size_t model = 0; model < inventedModels.size(); ++model) {
+        invented[model] = inventedCourses(inventedModels[model]);
+        result.inventedCourses += invented[model].size();
+    }
+    const double whole = static_cast<double>(2 * (result.pastCourses + result.inventedCourses));
     double done = 0;
     bool stopped = false;
     const auto judge = [&](const std::vector<KnownCourse>& courses, const triggers::Protocol& protocol) {
@@ -60,25 +58,29 @@ Result<ProtocolRehearsal> rehearseProtocol(const RehearsalMaterial& material, co
     };
     const auto pastBefore = judge(material.past, before);
     const auto pastAfter = judge(material.past, after);
-    const auto inventedBefore = judge(invented, before);
-    const auto inventedAfter = judge(invented, after);
+    for (std::size_t model = 0; model < inventedModels.size(); ++model) {
+        const auto inventedBefore = judge(invented[model], before);
+        const auto inventedAfter = judge(invented[model], after);
+        result.before.invented[model] = rehearsal::figuresOf(inventedBefore);
+        result.after.invented[model] = rehearsal::figuresOf(inventedAfter);
+        for (std::size_t i = 0; i < std::min(inventedBefore.size(), inventedAfter.size()); ++i)
+            result.inventedDifferences += rehearsal::differenceOf(i, inventedBefore[i], inventedAfter[i]) ? 1 : 0;
+    }
     if (stopped)
         return fail(Reason::refused, "rehearsal: stopped");
 
-    const auto fill = [&](RehearsedSide& side, const auto& past, const auto& madeUp) {
+    const auto fill = [&](RehearsedSide& side, const auto& past) {
         side.past = rehearsal::figuresOf(past);
-        side.invented = rehearsal::figuresOf(madeUp);
         side.pastAlerts = alertsOf(past);
         if (!past.empty())
             side.perWeek = static_cast<double>(side.pastAlerts) / static_cast<double>(past.size()) * material.treatedLately / burdenWeeks;
     };
-    fill(result.before, pastBefore, inventedBefore);
-    fill(result.after, pastAfter, inventedAfter);
+    fill(result.before, pastBefore);
+    fill(result.after, pastAfter);
     for (std::size_t i = 0; i < material.past.size(); ++i)
-        if (differs(pastBefore[i].first, pastAfter[i].first))
-            result.differences.push_back({pastBefore[i].name, pastBefore[i].kind, pastBefore[i].first, pastAfter[i].first});
-    for (std::size_t i = 0; i < invented.size(); ++i)
-        result.inventedDifferences += differs(inventedBefore[i].first, inventedAfter[i].first) ? 1 : 0;
+        if (auto difference = rehearsal::differenceOf(i, pastBefore[i], pastAfter[i]))
+            result.differences.push_back({pastBefore[i].name, pastBefore[i].kind, difference->in, std::move(difference->before),
+                                          std::move(difference->after)});
     return result;
 }
 

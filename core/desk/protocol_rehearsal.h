@@ -10,8 +10,9 @@
 namespace ebbline::desk {
 
 inline constexpr std::size_t mostRehearsed = 2000;  ///< past courses, the newest
-inline constexpr int inventedPlain = 200;           ///< uncomplicated invented courses
-inline constexpr int inventedTroubled = 40;         ///< of each kind of trouble
+inline constexpr int inventedPlain = 200;           ///< uncomplicated invented courses of each model
+inline constexpr int inventedTroubled = 40;         ///< of each kind of trouble, of each model
+inline constexpr std::array inventedModels{rehearsal::Model::decay, rehearsal::Model::steps};
 
 struct RehearsalMaterial {
     std::vector<rehearsal::KnownCourse> past;  ///< newest treatment first; named by the course's id
@@ -21,7 +22,7 @@ struct RehearsalMaterial {
 /// One protocol over courses.
 struct RehearsedSide {
     std::vector<rehearsal::KindFigures> past;
-    std::vector<rehearsal::KindFigures> invented;
+    std::array<std::vector<rehearsal::KindFigures>, inventedModels.size()> invented;  ///< of each of inventedModels
     long pastAlerts = 0;
     /// Alerts a week, if as many patients as lately had courses like those of the past; empty without one.
     std::optional<double> perWeek;
@@ -30,7 +31,8 @@ struct RehearsedSide {
 struct RehearsedCourse {
     std::string course;  ///< id, as in RehearsalMaterial
     std::string kind;
-    std::optional<triggers::Finding> before;
+    rehearsal::Respects in;
+    std::optional<triggers::Finding> before;  ///< the first that the other protocol does not raise so; empty: none
     std::optional<triggers::Finding> after;
 };
 
@@ -39,7 +41,7 @@ struct ProtocolRehearsal {
     RehearsedSide after;
     std::size_t pastCourses = 0;
     std::size_t inventedCourses = 0;
-    std::vector<RehearsedCourse> differences;  ///< of past courses: flagged by one alone, or at another time
+    std::vector<RehearsedCourse> differences;  ///< of past courses: anything raised by one alone, at another time or otherwise
     long inventedDifferences = 0;
 };
 

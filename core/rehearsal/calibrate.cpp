@@ -42,8 +42,8 @@ Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const 
     std::vector<const triggers::CourseInput*> inputs;
     clock::LocalDay last{};
     for (const KnownCourse* course : plain) {
-        courses.push_back(taughtBy(course->input));
-        taught.push_back({idOf(course->name), courses.back()});
+        taught.push_back(taughtAs(idOf(course->name), course->input));
+        courses.push_back(taught.back().days);
         inputs.push_back(&course->input);
         last = std::max(last, course->input.treated.day());
     }
@@ -57,9 +57,7 @@ Result<LearnedBand> learned(const std::vector<const KnownCourse*>& plain, const 
     const auto band = bands::learnBand(courses, start.band, provenance, sidesMovement(inputs, start.band));
     if (!band)
         return fail(band.error());
-    bands::Movements movements = band->movements();
-    movements.sums = sumsMovement(inputs, *band);
-    auto whole = bands::Band::create(band->provenance(), band->table(), movements);
+    auto whole = withSums(*band, inputs);
     if (!whole)
         return fail(whole.error());
     return LearnedBand{*whole, *coverage};

@@ -12,6 +12,7 @@ using std::chrono::minutes;
 
 constexpr double baselineRecorded = 0.8;   // of treatments
 constexpr double givesUp = 0.05;           // of patients, from day 5 on
+constexpr int lastSilentDay = 20;          // the eve of the visit
 constexpr double travels = 0.02;           // of patients: another zone from some day on
 constexpr double extraEntry = 0.05;        // of written days: one more around noon
 
@@ -75,7 +76,7 @@ Diary diaryOf(Chance& chance, Kind kind, Rhythm rhythm, int number)
     const double rate = chance.beta(2, 10);
     int lastDay = inventedDays - 1;
     if (kind == Kind::silent)
-        lastDay = chance.whole(0, 15);
+        lastDay = chance.whole(0, lastSilentDay);
     else if (chance.happens(givesUp))
         lastDay = chance.whole(5, inventedDays - 1);
     const int awayFrom = chance.happens(travels) ? chance.whole(5, 15) : inventedDays;

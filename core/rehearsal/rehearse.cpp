@@ -25,9 +25,49 @@ void plainFirst(std::vector<Row>& rows)
     std::stable_partition(rows.begin(), rows.end(), [](const Row& row) { return row.kind == word(Kind::plain); });
 }
 
-bool sameMoment(const std::optional<triggers::Finding>& a, const std::optional<triggers::Finding>& b)
+/// Everything but the urgency, and the numbers behind it.
+bool sameButUrgency(const triggers::Finding& a, const triggers::Finding& b)
 {
-    return a.has_value() == b.has_value() && (!a || a->raisedAt.at == b->raisedAt.at);
+    return a.raisedAt.at == b.raisedAt.at && a.trigger == b.trigger && a.stream == b.stream;
+}
+
+/// What `one` raised and `other` did not raise so; the first of it is returned.
+std::optional<triggers::Finding> notRaisedBy(const std::vector<triggers::Finding>& other, const std::vector<triggers::Finding>& one,
+                                             Respects& in)
+{
+    std::optional<triggers::Finding> first;
+    for (const triggers::Finding& finding : one) {
+        bool raised = false;
+        bool milderOrWorse = false;
+        for (const triggers::Finding& each : other)
+            if (sameButUrgency(each, finding))
+                (each.urgency == finding.urgency ? raised : milderOrWorse) = true;
+        if (raised)
+            continue;
+        if (milderOrWorse)
+            in.urgency = true;
+        else if (finding.trigger == triggers::Trigger::silence)
+            in.silentList = true;
+        else
+            (finding.urgency == recovery::Urgency::atReview ? in.notes : in.alerts) = true;
+        if (!first)
+            first = finding;
+    }
+    return first;
+}
+
+/// All findings of a course up to its last evening. Of one that fell silent it is known that nobody came: it is judged on
+/// until the visit that was missed has been told.
+std::vector<triggers::Finding> findingsOf(const KnownCourse& course, const triggers::Protocol& protocol, bool fellSilent)
+{
+    clock::Moment end = endOf(course.input);
+    if (!fellSilent)
+        return triggers::judge(course.input, protocol, end);
+    const triggers::Thresholds& limits = protocol.thresholds;
+    clock::Moment told = course.input.treated;
+    told.at += std::chrono::days(protocol.carePlan.followUpDay + 1 + std::max(limits.silentDays, limits.silentDaysWhenHigh));
+    end.at = std::max(end.at, told.at);
+    return triggers::judgeArrived(course.input, protocol, end, triggers::Visit::awaited);
 }
 
 }  // namespace
@@ -38,8 +78,10 @@ CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& pro
     verdict.name = course.name;
     verdict.kind = course.truth.kind;
     verdict.timed = course.truth.onset.has_value();
+    verdict.sided = course.truth.side != recovery::Side::none;
     const bool fellSilent = course.truth.kind == word(Kind::silent);
-    for (triggers::Finding& finding : triggers::judge(course.input, protocol, endOf(course.input))) {
+    verdict.raised = findingsOf(course, protocol, fellSilent);
+    for (const triggers::Finding& finding : verdict.raised) {
         const bool silence = finding.trigger == triggers::Trigger::silence;
         const bool note = finding.urgency == recovery::Urgency::atReview;
         verdict.silent = verdict.silent || silence;
@@ -56,8 +98,8 @@ CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& pro
         } else if (!verdict.sinceOnset) {
             if (onset)
                 verdict.delayHours = std::max(0.0, triggers::hoursSince(*onset, finding.raisedAt));
-            verdict.rightSide = finding.stream.side == course.truth.side;
-            verdict.sinceOnset = std::move(finding);
+            verdict.rightSide = verdict.sided && finding.stream.side == course.truth.side;
+            verdict.sinceOnset = finding;
         }
     }
     return verdict;
@@ -84,6 +126,7 @@ std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts)
         figures.strictFlagged += strict && flagged;
         figures.strictWithinDay += strict && day;
         figures.strictWithinThreeDays += strict && threeDays;
+        figures.sided += flagged && verdict.sided;
         figures.rightSide += flagged && verdict.rightSide;
         figures.callNow += verdict.callNow;
         figures.reviewNotes += verdict.reviewNote;
@@ -108,9 +151,24 @@ std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts)
     return rows;
 }
 
+std::optional<Difference> differenceOf(std::size_t course, const CourseVerdict& before, const CourseVerdict& after)
+{
+    Difference difference{course, {}, {}, {}};
+    difference.before = notRaisedBy(after.raised, before.raised, difference.in);
+    difference.after = notRaisedBy(before.raised, after.raised, difference.in);
+    return difference.in.any() ? std::optional(std::move(difference)) : std::nullopt;
+}
+
 std::vector<KindChange> changesOf(const Rehearsal& rehearsal)
 {
     std::map<std::string, KindChange> byKind;
+    for (const Difference& difference : rehearsal.differences) {
+        KindChange& change = byKind[rehearsal.before[difference.course].kind];
+        change.otherAlerts += difference.in.alerts;
+        change.otherUrgency += difference.in.urgency;
+        change.otherSilentList += difference.in.silentList;
+        change.otherNotes += difference.in.notes;
+    }
     for (std::size_t i = 0; i < rehearsal.before.size(); ++i) {
         KindChange& change = byKind[rehearsal.before[i].kind];
         const bool first = rehearsal.before[i].sinceOnset.has_value();
@@ -148,8 +206,8 @@ Result<Rehearsal> rehearse(std::span<const KnownCourse> courses, const triggers:
     for (std::size_t i = 0; i < courses.size(); ++i) {
         rehearsal.before.push_back(verdictOn(courses[i], before));
         rehearsal.after.push_back(verdictOn(courses[i], after));
-        if (!sameMoment(rehearsal.before.back().sinceOnset, rehearsal.after.back().sinceOnset))
-            rehearsal.differences.push_back({i, rehearsal.before.back().sinceOnset, rehearsal.after.back().sinceOnset});
+        if (auto difference = differenceOf(i, rehearsal.before.back(), rehearsal.after.back()))
+            rehearsal.differences.push_back(std::move(*difference));
     }
     return rehearsal;
 }

@@ -5,7 +5,7 @@
 ///
 /// An alert is a finding that asks somebody to act before the review. A note for the review counts
 /// only where that is all the rules promise: for folds that stay. Silence has a list of its own and
-/// counts only for courses that fell silent.
+/// counts only for courses that fell silent; of those nobody came to the visit, and they are judged past it.
 
 #include "core/rehearsal/invented_course.h"
 #include "core/statistics/count_rate.h"
@@ -25,11 +25,13 @@ struct CourseVerdict {
     std::optional<double> delayHours;              ///< from the onset to sinceOnset
     bool timed = false;                            ///< the truth has an onset
     bool beforeOnset = false;                      ///< there was an alert before the onset
-    bool rightSide = false;                        ///< sinceOnset names the side of the truth
+    bool sided = false;                            ///< the truth has a side
+    bool rightSide = false;                        ///< and sinceOnset names it
     int alerts = 0;
     bool callNow = false;                          ///< one of them asks for a call now
     bool reviewNote = false;
     bool silent = false;                           ///< it stood on the silent list at some time
+    std::vector<triggers::Finding> raised;         ///< everything, alert or not, oldest first
 };
 
 CourseVerdict verdictOn(const KnownCourse& course, const triggers::Protocol& protocol);
@@ -47,7 +49,8 @@ struct KindFigures {
     long strictFlagged = 0;
     long strictWithinDay = 0;
     long strictWithinThreeDays = 0;
-    long rightSide = 0;
+    long sided = 0;         ///< flagged, and the truth has a side: of these rightSide speaks
+    long rightSide = 0;     ///< the alert since the onset names it
     long callNow = 0;
     long reviewNotes = 0;   ///< courses with a note for the review
     long silent = 0;
@@ -62,12 +65,27 @@ std::vector<KindFigures> figuresOf(std::span<const CourseVerdict> verdicts);
 /// Wilson, 95 %; empty without a course.
 std::optional<statistics::Interval> share(long part, long whole);
 
-/// A course on which two protocols differ: flagged by one alone, or at another time.
+/// In what two protocols differ on a course.
+struct Respects {
+    bool alerts = false;      ///< one is raised by one of them alone, or at another time, before the onset or after it
+    bool urgency = false;     ///< the same is raised at the same time, and asks for something else
+    bool silentList = false;  ///< on it at another time, or by one of them alone
+    bool notes = false;       ///< for the review: at another time, or by one of them alone
+    bool any() const { return alerts || urgency || silentList || notes; }
+    bool operator==(const Respects&) const = default;
+};
+
+/// A course on which two protocols differ.
 struct Difference {
     std::size_t course;  ///< index
-    std::optional<triggers::Finding> before;
+    Respects in;
+    std::optional<triggers::Finding> before;  ///< the first that the other protocol does not raise so; empty: none
     std::optional<triggers::Finding> after;
 };
+
+/// Of two verdicts on one course; empty if everything is raised alike: the same triggers on the same streams at the same
+/// times with the same urgency.
+std::optional<Difference> differenceOf(std::size_t course, const CourseVerdict& before, const CourseVerdict& after);
 
 struct Rehearsal {
     std::vector<CourseVerdict> before;  ///< in the order of the courses
@@ -82,6 +100,10 @@ struct KindChange {
     long bothFlagged = 0;
     long firstOnly = 0;
     long secondOnly = 0;
+    long otherAlerts = 0;      ///< courses by what they differ in (Respects); one may differ in several
+    long otherUrgency = 0;
+    long otherSilentList = 0;
+    long otherNotes = 0;
     std::optional<statistics::PairedDifference> flagged;  ///< share flagged by the second minus by the first
 };
 

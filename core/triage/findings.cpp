@@ -98,6 +98,8 @@ void addWarnings(std::vector<Finding>& findings, const journal::CourseState& cou
 }
 
 /// What triggers raised on one input, oldest first, in front of the follow-up: after it nobody expects entries any more.
+/// Up to then the visit is awaited, on the day that was agreed last: at the clinic, which holds the record of the
+/// treatment. A phone is not told of the follow-up, and so not of a visit that was missed.
 std::vector<triggers::Finding> triggered(triggers::CourseInput input, const journal::CourseState& course, const clock::Moment& now)
 {
     triggers::Protocol protocol = course.opened->protocol;
@@ -107,7 +109,7 @@ std::vector<triggers::Finding> triggered(triggers::CourseInput input, const jour
         until = course.followUp->at;
         std::erase_if(input.observations, [&](const triggers::Observation& o) { return o.at.at > until.at; });
     }
-    return triggers::judgeArrived(input, protocol, until);
+    return triggers::judgeArrived(input, protocol, until, course.treatment ? triggers::Visit::awaited : triggers::Visit::unknown);
 }
 
 /// What stood once is judged too, as it was known then: what it raised stays. Of one subject at one moment the most

@@ -164,6 +164,7 @@ void CourseWatch::judgeStream(const Stream& stream, const StreamWatch& watched)
         candidate.trigger = Trigger::slowRecovery;
         candidate.urgency = Urgency::nextWorkingDay;
         candidate.statistic = Statistic::slowRecovery;
+        candidate.mean = reading.lastThree();
         candidate.value = reading.lastThreeZ() - ownStartShare * reading.early
                           + beyondBand(stream.symptom, reading.day, reading.lastThree());
         m_candidates.push_back(candidate);
@@ -195,10 +196,16 @@ void CourseWatch::judgePuckering(const Stream& stream, const StreamWatch& watche
     if (!late && !stuck && !kept && !stays)
         return;
     const bool worse = late && aWeekBefore && reading.lastTwoLowest - *aWeekBefore >= worseByPoints;
-    m_candidates.push_back({.trigger = Trigger::persistentPuckering, .statistic = {},
-                            .urgency = worse || reading.day > longPuckeringDay ? Urgency::nextWorkingDay
-                                                                               : Urgency::atReview,
-                            .stream = stream, .score = reading.points, .lowest = reading.lowest});
+    Candidate candidate{.trigger = Trigger::persistentPuckering, .statistic = {},
+                        .urgency = worse || reading.day > longPuckeringDay ? Urgency::nextWorkingDay : Urgency::atReview,
+                        .stream = stream, .score = reading.points, .lowest = reading.lowest};
+    if (worse || stuck)
+        candidate.weekBefore = aWeekBefore;
+    if (kept || stays)
+        candidate.together = reading.lastThreeSum;
+    if (kept)
+        candidate.beginning = reading.beginning;
+    m_candidates.push_back(candidate);
 }
 
 void CourseWatch::judgeOverall()
@@ -230,7 +237,7 @@ void CourseWatch::judgeOverall()
             ++slowStreams;
             if (reading.peak >= limits().slowPeakGuard && reading.lastThree() >= limits().slowGuard)
                 shows(late, {.trigger = Trigger::slowRecovery, .statistic = Statistic::slowOverall,
-                             .stream = {symptom, Side::none}, .score = reading.points});
+                             .stream = {symptom, Side::none}, .score = reading.points, .mean = reading.lastThree()});
         }
     // As if one more stream were ordinary: who scores little is not believed as much.
     if (high) {

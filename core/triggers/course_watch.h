@@ -27,6 +27,10 @@ struct Candidate {
     int left = 0;    ///< of the symptom, where sides are compared
     int right = 0;
     int apart = 0;   ///< points between the sides over several symptoms together
+    double mean = 0;                      ///< of the stream's last three scores, where those are judged
+    std::optional<int> weekBefore = {};   ///< what a fold is held against, if that is why it is noted
+    std::optional<int> together = {};     ///< points of its last three days, the same
+    std::optional<double> beginning = {}; ///< its mean score up to day 4, the same
 };
 
 class CourseWatch {

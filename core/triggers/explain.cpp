@@ -1,6 +1,7 @@
 #include "core/triggers/judge.h"
 
 #include <cmath>
+#include <cstdio>
 #include <string>
 
 namespace ebbline::triggers {
@@ -30,11 +31,42 @@ bool isOverall(const Finding& finding)
     return finding.stream.side == recovery::Side::none;
 }
 
-std::string overall(const Finding& finding, const std::string& says)
+std::string overall(const Finding& finding, const std::string& says, const std::string& score)
 {
     return "all symptoms together " + says + " on day " + std::to_string(finding.day) + ", among them "
-           + std::string(recovery::word(finding.stream.symptom)) + " with " + number(finding, "score")
-           + " of 10, usual is up to " + number(finding, "usualHigh");
+           + std::string(recovery::word(finding.stream.symptom)) + " with " + score + ", usual is up to "
+           + number(finding, "usualHigh");
+}
+
+/// With one decimal, and none where it is whole.
+std::string decimal(const Finding& finding, const char* name)
+{
+    const auto found = finding.numbers.find(name);
+    if (found == finding.numbers.end())
+        return "?";
+    char text[32];
+    std::snprintf(text, sizeof text, "%.1f", found->second);
+    const std::string number = text;
+    return number.ends_with(".0") ? number.substr(0, number.size() - 2) : number;
+}
+
+/// What slowness is judged on: today's answer alone may be a usual one.
+std::string ofThree(const Finding& finding)
+{
+    return decimal(finding, "mean") + " of 10 on average over its last three days with an answer";
+}
+
+/// What a fold's note rests on, beside its score.
+std::string grounds(const Finding& finding)
+{
+    std::string text;
+    if (finding.numbers.contains("weekBefore"))
+        text += ", " + number(finding, "weekBefore") + " a week before";
+    if (finding.numbers.contains("together"))
+        text += ", " + number(finding, "together") + " points over its last three days";
+    if (finding.numbers.contains("beginning"))
+        text += ", " + decimal(finding, "beginning") + " in its first days";
+    return text.empty() ? ", noted because it is so late" : text;
 }
 
 }  // namespace
@@ -45,7 +77,7 @@ std::string explain(const Finding& finding)
     switch (finding.trigger) {
     case Trigger::level:
         if (isOverall(finding))
-            return overall(finding, "are far above the usual");
+            return overall(finding, "are far above the usual", number(finding, "score") + " of 10");
         return what(finding) + " is far above the usual: " + number(finding, "score") + " of 10" + day + ", usual is up to "
                + number(finding, "usualHigh");
     case Trigger::rebound:
@@ -57,12 +89,16 @@ std::string explain(const Finding& finding)
                + (finding.numbers.contains("apart") ? "; all symptoms together " + number(finding, "apart") + " points apart" : "");
     case Trigger::slowRecovery:
         if (isOverall(finding))
-            return overall(finding, "are slow to go");
-        return what(finding) + " is slow to go: " + number(finding, "score") + " of 10" + day + ", usual is up to "
+            return overall(finding, "are slow to go", ofThree(finding));
+        return what(finding) + " is slow to go: " + ofThree(finding) + " up to day " + std::to_string(finding.day) + ", usual is up to "
                + number(finding, "usualHigh");
     case Trigger::persistentPuckering:
-        return what(finding) + " is still there: " + number(finding, "score") + " of 10" + day;
-    case Trigger::silence: return "no entry for " + number(finding, "waited") + " days by day " + std::to_string(finding.day);
+        return what(finding) + " is still there: " + number(finding, "score") + " of 10" + day + grounds(finding);
+    case Trigger::silence:
+        return "no entry for " + number(finding, "waited") + " days by day " + std::to_string(finding.day)
+               + (finding.numbers.contains("visit")
+                      ? ", and no follow-up recorded by then; the visit was to be on day " + number(finding, "visit")
+                      : "");
     }
     return "unknown trigger";
 }

@@ -18,8 +18,8 @@ using recovery::Urgency;
 
 class Judge {
 public:
-    Judge(const CourseInput& course, const Protocol& protocol)
-        : m_course(course), m_protocol(protocol), m_watch(course, protocol)
+    Judge(const CourseInput& course, const Protocol& protocol, Visit visit)
+        : m_course(course), m_protocol(protocol), m_visit(visit), m_watch(course, protocol)
     {
     }
 
@@ -79,6 +79,14 @@ private:
             if (candidate.apart > 0)
                 numbers["apart"] = candidate.apart;
         }
+        if (candidate.trigger == Trigger::slowRecovery)
+            numbers["mean"] = candidate.mean;
+        if (candidate.weekBefore)
+            numbers["weekBefore"] = *candidate.weekBefore;
+        if (candidate.together)
+            numbers["together"] = *candidate.together;
+        if (candidate.beginning)
+            numbers["beginning"] = *candidate.beginning;
         if (candidate.statistic) {
             numbers["statistic"] = candidate.value;
             numbers["threshold"] = threshold(candidate);
@@ -96,14 +104,42 @@ private:
                              ? std::min(limits().silentDays, limits().silentDaysWhenHigh)
                              : limits().silentDays;
         const auto wait = std::chrono::days(days);
-        if (spoken < wait || lastDay + days >= m_protocol.carePlan.followUpDay)
+        if (spoken < wait)
             return;
         clock::Moment raised = last;
         raised.at += wait;
-        if (Finding* finding = fire(Trigger::silence, Urgency::nextWorkingDay, {Symptom::pain, Side::none}, raised)) {
-            finding->numbers["waited"] = days;
-            finding->numbers["days"] = static_cast<double>(std::chrono::floor<std::chrono::days>(spoken).count());
+        if (lastDay + days < m_protocol.carePlan.followUpDay)
+            raiseSilence(last, raised, next);
+        missedVisit(last, raised, next);
+    }
+
+    /// The visit answers for a silence that would end on its day or after it. Once that day is over and no follow-up
+    /// was recorded, nothing does: raised one time, when it has been quiet for as long as a silence takes.
+    void missedVisit(const clock::Moment& last, const clock::Moment& quietLongEnough, const clock::Moment& next)
+    {
+        if (m_visit != Visit::awaited || m_missed)
+            return;
+        const int visitDay = m_protocol.carePlan.followUpDay;
+        clock::Moment raised = m_course.treated;
+        raised.at += std::chrono::days(visitDay + 1) - std::chrono::minutes(m_course.treated.minuteOfDay());
+        if (raised.at < quietLongEnough.at)
+            raised = quietLongEnough;
+        if (next.at < raised.at)
+            return;
+        m_missed = true;
+        if (Finding* finding = raiseSilence(last, raised, next))
+            finding->numbers["visit"] = visitDay;
+    }
+
+    Finding* raiseSilence(const clock::Moment& last, const clock::Moment& raised, const clock::Moment& next)
+    {
+        const auto wholeDays = [](auto span) { return static_cast<double>(std::chrono::floor<std::chrono::days>(span).count()); };
+        Finding* finding = fire(Trigger::silence, Urgency::nextWorkingDay, {Symptom::pain, Side::none}, raised);
+        if (finding) {
+            finding->numbers["waited"] = wholeDays(raised.at - last.at);
+            finding->numbers["days"] = wholeDays(next.at - last.at);
         }
+        return finding;
     }
 
     void enterDay(int day)
@@ -137,6 +173,8 @@ private:
 
     const CourseInput& m_course;
     const Protocol& m_protocol;
+    Visit m_visit;
+    bool m_missed = false;  ///< the visit, and it was said
     CourseWatch m_watch;
     int m_entryDay = -1;        ///< last day with an entry
     int m_entryDayBefore = -1;  ///< the one before it
@@ -149,15 +187,15 @@ private:
 
 std::vector<Finding> judge(const CourseInput& course, const Protocol& protocol, const clock::Moment& now)
 {
-    return Judge(course, protocol).run(now, now);
+    return Judge(course, protocol, Visit::unknown).run(now, now);
 }
 
-std::vector<Finding> judgeArrived(const CourseInput& course, const Protocol& protocol, const clock::Moment& now)
+std::vector<Finding> judgeArrived(const CourseInput& course, const Protocol& protocol, const clock::Moment& now, Visit visit)
 {
     clock::Moment until = now;
     for (const Observation& observation : course.observations)
         until.at = std::max(until.at, observation.at.at);
-    std::vector<Finding> findings = Judge(course, protocol).run(until, now);
+    std::vector<Finding> findings = Judge(course, protocol, visit).run(until, now);
     std::stable_sort(findings.begin(), findings.end(),
                      [](const Finding& a, const Finding& b) { return a.raisedAt.at < b.raisedAt.at; });
     return findings;

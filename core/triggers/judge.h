@@ -12,9 +12,12 @@
 namespace ebbline::triggers {
 
 /// One firing of one trigger. `numbers` are what the sentence needs, by name: "score", "day",
-/// "usualHigh", "lowest", "left", "right", "statistic", "threshold". A silence has "waited", the days
+/// "usualHigh", "lowest", "left", "right", "statistic", "threshold". A slow recovery has "mean", of the last three answers
+/// of the stream that it names. A fold that stays has what it rests on: "weekBefore", its score then; "together", its
+/// points over the last three days; "beginning", its mean score up to day 4; none of them if it is noted for the day. A silence has "waited", the days
 /// after which it was raised, and "days", how long it has lasted by now or until somebody wrote: the
-/// only number that goes on after a finding was raised.
+/// only number that goes on after a finding was raised. One that is raised because a visit was missed has
+/// "visit", the visit's day.
 struct Finding {
     Trigger trigger;
     recovery::Urgency urgency;
@@ -43,10 +46,15 @@ struct CourseInput {
 /// at all; the same entry twice is the same as once; of several answers of a day the highest counts.
 std::vector<Finding> judge(const CourseInput& course, const Protocol& protocol, const clock::Moment& now);
 
+/// What is known of the visit on the plan's followUpDay. `unknown`, as in a table of scores: nothing is expected
+/// after it. `awaited`: no follow-up was recorded by `now`, so that a patient who stays silent has missed it.
+enum class Visit : std::uint8_t { unknown, awaited };
+
 /// The same for a course of which everything has arrived: an entry that lies after `now` is judged as
 /// it was written, because one of two clocks is wrong and a finding must not wait for the other. Silence
 /// alone is told by `now`: an entry after it neither ends a silence nor begins one.
-std::vector<Finding> judgeArrived(const CourseInput& course, const Protocol& protocol, const clock::Moment& now);
+std::vector<Finding> judgeArrived(const CourseInput& course, const Protocol& protocol, const clock::Moment& now,
+                                  Visit visit = Visit::unknown);
 
 /// One English sentence that a practitioner would say, with the numbers behind it.
 std::string explain(const Finding& finding);

@@ -1,10 +1,12 @@
-// What the default protocol costs on ordinary courses that were invented, warning rules included, and
-// which thresholds today's calibration gives on the like: docs/statistics/detection.md, docs/clinical/thresholds.md.
+// What the protocol of every new clinic finds and what it costs on invented courses: the seed band and the default
+// thresholds, all kinds, rhythms and both models; on ordinary courses with the warning rules as well; and which thresholds
+// today's calibration gives on the like: docs/statistics/detection.md, docs/clinical/thresholds.md.
 //
 //   defaults_bench [--quick] [--seeds CALIBRATION JUDGEMENT]
 
+#include "tests/bench/detection_tables.h"
+
 #include "core/rehearsal/calibrate.h"
-#include "core/rehearsal/rehearse.h"
 #include "core/warnings/warnings.h"
 
 #include <algorithm>
@@ -15,15 +17,9 @@
 
 using namespace ebbline;
 using namespace ebbline::rehearsal;
+using namespace ebbline::bench;
 
 namespace {
-
-constexpr std::array models{Model::decay, Model::steps};
-
-const char* nameOf(Model model)
-{
-    return model == Model::decay ? "decay" : "steps";
-}
 
 std::vector<KnownCourse> plainCourses(Model model, std::uint64_t seed, int count)
 {
@@ -36,17 +32,6 @@ std::vector<KnownCourse> plainCourses(Model model, std::uint64_t seed, int count
     return courses;
 }
 
-std::string text(long part, long whole)
-{
-    const auto interval = share(part, whole);
-    if (!interval)
-        return "none";
-    char buffer[48];
-    std::snprintf(buffer, sizeof buffer, "%.3f (%.3f-%.3f)", static_cast<double>(part) / static_cast<double>(whole),
-                  interval->low, interval->high);
-    return buffer;
-}
-
 /// A warning rule asks for a call, or for more: at one entry at least.
 bool warns(const KnownCourse& course)
 {
@@ -56,7 +41,8 @@ bool warns(const KnownCourse& course)
         entry.scores = observation.scores;
         for (const TickedSigns& ticked : course.signs)
             if (ticked.at.at == observation.at.at)
-                entry.present.insert(ticked.signs.begin(), ticked.signs.end());
+                for (const recovery::Sign sign : ticked.signs)
+                    entry.present.insert(sign);
         const auto urgency = warnings::mostUrgent(warnings::judge(entry, {.treated = course.input.treated}));
         return urgency && *urgency <= recovery::Urgency::callNow;
     });
@@ -80,6 +66,30 @@ void printCost(std::uint64_t seed, int count)
         }
         std::printf("| %s | %s | %s | %s |\n", nameOf(model), text(byTriggers, count).c_str(), text(byWarnings, count).c_str(),
                     text(either, count).c_str());
+    }
+    std::printf("\n");
+}
+
+void printFound(std::uint64_t seed, const Sizes& sizes)
+{
+    std::vector<std::pair<std::string, Figures>> rows;
+    for (const Model model : models)
+        for (const Rhythm rhythm : rhythms)
+            rows.emplace_back(std::string(nameOf(model)) + ", " + nameOf(rhythm),
+                              figuresUnder(freshCohorts({model, rhythm, seed}, sizes), triggers::defaultProtocol()));
+    const std::string of = ", seed " + std::to_string(seed);
+    printMainHeader("The default protocol" + of);
+    for (const auto& [name, figures] : rows)
+        printMainRow(name, figures);
+    std::printf("\n");
+    printDelayHeader("How late, and on which side, the default protocol" + of + ": of the courses that were found");
+    for (const auto& [name, figures] : rows)
+        printDelayRow(name, figures);
+    std::printf("\n| model, entries | findings per 100 plain courses | note for the review in plain | silent list in plain |\n|---|---|---|---|\n");
+    for (const auto& [name, figures] : rows) {
+        const KindFigures& plain = figures.at("plain");
+        std::printf("| %s | %.1f | %s | %s |\n", name.c_str(), 100.0 * static_cast<double>(plain.alerts) / static_cast<double>(plain.courses),
+                    text(plain.reviewNotes, plain.courses).c_str(), text(plain.silent, plain.courses).c_str());
     }
     std::printf("\n");
 }
@@ -116,10 +126,10 @@ int main(int argc, char** argv)
 {
     std::uint64_t calibrationSeed = 31'001;
     std::uint64_t judgementSeed = 33'001;
-    int count = 4000;
+    Sizes sizes;
     for (int i = 1; i < argc; ++i) {
         if (std::strcmp(argv[i], "--quick") == 0) {
-            count = 800;
+            sizes = {800, 800, 200};
         } else if (std::strcmp(argv[i], "--seeds") == 0 && i + 2 < argc) {
             calibrationSeed = std::strtoull(argv[++i], nullptr, 10);
             judgementSeed = std::strtoull(argv[++i], nullptr, 10);
@@ -128,7 +138,8 @@ int main(int argc, char** argv)
             return 2;
         }
     }
-    printCost(judgementSeed, count);
-    printThresholds(calibrationSeed, count);
+    printFound(judgementSeed, sizes);
+    printCost(judgementSeed, sizes.plain);
+    printThresholds(calibrationSeed, sizes.calibration);
     return 0;
 }

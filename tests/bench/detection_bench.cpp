@@ -5,11 +5,11 @@
 //
 // The seeds of calibration and judgement differ, and neither was used while the detector was made.
 
+#include "tests/bench/detection_tables.h"
 #include "tests/bench/tradeoff_picture.h"
 
 #include "core/curves/curve.h"
 #include "core/rehearsal/calibrate.h"
-#include "core/rehearsal/rehearse.h"
 
 #include <algorithm>
 #include <cstdio>
@@ -21,97 +21,24 @@
 
 using namespace ebbline;
 using namespace ebbline::rehearsal;
-using ebbline::bench::Curve;
+using namespace ebbline::bench;
 
 namespace {
 
 std::uint64_t calibrationSeed = 21'001;
 std::uint64_t judgementSeed = 23'001;
 
-struct Sizes {
-    int calibration = 4000;
-    int plain = 4000;
-    int each = 1000;
-};
-
-const char* nameOf(Model model)
-{
-    return model == Model::decay ? "decay" : "steps";
-}
-
-const char* nameOf(Rhythm rhythm)
-{
-    switch (rhythm) {
-    case Rhythm::mixed: return "mixed";
-    case Rhythm::daily: return "daily";
-    case Rhythm::twice: return "twice";
-    case Rhythm::plan: return "plan";
-    }
-    return "?";
-}
-
-/// `.912 (.901-.922)`
-std::string text(long part, long whole)
-{
-    const auto interval = share(part, whole);
-    if (!interval)
-        return "none";
-    char buffer[48];
-    std::snprintf(buffer, sizeof buffer, "%.3f (%.3f-%.3f)", static_cast<double>(part) / static_cast<double>(whole),
-                  interval->low, interval->high);
-    return buffer;
-}
-
-std::vector<KnownCourse> cohort(const Invention& invention, Kind kind, int count)
-{
-    std::vector<KnownCourse> courses;
-    courses.reserve(static_cast<std::size_t>(count));
-    for (int i = 0; i < count; ++i)
-        courses.push_back(invent(invention, kind, i));
-    return courses;
-}
-
-std::vector<CourseVerdict> verdictsOn(const std::vector<KnownCourse>& courses, const triggers::Protocol& protocol)
-{
-    std::vector<CourseVerdict> verdicts;
-    verdicts.reserve(courses.size());
-    for (const KnownCourse& course : courses)
-        verdicts.push_back(verdictOn(course, protocol));
-    return verdicts;
-}
-
-constexpr std::array models{Model::decay, Model::steps};
-constexpr std::array rhythms{Rhythm::mixed, Rhythm::daily, Rhythm::twice, Rhythm::plan};
 constexpr std::array budgets{3.5, 5.0, 10.0, 20.0};
 
 /// One model and rhythm: the courses, and what each budget made of them.
 struct Judged {
     std::string name;
     Rhythm rhythm;
-    std::map<double, std::map<std::string, KindFigures>> byBudget{};
+    std::map<double, Figures> byBudget{};
     std::map<double, Calibration> calibrations{};
     double wroteInDay = 0;    ///< of the bleedings: an entry within 24 hours of the onset
     double wroteLate = 0;     ///< of the folds: an entry from day 14 on
 };
-
-using Cohorts = std::vector<std::vector<KnownCourse>>;
-
-Cohorts freshCohorts(const Invention& invention, const Sizes& sizes)
-{
-    Cohorts cohorts;
-    for (const Kind kind : allKinds)
-        cohorts.push_back(cohort(invention, kind, kind == Kind::plain ? sizes.plain : sizes.each));
-    return cohorts;
-}
-
-std::map<std::string, KindFigures> figuresUnder(const Cohorts& cohorts, const triggers::Protocol& protocol)
-{
-    std::map<std::string, KindFigures> figures;
-    for (const auto& courses : cohorts)
-        for (const KindFigures& row : figuresOf(verdictsOn(courses, protocol)))
-            figures[row.kind] = row;
-    return figures;
-}
 
 /// What no detector can exceed without looking at something else.
 void noteWhoWrote(Judged& judged, const Cohorts& cohorts)
@@ -148,26 +75,20 @@ Judged judgeAll(Model model, Rhythm rhythm, const Sizes& sizes)
 
 void printMain(const std::vector<Judged>& all, double budget)
 {
-    std::printf("### Budget %g\n\n| model, entries | alert in plain | call now | infection | ... 72 h | haematoma | ... 24 h | slow recovery "
-                "| puckering | silent in 72 h |\n|---|---|---|---|---|---|---|---|---|---|\n", budget);
-    for (const Judged& judged : all) {
-        const auto found = judged.byBudget.find(budget);
-        if (found == judged.byBudget.end())
-            continue;
-        const auto& f = found->second;
-        const auto& plain = f.at("plain");
-        std::printf("| %s | %s | %s |", judged.name.c_str(), text(plain.flagged, plain.courses).c_str(),
-                    text(plain.callNow, plain.courses).c_str());
-        for (const auto& [kind, part] : {std::pair{"infection", &KindFigures::flagged},
-                                         {"infection", &KindFigures::withinThreeDays},
-                                         {"haematoma", &KindFigures::flagged},
-                                         {"haematoma", &KindFigures::withinDay},
-                                         {"slow-recovery", &KindFigures::flagged},
-                                         {"puckering", &KindFigures::flagged},
-                                         {"silent", &KindFigures::withinThreeDays}})
-            std::printf(" %s |", text(f.at(kind).*part, f.at(kind).courses).c_str());
-        std::printf("\n");
-    }
+    char title[16];
+    std::snprintf(title, sizeof title, "Budget %g", budget);
+    printMainHeader(title);
+    for (const Judged& judged : all)
+        if (const auto found = judged.byBudget.find(budget); found != judged.byBudget.end())
+            printMainRow(judged.name, found->second);
+    std::printf("\n");
+}
+
+void printDelays(const std::vector<Judged>& all)
+{
+    printDelayHeader("How late, and on which side, budget 10: of the courses that were found");
+    for (const Judged& judged : all)
+        printDelayRow(judged.name, judged.byBudget.at(10));
     std::printf("\n");
 }
 
@@ -374,13 +295,14 @@ int main(int argc, char** argv)
             all.push_back(judgeAll(model, rhythm, sizes));
     printMain(all, 10);
     printMain(all, 5);
+    printDelays(all);
     printStrict(all);
     const std::vector<Curve> curves = printTradeOff(all);
     printBeside(all);
     printTransfer(sizes);
     for (const Model model : models)
         forecasts(model, sizes);
-    if (picture && !(std::ofstream(picture) << bench::tradeOffPicture(curves))) {
+    if (picture && !(std::ofstream(picture) << tradeOffPicture(curves))) {
         std::fprintf(stderr, "%s: cannot be written\n", picture);
         return 1;
     }

@@ -71,7 +71,7 @@ void printBands()
                 for (int i = 0; i < count; ++i) {
                     const int number = attempt * count + i;
                     const auto known = rehearsal::invent({model, rehearsal::Rhythm::mixed, 57}, rehearsal::Kind::plain, number);
-                    bands::Taught course{{}, rehearsal::taughtBy(known.input)};
+                    bands::Taught course = rehearsal::taughtAs({}, known.input);
                     for (std::size_t k = 0; k < 4; ++k)
                         course.course.value[k] = static_cast<std::uint8_t>(number >> (24 - 8 * k));
                     courses.push_back(std::move(course));

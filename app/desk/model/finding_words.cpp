@@ -40,6 +40,22 @@ bool has(const triggers::Finding& finding, const char* name)
     return finding.numbers.contains(name);
 }
 
+/// What the note of a fold rests on, beside its score.
+QString groundsOf(const triggers::Finding& finding)
+{
+    QStringList grounds;
+    if (has(finding, "weekBefore")) {
+        grounds << Findings::tr("A week before: %1.").arg(number(finding, "weekBefore"));
+    }
+    if (has(finding, "together")) {
+        grounds << Findings::tr("Over its last three days: %1 points.").arg(number(finding, "together"));
+    }
+    if (has(finding, "beginning")) {
+        grounds << Findings::tr("In its first days: %1.").arg(number(finding, "beginning"));
+    }
+    return grounds.isEmpty() ? Findings::tr("Noted because it is so late.") : grounds.join(QLatin1Char(' '));
+}
+
 /// Over all symptoms: the one that it names may be a usual one.
 bool isOverall(const triggers::Finding& finding)
 {
@@ -71,8 +87,15 @@ QString triggerReason(const triggers::Finding& finding)
 {
     const auto day = charts::digits(finding.day);
     switch (finding.trigger) {
-    case triggers::Trigger::level:
     case triggers::Trigger::slowRecovery:
+        // Today's answer alone may be a usual one.
+        if (isOverall(finding)) {
+            return Findings::tr("Day %1; among them %2, on average %3 over its last three days with an answer, usual up to %4.")
+                .arg(day, charts::symptomName(finding.stream.symptom), number(finding, "mean"), number(finding, "usualHigh"));
+        }
+        return Findings::tr("On average %1 over its last three days with an answer, up to day %2; usual up to %3.")
+            .arg(number(finding, "mean"), day, number(finding, "usualHigh"));
+    case triggers::Trigger::level:
         if (isOverall(finding)) {
             return Findings::tr("Day %1; among them %2 with %3, usual up to %4.")
                 .arg(day, charts::symptomName(finding.stream.symptom), number(finding, "score"), number(finding, "usualHigh"));
@@ -86,10 +109,15 @@ QString triggerReason(const triggers::Finding& finding)
         return Findings::tr("Left %1, right %2 on day %3.")
             .arg(number(finding, "left"), number(finding, "right"), day);
     case triggers::Trigger::persistentPuckering:
-        return Findings::tr("Still %1 on day %2.").arg(number(finding, "score"), day);
-    case triggers::Trigger::silence:
-        return Findings::tr("No entry for %Ln day(s).", nullptr,
-                            has(finding, "days") ? static_cast<int>(finding.numbers.at("days")) : 0);
+        return Findings::tr("Still %1 on day %2.").arg(number(finding, "score"), day) + QLatin1Char(' ') + groundsOf(finding);
+    case triggers::Trigger::silence: {
+        const QString quiet = Findings::tr("No entry for %Ln day(s).", nullptr,
+                                           has(finding, "days") ? static_cast<int>(finding.numbers.at("days")) : 0);
+        return has(finding, "visit") ? quiet + QLatin1Char(' ')
+                                           + Findings::tr("The visit was to be on day %1; by day %2 no follow-up was recorded.")
+                                                 .arg(number(finding, "visit"), day)
+                                     : quiet;
+    }
     }
     return {};
 }

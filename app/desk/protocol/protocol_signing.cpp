@@ -66,6 +66,32 @@ QString flaggedText(const std::vector<rehearsal::KindFigures>& all, const std::s
     return figures == nullptr ? QStringLiteral("–") : partText(figures->flagged, figures->courses);
 }
 
+using Figures = std::vector<rehearsal::KindFigures>;
+
+/// The kinds of the rows, and what they are called.
+std::vector<std::pair<std::string, QString>> named(const QString& courses, const Figures& all)
+{
+    std::vector<std::pair<std::string, QString>> names;
+    for (const auto& figures : all) {
+        names.emplace_back(figures.kind, courses.arg(kindName(figures.kind)));
+    }
+    return names;
+}
+
+QString partOf(const Figures& all, const std::string& kind, long rehearsal::KindFigures::*part)
+{
+    const auto* figures = figuresOf(all, kind);
+    return figures == nullptr ? QStringLiteral("–") : partText(figures->*part, figures->courses);
+}
+
+/// Whether a row of its own says how many are to be called, or are not heard from: of the uncomplicated always, of others where the protocols differ.
+bool tells(const Figures& before, const Figures& after, const std::string& kind, long rehearsal::KindFigures::*part)
+{
+    const auto* was = figuresOf(before, kind);
+    const auto* is = figuresOf(after, kind);
+    return was != nullptr && is != nullptr && (kind == "plain" || was->*part != is->*part);
+}
+
 QString soonText(const std::vector<rehearsal::KindFigures>& all, const std::string& kind)
 {
     const auto* figures = figuresOf(all, kind);
@@ -75,14 +101,15 @@ QString soonText(const std::vector<rehearsal::KindFigures>& all, const std::stri
 QString findingLine(const std::optional<triggers::Finding>& finding)
 {
     if (!finding) {
-        return Rehearsals::tr("not flagged");
+        return Rehearsals::tr("no such finding");
     }
     triage::Finding shown;
     shown.urgency = finding->urgency;
     shown.what = *finding;
     shown.raisedAt = finding->raisedAt;
     shown.day = finding->day;
-    return Rehearsals::tr("%1: %2", "day, finding").arg(dayText(finding->day), findingTitle(shown));
+    return Rehearsals::tr("%1: %2 (%3)", "day, finding, urgency")
+        .arg(dayText(finding->day), findingTitle(shown), urgencyName(finding->urgency));
 }
 
 }  // namespace
@@ -128,13 +155,15 @@ QString ProtocolEditor::verdict() const
     }
     const auto& result = m_rehearsed->result;
     QStringList lines;
-    const auto* before = figuresOf(result.before.invented, "plain");
-    const auto* after = figuresOf(result.after.invented, "plain");
-    if (before != nullptr && after != nullptr) {
-        lines << tr("Of %1 invented uncomplicated courses it flags %2; the one in use flags %3.", "number, number, number")
-                     .arg(charts::digits(static_cast<int>(after->courses)), charts::digits(static_cast<int>(after->flagged)),
-                          charts::digits(static_cast<int>(before->flagged)));
-    }
+    static_assert(desk::inventedModels == std::array{rehearsal::Model::decay, rehearsal::Model::steps});
+    const auto flagged = [](const Figures& figures) {
+        const auto* plain = figuresOf(figures, "plain");
+        return plain == nullptr ? QStringLiteral("–") : charts::digits(static_cast<int>(plain->flagged));
+    };
+    const auto each = charts::digits(desk::inventedPlain);
+    lines << tr("Of %1 uncomplicated courses invented smooth it flags %2, the one in use %3; of %4 invented in steps %5, the one in use %6.")
+                 .arg(each, flagged(result.after.invented[0]), flagged(result.before.invented[0]), each,
+                      flagged(result.after.invented[1]), flagged(result.before.invented[1]));
     if (result.after.perWeek && result.before.perWeek) {
         lines << tr("With as many patients as lately: about %1 alerts a week, now %2.", "number, number")
                      .arg(numberText(*result.after.perWeek), numberText(*result.before.perWeek));
@@ -156,18 +185,28 @@ QStringList ProtocolEditor::figuresHeader() const
 QVariantList ProtocolEditor::figures() const
 {
     QVariantList rows;
-    if (m_rehearsed) {
-        const auto& result = m_rehearsed->result;
-        for (const auto& figures : result.after.invented) {
-            rows.append(QVariant(QStringList{tr("Invented: %1").arg(kindName(figures.kind)), flaggedText(result.before.invented, figures.kind),
-                                             flaggedText(result.after.invented, figures.kind), soonText(result.before.invented, figures.kind),
-                                             soonText(result.after.invented, figures.kind)}));
-        }
-        for (const auto& figures : result.after.past) {
-            rows.append(QVariant(QStringList{tr("Past: %1").arg(kindName(figures.kind)), flaggedText(result.before.past, figures.kind),
-                                             flaggedText(result.after.past, figures.kind), QStringLiteral("–"), QStringLiteral("–")}));
-        }
+    if (!m_rehearsed) {
+        return rows;
     }
+    const QString none = QStringLiteral("–");
+    const auto add = [&](const QString& courses, const Figures& before, const Figures& after, bool timed) {
+        for (const auto& [kind, of] : named(courses, after)) {
+            rows.append(QVariant(QStringList{of, flaggedText(before, kind), flaggedText(after, kind), timed ? soonText(before, kind) : none,
+                                             timed ? soonText(after, kind) : none}));
+        }
+        for (const auto& [part, what] : {std::pair{&rehearsal::KindFigures::callNow, tr("%1, call now", "courses")},
+                                         std::pair{&rehearsal::KindFigures::silent, tr("%1, not heard from", "courses")}}) {
+            for (const auto& [kind, of] : named(courses, after)) {
+                if (tells(before, after, kind, part)) {
+                    rows.append(QVariant(QStringList{what.arg(of), partOf(before, kind, part), partOf(after, kind, part), none, none}));
+                }
+            }
+        }
+    };
+    const auto& result = m_rehearsed->result;
+    add(tr("Invented, smooth: %1"), result.before.invented[0], result.after.invented[0], true);
+    add(tr("Invented, in steps: %1"), result.before.invented[1], result.after.invented[1], true);
+    add(tr("Past: %1"), result.before.past, result.after.past, false);
     return rows;
 }
 

@@ -49,11 +49,33 @@ TEST_CASE("a rebound says the score, the day and the low before it", "[desk][wor
 
 TEST_CASE("a finding over all symptoms does not say that one usual score were slow", "[desk][words]")
 {
-    auto finding = found(triggers::Trigger::slowRecovery, {{"score", 2}, {"usualHigh", 2}});
+    auto finding = found(triggers::Trigger::slowRecovery, {{"score", 0}, {"usualHigh", 2}, {"mean", 8.0 / 3}});
+    CHECK(findingReason(finding) == QLatin1String("On average 2.7 over its last three days with an answer, up to day 6; usual up to 2."));
     std::get<triggers::Finding>(finding.what).stream = {recovery::Symptom::tightness, recovery::Side::none};
 
     CHECK(findingTitle(finding) == QLatin1String("All symptoms together: slow to settle"));
-    CHECK(findingReason(finding) == QLatin1String("Day 6; among them Tightness with 2, usual up to 2."));
+    CHECK(findingReason(finding)
+          == QLatin1String("Day 6; among them Tightness, on average 2.7 over its last three days with an answer, usual up to 2."));
+    auto high = found(triggers::Trigger::level, {{"score", 4}, {"usualHigh", 2}});
+    std::get<triggers::Finding>(high.what).stream = {recovery::Symptom::tightness, recovery::Side::none};
+    CHECK(findingReason(high) == QLatin1String("Day 6; among them Tightness with 4, usual up to 2."));
+}
+
+TEST_CASE("a fold that stays says what its note rests on", "[desk][words]")
+{
+    using Trigger = triggers::Trigger;
+    CHECK(findingReason(found(Trigger::persistentPuckering, {{"score", 2}})) == QLatin1String("Still 2 on day 6. Noted because it is so late."));
+    CHECK(findingReason(found(Trigger::persistentPuckering, {{"score", 3}, {"weekBefore", 3}})) == QLatin1String("Still 3 on day 6. A week before: 3."));
+    CHECK(findingReason(found(Trigger::persistentPuckering, {{"score", 3}, {"together", 8}, {"beginning", 10.0 / 3}}))
+          == QLatin1String("Still 3 on day 6. Over its last three days: 8 points. In its first days: 3.3."));
+}
+
+TEST_CASE("a silence over the day of the visit says that no follow-up was recorded", "[desk][words]")
+{
+    auto finding = found(triggers::Trigger::silence, {{"days", 4}, {"waited", 3}});
+    const QString quiet = findingReason(finding);
+    finding = found(triggers::Trigger::silence, {{"days", 4}, {"waited", 3}, {"visit", 5}});
+    CHECK(findingReason(finding) == quiet + QLatin1String(" The visit was to be on day 5; by day 6 no follow-up was recorded."));
 }
 
 TEST_CASE("a missing number shows as a dash, never as zero", "[desk][words]")

@@ -134,7 +134,32 @@ TEST_CASE("an eager rule is seen in the rehearsal before anybody is called becau
     editing.rehearse();
     REQUIRE(editing.editor.isRehearsed());
     CHECK(editing.editor.verdict().contains(QLatin1String("alerts a week")));
-    CHECK(editing.editor.verdict().contains(QLatin1String("200")));
+    CHECK(editing.editor.verdict().contains(QLatin1String("Of 200 uncomplicated courses invented smooth")));
+    CHECK(editing.editor.verdict().contains(QLatin1String("of 200 invented in steps")));
+}
+
+TEST_CASE("a rehearsal says who is to be called and who is not heard from, by both models", "[desk][protocol][rehearsal]")
+{
+    Editing editing;
+    editing.editor.setRule(13, 6);  // days without an entry
+    editing.rehearse();
+    const auto rowOf = [&](const char* title) {
+        for (const QVariant& row : editing.editor.figures()) {
+            if (row.toStringList().front() == QLatin1String(title)) {
+                return row.toStringList();
+            }
+        }
+        FAIL("no row " << title);
+        return QStringList();
+    };
+    for (const char* model : {"Invented, smooth: Uncomplicated", "Invented, in steps: Uncomplicated"}) {
+        const auto silent = rowOf((std::string(model) + ", not heard from").c_str());
+        CHECK(silent[1] != silent[2]);
+        const auto called = rowOf((std::string(model) + ", call now").c_str());
+        CHECK(called[1] == called[2]);
+    }
+    // The silent list alone differs, and the past courses of it are named.
+    CHECK_FALSE(editing.editor.differences().isEmpty());
 }
 
 TEST_CASE("no number of the editor touches a warning sign", "[desk][protocol][safety]")

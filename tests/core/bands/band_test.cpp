@@ -72,6 +72,20 @@ TEST_CASE("z is the normal quantile of the middle of an answer's own share", "[b
     CHECK_THAT(band.z(Symptom::pain, 0, 9), WithinAbs(3.290526731491895, 1e-9));
 }
 
+TEST_CASE("z of three answers is R's qnorm of the middles of their shares", "[bands]")
+{
+    Distribution distribution{};
+    distribution[0] = 0.5;
+    distribution[3] = 0.4;
+    distribution[10] = 0.1;
+    const Band band = bandOf(distribution);
+
+    // qnorm(c(0.25, 0.7, 0.95)), R 4.2.2.
+    CHECK_THAT(band.z(Symptom::pain, 0, 0), WithinAbs(-0.6744897501960817, 1e-9));
+    CHECK_THAT(band.z(Symptom::pain, 0, 3), WithinAbs(0.5244005127080407, 1e-9));
+    CHECK_THAT(band.z(Symptom::pain, 0, 10), WithinAbs(1.644853626951472, 1e-9));
+}
+
 TEST_CASE("z grows with the score and drawing goes back to it", "[bands][property]")
 {
     CHECK(rc::check("monotone and inverse", [] {

@@ -108,12 +108,13 @@ TEST_CASE("the hash of what stands behind a band is the same in any order, and n
             std::reverse(course.days.begin(), course.days.end());
         RC_ASSERT(groundsHash(shuffled, seedBand()) == hash);
 
-        // One score, one day, one name or one course less: another hash.
+        // One score, one day, one name, something else that was told or one score less: another hash.
         Taught& changed = courses[static_cast<std::size_t>(*rc::gen::inRange(0, static_cast<int>(courses.size())))];
-        switch (*rc::gen::inRange(0, 4)) {
+        switch (*rc::gen::inRange(0, 5)) {
         case 0: changed.days[3].points = (changed.days[3].points + 1) % 11; break;
         case 1: changed.days[3].day += 1; break;
         case 2: changed.course.value[15] ^= 1; break;
+        case 3: changed.told[31] ^= 1; break;
         default: changed.days.pop_back(); break;
         }
         RC_ASSERT(groundsHash(courses, seedBand()) != hash);

@@ -3,7 +3,7 @@
 #include "tests/core/desk/clinic_world.h"
 
 #include "core/bytes/text.h"
-#include "core/rehearsal/invented_course.h"
+#include "core/rehearsal/calibrate.h"
 #include "core/rehearsal/taught.h"
 
 #include <algorithm>
@@ -136,6 +136,26 @@ TEST_CASE("a clinic learns a band, uses it for new courses, and goes back to the
     CHECK(back.version == used.version + 1);
     CHECK(world.desk.bandHistory().choices().size() == 2);
     CHECK(world.desk.vault().verify());
+}
+
+TEST_CASE("the desk learns from the same courses the band that calibration learns from files, to the last bit", "[bands][calibrate]")
+{
+    desk::BandLesson lesson{{}, triggers::defaultProtocol(), "Dr. Ada Lund", *clock::parseIso8601("2027-05-01T10:00:00+02:00")};
+    std::vector<rehearsal::KnownCourse> files;
+    for (int number = 0; number < 60; ++number) {
+        files.push_back(invented(number));
+        const auto id = idOf<recovery::CourseTag>(static_cast<std::uint8_t>(number + 1));
+        lesson.teaching.courses.push_back({rehearsal::taughtAs(id, files.back().input), files.back().input});
+    }
+
+    const auto atDesk = desk::learnFrom(std::move(lesson));
+    const auto byFiles = rehearsal::calibrate(files, triggers::defaultProtocol(), {});
+
+    REQUIRE(atDesk);
+    REQUIRE(byFiles);
+    REQUIRE(byFiles->bandObjection.empty());
+    CHECK(bands::contentHash(atDesk->learned.band) == bands::contentHash(byFiles->protocol.band));
+    CHECK_FALSE(atDesk->learned.band.movements().sums == bands::seedBand().movements().sums);
 }
 
 TEST_CASE("the same courses are no new version, one more course is", "[bands][story]")

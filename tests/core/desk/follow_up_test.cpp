@@ -32,29 +32,115 @@ TEST_CASE("the phone gets the day that was agreed, and its reminder and its bell
     CHECK(calendar->find("20270326T") != std::string::npos);
 }
 
-TEST_CASE("silence is told of up to the day that was agreed, and no longer", "[desk][follow-up]")
+namespace {
+
+/// Findings of silence that stand open in the desk's queue.
+std::vector<triage::Finding> openSilences(desk::Desk& desk)
 {
-    const auto silentOn = [](int visitDay, int day) {
-        test::ClinicWorld world;
-        const auto course = world.treat();
+    std::vector<triage::Finding> silences;
+    for (const triage::Row& row : desk.queue())
+        for (const triage::Finding& finding : row.findings) {
+            const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+            if (trigger && trigger->trigger == triggers::Trigger::silence)
+                silences.push_back(finding);
+        }
+    return silences;
+}
+
+/// A course with a visit on a day, whose patient wrote on one day and then no more; the clock stands there.
+struct Quiet {
+    test::ClinicWorld world;
+    recovery::CourseId course = world.treat();
+
+    Quiet(int visitDay, int lastDay)
+    {
         patient::Diary& phone = world.join(course);
-        REQUIRE(world.desk.openCourse(course, triggers::defaultProtocol(), world.inDays(visitDay)));
-        world.clock.advance(24h * (day - 4));
+        const clock::Moment visit = world.inDays(visitDay);
+        REQUIRE(world.desk.openCourse(course, triggers::defaultProtocol(), visit));
+        for (int day = 0; day <= lastDay; day += 2) {
+            REQUIRE(phone.record(world.entryOf(phone, 1, 1)));
+            world.syncPhone(phone);
+            world.clock.advance(24h * std::min(2, lastDay - day));
+        }
         REQUIRE(phone.record(world.entryOf(phone, 1, 1)));
         world.syncPhone(phone);
         world.syncDesk();
-        world.clock.advance(24h * 4);
-        const auto queue = world.desk.queue();
-        return std::any_of(queue.begin(), queue.end(), [](const auto& row) {
-            return std::any_of(row.findings.begin(), row.findings.end(), [](const auto& finding) {
-                const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
-                return trigger && trigger->trigger == triggers::Trigger::silence && finding.day > 10;
-            });
-        });
-    };
-    CHECK(silentOn(30, 26));        // the protocol's day 21 is past
-    CHECK_FALSE(silentOn(14, 16));  // written on day 12, seen on day 14
-    CHECK(silentOn(21, 18));
+    }
+    void wait(int days) { world.clock.advance(24h * days); }
+};
+
+const records::FollowUpRecorded goodEnd{{}, records::GlobalChange::muchBetter, 4, {}, true, "", "in a year", "", {}};
+
+}  // namespace
+
+TEST_CASE("silence is told of up to the day that was agreed", "[desk][follow-up]")
+{
+    Quiet late(30, 22);  // the protocol's day 21 is past
+    late.wait(4);
+    CHECK(openSilences(late.world.desk).size() == 1);
+
+    Quiet early(14, 12);
+    early.wait(2);
+    CHECK(openSilences(early.world.desk).empty());
+}
+
+TEST_CASE("who falls silent near the visit and misses it stands on the silent list until somebody acts", "[desk][follow-up][safety]")
+{
+    Quiet patient(21, 19);
+    patient.wait(2);
+    CHECK(patient.world.desk.queue().empty());
+    patient.wait(2);
+
+    const auto queue = patient.world.desk.queue();
+    REQUIRE(queue.size() == 1);
+    CHECK(queue.front().silent);
+    REQUIRE(queue.front().findings.size() == 1);
+    CHECK(queue.front().findings.front().day == 22);
+    const std::string key = queue.front().findings.front().key;
+    REQUIRE(patient.world.desk.act(patient.course, key, records::Act::closed, records::Outcome::reassured, ""));
+    CHECK(patient.world.desk.queue().empty());
+    REQUIRE(patient.world.desk.act(patient.course, key, records::Act::reopened, records::Outcome::none, ""));
+    CHECK(patient.world.desk.queue().size() == 1);
+}
+
+TEST_CASE("a missed visit goes when the follow-up is recorded, and none is missed that was recorded in time", "[desk][follow-up]")
+{
+    records::FollowUpRecorded followUp = goodEnd;
+    Quiet late(21, 19);
+    late.wait(8);
+    REQUIRE(openSilences(late.world.desk).size() == 1);
+    followUp.course = late.course;
+    REQUIRE(late.world.desk.recordFollowUp(followUp));
+    CHECK(late.world.desk.queue().empty());
+
+    Quiet seen(21, 19);
+    seen.wait(2);
+    followUp.course = seen.course;
+    REQUIRE(seen.world.desk.recordFollowUp(followUp));
+    seen.wait(30);
+    CHECK(seen.world.desk.queue().empty());
+    CHECK(seen.world.desk.course(seen.course)->findings.empty());
+}
+
+TEST_CASE("a visit that was moved is missed on its new day", "[desk][follow-up]")
+{
+    Quiet sooner(14, 12);
+    sooner.wait(4);
+    REQUIRE(openSilences(sooner.world.desk).size() == 1);
+    CHECK(openSilences(sooner.world.desk).front().day == 15);
+
+    // Agreed anew: what was missed is awaited again.
+    Quiet moved(21, 19);
+    moved.wait(4);
+    REQUIRE(openSilences(moved.world.desk).size() == 1);
+    const clock::Moment visit = moved.world.inDays(2);  // day 25
+    REQUIRE(moved.world.desk.openCourse(moved.course, triggers::defaultProtocol(), visit));
+    const auto before = openSilences(moved.world.desk);
+    REQUIRE(before.size() == 1);  // three days without a word, well before the new day
+    CHECK_FALSE(std::get<triggers::Finding>(before.front().what).numbers.contains("visit"));
+    moved.wait(3);
+    REQUIRE(openSilences(moved.world.desk).size() == 2);
+    CHECK(openSilences(moved.world.desk).front().day == 26);
 }
 
 TEST_CASE("a course cannot be opened with a follow-up before, or long after, its treatment", "[desk][follow-up]")

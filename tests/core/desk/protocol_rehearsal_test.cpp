@@ -36,16 +36,41 @@ TEST_CASE("a protocol against itself changes nothing, and an eager one flags mor
     CHECK(same->before.pastAlerts == same->after.pastAlerts);
     REQUIRE(same->after.perWeek);
     CHECK(*same->after.perWeek == *same->before.perWeek);
-    CHECK(of(same->after.invented, "plain").courses == desk::inventedPlain);
+    for (const auto& model : same->after.invented)
+        CHECK(of(model, "plain").courses == desk::inventedPlain);
 
     auto eager = usual;
     eager.thresholds.level = 1;
     eager.thresholds.levelGuard = 1;
     const auto more = desk::rehearseProtocol(material, usual, eager, {});
     REQUIRE(more);
-    CHECK(of(more->after.invented, "plain").flagged > of(more->before.invented, "plain").flagged);
+    for (std::size_t model = 0; model < desk::inventedModels.size(); ++model) {
+        CHECK(of(more->after.invented[model], "plain").flagged > of(more->before.invented[model], "plain").flagged);
+        CHECK(of(more->before.invented[model], "plain").flagged == of(same->before.invented[model], "plain").flagged);
+    }
     CHECK(more->inventedDifferences > 0);
-    CHECK(of(more->before.invented, "plain").flagged == of(same->before.invented, "plain").flagged);
+    // The two models share no formula, and what one protocol makes of them differs.
+    CHECK(of(more->after.invented[0], "plain").alerts != of(more->after.invented[1], "plain").alerts);
+}
+
+TEST_CASE("who stands on the silent list, and how urgent a finding is, are compared too", "[desk][rehearsal]")
+{
+    test::ClinicWorld world;
+    world.desk.setPerson("Ilan Osei");
+    REQUIRE(desk::addInventedPast(world.desk, world.zone, {.courses = 24, .now = world.zone.moment(world.clock.now())}));
+    const auto material = world.desk.rehearsalMaterial();
+    const auto usual = triggers::defaultProtocol();
+
+    auto patient = usual;
+    patient.thresholds.silentDays = 6;
+    patient.thresholds.silentDaysWhenHigh = 6;
+    const auto later = desk::rehearseProtocol(material, usual, patient, {});
+    REQUIRE(later);
+    REQUIRE_FALSE(later->differences.empty());
+    for (const auto& course : later->differences)
+        CHECK(course.in == rehearsal::Respects{.silentList = true});
+    CHECK(of(later->after.invented[0], "plain").silent < of(later->before.invented[0], "plain").silent);
+    CHECK(of(later->after.invented[0], "plain").flagged == of(later->before.invented[0], "plain").flagged);
 }
 
 TEST_CASE("without a past course the invented ones speak alone, and a rehearsal stops when asked", "[desk][rehearsal]")

@@ -35,6 +35,16 @@ KnownCourse course(const std::vector<int>& pain, const std::string& kind, std::o
     return made;
 }
 
+/// The same of a fold, on a course that ended well.
+KnownCourse foldsOf(const std::vector<int>& points)
+{
+    KnownCourse made = course(points, "plain", {});
+    for (std::size_t day = 0; day < points.size(); ++day)
+        made.input.observations[day].scores = {
+            {recovery::Stream{recovery::Symptom::puckering, recovery::Side::left}, *recovery::Score::of(points[day])}};
+    return made;
+}
+
 const std::vector<int> rebound{5, 4, 3, 2, 2, 5};
 const std::vector<int> ordinary{3, 3, 2, 2, 1, 1, 0, 0};
 
@@ -74,6 +84,18 @@ TEST_CASE("silence is no alert for anybody but a silent course", "[rehearsal]")
     REQUIRE(silent.sinceOnset);
     CHECK(silent.sinceOnset->trigger == triggers::Trigger::silence);
     CHECK_THAT(silent.delayHours.value_or(-1), WithinAbs(72, 1e-9));
+}
+
+TEST_CASE("a course that falls silent on the eve of the visit is found when the visit is missed", "[rehearsal]")
+{
+    const std::vector<int> upToDay20(21, 1);
+    const CourseVerdict silent = verdictOn(course(upToDay20, "silent", 20), triggers::defaultProtocol());
+    REQUIRE(silent.sinceOnset);
+    CHECK(silent.sinceOnset->trigger == triggers::Trigger::silence);
+    CHECK_THAT(silent.delayHours.value_or(-1), WithinAbs(72, 1e-9));
+
+    // Whether anybody came is not known of another course, and none is silent for it.
+    CHECK_FALSE(verdictOn(course(upToDay20, "plain", {}), triggers::defaultProtocol()).silent);
 }
 
 TEST_CASE("figures come one row a kind, plain first", "[rehearsal]")
@@ -120,6 +142,55 @@ TEST_CASE("two protocols are compared course by course", "[rehearsal]")
     CHECK_FALSE(done->differences[0].after);
     CHECK(rehearse(courses, deaf, deaf)->differences.empty());
     CHECK(rehearse({}, deaf, deaf).error().reason == Reason::notEnough);
+}
+
+TEST_CASE("the same alert at the same time with another urgency is a difference", "[rehearsal]")
+{
+    // A fold that grows from day 13 on is noted for the review; counted as late from day 15 on, it is worse than a week before.
+    const auto folds = foldsOf({1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 2, 3, 3});
+    triggers::Protocol strict = triggers::defaultProtocol();
+    strict.thresholds.puckeringDay = 15;
+
+    const auto done = rehearse(std::vector{folds}, triggers::defaultProtocol(), strict);
+    REQUIRE(done->differences.size() == 1);
+    CHECK(done->differences[0].in == Respects{.urgency = true});
+    CHECK(done->differences[0].before->urgency == recovery::Urgency::atReview);
+    CHECK(done->differences[0].after->urgency == recovery::Urgency::nextWorkingDay);
+    CHECK(done->differences[0].before->raisedAt == done->differences[0].after->raisedAt);
+    CHECK(changesOf(*done).front().otherUrgency == 1);
+}
+
+TEST_CASE("who stands on the silent list, and who is noted for the review, are differences", "[rehearsal]")
+{
+    std::vector<KnownCourse> quiet{course(ordinary, "plain", {})};
+    triggers::Protocol patient = triggers::defaultProtocol();
+    patient.thresholds.silentDays = 6;
+    const auto later = rehearse(quiet, triggers::defaultProtocol(), patient);
+    REQUIRE(later->differences.size() == 1);
+    CHECK(later->differences[0].in == Respects{.silentList = true});
+    CHECK(later->differences[0].after->day == 13);
+    CHECK(changesOf(*later).front().otherSilentList == 1);
+    CHECK(changesOf(*later).front().otherAlerts == 0);
+
+    const auto folds = foldsOf(std::vector<int>(22, 2));
+    triggers::Protocol strict = triggers::defaultProtocol();
+    strict.thresholds.puckeringDay = 14;
+    const auto noted = rehearse(std::vector{folds}, triggers::defaultProtocol(), strict);
+    REQUIRE(noted->differences.size() == 1);
+    CHECK(noted->differences[0].in == Respects{.notes = true});
+    CHECK(noted->differences[0].before->day == 21);
+    CHECK(noted->differences[0].after->day == 14);
+}
+
+TEST_CASE("an alert before the onset that one protocol alone raises is a difference", "[rehearsal]")
+{
+    triggers::Protocol deaf = triggers::defaultProtocol();
+    deaf.thresholds.reboundGuard = 10;
+    const auto done = rehearse(std::vector{course(rebound, "infection", 10)}, triggers::defaultProtocol(), deaf);
+
+    REQUIRE(done->differences.size() == 1);
+    CHECK(done->differences[0].in.alerts);
+    CHECK(done->differences[0].before->day == 5);
 }
 
 TEST_CASE("two protocols are compared kind by kind, with an interval for what moved", "[rehearsal]")

@@ -44,8 +44,9 @@ TEST_CASE("a finding over all symptoms says so, and not that one usual score wer
 {
     const Finding slow{.trigger = Trigger::slowRecovery, .urgency = Urgency::nextWorkingDay,
                        .stream = {Symptom::tightness, Side::none}, .raisedAt = onDay(16), .day = 16,
-                       .numbers = {{"score", 2}, {"usualHigh", 2}}};
-    CHECK(explain(slow) == "all symptoms together are slow to go on day 16, among them tightness with 2 of 10, usual is up to 2");
+                       .numbers = {{"score", 2}, {"usualHigh", 2}, {"mean", 8.0 / 3}}};
+    CHECK(explain(slow) == "all symptoms together are slow to go on day 16, among them tightness with 2.7 of 10 on average over its last "
+                           "three days with an answer, usual is up to 2");
     Finding high = slow;
     high.trigger = Trigger::level;
     CHECK(explain(high).starts_with("all symptoms together are far above the usual on day 16"));
