@@ -483,6 +483,10 @@
             <translation>مع إبينفرين</translation>
         </message>
         <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>دون إضافة، وهو الأدنى، لأن بعضه أُعطي بغير ذلك</translation>
+        </message>
+        <message>
             <source>plain</source>
             <translation>دون إضافة</translation>
         </message>
@@ -497,6 +501,10 @@
         <message>
             <source>%1 µg epinephrine</source>
             <translation>%1 ميكروغرام إبينفرين</translation>
+        </message>
+        <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 ملغ أُعطيت بغير ذلك، والمجموع %2 ملغ</translation>
         </message>
         <message>
             <source>Enter the weight to see the maximum.</source>
@@ -541,8 +549,8 @@
             <translation>الليدوكائين حتى الآن</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>احسب كل مخدر موضعي أُعطي اليوم، حتى الكريمات. المزج يخفّف المحلول؛ أما الملغرامات فتبقى.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>أدخل كل ليدوكائين حُقن اليوم. الكريمات تُحسب ضمن الحد نفسه، لكن مقدار ما يُمتص منها غير معروف: لا يُحسب أي منها هنا. المزج يخفّف المحلول؛ أما الملغرامات فتبقى.</translation>
         </message>
     </context>
     <context>
@@ -2163,6 +2171,10 @@
             <translation>%1 كغ</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 ملغ</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 مل خارج المسارات</translation>
         </message>
@@ -2183,6 +2195,10 @@
         <message>
             <source>Weight</source>
             <translation>الوزن</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>ليدوكائين أُعطي بغير ذلك</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2237,8 +2253,8 @@
             <translation>الإبينفرين</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>خارج المسارات: نقاط الدخول والحصر العصبي</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>من هذا المحلول خارج المسارات: نقاط الدخول والحصر العصبي</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2247,6 +2263,14 @@
         <message>
             <source>mL</source>
             <translation>مل</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>ليدوكائين أُعطي بغير ذلك، ملغ</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>حصر الأعصاب، تراكيز أخرى</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3864,6 +3888,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>الوزن ليس عددًا بالكيلوغرام.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>الليدوكائين المعطى بغير ذلك: بالملغرام، من 0 إلى %L1، بمنزلة عشرية واحدة على الأكثر.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>

@@ -471,6 +471,10 @@
             <translation>mit Epinephrin</translation>
         </message>
         <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>ohne Zusatz, die niedrigere, weil auch anders gegeben wurde</translation>
+        </message>
+        <message>
             <source>plain</source>
             <translation>ohne Zusatz</translation>
         </message>
@@ -485,6 +489,10 @@
         <message>
             <source>%1 µg epinephrine</source>
             <translation>%1 µg Epinephrin</translation>
+        </message>
+        <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 mg anders gegeben, zusammen %2 mg</translation>
         </message>
         <message>
             <source>Enter the weight to see the maximum.</source>
@@ -525,8 +533,8 @@
             <translation>Lidocain bisher</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>Zählen Sie jede örtliche Betäubung von heute mit, auch Cremes. Puffern verdünnt die Lösung; die Milligramm bleiben.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Tragen Sie alles heute gespritzte Lidocain ein. Cremes zählen zur selben Grenze, aber wie viel davon aufgenommen wird, ist nicht bekannt: Hier ist keine mitgezählt. Puffern verdünnt die Lösung; die Milligramm bleiben.</translation>
         </message>
     </context>
     <context>
@@ -2063,6 +2071,10 @@
             <translation>%1 kg</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 mg</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 ml außerhalb der Fadenwege</translation>
         </message>
@@ -2083,6 +2095,10 @@
         <message>
             <source>Weight</source>
             <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>Anders gegebenes Lidocain</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2137,8 +2153,8 @@
             <translation>Epinephrin</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>Außerhalb der Fadenwege: Einstiche, Blockaden</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>Von dieser Lösung außerhalb der Fadenwege: Einstiche, Blockaden</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2147,6 +2163,14 @@
         <message>
             <source>mL</source>
             <translation>ml</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>Anders gegebenes Lidocain, mg</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>Nervenblockaden, andere Stärken</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3668,6 +3692,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>Das Gewicht ist keine Zahl in Kilogramm.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>Anders gegebenes Lidocain: Milligramm, 0 bis %L1, höchstens eine Nachkommastelle.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>

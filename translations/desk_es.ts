@@ -471,6 +471,10 @@
             <translation>con epinefrina</translation>
         </message>
         <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>sin epinefrina, el más bajo, porque también se dio de otro modo</translation>
+        </message>
+        <message>
             <source>plain</source>
             <translation>sin epinefrina</translation>
         </message>
@@ -485,6 +489,10 @@
         <message>
             <source>%1 µg epinephrine</source>
             <translation>%1 µg de epinefrina</translation>
+        </message>
+        <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 mg dados de otro modo, %2 mg en total</translation>
         </message>
         <message>
             <source>Enter the weight to see the maximum.</source>
@@ -525,8 +533,8 @@
             <translation>Lidocaína hasta ahora</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>Cuente todos los anestésicos locales administrados hoy, también las cremas. El tamponado diluye la solución; los miligramos no cambian.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Anote toda la lidocaína inyectada hoy. Las cremas cuentan para el mismo límite, pero no se sabe cuánto se absorbe: aquí no se cuenta ninguna. El tamponado diluye la solución; los miligramos no cambian.</translation>
         </message>
     </context>
     <context>
@@ -2063,6 +2071,10 @@
             <translation>%1 kg</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 mg</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 mL fuera de los trayectos</translation>
         </message>
@@ -2083,6 +2095,10 @@
         <message>
             <source>Weight</source>
             <translation>Peso</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>Lidocaína dada de otro modo</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2137,8 +2153,8 @@
             <translation>Epinefrina</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>Fuera de los trayectos: puntos de entrada, bloqueos</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>De esta solución fuera de los trayectos: puntos de entrada, bloqueos</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2147,6 +2163,14 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>Lidocaína dada de otro modo, mg</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>Bloqueos nerviosos, otras concentraciones</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3668,6 +3692,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>El peso no es un número en kilogramos.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>Lidocaína dada de otro modo: miligramos, de 0 a %L1, como mucho un decimal.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>

@@ -471,6 +471,10 @@
             <translation>avec adrénaline</translation>
         </message>
         <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>sans adrénaline, la plus basse, car il en a aussi été donné autrement</translation>
+        </message>
+        <message>
             <source>plain</source>
             <translation>sans adrénaline</translation>
         </message>
@@ -485,6 +489,10 @@
         <message>
             <source>%1 µg epinephrine</source>
             <translation>%1 µg d’adrénaline</translation>
+        </message>
+        <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 mg donnés autrement, %2 mg en tout</translation>
         </message>
         <message>
             <source>Enter the weight to see the maximum.</source>
@@ -525,8 +533,8 @@
             <translation>Lidocaïne jusqu’ici</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>Comptez tout anesthésique local administré aujourd’hui, crèmes comprises. Tamponner dilue la solution ; les milligrammes restent les mêmes.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Saisissez toute la lidocaïne injectée aujourd’hui. Les crèmes comptent pour la même limite, mais on ignore ce qui en est absorbé : aucune n’est comptée ici. Tamponner dilue la solution ; les milligrammes restent les mêmes.</translation>
         </message>
     </context>
     <context>
@@ -2063,6 +2071,10 @@
             <translation>%1 kg</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 mg</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 mL hors trajets</translation>
         </message>
@@ -2083,6 +2095,10 @@
         <message>
             <source>Weight</source>
             <translation>Poids</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>Lidocaïne donnée autrement</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2137,8 +2153,8 @@
             <translation>Adrénaline</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>Hors trajets : points d’entrée, blocs</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>De cette solution hors trajets : points d’entrée, blocs</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2147,6 +2163,14 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>Lidocaïne donnée autrement, mg</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>Blocs nerveux, autres concentrations</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3668,6 +3692,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>Le poids n’est pas un nombre de kilogrammes.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>Lidocaïne donnée autrement : en milligrammes, de 0 à %L1, une décimale au plus.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>

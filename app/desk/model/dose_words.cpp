@@ -19,6 +19,11 @@ QString number(double value, int decimals)
     return QLocale().toString(value, 'f', decimals);
 }
 
+QString milligrams(double value)
+{
+    return QLocale().toString(value, 'f', QLocale::FloatingPointShortest);
+}
+
 /// A sum of many tracks is off by some 1e-15 of itself: what is whole but for that is whole.
 constexpr double rounding = 1e-9;
 
@@ -32,9 +37,12 @@ double wholeBelow(double value)
 DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
 {
     DoseWords words;
-    const bool epinephrine = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine;
+    const bool mixed = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine && treatment.otherwiseMg.value_or(0) > 0;
+    const bool epinephrine = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine && !mixed;
     words.source = Dose::tr("Limit by US label, %1: %2 mg/kg, in general not over %3 mg")
-                       .arg(epinephrine ? Dose::tr("with epinephrine") : Dose::tr("plain"),
+                       .arg(epinephrine ? Dose::tr("with epinephrine")
+                            : mixed     ? Dose::tr("plain, the lower one, as some was given otherwise")
+                                        : Dose::tr("plain"),
                             number(epinephrine ? limits.epinephrineMgPerKg : limits.plainMgPerKg, 1),
                             number(epinephrine ? limits.epinephrineCapMg : limits.plainCapMg, 0));
     const auto dose = anaesthesia::doseOf(treatment, limits);
@@ -43,9 +51,13 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
         return words;
     }
     words.given = Dose::tr("%1 mL given, %2 mg lidocaine (%3 mg/mL)")
-                      .arg(number(dose->givenMl, 1), number(dose->givenMg, 0), number(dose->concentrationMgPerMl, 1));
+                      .arg(number(dose->givenMl, 1), number(dose->solutionMg, 0), number(dose->concentrationMgPerMl, 1));
     if (dose->epinephrineUg > 0) {
         words.given += QStringLiteral(" · ") + Dose::tr("%1 µg epinephrine").arg(number(dose->epinephrineUg, 0));
+    }
+    if (dose->otherwiseMg > 0) {
+        words.given += QStringLiteral(" · ")
+                       + Dose::tr("%1 mg given otherwise, %2 mg in all").arg(milligrams(dose->otherwiseMg), number(dose->givenMg, 0));
     }
     if (!dose->maximumMg || *dose->maximumMg <= 0) {
         words.maximum = Dose::tr("Enter the weight to see the maximum.");

@@ -10,7 +10,7 @@
 namespace ebbline::deskapp {
 
 struct DoseWords {
-    QString given;     ///< "12.4 mL, 113 mg lidocaine (9.1 mg/mL)"
+    QString given;     ///< "12.4 mL, 113 mg lidocaine (9.1 mg/mL)", and what was given otherwise
     QString maximum;   ///< "At most 420 mg, 46 mL of this solution"; what is missing, without a weight
     QString source;    ///< "Limit by US label: 7 mg/kg, in general not over 500 mg"
     QString share;     ///< "27 % of the maximum"; empty without one

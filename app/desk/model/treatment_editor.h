@@ -136,6 +136,8 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(int dilutionIndex READ dilutionIndex WRITE setDilutionIndex NOTIFY changed FINAL)
     Q_PROPERTY(double extraMl READ extraMl WRITE setExtraMl NOTIFY changed FINAL)
     Q_PROPERTY(QString weight READ weight WRITE setWeight NOTIFY changed FINAL)  ///< kg as typed
+    Q_PROPERTY(QString otherwise READ otherwise WRITE setOtherwise NOTIFY changed FINAL)  ///< lidocaine given otherwise, mg, as typed
+    Q_PROPERTY(QString otherwiseProblem READ otherwiseProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString doseGiven READ doseGiven NOTIFY changed FINAL)
     Q_PROPERTY(QString doseMaximum READ doseMaximum NOTIFY changed FINAL)
     Q_PROPERTY(QString doseSource READ doseSource NOTIFY changed FINAL)
@@ -251,6 +253,9 @@ public:
     void setExtraMl(double volume);
     QString weight() const { return m_weight; }
     void setWeight(const QString& text);
+    QString otherwise() const { return m_otherwise; }
+    void setOtherwise(const QString& text);
+    QString otherwiseProblem() const;
     QString doseGiven() const { return m_dose.given; }
     QString doseMaximum() const { return m_dose.maximum; }
     QString doseSource() const { return m_dose.source; }
@@ -324,6 +329,8 @@ private:
     void renewAt();
     void restore(const recovery::Treatment& treatment);
     void refreshPatients();
+    /// The numbers as they are typed, from those of the treatment.
+    void showNumbers();
 
     Workplace& m_workplace;
     recovery::Treatment m_treatment;
@@ -343,6 +350,7 @@ private:
     bool m_fromDraft = false;
     QString m_patientSearch;
     QString m_weight;
+    QString m_otherwise;
     QString m_kept;
     DoseWords m_dose;
     RowList m_patients;

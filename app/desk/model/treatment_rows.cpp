@@ -81,6 +81,12 @@ QString weightText(const std::optional<double>& kilograms)
                      : Treatment::tr("not weighed");
 }
 
+QString otherwiseText(const std::optional<double>& milligrams)
+{
+    return milligrams ? Treatment::tr("%1 mg").arg(QLocale().toString(*milligrams, 'f', QLocale::FloatingPointShortest))
+                      : Treatment::tr("not written down");
+}
+
 QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatment)
 {
     const auto yesNo = [](bool yes) { return yes ? Treatment::tr("yes") : Treatment::tr("no"); };
@@ -91,6 +97,7 @@ QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatmen
             {Treatment::tr("Cautions explained"), yesNo(treatment.cautionsGiven)},
             {Treatment::tr("May teach the usual range"), yesNo(treatment.learningConsent)},
             {Treatment::tr("Weight"), weightText(treatment.weightKg)},
+            {Treatment::tr("Lidocaine given otherwise"), otherwiseText(treatment.otherwiseMg)},
             {Treatment::tr("Scores right after"), baseline.isEmpty() ? Treatment::tr("none") : baseline}};
 }
 

@@ -29,6 +29,8 @@ QString redoneText(const recovery::Placement& placement);
 QStringList solutionTexts(const recovery::Anaesthetic& given);
 /// "62.5 kg", "not weighed".
 QString weightText(const std::optional<double>& kilograms);
+/// "50 mg", "not written down".
+QString otherwiseText(const std::optional<double>& milligrams);
 /// "1:200,000", one in so many, in the language's own digits.
 QString ratioText(int oneIn);
 /// What was done, agreed and seen beside the threads, each with its label: dressings, weight, consent.
