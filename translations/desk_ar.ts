@@ -479,6 +479,10 @@
             <translation>الحد بحسب النشرة الأمريكية، %1: %2 ملغ/كغ، وعمومًا لا يتجاوز %3 ملغ</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>حد عيادتك، %1: %2 ملغ/كغ، لا يتجاوز %3 ملغ</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>مع إبينفرين</translation>
         </message>
@@ -521,6 +525,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(سقف النشرة)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(سقف عيادتك)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -3224,6 +3232,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>دون إضافة، ملغ/كغ</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>دون إضافة، المجموع، ملغ</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>مع إبينفرين، ملغ/كغ</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>مع إبينفرين، المجموع، ملغ</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>عدد لا يتجاوز %1، وهو رقم النشرة. فارغ: رقم النشرة.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>تسري حدود النشرة.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>خفّضه %1، %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -4859,6 +4899,21 @@
         </message>
     </context>
     <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>حد عيادتك من الليدوكائين</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>يمكنك جعله أدنى من حد النشرة الأمريكية، ولا يمكن أن يكون أعلى. الحقل الفارغ يُبقي رقم النشرة.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>احفظ الحد</translation>
+        </message>
+    </context>
+    <context>
         <name>LotPanel</name>
         <message>
             <source>Choose a lot to see everybody who received it. It is found however it was written. A lot is no cause: who received it may be fine.</source>
@@ -6485,6 +6540,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>عُدِّلت بيانات العيادة</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>ضُبط حد الليدوكائين</translation>
         </message>
         <message>
             <source>Phone linked</source>

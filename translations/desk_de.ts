@@ -467,6 +467,10 @@
             <translation>Grenze nach US-Fachinformation, %1: %2 mg/kg, im Allgemeinen nicht über %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Grenze Ihrer Klinik, %1: %2 mg/kg, nicht über %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>mit Epinephrin</translation>
         </message>
@@ -509,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(Obergrenze der Fachinformation)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(Obergrenze Ihrer Klinik)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -3092,6 +3100,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Ohne Zusatz, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Ohne Zusatz, insgesamt, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Mit Epinephrin, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Mit Epinephrin, insgesamt, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Eine Zahl bis %1, der der Fachinformation. Leer: die der Fachinformation.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Es gelten die Grenzen der Fachinformation.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Herabgesetzt von %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -4596,6 +4636,21 @@
         <message>
             <source>Treated</source>
             <translation>Behandelt</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Grenze Ihrer Klinik für Lidocain</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Sie dürfen sie niedriger setzen als die der US-Fachinformation, nie höher. Ein leeres Feld behält die Zahl der Fachinformation.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Grenze speichern</translation>
         </message>
     </context>
     <context>
@@ -6157,6 +6212,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Angaben der Praxis geändert</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Grenze für Lidocain festgelegt</translation>
         </message>
         <message>
             <source>Phone linked</source>

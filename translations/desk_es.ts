@@ -467,6 +467,10 @@
             <translation>Límite según la ficha técnica de EE. UU., %1: %2 mg/kg, en general no más de %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Límite de su clínica, %1: %2 mg/kg, no más de %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>con epinefrina</translation>
         </message>
@@ -509,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(tope de la ficha técnica)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(tope de su clínica)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -3092,6 +3100,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Sin epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Sin epinefrina, en total, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Con epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Con epinefrina, en total, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Un número hasta %1, el de la ficha técnica. Vacío: el de la ficha técnica.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Valen los límites de la ficha técnica.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Bajado por %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -4596,6 +4636,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamiento</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Límite de lidocaína de su clínica</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Puede fijarlo más bajo que el de la ficha técnica de EE. UU., nunca más alto. Un campo vacío conserva el número de la ficha técnica.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Guardar el límite</translation>
         </message>
     </context>
     <context>
@@ -6157,6 +6212,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Datos de la clínica cambiados</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Límite de lidocaína fijado</translation>
         </message>
         <message>
             <source>Phone linked</source>

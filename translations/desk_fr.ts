@@ -467,6 +467,10 @@
             <translation>Limite du RCP américain, %1 : %2 mg/kg, en général pas plus de %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Limite de votre clinique, %1 : %2 mg/kg, pas plus de %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>avec adrénaline</translation>
         </message>
@@ -509,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(plafond du RCP)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(plafond de votre clinique)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -3092,6 +3100,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Sans adrénaline, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Sans adrénaline, en tout, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Avec adrénaline, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Avec adrénaline, en tout, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Un nombre jusqu’à %1, celui du RCP. Vide : celui du RCP.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Les limites du RCP s’appliquent.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Abaissée par %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -4596,6 +4636,21 @@
         <message>
             <source>Treated</source>
             <translation>Traité le</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Limite de lidocaïne de votre clinique</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Vous pouvez la fixer plus bas que celle du RCP américain, jamais plus haut. Un champ vide garde le nombre du RCP.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Enregistrer la limite</translation>
         </message>
     </context>
     <context>
@@ -6157,6 +6212,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Coordonnées de la clinique modifiées</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Limite de lidocaïne fixée</translation>
         </message>
         <message>
             <source>Phone linked</source>

@@ -467,6 +467,10 @@
             <translation>Limite da bula dos EUA, %1: %2 mg/kg, em geral não mais de %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Limite da sua clínica, %1: %2 mg/kg, não mais de %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>com epinefrina</translation>
         </message>
@@ -509,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(teto da bula)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(teto da sua clínica)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -3092,6 +3100,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Sem epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Sem epinefrina, no total, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Com epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Com epinefrina, no total, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Um número até %1, o da bula. Vazio: o da bula.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Valem os limites da bula.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Reduzido por %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -4596,6 +4636,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamento</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Limite de lidocaína da sua clínica</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Pode ser mais baixo que o da bula dos EUA, nunca mais alto. Um campo vazio mantém o número da bula.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Salvar o limite</translation>
         </message>
     </context>
     <context>
@@ -6157,6 +6212,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Dados da clínica alterados</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Limite de lidocaína definido</translation>
         </message>
         <message>
             <source>Phone linked</source>

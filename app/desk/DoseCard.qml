@@ -87,6 +87,11 @@ Card {
             Layout.fillWidth: true
         }
         Words {
+            visible: text.length > 0
+            text: root.ready ? root.editor.doseClinic : ""
+            Layout.fillWidth: true
+        }
+        Words {
             text: root.ready ? root.editor.doseSource : ""
             soft: true
             Layout.fillWidth: true

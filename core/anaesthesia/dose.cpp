@@ -19,6 +19,20 @@ bool within(double value, double low, double high)
 
 }  // namespace
 
+Done check(const Limits& limits)
+{
+    const Limits label;
+    if (!within(limits.plainMgPerKg, 0.1, label.plainMgPerKg))
+        return fail(Reason::outOfRange, "plain: want 0.1..4.5 mg/kg");
+    if (!within(limits.plainCapMg, 1, label.plainCapMg))
+        return fail(Reason::outOfRange, "plain, in all: want 1..300 mg");
+    if (!within(limits.epinephrineMgPerKg, 0.1, label.epinephrineMgPerKg))
+        return fail(Reason::outOfRange, "with epinephrine: want 0.1..7 mg/kg");
+    if (!within(limits.epinephrineCapMg, 1, label.epinephrineCapMg))
+        return fail(Reason::outOfRange, "with epinephrine, in all: want 1..500 mg");
+    return {};
+}
+
 Result<double> concentration(double percent, double bicarbonatePart)
 {
     if (!within(percent, 0.1, 4))

@@ -20,7 +20,12 @@ struct Limits {
     double plainCapMg = 300;
     double epinephrineMgPerKg = 7.0;
     double epinephrineCapMg = 500;
+    bool operator==(const Limits&) const = default;
 };
+
+/// A clinic's own limits: each at most the label's, and at least 0.1 mg/kg or 1 mg.
+/// \returns Reason::outOfRange naming the limit.
+Done check(const Limits& limits);
 
 struct Dose {
     double givenMl;            ///< volume injected, mL, all tracks and extra

@@ -113,7 +113,7 @@ recovery::Treatment TreatmentEditor::treatment() const
 
 void TreatmentEditor::refresh()
 {
-    m_dose = doseWords(treatment());
+    m_dose = doseWords(treatment(), m_workplace.isOpen() ? m_workplace.desk().doseLimits() : anaesthesia::Limits{});
     if (auto problem = otherwiseProblem(); !problem.isEmpty()) {
         // A sum that leaves out what was typed would be too low.
         m_dose = {};

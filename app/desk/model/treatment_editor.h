@@ -141,6 +141,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(QString doseGiven READ doseGiven NOTIFY changed FINAL)
     Q_PROPERTY(QString doseMaximum READ doseMaximum NOTIFY changed FINAL)
     Q_PROPERTY(QString doseSource READ doseSource NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseClinic READ doseClinic NOTIFY changed FINAL)  ///< the clinic's own limit; empty: it has none
     Q_PROPERTY(QString doseShare READ doseShare NOTIFY changed FINAL)
     Q_PROPERTY(double dosePart READ dosePart NOTIFY changed FINAL)
     Q_PROPERTY(QString doseWarning READ doseWarning NOTIFY changed FINAL)
@@ -258,6 +259,7 @@ public:
     QString otherwiseProblem() const;
     QString doseGiven() const { return m_dose.given; }
     QString doseMaximum() const { return m_dose.maximum; }
+    QString doseClinic() const { return m_dose.clinic; }
     QString doseSource() const { return m_dose.source; }
     QString doseShare() const { return m_dose.share; }
     double dosePart() const { return m_dose.part; }

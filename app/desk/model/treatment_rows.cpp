@@ -101,11 +101,11 @@ QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatmen
             {Treatment::tr("Scores right after"), baseline.isEmpty() ? Treatment::tr("none") : baseline}};
 }
 
-QStringList careLines(const recovery::Treatment& treatment)
+QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
 {
     QStringList lines{solutionTexts(treatment.anaesthetic).join(QStringLiteral(" · "))};
-    const auto dose = doseWords(treatment);
-    for (const auto& line : {dose.given, dose.maximum, dose.warning, dose.problem}) {
+    const auto dose = doseWords(treatment, limits);
+    for (const auto& line : {dose.given, dose.maximum, dose.clinic, dose.warning, dose.problem}) {
         if (!line.isEmpty()) {
             lines << line;
         }

@@ -35,8 +35,8 @@ QString otherwiseText(const std::optional<double>& milligrams);
 QString ratioText(int oneIn);
 /// What was done, agreed and seen beside the threads, each with its label: dressings, weight, consent.
 QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatment);
-/// The same and the anaesthetic, a line each, with the note.
-QStringList careLines(const recovery::Treatment& treatment);
+/// The same and the anaesthetic against the clinic's limits, a line each, with the note.
+QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::Limits& limits);
 /// What asks for care about where it runs; empty if nothing does. Common practice, no source.
 QString cautionText(const recovery::Placement& placement);
 

@@ -4,9 +4,13 @@
 #include <catch2/catch_test_macros.hpp>
 
 using namespace ebbline;
-using deskapp::doseWords;
 
 namespace {
+
+deskapp::DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Limits& limits = {})
+{
+    return deskapp::doseWords(treatment, limits);
+}
 
 recovery::Treatment given(double extraMl, std::optional<double> weightKg)
 {
@@ -57,6 +61,20 @@ TEST_CASE("going over the maximum says so and by how much", "[desk][dose]")
 
     CHECK(words.warning.contains(QLatin1String("30 mg")));
     CHECK(words.part > 1);
+}
+
+TEST_CASE("a lower limit of the clinic is named beside the label's, and never as the label's", "[desk][dose]")
+{
+    CHECK(doseWords(given(12, 60)).clinic.isEmpty());
+
+    const auto words = doseWords(given(12, 60), {.epinephrineMgPerKg = 6.5, .epinephrineCapMg = 350});
+
+    CHECK(words.source.contains(QLatin1String("Limit by US label, with epinephrine: 7.0 mg/kg, in general not over 500 mg")));
+    CHECK(words.clinic.contains(QLatin1String("Your clinic's limit, with epinephrine: 6.5 mg/kg, not over 350 mg")));
+    CHECK(words.maximum.contains(QLatin1String("At most 350 mg")));
+    CHECK(words.maximum.contains(QLatin1String("(your clinic's cap)")));
+    // What the clinic lowered for plain lidocaine alone says nothing of this solution.
+    CHECK(doseWords(given(12, 60), {.plainMgPerKg = 4}).clinic.isEmpty());
 }
 
 TEST_CASE("what was given otherwise stands in the sum, and the lower limit says why it holds", "[desk][dose]")

@@ -193,3 +193,18 @@ TEST_CASE("a clinic lowers the limit but never raises it", "[anaesthesia]")
     CHECK_THAT(maximumMg(Drug::lidocaine, 60, higher).value(), WithinRel(270.0, 1e-12));
     CHECK(maximumMg(Drug::lidocaine, 100, higher).value() == 300);
 }
+
+TEST_CASE("a clinic's limits are each above nothing and at most the label's", "[anaesthesia][boundary]")
+{
+    CHECK(check(Limits{}));
+    CHECK(check(Limits{0.1, 1, 0.1, 1}));
+    struct Row { Limits limits; std::string field; };
+    const auto row = GENERATE(Row{{4.51, 300, 7, 500}, "plain:"}, Row{{0.09, 300, 7, 500}, "plain:"}, Row{{4.5, 300.1, 7, 500}, "plain, in all:"},
+                              Row{{4.5, 0.9, 7, 500}, "plain, in all:"}, Row{{4.5, 300, 7.01, 500}, "with epinephrine:"},
+                              Row{{4.5, 300, std::numeric_limits<double>::quiet_NaN(), 500}, "with epinephrine:"},
+                              Row{{4.5, 300, 7, 501}, "with epinephrine, in all:"}, Row{{4.5, 300, 7, 0}, "with epinephrine, in all:"});
+    const Done checked = check(row.limits);
+    REQUIRE_FALSE(checked);
+    CHECK(checked.error().reason == Reason::outOfRange);
+    CHECK(checked.error().detail.starts_with(row.field));
+}
