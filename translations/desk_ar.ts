@@ -479,8 +479,16 @@
             <translation>الحد بحسب النشرة الأمريكية، %1: %2 ملغ/كغ، وعمومًا لا يتجاوز %3 ملغ</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>حد عيادتك، %1: %2 ملغ/كغ، لا يتجاوز %3 ملغ</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>مع إبينفرين</translation>
+        </message>
+        <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>دون إضافة، وهو الأدنى، لأن بعضه أُعطي بغير ذلك</translation>
         </message>
         <message>
             <source>plain</source>
@@ -499,6 +507,10 @@
             <translation>%1 ميكروغرام إبينفرين</translation>
         </message>
         <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 ملغ أُعطيت بغير ذلك، والمجموع %2 ملغ</translation>
+        </message>
+        <message>
             <source>Enter the weight to see the maximum.</source>
             <translation>أدخل الوزن لرؤية الحد الأقصى.</translation>
         </message>
@@ -513,6 +525,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(سقف النشرة)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(سقف عيادتك)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -541,8 +557,8 @@
             <translation>الليدوكائين حتى الآن</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>احسب كل مخدر موضعي أُعطي اليوم، حتى الكريمات. المزج يخفّف المحلول؛ أما الملغرامات فتبقى.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>أدخل كل ليدوكائين حُقن اليوم. الكريمات تُحسب ضمن الحد نفسه، لكن مقدار ما يُمتص منها غير معروف: لا يُحسب أي منها هنا. المزج يخفّف المحلول؛ أما الملغرامات فتبقى.</translation>
         </message>
     </context>
     <context>
@@ -2191,6 +2207,10 @@
             <translation>%1 كغ</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 ملغ</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 مل خارج المسارات</translation>
         </message>
@@ -2211,6 +2231,10 @@
         <message>
             <source>Weight</source>
             <translation>الوزن</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>ليدوكائين أُعطي بغير ذلك</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2265,8 +2289,8 @@
             <translation>الإبينفرين</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>خارج المسارات: نقاط الدخول والحصر العصبي</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>من هذا المحلول خارج المسارات: نقاط الدخول والحصر العصبي</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2275,6 +2299,14 @@
         <message>
             <source>mL</source>
             <translation>مل</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>ليدوكائين أُعطي بغير ذلك، ملغ</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>حصر الأعصاب، تراكيز أخرى</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3228,6 +3260,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>دون إضافة، ملغ/كغ</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>دون إضافة، المجموع، ملغ</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>مع إبينفرين، ملغ/كغ</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>مع إبينفرين، المجموع، ملغ</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>عدد لا يتجاوز %1، وهو رقم النشرة. فارغ: رقم النشرة.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>تسري حدود النشرة.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>خفّضه %1، %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -3892,6 +3956,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>الوزن ليس عددًا بالكيلوغرام.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>الليدوكائين المعطى بغير ذلك: بالملغرام، من 0 إلى %L1، بمنزلة عشرية واحدة على الأكثر.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
@@ -4856,6 +4924,21 @@
         <message>
             <source>Treated</source>
             <translation>تاريخ العلاج</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>حد عيادتك من الليدوكائين</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>يمكنك جعله أدنى من حد النشرة الأمريكية، ولا يمكن أن يكون أعلى. الحقل الفارغ يُبقي رقم النشرة.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>احفظ الحد</translation>
         </message>
     </context>
     <context>
@@ -6498,6 +6581,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>عُدِّلت بيانات العيادة</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>ضُبط حد الليدوكائين</translation>
         </message>
         <message>
             <source>Phone linked</source>

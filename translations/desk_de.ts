@@ -467,8 +467,16 @@
             <translation>Grenze nach US-Fachinformation, %1: %2 mg/kg, im Allgemeinen nicht über %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Grenze Ihrer Klinik, %1: %2 mg/kg, nicht über %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>mit Epinephrin</translation>
+        </message>
+        <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>ohne Zusatz, die niedrigere, weil auch anders gegeben wurde</translation>
         </message>
         <message>
             <source>plain</source>
@@ -487,6 +495,10 @@
             <translation>%1 µg Epinephrin</translation>
         </message>
         <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 mg anders gegeben, zusammen %2 mg</translation>
+        </message>
+        <message>
             <source>Enter the weight to see the maximum.</source>
             <translation>Gewicht eingeben, um die Höchstmenge zu sehen.</translation>
         </message>
@@ -501,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(Obergrenze der Fachinformation)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(Obergrenze Ihrer Klinik)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -525,8 +541,8 @@
             <translation>Lidocain bisher</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>Zählen Sie jede örtliche Betäubung von heute mit, auch Cremes. Puffern verdünnt die Lösung; die Milligramm bleiben.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Tragen Sie alles heute gespritzte Lidocain ein. Cremes zählen zur selben Grenze, aber wie viel davon aufgenommen wird, ist nicht bekannt: Hier ist keine mitgezählt. Puffern verdünnt die Lösung; die Milligramm bleiben.</translation>
         </message>
     </context>
     <context>
@@ -2091,6 +2107,10 @@
             <translation>%1 kg</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 mg</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 ml außerhalb der Fadenwege</translation>
         </message>
@@ -2111,6 +2131,10 @@
         <message>
             <source>Weight</source>
             <translation>Gewicht</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>Anders gegebenes Lidocain</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2165,8 +2189,8 @@
             <translation>Epinephrin</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>Außerhalb der Fadenwege: Einstiche, Blockaden</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>Von dieser Lösung außerhalb der Fadenwege: Einstiche, Blockaden</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2175,6 +2199,14 @@
         <message>
             <source>mL</source>
             <translation>ml</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>Anders gegebenes Lidocain, mg</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>Nervenblockaden, andere Stärken</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3096,6 +3128,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Ohne Zusatz, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Ohne Zusatz, insgesamt, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Mit Epinephrin, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Mit Epinephrin, insgesamt, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Eine Zahl bis %1, der der Fachinformation. Leer: die der Fachinformation.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Es gelten die Grenzen der Fachinformation.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Herabgesetzt von %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -3696,6 +3760,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>Das Gewicht ist keine Zahl in Kilogramm.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>Anders gegebenes Lidocain: Milligramm, 0 bis %L1, höchstens eine Nachkommastelle.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
@@ -4596,6 +4664,21 @@
         <message>
             <source>Treated</source>
             <translation>Behandelt</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Grenze Ihrer Klinik für Lidocain</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Sie dürfen sie niedriger setzen als die der US-Fachinformation, nie höher. Ein leeres Feld behält die Zahl der Fachinformation.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Grenze speichern</translation>
         </message>
     </context>
     <context>
@@ -6170,6 +6253,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Angaben der Praxis geändert</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Grenze für Lidocain festgelegt</translation>
         </message>
         <message>
             <source>Phone linked</source>

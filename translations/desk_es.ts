@@ -467,8 +467,16 @@
             <translation>Límite según la ficha técnica de EE. UU., %1: %2 mg/kg, en general no más de %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Límite de su clínica, %1: %2 mg/kg, no más de %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>con epinefrina</translation>
+        </message>
+        <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>sin epinefrina, el más bajo, porque también se dio de otro modo</translation>
         </message>
         <message>
             <source>plain</source>
@@ -487,6 +495,10 @@
             <translation>%1 µg de epinefrina</translation>
         </message>
         <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 mg dados de otro modo, %2 mg en total</translation>
+        </message>
+        <message>
             <source>Enter the weight to see the maximum.</source>
             <translation>Introduzca el peso para ver el máximo.</translation>
         </message>
@@ -501,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(tope de la ficha técnica)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(tope de su clínica)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -525,8 +541,8 @@
             <translation>Lidocaína hasta ahora</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>Cuente todos los anestésicos locales administrados hoy, también las cremas. El tamponado diluye la solución; los miligramos no cambian.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Anote toda la lidocaína inyectada hoy. Las cremas cuentan para el mismo límite, pero no se sabe cuánto se absorbe: aquí no se cuenta ninguna. El tamponado diluye la solución; los miligramos no cambian.</translation>
         </message>
     </context>
     <context>
@@ -2091,6 +2107,10 @@
             <translation>%1 kg</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 mg</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 mL fuera de los trayectos</translation>
         </message>
@@ -2111,6 +2131,10 @@
         <message>
             <source>Weight</source>
             <translation>Peso</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>Lidocaína dada de otro modo</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2165,8 +2189,8 @@
             <translation>Epinefrina</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>Fuera de los trayectos: puntos de entrada, bloqueos</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>De esta solución fuera de los trayectos: puntos de entrada, bloqueos</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2175,6 +2199,14 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>Lidocaína dada de otro modo, mg</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>Bloqueos nerviosos, otras concentraciones</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3096,6 +3128,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Sin epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Sin epinefrina, en total, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Con epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Con epinefrina, en total, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Un número hasta %1, el de la ficha técnica. Vacío: el de la ficha técnica.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Valen los límites de la ficha técnica.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Bajado por %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -3696,6 +3760,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>El peso no es un número en kilogramos.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>Lidocaína dada de otro modo: miligramos, de 0 a %L1, como mucho un decimal.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
@@ -4596,6 +4664,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamiento</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Límite de lidocaína de su clínica</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Puede fijarlo más bajo que el de la ficha técnica de EE. UU., nunca más alto. Un campo vacío conserva el número de la ficha técnica.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Guardar el límite</translation>
         </message>
     </context>
     <context>
@@ -6170,6 +6253,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Datos de la clínica cambiados</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Límite de lidocaína fijado</translation>
         </message>
         <message>
             <source>Phone linked</source>

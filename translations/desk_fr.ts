@@ -467,8 +467,16 @@
             <translation>Limite du RCP américain, %1 : %2 mg/kg, en général pas plus de %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Limite de votre clinique, %1 : %2 mg/kg, pas plus de %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>avec adrénaline</translation>
+        </message>
+        <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>sans adrénaline, la plus basse, car il en a aussi été donné autrement</translation>
         </message>
         <message>
             <source>plain</source>
@@ -487,6 +495,10 @@
             <translation>%1 µg d’adrénaline</translation>
         </message>
         <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 mg donnés autrement, %2 mg en tout</translation>
+        </message>
+        <message>
             <source>Enter the weight to see the maximum.</source>
             <translation>Saisissez le poids pour voir la dose maximale.</translation>
         </message>
@@ -501,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(plafond du RCP)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(plafond de votre clinique)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -525,8 +541,8 @@
             <translation>Lidocaïne jusqu’ici</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>Comptez tout anesthésique local administré aujourd’hui, crèmes comprises. Tamponner dilue la solution ; les milligrammes restent les mêmes.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Saisissez toute la lidocaïne injectée aujourd’hui. Les crèmes comptent pour la même limite, mais on ignore ce qui en est absorbé : aucune n’est comptée ici. Tamponner dilue la solution ; les milligrammes restent les mêmes.</translation>
         </message>
     </context>
     <context>
@@ -2091,6 +2107,10 @@
             <translation>%1 kg</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 mg</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 mL hors trajets</translation>
         </message>
@@ -2111,6 +2131,10 @@
         <message>
             <source>Weight</source>
             <translation>Poids</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>Lidocaïne donnée autrement</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2165,8 +2189,8 @@
             <translation>Adrénaline</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>Hors trajets : points d’entrée, blocs</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>De cette solution hors trajets : points d’entrée, blocs</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2175,6 +2199,14 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>Lidocaïne donnée autrement, mg</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>Blocs nerveux, autres concentrations</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3096,6 +3128,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Sans adrénaline, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Sans adrénaline, en tout, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Avec adrénaline, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Avec adrénaline, en tout, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Un nombre jusqu’à %1, celui du RCP. Vide : celui du RCP.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Les limites du RCP s’appliquent.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Abaissée par %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -3696,6 +3760,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>Le poids n’est pas un nombre de kilogrammes.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>Lidocaïne donnée autrement : en milligrammes, de 0 à %L1, une décimale au plus.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
@@ -4596,6 +4664,21 @@
         <message>
             <source>Treated</source>
             <translation>Traité le</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Limite de lidocaïne de votre clinique</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Vous pouvez la fixer plus bas que celle du RCP américain, jamais plus haut. Un champ vide garde le nombre du RCP.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Enregistrer la limite</translation>
         </message>
     </context>
     <context>
@@ -6170,6 +6253,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Coordonnées de la clinique modifiées</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Limite de lidocaïne fixée</translation>
         </message>
         <message>
             <source>Phone linked</source>

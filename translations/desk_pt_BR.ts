@@ -467,8 +467,16 @@
             <translation>Limite da bula dos EUA, %1: %2 mg/kg, em geral não mais de %3 mg</translation>
         </message>
         <message>
+            <source>Your clinic's limit, %1: %2 mg/kg, not over %3 mg</source>
+            <translation>Limite da sua clínica, %1: %2 mg/kg, não mais de %3 mg</translation>
+        </message>
+        <message>
             <source>with epinephrine</source>
             <translation>com epinefrina</translation>
+        </message>
+        <message>
+            <source>plain, the lower one, as some was given otherwise</source>
+            <translation>sem epinefrina, o mais baixo, pois também foi dada de outro modo</translation>
         </message>
         <message>
             <source>plain</source>
@@ -487,6 +495,10 @@
             <translation>%1 µg de epinefrina</translation>
         </message>
         <message>
+            <source>%1 mg given otherwise, %2 mg in all</source>
+            <translation>%1 mg dados de outro modo, %2 mg no total</translation>
+        </message>
+        <message>
             <source>Enter the weight to see the maximum.</source>
             <translation>Digite o peso para ver o máximo.</translation>
         </message>
@@ -501,6 +513,10 @@
         <message>
             <source>(the label's cap)</source>
             <translation>(teto da bula)</translation>
+        </message>
+        <message>
+            <source>(your clinic's cap)</source>
+            <translation>(teto da sua clínica)</translation>
         </message>
         <message>
             <source>%1 of the maximum</source>
@@ -525,8 +541,8 @@
             <translation>Lidocaína até agora</translation>
         </message>
         <message>
-            <source>Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.</source>
-            <translation>Conte todo anestésico local administrado hoje, também cremes. O tamponamento dilui a solução; os miligramas não mudam.</translation>
+            <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
+            <translation>Anote toda a lidocaína injetada hoje. Cremes contam para o mesmo limite, mas não se sabe quanto é absorvido: nenhum é contado aqui. O tamponamento dilui a solução; os miligramas não mudam.</translation>
         </message>
     </context>
     <context>
@@ -2091,6 +2107,10 @@
             <translation>%1 kg</translation>
         </message>
         <message>
+            <source>%1 mg</source>
+            <translation>%1 mg</translation>
+        </message>
+        <message>
             <source>%1 mL outside the tracks</source>
             <translation>%1 mL fora dos trajetos</translation>
         </message>
@@ -2111,6 +2131,10 @@
         <message>
             <source>Weight</source>
             <translation>Peso</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise</source>
+            <translation>Lidocaína dada de outro modo</translation>
         </message>
         <message>
             <source>epinephrine %1</source>
@@ -2165,8 +2189,8 @@
             <translation>Epinefrina</translation>
         </message>
         <message>
-            <source>Outside the tracks: entry points, blocks</source>
-            <translation>Fora dos trajetos: pontos de entrada, bloqueios</translation>
+            <source>Of this solution outside the tracks: entry points, blocks</source>
+            <translation>Desta solução fora dos trajetos: pontos de entrada, bloqueios</translation>
         </message>
         <message>
             <source>Weight, kg</source>
@@ -2175,6 +2199,14 @@
         <message>
             <source>mL</source>
             <translation>mL</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise, mg</source>
+            <translation>Lidocaína dada de outro modo, mg</translation>
+        </message>
+        <message>
+            <source>Nerve blocks, other strengths</source>
+            <translation>Bloqueios de nervo, outras concentrações</translation>
         </message>
         <message>
             <source>Buffered with 8.4% bicarbonate</source>
@@ -3096,6 +3128,38 @@
         </message>
     </context>
     <context>
+        <name>ebbline::deskapp::DoseLimits</name>
+        <message>
+            <source>Plain, mg/kg</source>
+            <translation>Sem epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>Plain, in all, mg</source>
+            <translation>Sem epinefrina, no total, mg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, mg/kg</source>
+            <translation>Com epinefrina, mg/kg</translation>
+        </message>
+        <message>
+            <source>With epinephrine, in all, mg</source>
+            <translation>Com epinefrina, no total, mg</translation>
+        </message>
+        <message>
+            <source>A number up to %1, the label's. Empty: the label's.</source>
+            <translation>Um número até %1, o da bula. Vazio: o da bula.</translation>
+        </message>
+        <message>
+            <source>The label's limits hold.</source>
+            <translation>Valem os limites da bula.</translation>
+        </message>
+        <message>
+            <source>Lowered by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Reduzido por %1, %2</translation>
+        </message>
+    </context>
+    <context>
         <name>ebbline::deskapp::FollowUpEditor</name>
         <message>
             <source>Recorded by %1, %2</source>
@@ -3696,6 +3760,10 @@
         <message>
             <source>The weight is not a number of kilograms.</source>
             <translation>O peso não é um número em quilogramas.</translation>
+        </message>
+        <message>
+            <source>Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.</source>
+            <translation>Lidocaína dada de outro modo: miligramas, de 0 a %L1, no máximo uma casa decimal.</translation>
         </message>
         <message>
             <source>Write it as year-month-day, for example 2029-06-30.</source>
@@ -4596,6 +4664,21 @@
         <message>
             <source>Treated</source>
             <translation>Tratamento</translation>
+        </message>
+    </context>
+    <context>
+        <name>LimitFields</name>
+        <message>
+            <source>Your clinic's limit of lidocaine</source>
+            <translation>Limite de lidocaína da sua clínica</translation>
+        </message>
+        <message>
+            <source>You may set it lower than the US label's, never higher. An empty field keeps the label's number.</source>
+            <translation>Pode ser mais baixo que o da bula dos EUA, nunca mais alto. Um campo vazio mantém o número da bula.</translation>
+        </message>
+        <message>
+            <source>Save the limit</source>
+            <translation>Salvar o limite</translation>
         </message>
     </context>
     <context>
@@ -6170,6 +6253,10 @@
         <message>
             <source>Clinic's particulars changed</source>
             <translation>Dados da clínica alterados</translation>
+        </message>
+        <message>
+            <source>Limit of lidocaine set</source>
+            <translation>Limite de lidocaína definido</translation>
         </message>
         <message>
             <source>Phone linked</source>

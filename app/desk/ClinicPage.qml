@@ -1,4 +1,4 @@
-// The clinic: whom patients call, who works here, and its hub.
+// The clinic: whom patients call, who works here, its hub, and its own limit of lidocaine.
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -158,5 +158,12 @@ PageFrame {
             text: qsTr("Backup and keys")
             onClicked: root.program.openKeep()
         }
+    }
+    LimitFields {
+        visible: root.editor.described
+        limits: root.program.doseLimits
+        room: root.bodyWidth
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gapLarge
     }
 }

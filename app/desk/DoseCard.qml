@@ -87,6 +87,11 @@ Card {
             Layout.fillWidth: true
         }
         Words {
+            visible: text.length > 0
+            text: root.ready ? root.editor.doseClinic : ""
+            Layout.fillWidth: true
+        }
+        Words {
             text: root.ready ? root.editor.doseSource : ""
             soft: true
             Layout.fillWidth: true
@@ -98,7 +103,7 @@ Card {
             Layout.fillWidth: true
         }
         Words {
-            text: qsTr("Count every local anaesthetic given today, also creams. Buffering thins the solution; the milligrams stay.")
+            text: qsTr("Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.")
             small: true
             soft: true
             Layout.fillWidth: true

@@ -52,7 +52,7 @@ Flow {
             height: implicitHeight
         }
         StepField {
-            label: qsTr("Outside the tracks: entry points, blocks")
+            label: qsTr("Of this solution outside the tracks: entry points, blocks")
             unit: qsTr("mL")
             from: 0
             to: 100
@@ -60,6 +60,17 @@ Flow {
             decimals: 1
             value: root.ready ? root.editor.extraMl : 0
             onMoved: value => root.editor.extraMl = value
+            width: Math.min(root.columnWidth, 20 * Theme.textBody)
+            height: implicitHeight
+        }
+        LineField {
+            objectName: "otherwise"
+            label: qsTr("Lidocaine given otherwise, mg")
+            hint: qsTr("Nerve blocks, other strengths")
+            problem: root.ready ? root.editor.otherwiseProblem : ""
+            numeric: true
+            value: root.ready ? root.editor.otherwise : ""
+            onEdited: text => root.editor.otherwise = text
             width: Math.min(root.columnWidth, 20 * Theme.textBody)
             height: implicitHeight
         }

@@ -17,7 +17,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
       m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_alarm(m_workplace, m_queue, m_setup.bells), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace),
-      m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace),
+      m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace), m_doseLimits(m_workplace),
       m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost), m_traces(m_workplace)
 {
     if (!m_setup.language.isEmpty()) {
@@ -221,6 +221,7 @@ void DeskProgram::openPractice()
 void DeskProgram::openClinic()
 {
     m_clinic.open();
+    m_doseLimits.open();
     turnTo(Page::clinic);
 }
 
@@ -319,6 +320,7 @@ void DeskProgram::applyLanguage()
     Q_EMIT m_pairing.changed();
     Q_EMIT m_hub.changed();
     Q_EMIT m_clinic.changed();
+    Q_EMIT m_doseLimits.changed();
     m_desks.open();
     Q_EMIT m_applying.changed();
     Q_EMIT m_keep.changed();

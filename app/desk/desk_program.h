@@ -41,6 +41,7 @@
 #include "app/controls/idle_lock.h"
 #include "app/desk/clinic/apply_board.h"
 #include "app/desk/clinic/desks_board.h"
+#include "app/desk/clinic/dose_limits.h"
 #include "app/desk/clinic/keep_board.h"
 #include "app/desk/clinic/trace_board.h"
 #include "app/desk/model/begun.h"
@@ -120,6 +121,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::LotBoard* lots READ lots CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::BandBoard* bands READ bands CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ClinicEditor* clinic READ clinic CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::DoseLimits* doseLimits READ doseLimits CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::DesksBoard* desks READ desks CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ApplyBoard* applying READ applying CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::KeepBoard* keep READ keep CONSTANT FINAL)
@@ -174,6 +176,7 @@ public:
     deskapp::LotBoard* lots() { return &m_lots; }
     deskapp::BandBoard* bands() { return &m_bands; }
     deskapp::ClinicEditor* clinic() { return &m_clinic; }
+    deskapp::DoseLimits* doseLimits() { return &m_doseLimits; }
     deskapp::DesksBoard* desks() { return &m_desks; }
     deskapp::ApplyBoard* applying() { return &m_applying; }
     deskapp::KeepBoard* keep() { return &m_keep; }
@@ -249,6 +252,7 @@ private:
     deskapp::LotBoard m_lots;
     deskapp::BandBoard m_bands;
     deskapp::ClinicEditor m_clinic;
+    deskapp::DoseLimits m_doseLimits;
     deskapp::DesksBoard m_desks;
     deskapp::ApplyBoard m_applying;
     deskapp::KeepBoard m_keep;

@@ -1,6 +1,7 @@
 #include "app/story/hub_search.h"
 
 #include "core/store/durable_file.h"
+#include "core/sync/packed.h"
 
 #include <QDir>
 #include <QFile>
@@ -40,6 +41,15 @@ void addFound(QStringList& found, bytes::View cell, const QStringList& words)
 
 }  // namespace
 
+QStringList readableIn(bytes::View where, const QStringList& words)
+{
+    QStringList found;
+    addFound(found, where, words);
+    for (const bytes::Bytes& plain : sync::unpackedWithin(where))
+        addFound(found, plain, words);
+    return found;
+}
+
 Result<HubSearch> HubSearch::open(const QString& folder)
 {
     const std::filesystem::path place = folder.toStdString();
@@ -76,10 +86,11 @@ Result<HubSearch::Found> HubSearch::search(const QStringList& words)
                     break;
                 found.rows += i == 0 ? 1 : 0;
                 ++found.cells;
-                addFound(found.words, cells->blob(0), words);
+                found.words += readableIn(cells->blob(0), words);
             }
         }
     }
+    found.words.removeDuplicates();
     return found;
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// What a hub's folder holds, read as somebody reads it who has the folder and its key: every cell of every table of the
-/// database, decrypted, and the log as it is. Searching the encrypted file itself could find nothing.
+/// database, decrypted and unpacked, and the log as it is. Searching the encrypted file itself could find nothing.
 
 #include "core/bytes/bytes.h"
 #include "core/store/database.h"
@@ -10,6 +10,9 @@
 #include <QStringList>
 
 namespace ebbline::story {
+
+/// Words that stand in these bytes as they are, or packed as a batch of operations is before it is sealed.
+QStringList readableIn(bytes::View where, const QStringList& words);
 
 class HubSearch {
 public:

@@ -2,6 +2,8 @@
 
 #include "app/story/hub_search.h"
 #include "core/clock/iso8601.h"
+#include "core/sync/messages.h"
+#include "core/sync/packed.h"
 
 #include <QFile>
 #include <QJsonDocument>
@@ -99,29 +101,43 @@ Done Summary::judgeSecrecy(Stage& stage)
     QJsonArray readable;
     for (const QString& word : kept->words + hub->wordsInLog(words))
         readable.append(word);
-    for (const QString& word : words)
-        if (contains(carried, bytes::viewOf(word.toStdString())))
-            readable.append(word);
+    for (const QString& word : readableIn(carried, words))
+        readable.append(word);
+    const std::vector<bytes::Bytes> unpacked = sync::unpackedWithin(carried);
+    const auto wasCarried = [&](bytes::View operation) {
+        return contains(carried, operation) || std::ranges::any_of(unpacked, [&](const bytes::Bytes& plain) { return contains(plain, operation); });
+    };
 
     // Scores are numbers and cannot be searched for; whole operations, scores and all, can.
     int operations = 0, operationsReadable = 0, notesInPhones = 0;
-    QStringList planted;
-    for (auto& phone : stage.phones())
+    QStringList planted, plantedPacked;
+    for (auto& phone : stage.phones()) {
+        std::vector<journal::Operation> entries;
+        QStringList notes;
         for (const journal::Operation& operation : phone->program->home().diary().vault().operations()) {
             if (operation.kind != static_cast<std::uint16_t>(records::Kind::entryRecorded))
                 continue;
             ++operations;
-            operationsReadable += contains(carried, operation.body) ? 1 : 0;
+            operationsReadable += wasCarried(operation.body) ? 1 : 0;
+            entries.push_back(operation);
             for (const Telling& telling : phone->patient->tellings)
                 if (!telling.note.empty() && contains(operation.body, bytes::viewOf(telling.note))) {
                     ++notesInPhones;
-                    const QStringList note{QString::fromStdString(telling.note)};
-                    const auto unsealed = planted.isEmpty() ? hub->searchWith(operation.body, note) : Result<HubSearch::Found>{};
+                    notes << QString::fromStdString(telling.note);
+                    const auto unsealed = planted.isEmpty() ? hub->searchWith(operation.body, notes) : Result<HubSearch::Found>{};
                     if (!unsealed)
                         return fail(unsealed.error());
                     planted << unsealed->words;
                 }
         }
+        // Packed as they go into an envelope: a search that does not unpack passes over them.
+        if (plantedPacked.isEmpty() && !notes.isEmpty()) {
+            const auto unsealed = hub->searchWith(sync::packOperations(entries), notes);
+            if (!unsealed)
+                return fail(unsealed.error());
+            plantedPacked = unsealed->words;
+        }
+    }
     const auto after = hub->search(words);
     if (!after || after->cells != kept->cells)
         return fail(Reason::invalidState, "secrecy: what was put into the hub for the search is still there");
@@ -129,6 +145,7 @@ Done Summary::judgeSecrecy(Stage& stage)
     m_hub["database_rows"] = static_cast<int>(kept->rows);
     m_hub["database_cells"] = static_cast<int>(kept->cells);
     m_hub["planted_words_found"] = QJsonArray::fromStringList(planted);
+    m_hub["planted_packed_words_found"] = QJsonArray::fromStringList(plantedPacked);
     m_hub["log_holds_its_own_words"] = !hub->wordsInLog({QStringLiteral("listening")}).isEmpty();
     m_hub["bytes_carried"] = static_cast<qint64>(carried.size());
     m_hub["words_searched"] = static_cast<int>(words.size());
@@ -138,7 +155,7 @@ Done Summary::judgeSecrecy(Stage& stage)
     m_hub["notes_found_on_phones"] = notesInPhones;
     if (!readable.isEmpty() || operationsReadable > 0)
         return fail(Reason::refused, "secrecy: something of a patient can be read on the way");
-    if (operations == 0 || notesInPhones == 0 || planted.isEmpty() || hub->wordsInLog({QStringLiteral("listening")}).isEmpty())
+    if (operations == 0 || notesInPhones == 0 || planted.isEmpty() || plantedPacked.isEmpty() || hub->wordsInLog({QStringLiteral("listening")}).isEmpty())
         return fail(Reason::notEnough, "secrecy: the search finds nothing even where it must");
     return {};
 }

@@ -1,5 +1,6 @@
 #include "core/anaesthesia/dose.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace ebbline::anaesthesia {
@@ -17,6 +18,20 @@ bool within(double value, double low, double high)
 }
 
 }  // namespace
+
+Done check(const Limits& limits)
+{
+    const Limits label;
+    if (!within(limits.plainMgPerKg, 0.1, label.plainMgPerKg))
+        return fail(Reason::outOfRange, "plain: want 0.1..4.5 mg/kg");
+    if (!within(limits.plainCapMg, 1, label.plainCapMg))
+        return fail(Reason::outOfRange, "plain, in all: want 1..300 mg");
+    if (!within(limits.epinephrineMgPerKg, 0.1, label.epinephrineMgPerKg))
+        return fail(Reason::outOfRange, "with epinephrine: want 0.1..7 mg/kg");
+    if (!within(limits.epinephrineCapMg, 1, label.epinephrineCapMg))
+        return fail(Reason::outOfRange, "with epinephrine, in all: want 1..500 mg");
+    return {};
+}
 
 Result<double> concentration(double percent, double bicarbonatePart)
 {
@@ -50,6 +65,9 @@ Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits)
         return fail(strength.error());
     if (!within(solution.extraMl, 0, 100))
         return fail(Reason::outOfRange, "extra: want 0..100 mL");
+    const double otherwise = treatment.otherwiseMg.value_or(0);
+    if (!within(otherwise, 0, recovery::maximumOtherwiseMg))
+        return fail(Reason::outOfRange, "given otherwise: want 0..1000 mg");
 
     Dose dose{};
     dose.givenMl = solution.extraMl;
@@ -62,21 +80,24 @@ Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits)
             dose.tracksOverHalfMl.push_back(static_cast<int>(i + 1));
     }
     dose.concentrationMgPerMl = *strength;
-    dose.givenMg = dose.givenMl * *strength;
+    dose.solutionMg = dose.givenMl * *strength;
+    dose.otherwiseMg = otherwise;
+    dose.givenMg = dose.solutionMg + otherwise;
+    dose.limitedAs = otherwise > 0 ? recovery::Drug::lidocaine : solution.drug;
     if (solution.epinephrineOneIn > 0)
         // 1 in n is 1 g in n mL, so a million micrograms in n mL, then diluted as the rest.
         dose.epinephrineUg = dose.givenMl * 1e6 / solution.epinephrineOneIn / (1 + solution.bicarbonatePart);
 
     if (treatment.weightKg) {
-        const Result<double> maximum = maximumMg(solution.drug, *treatment.weightKg, limits);
+        const Result<double> maximum = maximumMg(dose.limitedAs, *treatment.weightKg, limits);
         if (!maximum)
             return fail(maximum.error());
         const Limits label;
-        const double cap = solution.drug == recovery::Drug::lidocaine
+        const double cap = dose.limitedAs == recovery::Drug::lidocaine
                                ? std::min(limits.plainCapMg, label.plainCapMg)
                                : std::min(limits.epinephrineCapMg, label.epinephrineCapMg);
         dose.maximumMg = *maximum;
-        dose.maximumMl = *maximum / *strength;
+        dose.maximumMl = std::max(0.0, *maximum - otherwise) / *strength;
         dose.capped = *maximum >= cap;
         dose.overMaximum = dose.givenMg > *maximum * (1 + roundingOfSums);
     }

@@ -7,6 +7,9 @@
 /// 10 mg/mL. Amounts are computed in mg/kg only: the mg/lb figures printed on labels disagree.
 /// Buffering with bicarbonate dilutes the solution and leaves the milligrams as they were.
 /// Tumescent doses are left out on purpose. The practitioner may lower a limit, never raise it.
+/// Lidocaine given otherwise (blocks, other strengths) counts toward the same total. Whether it held
+/// epinephrine is not written down, so with any of it the lower, plain maximum holds for all
+/// (decision: docs/clinical/anaesthesia.md). What is absorbed of a cream is not known and not counted.
 
 #include "core/recovery/treatment.h"
 
@@ -17,15 +20,23 @@ struct Limits {
     double plainCapMg = 300;
     double epinephrineMgPerKg = 7.0;
     double epinephrineCapMg = 500;
+    bool operator==(const Limits&) const = default;
 };
+
+/// A clinic's own limits: each at most the label's, and at least 0.1 mg/kg or 1 mg.
+/// \returns Reason::outOfRange naming the limit.
+Done check(const Limits& limits);
 
 struct Dose {
     double givenMl;            ///< volume injected, mL, all tracks and extra
-    double givenMg;            ///< lidocaine, mg
+    double solutionMg;         ///< lidocaine in that volume, mg
+    double otherwiseMg;        ///< lidocaine given otherwise, mg; 0 also where none is written down
+    double givenMg;            ///< both together, mg
     double concentrationMgPerMl;  ///< of what was injected, after buffering
     double epinephrineUg;      ///< microgram
     std::optional<double> maximumMg;  ///< empty without a weight
-    std::optional<double> maximumMl;  ///< of this solution
+    std::optional<double> maximumMl;  ///< of this solution, beside what was given otherwise; at least 0
+    recovery::Drug limitedAs;  ///< whose maximum holds: plain as soon as some was given otherwise
     bool capped = false;       ///< the maximum is the cap, not mg/kg
     bool overMaximum = false;  ///< by more than the rounding of a sum, a billionth of the maximum
     std::vector<int> tracksOverHalfMl;  ///< placements, counted from 1, with more than 0.5 mL

@@ -78,6 +78,26 @@ std::optional<records::ClinicDescribed> Desk::clinic() const
     return m_inside->vault.state().clinic;
 }
 
+Done Desk::limitDose(const anaesthesia::Limits& limits)
+{
+    if (m_inside->person.empty())
+        return fail(Reason::invalidState, "limits: nobody is named at the desk");
+    if (const Done checked = anaesthesia::check(limits); !checked)
+        return checked;
+    return m_inside->append(records::DoseLimited{limits, m_inside->person, m_inside->now()});
+}
+
+anaesthesia::Limits Desk::doseLimits() const
+{
+    const auto& limited = m_inside->vault.state().doseLimited;
+    return limited ? limited->limits : anaesthesia::Limits{};
+}
+
+std::optional<records::DoseLimited> Desk::doseLimited() const
+{
+    return m_inside->vault.state().doseLimited;
+}
+
 Result<recovery::PatientId> Desk::registerPatient(const std::string& name, const std::string& phone,
                                                   const std::string& language)
 {

@@ -134,6 +134,12 @@ public:
     Done describeClinic(const records::ClinicDescribed& clinic);
     std::optional<records::ClinicDescribed> clinic() const;
 
+    /// The clinic's own limits of lidocaine; the label's take them back. They hold at every desk of the clinic.
+    /// \returns as anaesthesia::check(); Reason::invalidState if nobody is named at the desk.
+    Done limitDose(const anaesthesia::Limits& limits);
+    anaesthesia::Limits doseLimits() const;                      ///< the label's where the clinic has none
+    std::optional<records::DoseLimited> doseLimited() const;     ///< who set them last, and when
+
     Result<recovery::PatientId> registerPatient(const std::string& name, const std::string& phone,
                                                 const std::string& language);
     /// Lets go of the draft in the same transaction. \returns as recovery::check().

@@ -65,6 +65,7 @@ struct Describe {
         trace.with = body.with;
         trace.step = body.step;
     }
+    void operator()(const records::DoseLimited& body) const { trace.by = body.by; }
     void operator()(const records::FollowUpRecorded& body) const { trace.by = body.by; }
     void operator()(const records::BandLearned& body) const { trace.by = body.learned.by; }
     void operator()(const records::BandChosen& body) const { trace.by = body.choice.by; }

@@ -178,8 +178,9 @@ private:
         treatment.anaesthetic.epinephrineOneIn = whole(resource, "epinephrine-one-in");
         treatment.anaesthetic.bicarbonatePart = decimal(resource, "bicarbonate-part");
         treatment.anaesthetic.extraMl = decimal(resource, "extra-ml");
-        if (extensionOf(resource, "weight-kg", "valueDecimal") != nullptr)
-            treatment.weightKg = decimal(resource, "weight-kg");
+        for (const auto& [name, value] : {std::pair{"otherwise-mg", &treatment.otherwiseMg}, std::pair{"weight-kg", &treatment.weightKg}})
+            if (extensionOf(resource, name, "valueDecimal") != nullptr)
+                *value = decimal(resource, name);
         treatment.dressings = flag(resource, "dressings");
         treatment.cautionsGiven = flag(resource, "cautions-given");
         treatment.consentGiven = flag(resource, "consent-given");

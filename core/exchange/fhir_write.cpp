@@ -125,6 +125,8 @@ private:
         extensions.push_back(extension("epinephrine-one-in", "valueInteger", given.epinephrineOneIn));
         extensions.push_back(extension("bicarbonate-part", "valueDecimal", given.bicarbonatePart));
         extensions.push_back(extension("extra-ml", "valueDecimal", given.extraMl));
+        if (treatment.otherwiseMg)
+            extensions.push_back(extension("otherwise-mg", "valueDecimal", *treatment.otherwiseMg));
         if (treatment.weightKg)
             extensions.push_back(extension("weight-kg", "valueDecimal", *treatment.weightKg));
         extensions.push_back(extension("dressings", "valueBoolean", treatment.dressings));

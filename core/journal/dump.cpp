@@ -96,6 +96,8 @@ std::string dump(const State& state)
              + " unreadable " + std::to_string(state.unreadable));
     if (state.clinic)
         out.line("clinic", std::string("-"), *state.clinic);
+    if (state.doseLimited)
+        out.line("dose-limited", std::string("-"), *state.doseLimited);
     for (const auto& [id, patient] : state.patients)
         out.line("patient", id, patient);
     for (const auto& [name, protocol] : state.protocols)

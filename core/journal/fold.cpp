@@ -116,6 +116,8 @@ private:
 
     void take(records::ClinicDescribed& body) { m_state.clinic = std::move(body); }
 
+    void take(records::DoseLimited& body) { m_state.doseLimited = std::move(body); }
+
     void take(records::PatientLinked& body)
     {
         CourseState& course = m_state.courses[body.course];

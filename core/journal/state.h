@@ -87,6 +87,7 @@ struct State {
     std::map<std::string, records::ProtocolSigned> protocols;  ///< newest by name
     std::map<std::string, std::vector<records::ProtocolSigned>> protocolVersions;  ///< all by name, oldest first
     std::optional<records::ClinicDescribed> clinic;
+    std::optional<records::DoseLimited> doseLimited;  ///< the last; empty: the label's limits hold
     bands::History bands;      ///< versions of the clinic's band; a choice that its rules refuse changes nothing
     std::map<std::string, triggers::Thresholds> bandThresholds;  ///< by version: calibrated to it
     std::map<OperationId, records::WordHandedOver> words;  ///< every word that was handed over

@@ -3,6 +3,7 @@
 /// What an operation says: one structure per kind. Versioned serialisation of these bodies, only
 /// ever given bytes that were authenticated before. Formats: docs/formats/operations.md.
 
+#include "core/anaesthesia/dose.h"
 #include "core/bands/versions.h"
 #include "core/envelope/envelope.h"
 #include "core/photos/alignment.h"
@@ -47,8 +48,9 @@ enum class Kind : std::uint16_t {
     stepTaken = 23,
     actTakenBack = 24,
     wordHandedOver = 25,
+    doseLimited = 26,
 };
-inline constexpr Kind newestKind = Kind::wordHandedOver;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::doseLimited;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -318,11 +320,20 @@ struct WordHandedOver {
     bool operator==(const WordHandedOver&) const = default;
 };
 
+/// Clinic only: the clinic's own limits of lidocaine, never above the label's; the label's again takes them back.
+/// A kind of its own, so that a desk that does not know it cannot drop the limits by describing the clinic anew.
+struct DoseLimited {
+    anaesthesia::Limits limits;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const DoseLimited&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver>;
+                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited>;
 
 Kind kindOf(const Body& body);
 

@@ -254,6 +254,10 @@ struct BodyCheck {
         for (const OperationName& word : b.replaces)
             operation("replaces", word);
     }
+    void operator()(const DoseLimited& b)
+    {
+        check.that("limit", anaesthesia::check(b.limits)).text("by", b.by).moment("at", b.at);
+    }
     void operator()(const BandChosen& b)
     {
         check.text("version", b.choice.version, 64).text("by", b.choice.by).text("reason", b.choice.reason, maximumText);

@@ -26,4 +26,17 @@ void serialize(Archive& archive, WordHandedOver& b)
     field(archive, b.at);
 }
 
+template <typename Archive>
+void serialize(Archive& archive, anaesthesia::Limits& l)
+{
+    archive(l.plainMgPerKg, l.plainCapMg, l.epinephrineMgPerKg, l.epinephrineCapMg);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, DoseLimited& b)
+{
+    archive(b.limits, b.by);
+    field(archive, b.at);
+}
+
 }  // namespace ebbline::records

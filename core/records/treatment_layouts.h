@@ -37,26 +37,26 @@ void serialize(Archive& archive, recovery::Treatment& t)
     archive(t.note);
 }
 
-inline constexpr std::uint16_t newestTreatmentForm = 2;
+inline constexpr std::uint16_t newestTreatmentForm = 3;
 
-/// A treatment that says nothing of what form 2 added goes in form 1, so that older programs read it.
+/// The oldest form that has what a treatment says, so that older programs read what they can.
 inline std::uint16_t formOf(const recovery::Treatment& t)
 {
     const auto redone = [](const recovery::Placement& placement) { return placement.redone.has_value(); };
-    return t.placedBy.empty() && std::ranges::none_of(t.placements, redone) ? 1 : newestTreatmentForm;
+    if (t.otherwiseMg)
+        return newestTreatmentForm;
+    return t.placedBy.empty() && std::ranges::none_of(t.placements, redone) ? 1 : 2;
 }
 
-/// Form 2: who placed the threads, then the threads that were redone by their places, each with how and why.
+/// The places of the threads that were redone, each with how and why.
 template <typename Archive>
-void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
+void redoneField(Archive& archive, recovery::Treatment& t)
 {
-    if (form < newestTreatmentForm)
-        return;
     std::vector<std::uint8_t> places;
     for (std::size_t i = 0; i < t.placements.size(); ++i)
         if (t.placements[i].redone)
             places.push_back(static_cast<std::uint8_t>(i));
-    archive(t.placedBy, places);
+    archive(places);
     for (std::size_t i = 0; i < places.size(); ++i) {
         if (places[i] >= t.placements.size() || (i > 0 && places[i] <= places[i - 1]))
             throw cereal::Exception("a thread that was redone is none of the treatment, or stands twice");
@@ -65,10 +65,25 @@ void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
             redone.emplace();
         archive(redone->how, redone->reason);
     }
+}
+
+/// Form 2: who placed the threads, and those that were redone. Form 3: the lidocaine given otherwise, always.
+template <typename Archive>
+void field(Archive& archive, recovery::Treatment& t, std::uint16_t form)
+{
+    if (form >= 2) {
+        archive(t.placedBy);
+        redoneField(archive, t);
+    }
+    if (form >= 3) {
+        double milligrams = t.otherwiseMg.value_or(0);
+        archive(milligrams);
+        t.otherwiseMg = milligrams;
+    }
     // One body, one form: what comes back from it is signed and hashed.
     if constexpr (!saving<Archive>)
         if (formOf(t) != form)
-            throw cereal::Exception("a treatment of form 2 says nothing of what form 2 added");
+            throw cereal::Exception("a treatment says nothing of what its form added");
 }
 
 template <typename Archive>

@@ -123,6 +123,8 @@ Done check(const Treatment& treatment)
         return fail(Reason::malformed, "note: want UTF-8, at most 4000 bytes");
     if (treatment.placedBy.size() > maximumPerson || !isUtf8(treatment.placedBy))
         return fail(Reason::malformed, "placed by: want UTF-8, at most 200 bytes");
+    if (treatment.otherwiseMg && !within(*treatment.otherwiseMg, 0, maximumOtherwiseMg))
+        return fail(Reason::outOfRange, "given otherwise: want 0..1000 mg");
     return {};
 }
 

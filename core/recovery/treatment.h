@@ -79,15 +79,18 @@ struct Placement {
 
 enum class Drug : std::uint8_t { lidocaine = 1, lidocaineWithEpinephrine = 2 };
 
-/// One solution used in a treatment.
+/// The solution given along the tracks of a treatment. Other lidocaine is Treatment::otherwiseMg.
 struct Anaesthetic {
     Drug drug = Drug::lidocaine;
     double percent = 1.0;          ///< grams per 100 mL before buffering, 0.1..4
     int epinephrineOneIn = 0;      ///< 50000..1000000, e.g. 200000 for 1:200,000; 0 without it
     double bicarbonatePart = 0.0;  ///< parts of 8.4 % bicarbonate per part of solution, 0..1
-    double extraMl = 0.0;          ///< mL given outside the tracks (entry points, blocks), 0..100
+    double extraMl = 0.0;          ///< mL of it given outside the tracks (entry points, blocks), 0..100
     bool operator==(const Anaesthetic&) const = default;
 };
+
+/// A decision: twice the largest amount that the label names in general. More is a slip of the finger.
+inline constexpr double maximumOtherwiseMg = 1000;
 
 struct Treatment {
     CourseId course;
@@ -103,6 +106,9 @@ struct Treatment {
     Scores baseline;   ///< practitioner's scores right after treatment
     std::string note;  ///< UTF-8, at most 4000 bytes
     std::string placedBy{};  ///< who placed the threads, UTF-8, at most 200 bytes; empty: not written down
+    /// Lidocaine given otherwise than in `anaesthetic`, mg, 0..maximumOtherwiseMg: nerve blocks with another
+    /// solution, other strengths. Empty: not written down, as in every treatment of an older program.
+    std::optional<double> otherwiseMg{};
 
     bool operator==(const Treatment&) const = default;
 };

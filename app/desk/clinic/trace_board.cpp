@@ -68,6 +68,8 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Protocol signed");
     case records::Kind::clinicDescribed:
         return Traces::tr("Clinic's particulars changed");
+    case records::Kind::doseLimited:
+        return Traces::tr("Limit of lidocaine set");
     case records::Kind::patientLinked:
         return Traces::tr("Phone linked");
     case records::Kind::bandLearned:

@@ -113,7 +113,7 @@ void CourseBoard::refresh()
         for (const auto& row : placementRows(treatment.placements)) {
             m_threads << row.value.value<PlacementRow>().spoken;
         }
-        m_care = careLines(treatment);
+        m_care = careLines(treatment, m_workplace.desk().doseLimits());
     }
     const auto last = summary.lastEntry ? tr("Last entry %1").arg(whenText(*summary.lastEntry, now)) : tr("No entry yet");
     m_reach = tr("%1 · %2").arg(summary.linked ? tr("Phone linked") : tr("No phone linked"), last);

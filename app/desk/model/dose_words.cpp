@@ -19,6 +19,11 @@ QString number(double value, int decimals)
     return QLocale().toString(value, 'f', decimals);
 }
 
+QString shortest(double value)
+{
+    return QLocale().toString(value, 'f', QLocale::FloatingPointShortest);
+}
+
 /// A sum of many tracks is off by some 1e-15 of itself: what is whole but for that is whole.
 constexpr double rounding = 1e-9;
 
@@ -32,20 +37,34 @@ double wholeBelow(double value)
 DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
 {
     DoseWords words;
-    const bool epinephrine = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine;
+    const bool mixed = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine && treatment.otherwiseMg.value_or(0) > 0;
+    const bool epinephrine = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine && !mixed;
+    const auto kind = epinephrine ? Dose::tr("with epinephrine")
+                      : mixed     ? Dose::tr("plain, the lower one, as some was given otherwise")
+                                  : Dose::tr("plain");
+    const anaesthesia::Limits label;
     words.source = Dose::tr("Limit by US label, %1: %2 mg/kg, in general not over %3 mg")
-                       .arg(epinephrine ? Dose::tr("with epinephrine") : Dose::tr("plain"),
-                            number(epinephrine ? limits.epinephrineMgPerKg : limits.plainMgPerKg, 1),
-                            number(epinephrine ? limits.epinephrineCapMg : limits.plainCapMg, 0));
+                       .arg(kind, number(epinephrine ? label.epinephrineMgPerKg : label.plainMgPerKg, 1),
+                            number(epinephrine ? label.epinephrineCapMg : label.plainCapMg, 0));
+    const double perKg = epinephrine ? limits.epinephrineMgPerKg : limits.plainMgPerKg;
+    const double cap = epinephrine ? limits.epinephrineCapMg : limits.plainCapMg;
+    const bool lowerCap = cap < (epinephrine ? label.epinephrineCapMg : label.plainCapMg);
+    if (lowerCap || perKg < (epinephrine ? label.epinephrineMgPerKg : label.plainMgPerKg)) {
+        words.clinic = Dose::tr("Your clinic's limit, %1: %2 mg/kg, not over %3 mg").arg(kind, shortest(perKg), shortest(cap));
+    }
     const auto dose = anaesthesia::doseOf(treatment, limits);
     if (!dose) {
         words.problem = Dose::tr("No dose can be shown: check the solution, the volumes and the weight.");
         return words;
     }
     words.given = Dose::tr("%1 mL given, %2 mg lidocaine (%3 mg/mL)")
-                      .arg(number(dose->givenMl, 1), number(dose->givenMg, 0), number(dose->concentrationMgPerMl, 1));
+                      .arg(number(dose->givenMl, 1), number(dose->solutionMg, 0), number(dose->concentrationMgPerMl, 1));
     if (dose->epinephrineUg > 0) {
         words.given += QStringLiteral(" · ") + Dose::tr("%1 µg epinephrine").arg(number(dose->epinephrineUg, 0));
+    }
+    if (dose->otherwiseMg > 0) {
+        words.given += QStringLiteral(" · ")
+                       + Dose::tr("%1 mg given otherwise, %2 mg in all").arg(shortest(dose->otherwiseMg), number(dose->givenMg, 0));
     }
     if (!dose->maximumMg || *dose->maximumMg <= 0) {
         words.maximum = Dose::tr("Enter the weight to see the maximum.");
@@ -58,7 +77,7 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
                              + Dose::tr("%1 mL of this solution").arg(number(wholeBelow(*dose->maximumMl * 10) / 10, 1));
         }
         if (dose->capped) {
-            words.maximum += QStringLiteral(" ") + Dose::tr("(the label's cap)");
+            words.maximum += QStringLiteral(" ") + (lowerCap ? Dose::tr("(your clinic's cap)") : Dose::tr("(the label's cap)"));
         }
         words.share = Dose::tr("%1 of the maximum").arg(charts::withPercent(QLocale().toString(qRound(words.part * 100))));
         if (dose->overMaximum) {

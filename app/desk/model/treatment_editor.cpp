@@ -46,6 +46,7 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
             m_packProblem.clear();
             m_book.load({});
             m_weight.clear();
+            m_otherwise.clear();
             m_when = When::unsaid;
             m_day.clear();
             m_time.clear();
@@ -69,7 +70,7 @@ void TreatmentEditor::open()
     m_after.clear();
     m_plan = m_workplace.desk().plan(m_treatment.course);
     m_packProblem.clear();
-    m_weight = m_treatment.weightKg ? QLocale().toString(*m_treatment.weightKg, 'f', QLocale::FloatingPointShortest) : QString();
+    showNumbers();
     m_selected = static_cast<int>(m_book.placements().size());
     m_kept.clear();
     setStep(m_treatment.patient.isNull() ? 0 : 1);
@@ -112,7 +113,12 @@ recovery::Treatment TreatmentEditor::treatment() const
 
 void TreatmentEditor::refresh()
 {
-    m_dose = doseWords(treatment());
+    m_dose = doseWords(treatment(), m_workplace.isOpen() ? m_workplace.desk().doseLimits() : anaesthesia::Limits{});
+    if (auto problem = otherwiseProblem(); !problem.isEmpty()) {
+        // A sum that leaves out what was typed would be too low.
+        m_dose = {};
+        m_dose.problem = std::move(problem);
+    }
     m_placementRows.setRows(placementRows(m_book.placements()));
     m_baselineRows.setRows(baselineRows(m_treatment.baseline));
     Q_EMIT changed();

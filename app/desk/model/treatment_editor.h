@@ -136,9 +136,12 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(int dilutionIndex READ dilutionIndex WRITE setDilutionIndex NOTIFY changed FINAL)
     Q_PROPERTY(double extraMl READ extraMl WRITE setExtraMl NOTIFY changed FINAL)
     Q_PROPERTY(QString weight READ weight WRITE setWeight NOTIFY changed FINAL)  ///< kg as typed
+    Q_PROPERTY(QString otherwise READ otherwise WRITE setOtherwise NOTIFY changed FINAL)  ///< lidocaine given otherwise, mg, as typed
+    Q_PROPERTY(QString otherwiseProblem READ otherwiseProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString doseGiven READ doseGiven NOTIFY changed FINAL)
     Q_PROPERTY(QString doseMaximum READ doseMaximum NOTIFY changed FINAL)
     Q_PROPERTY(QString doseSource READ doseSource NOTIFY changed FINAL)
+    Q_PROPERTY(QString doseClinic READ doseClinic NOTIFY changed FINAL)  ///< the clinic's own limit; empty: it has none
     Q_PROPERTY(QString doseShare READ doseShare NOTIFY changed FINAL)
     Q_PROPERTY(double dosePart READ dosePart NOTIFY changed FINAL)
     Q_PROPERTY(QString doseWarning READ doseWarning NOTIFY changed FINAL)
@@ -251,8 +254,12 @@ public:
     void setExtraMl(double volume);
     QString weight() const { return m_weight; }
     void setWeight(const QString& text);
+    QString otherwise() const { return m_otherwise; }
+    void setOtherwise(const QString& text);
+    QString otherwiseProblem() const;
     QString doseGiven() const { return m_dose.given; }
     QString doseMaximum() const { return m_dose.maximum; }
+    QString doseClinic() const { return m_dose.clinic; }
     QString doseSource() const { return m_dose.source; }
     QString doseShare() const { return m_dose.share; }
     double dosePart() const { return m_dose.part; }
@@ -324,6 +331,8 @@ private:
     void renewAt();
     void restore(const recovery::Treatment& treatment);
     void refreshPatients();
+    /// The numbers as they are typed, from those of the treatment.
+    void showNumbers();
 
     Workplace& m_workplace;
     recovery::Treatment m_treatment;
@@ -343,6 +352,7 @@ private:
     bool m_fromDraft = false;
     QString m_patientSearch;
     QString m_weight;
+    QString m_otherwise;
     QString m_kept;
     DoseWords m_dose;
     RowList m_patients;

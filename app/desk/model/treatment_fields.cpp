@@ -44,6 +44,24 @@ double finite(double value, double low, double high)
     return std::isfinite(value) ? std::clamp(value, low, high) : low;
 }
 
+/// A number as it is written here, or with a point: 62.5 is understood everywhere.
+std::optional<double> numberOf(const QString& text)
+{
+    bool read = false;
+    double number = QLocale().toDouble(text.trimmed(), &read);
+    if (!read) {
+        number = QLocale::c().toDouble(text.trimmed(), &read);
+    }
+    return read ? std::optional(number) : std::nullopt;
+}
+
+/// Milligrams with at most one decimal; a tenth is off by some 1e-16 of itself.
+bool isAmount(double milligrams)
+{
+    return std::isfinite(milligrams) && milligrams >= 0 && milligrams <= recovery::maximumOtherwiseMg
+           && std::abs(milligrams * 10 - std::round(milligrams * 10)) < 1e-6;
+}
+
 }  // namespace
 
 QStringList TreatmentEditor::zoneNames() const
@@ -248,20 +266,42 @@ void TreatmentEditor::setExtraMl(double volume)
     }
 }
 
+void TreatmentEditor::showNumbers()
+{
+    const auto typed = [](const std::optional<double>& value) {
+        return value ? QLocale().toString(*value, 'f', QLocale::FloatingPointShortest) : QString();
+    };
+    m_weight = typed(m_treatment.weightKg);
+    m_otherwise = typed(m_treatment.otherwiseMg);
+}
+
 void TreatmentEditor::setWeight(const QString& text)
 {
     if (text == m_weight) {
         return;
     }
     m_weight = text;
-    bool read = false;
-    double kilograms = QLocale().toDouble(text.trimmed(), &read);
-    if (!read) {
-        kilograms = QLocale::c().toDouble(text.trimmed(), &read);  // 62.5 is understood everywhere
-    }
     // A weight outside 30..300 kg stays in, so that core refuses it and no number is shown.
-    m_treatment.weightKg = read ? std::optional(kilograms) : std::nullopt;
+    m_treatment.weightKg = numberOf(text);
     touched();
+}
+
+void TreatmentEditor::setOtherwise(const QString& text)
+{
+    if (text == m_otherwise) {
+        return;
+    }
+    m_otherwise = text;
+    const auto milligrams = numberOf(text);
+    m_treatment.otherwiseMg = milligrams && isAmount(*milligrams) ? milligrams : std::nullopt;
+    touched();
+}
+
+QString TreatmentEditor::otherwiseProblem() const
+{
+    return m_otherwise.trimmed().isEmpty() || m_treatment.otherwiseMg
+               ? QString()
+               : tr("Lidocaine given otherwise: want milligrams, 0 to %L1, at most one decimal.").arg(recovery::maximumOtherwiseMg);
 }
 
 void TreatmentEditor::setDressings(bool placed)

@@ -35,7 +35,7 @@ void TreatmentEditor::restore(const recovery::Treatment& treatment)
     m_treatment.patient = patient;
     m_treatment.at = at;
     m_book.load(m_treatment.placements);
-    m_weight = m_treatment.weightKg ? QLocale().toString(*m_treatment.weightKg, 'f', QLocale::FloatingPointShortest) : QString();
+    showNumbers();
     m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
     m_last = this->treatment();
     touched();

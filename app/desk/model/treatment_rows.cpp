@@ -81,6 +81,12 @@ QString weightText(const std::optional<double>& kilograms)
                      : Treatment::tr("not weighed");
 }
 
+QString otherwiseText(const std::optional<double>& milligrams)
+{
+    return milligrams ? Treatment::tr("%1 mg").arg(QLocale().toString(*milligrams, 'f', QLocale::FloatingPointShortest))
+                      : Treatment::tr("not written down");
+}
+
 QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatment)
 {
     const auto yesNo = [](bool yes) { return yes ? Treatment::tr("yes") : Treatment::tr("no"); };
@@ -91,14 +97,15 @@ QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatmen
             {Treatment::tr("Cautions explained"), yesNo(treatment.cautionsGiven)},
             {Treatment::tr("May teach the usual range"), yesNo(treatment.learningConsent)},
             {Treatment::tr("Weight"), weightText(treatment.weightKg)},
+            {Treatment::tr("Lidocaine given otherwise"), otherwiseText(treatment.otherwiseMg)},
             {Treatment::tr("Scores right after"), baseline.isEmpty() ? Treatment::tr("none") : baseline}};
 }
 
-QStringList careLines(const recovery::Treatment& treatment)
+QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
 {
     QStringList lines{solutionTexts(treatment.anaesthetic).join(QStringLiteral(" · "))};
-    const auto dose = doseWords(treatment);
-    for (const auto& line : {dose.given, dose.maximum, dose.warning, dose.problem}) {
+    const auto dose = doseWords(treatment, limits);
+    for (const auto& line : {dose.given, dose.maximum, dose.clinic, dose.warning, dose.problem}) {
         if (!line.isEmpty()) {
             lines << line;
         }

@@ -29,12 +29,14 @@ QString redoneText(const recovery::Placement& placement);
 QStringList solutionTexts(const recovery::Anaesthetic& given);
 /// "62.5 kg", "not weighed".
 QString weightText(const std::optional<double>& kilograms);
+/// "50 mg", "not written down".
+QString otherwiseText(const std::optional<double>& milligrams);
 /// "1:200,000", one in so many, in the language's own digits.
 QString ratioText(int oneIn);
 /// What was done, agreed and seen beside the threads, each with its label: dressings, weight, consent.
 QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatment);
-/// The same and the anaesthetic, a line each, with the note.
-QStringList careLines(const recovery::Treatment& treatment);
+/// The same and the anaesthetic against the clinic's limits, a line each, with the note.
+QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::Limits& limits);
 /// What asks for care about where it runs; empty if nothing does. Common practice, no source.
 QString cautionText(const recovery::Placement& placement);
 

@@ -32,13 +32,13 @@ QList<Value> valuesOf(const QList<RowList::Row>& rows)
     return values;
 }
 
-void addTreatment(SheetContent& sheet, const recovery::Treatment& treatment)
+void addTreatment(SheetContent& sheet, const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
 {
     sheet.tracks = tracksOf(treatment.placements);
     sheet.placements = valuesOf<PlacementRow>(placementRows(treatment.placements));
-    const auto dose = doseWords(treatment);
+    const auto dose = doseWords(treatment, limits);
     sheet.anaesthetic << solutionTexts(treatment.anaesthetic);
-    for (const auto& line : {dose.given, dose.maximum, dose.source, dose.warning, dose.tracks, dose.problem}) {
+    for (const auto& line : {dose.given, dose.maximum, dose.source, dose.clinic, dose.warning, dose.tracks, dose.problem}) {
         if (!line.isEmpty()) {
             sheet.anaesthetic << line;
         }
@@ -102,7 +102,7 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
     sheet.facts.append({Sheet::tr("Protocol"), Sheet::tr("%1, version %2").arg(QString::fromStdString(view->protocol.name),
                                                                            charts::digits(view->protocol.version))});
     if (view->state != nullptr && view->state->treatment) {
-        addTreatment(sheet, view->state->treatment->treatment);
+        addTreatment(sheet, view->state->treatment->treatment, workplace.desk().doseLimits());
     }
     for (const auto symptom : recovery::allSymptoms) {
         const auto pair = curvesOf(workplace.desk(), course, symptom);

@@ -74,6 +74,49 @@ TEST_CASE("the clinic is saved only with a name, a phone, an emergency number an
     CHECK(program->clinic()->person() == QLatin1String("Dr Mara Lindqvist"));
 }
 
+TEST_CASE("a limit that the clinic lowered holds at the desk, is named apart from the label's, and cannot be above it", "[desk][clinic][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->workplace().desk().setPerson("Ilan Osei");
+    program->openClinic();
+    auto& limits = *program->doseLimits();
+    CHECK(limits.hints() == QStringList{QStringLiteral("4.5"), QStringLiteral("300"), QStringLiteral("7"), QStringLiteral("500")});
+    CHECK(limits.texts() == QStringList(4));
+    CHECK_FALSE(limits.isReady());
+
+    for (const auto* wrong : {"4.6", "0", "-1", "some"}) {
+        CAPTURE(wrong);
+        limits.write(0, QLatin1String(wrong));
+        CHECK(limits.problems().front().contains(QLatin1String("up to 4.5, the label's")));
+        CHECK_FALSE(limits.isReady());
+        CHECK_FALSE(limits.save());
+    }
+    limits.write(0, QStringLiteral("4"));
+    program->openClinic();
+    CHECK(limits.texts().front() == QLatin1String("4"));  // what was begun stays
+    REQUIRE(limits.save());
+    CHECK_FALSE(limits.isReady());
+    CHECK(limits.state().contains(QLatin1String("Lowered by Ilan Osei")));
+    CHECK(program->begun()->words(QStringLiteral("doseLimits")).isEmpty());
+
+    auto again = clinic.program(QStringLiteral("en"));
+    CHECK(again->workplace().desk().doseLimits() == anaesthesia::Limits{.plainMgPerKg = 4});
+    again->openTreatment();
+    again->treatment()->setDrug(1);
+    again->treatment()->setWeight(QStringLiteral("60"));
+    CHECK(again->treatment()->doseClinic().contains(QLatin1String("Your clinic's limit, plain: 4 mg/kg")));
+    CHECK(again->treatment()->doseMaximum().contains(QLatin1String("At most 240 mg")));
+
+    // The label's again.
+    again->openClinic();
+    again->doseLimits()->write(0, {});
+    REQUIRE(again->doseLimits()->save());
+    CHECK(again->workplace().desk().doseLimits() == anaesthesia::Limits{});
+    CHECK(again->doseLimits()->state() == QLatin1String("The label's limits hold."));
+    CHECK_FALSE(again->workplace().desk().limitDose({.plainCapMg = 301}));
+}
+
 TEST_CASE("a hub on another machine needs the fingerprint of its key", "[desk][clinic][hub]")
 {
     screens::DemoClinic clinic;

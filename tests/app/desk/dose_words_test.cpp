@@ -4,9 +4,13 @@
 #include <catch2/catch_test_macros.hpp>
 
 using namespace ebbline;
-using deskapp::doseWords;
 
 namespace {
+
+deskapp::DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Limits& limits = {})
+{
+    return deskapp::doseWords(treatment, limits);
+}
 
 recovery::Treatment given(double extraMl, std::optional<double> weightKg)
 {
@@ -57,6 +61,34 @@ TEST_CASE("going over the maximum says so and by how much", "[desk][dose]")
 
     CHECK(words.warning.contains(QLatin1String("30 mg")));
     CHECK(words.part > 1);
+}
+
+TEST_CASE("a lower limit of the clinic is named beside the label's, and never as the label's", "[desk][dose]")
+{
+    CHECK(doseWords(given(12, 60)).clinic.isEmpty());
+
+    const auto words = doseWords(given(12, 60), {.epinephrineMgPerKg = 6.5, .epinephrineCapMg = 350});
+
+    CHECK(words.source.contains(QLatin1String("Limit by US label, with epinephrine: 7.0 mg/kg, in general not over 500 mg")));
+    CHECK(words.clinic.contains(QLatin1String("Your clinic's limit, with epinephrine: 6.5 mg/kg, not over 350 mg")));
+    CHECK(words.maximum.contains(QLatin1String("At most 350 mg")));
+    CHECK(words.maximum.contains(QLatin1String("(your clinic's cap)")));
+    // What the clinic lowered for plain lidocaine alone says nothing of this solution.
+    CHECK(doseWords(given(12, 60), {.plainMgPerKg = 4}).clinic.isEmpty());
+}
+
+TEST_CASE("what was given otherwise stands in the sum, and the lower limit says why it holds", "[desk][dose]")
+{
+    auto treatment = given(20, 60);  // 200 mg with epinephrine, of 420
+    treatment.otherwiseMg = 82.5;    // and the plain maximum, 270 mg, holds for all
+
+    const auto words = doseWords(treatment);
+
+    CHECK(words.given.contains(QLatin1String("200 mg lidocaine")));
+    CHECK(words.given.contains(QLatin1String("82.5 mg given otherwise, 283 mg in all")));
+    CHECK(words.source.contains(QLatin1String("plain, the lower one, as some was given otherwise: 4.5 mg/kg")));
+    CHECK(words.maximum.contains(QLatin1String("At most 270 mg, 18.7 mL")));
+    CHECK(words.warning.contains(QLatin1String("13 mg")));
 }
 
 TEST_CASE("what many tracks sum to is neither over nor more over because the sum rounds", "[desk][dose]")

@@ -76,7 +76,7 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     const auto course = clinic.course("Petra Halden");
     const auto before = program->workplace().state().courses.at(course).treatment->treatment;
     // Written out, so that a field that is added one day is seen here.
-    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy] = before;
+    const auto& [id, patient, at, placements, anaesthetic, weight, dressings, cautions, consent, learning, baseline, note, placedBy, otherwise] = before;
     REQUIRE_FALSE(placements.empty());
     const auto& [side, zone, view, entry, end, ending, material, form, gauge, length, lot, expiry, volume, redone] = placements.front();
     const auto& [drug, percent, epinephrine, bicarbonate, extra] = anaesthetic;
@@ -103,6 +103,7 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
                                     t.anaesthetic.epinephrineOneIn = epinephrine == 100'000 ? 400'000 : 100'000; }},
         {"buffer", [&](auto& t) { t.anaesthetic.bicarbonatePart = bicarbonate > 0 ? 0 : 0.1; }},
         {"outside the tracks", [&](auto& t) { t.anaesthetic.extraMl = extra + 1.5; }},
+        {"given otherwise", [](auto& t) { t.otherwiseMg = 0; }},  // none is another thing than not written down
         {"weight", [&](auto& t) { t.weightKg = weight.value_or(60) + 2.5; }},
         {"dressings", [&](auto& t) { t.dressings = !dressings; }},
         {"cautions", [&](auto& t) { t.cautionsGiven = !cautions; }},
@@ -116,6 +117,7 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     CHECK(id == course);
     CHECK(placedBy != "Dr Ilan Osei");
     CHECK_FALSE(redone);
+    CHECK_FALSE(otherwise);
     CHECK_FALSE(patient.isNull());
     CHECK(at == before.at);
 
@@ -145,10 +147,12 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     auto marked = before;
     marked.placements[0].expiry = "2031-08-30";
     marked.weightKg = 62.5;
+    marked.otherwiseMg = 37.5;
     const auto [sheetMarked, pageMarked] = shown(marked);
     for (const auto& text : {sheetMarked, pageMarked}) {
         CHECK(text.contains(QLatin1String("2031-08-30")));
         CHECK(text.contains(QLatin1String("62.5 kg")));
+        CHECK(text.contains(QLatin1String("Lidocaine given otherwise: 37.5 mg")));
     }
 }
 

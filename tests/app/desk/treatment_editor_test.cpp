@@ -101,6 +101,40 @@ TEST_CASE("a weight that is no number, or cannot be right, stops the record", "[
     CHECK(editor.missing().isEmpty());
 }
 
+TEST_CASE("lidocaine given otherwise is counted, kept, undone, and no number is shown while it cannot be read", "[desk][treatment][dose]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    writeDown(editor);
+    const auto without = editor.doseGiven();
+    CHECK(editor.otherwise().isEmpty());
+    CHECK_FALSE(editor.treatment().otherwiseMg);  // nothing said is not none
+
+    editor.setOtherwise(QStringLiteral("37.5"));
+    CHECK(editor.treatment().otherwiseMg == 37.5);
+    CHECK(editor.doseGiven().contains(QLatin1String("37.5 mg given otherwise")));
+    for (const auto* unread : {"37.55", "-5", "1001", "some"}) {
+        editor.setOtherwise(QLatin1String(unread));
+        CAPTURE(unread);
+        CHECK_FALSE(editor.otherwiseProblem().isEmpty());
+        CHECK(editor.doseGiven().isEmpty());
+        CHECK(editor.missing().contains(editor.otherwiseProblem()));
+    }
+    editor.setOtherwise(QStringLiteral("40"));
+    CHECK(editor.otherwiseProblem().isEmpty());
+
+    auto again = clinic.program(QStringLiteral("en"));
+    again->openTreatment();
+    CHECK(again->treatment()->otherwise() == QLatin1String("40"));
+    again->treatment()->setOtherwise({});
+    CHECK(again->treatment()->doseGiven() == without);
+    again->treatment()->undo();
+    CHECK(again->treatment()->otherwise() == QLatin1String("40"));
+    CHECK(again->treatment()->treatment().otherwiseMg == 40);
+}
+
 TEST_CASE("changing the drug keeps the record consistent", "[desk][treatment][dose]")
 {
     screens::DemoClinic clinic;

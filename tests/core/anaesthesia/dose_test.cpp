@@ -141,6 +141,47 @@ TEST_CASE("1.5 % and 1:100,000 are counted as what they are", "[anaesthesia]")
     CHECK(doseOf(treatment)->overMaximum);
 }
 
+TEST_CASE("what was given otherwise counts, and with any of it the plain maximum holds for all", "[anaesthesia]")
+{
+    // 60 kg: 420 mg with epinephrine, 270 mg plain. 20 mL of 1 % are 200 mg.
+    auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.0, 60, 20);
+    CHECK(doseOf(treatment)->limitedAs == Drug::lidocaineWithEpinephrine);
+    treatment.otherwiseMg = 50;
+
+    const auto dose = doseOf(treatment);
+
+    REQUIRE(dose);
+    CHECK_THAT(dose->solutionMg, WithinRel(200.0, 1e-12));
+    CHECK_THAT(dose->otherwiseMg, WithinRel(50.0, 1e-12));
+    CHECK_THAT(dose->givenMg, WithinRel(250.0, 1e-12));
+    CHECK_THAT(dose->givenMl, WithinRel(20.0, 1e-12));
+    CHECK(dose->limitedAs == Drug::lidocaine);
+    CHECK_THAT(dose->maximumMg.value(), WithinRel(270.0, 1e-12));
+    CHECK_THAT(dose->maximumMl.value(), WithinRel(22.0, 1e-12));  // beside the 50 mg
+    CHECK_FALSE(dose->overMaximum);
+
+    treatment.otherwiseMg = 70;
+    CHECK_FALSE(doseOf(treatment)->overMaximum);
+    treatment.otherwiseMg = 70.1;
+    CHECK(doseOf(treatment)->overMaximum);
+    treatment.otherwiseMg = 400;  // nothing is left of this solution, never less than nothing
+    CHECK(doseOf(treatment)->maximumMl.value() == 0);
+}
+
+TEST_CASE("none given otherwise, or nothing said of it, changes no number", "[anaesthesia]")
+{
+    auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.0, 60, 20);
+    treatment.otherwiseMg = GENERATE(std::optional<double>(), std::optional(0.0));
+    const auto dose = doseOf(treatment);
+    REQUIRE(dose);
+    CHECK_THAT(dose->givenMg, WithinRel(200.0, 1e-12));
+    CHECK_THAT(dose->maximumMg.value(), WithinRel(420.0, 1e-12));
+    for (const double wrong : {-1.0, 1000.1, std::numeric_limits<double>::quiet_NaN()}) {
+        treatment.otherwiseMg = wrong;
+        CHECK(doseOf(treatment).error().reason == Reason::outOfRange);
+    }
+}
+
 TEST_CASE("a clinic lowers the limit but never raises it", "[anaesthesia]")
 {
     Limits lower;
@@ -151,4 +192,19 @@ TEST_CASE("a clinic lowers the limit but never raises it", "[anaesthesia]")
     higher.plainCapMg = 900;
     CHECK_THAT(maximumMg(Drug::lidocaine, 60, higher).value(), WithinRel(270.0, 1e-12));
     CHECK(maximumMg(Drug::lidocaine, 100, higher).value() == 300);
+}
+
+TEST_CASE("a clinic's limits are each above nothing and at most the label's", "[anaesthesia][boundary]")
+{
+    CHECK(check(Limits{}));
+    CHECK(check(Limits{0.1, 1, 0.1, 1}));
+    struct Row { Limits limits; std::string field; };
+    const auto row = GENERATE(Row{{4.51, 300, 7, 500}, "plain:"}, Row{{0.09, 300, 7, 500}, "plain:"}, Row{{4.5, 300.1, 7, 500}, "plain, in all:"},
+                              Row{{4.5, 0.9, 7, 500}, "plain, in all:"}, Row{{4.5, 300, 7.01, 500}, "with epinephrine:"},
+                              Row{{4.5, 300, std::numeric_limits<double>::quiet_NaN(), 500}, "with epinephrine:"},
+                              Row{{4.5, 300, 7, 501}, "with epinephrine, in all:"}, Row{{4.5, 300, 7, 0}, "with epinephrine, in all:"});
+    const Done checked = check(row.limits);
+    REQUIRE_FALSE(checked);
+    CHECK(checked.error().reason == Reason::outOfRange);
+    CHECK(checked.error().detail.starts_with(row.field));
 }

@@ -5,6 +5,7 @@
 #include "core/exchange/fhir_bundle.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 #include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
@@ -71,6 +72,18 @@ TEST_CASE("who placed the threads and what was redone come back from a bundle", 
     const auto back = exchange::readBundle(written(record));
     REQUIRE(back);
     CHECK(back->treatment == record.treatment);
+}
+
+TEST_CASE("lidocaine given otherwise comes back from a bundle, and what was not written down stays so", "[exchange][fhir]")
+{
+    CourseRecord record = sample();
+    record.treatment->otherwiseMg = GENERATE(std::optional<double>(), std::optional(0.0), std::optional(37.5));
+    const auto back = exchange::readBundle(written(record));
+    REQUIRE(back);
+    CHECK(back->treatment == record.treatment);
+
+    record.treatment->otherwiseMg = 1000.5;
+    CHECK_FALSE(exchange::readBundle(written(record)));
 }
 
 TEST_CASE("a course comes back from its bundle as it was", "[exchange][fhir]")

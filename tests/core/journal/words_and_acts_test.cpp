@@ -83,6 +83,22 @@ TEST_CASE("a word is up until one that knew of it takes its place or takes it do
     CHECK(textsUp(fold(std::vector{down, next, beside, first})).empty());
 }
 
+TEST_CASE("the limit of lidocaine is the one that was set last, in whatever order it arrives, and describing the clinic leaves it", "[journal]")
+{
+    Writer desk{2}, other{3};
+    const Operation first = desk.write(DoseLimited{{.plainMgPerKg = 4}, "Dr. Ada Lund", evening}, 10);
+    const Operation last = other.write(DoseLimited{{.plainCapMg = 200}, "Dr. Jonas Feld", evening}, 20);
+    const Operation described = desk.write(ClinicDescribed{{"Quay", "1", "", "112"}, "Europe/Berlin", {"Dr. Ada Lund"}}, 30);
+
+    CHECK_FALSE(fold(std::vector{described}).doseLimited);
+    const State state = fold(std::vector{described, last, first});
+    REQUIRE(state.doseLimited);
+    CHECK(state.doseLimited->by == "Dr. Jonas Feld");
+    CHECK(state.doseLimited->limits == anaesthesia::Limits{.plainCapMg = 200});
+    CHECK(digest(state) == digest(fold(std::vector{first, described, last})));
+    CHECK(digest(state) != digest(fold(std::vector{first, described})));
+}
+
 TEST_CASE("acts, what was taken back and words fold to the same bytes in any order", "[journal]")
 {
     CHECK(rc::check([] {

@@ -6,6 +6,7 @@
 #include "core/crypto/crypto.h"
 
 #include <catch2/catch_test_macros.hpp>
+#include <catch2/generators/catch_generators.hpp>
 #include <rapidcheck.h>
 
 using namespace ebbline;
@@ -108,6 +109,35 @@ TEST_CASE("a treatment says who placed the threads and what was redone, and only
 
     treatment.placements[1].redone->reason.clear();
     CHECK_FALSE(decode(Kind::treatmentRecorded, encode(TreatmentRecorded{treatment})));
+    CHECK(decodeDraft(encode(TreatmentRecorded{treatment})).value() == treatment);
+}
+
+TEST_CASE("what was given otherwise is a newer version of a treatment, and none of it is another thing than not written down", "[records][treatment]")
+{
+    auto treatment = test::sampleTreatment();
+    treatment.otherwiseMg = GENERATE(0.0, 37.5);
+    if (GENERATE(false, true))
+        treatment.placements[1].redone = recovery::Redone{recovery::Redoing::added, "one side hung lower"};
+    const auto newer = encode(TreatmentRecorded{treatment});
+    CHECK(newer[0] == 3);
+    const auto back = decode(Kind::treatmentRecorded, newer);
+    REQUIRE(back);
+    CHECK(std::get<TreatmentRecorded>(*back).treatment == treatment);
+    CHECK(encode(*back) == newer);
+    for (std::size_t length = 0; length < newer.size(); ++length) {
+        CAPTURE(length);
+        REQUIRE_FALSE(decode(Kind::treatmentRecorded, bytes::View(newer).first(length)));
+    }
+
+    // Of an older program: nobody said how much.
+    treatment.otherwiseMg.reset();
+    const auto older = encode(TreatmentRecorded{treatment});
+    CHECK(older[0] == (treatment.placements[1].redone ? 2 : 1));
+    CHECK_FALSE(std::get<TreatmentRecorded>(decode(Kind::treatmentRecorded, older).value()).treatment.otherwiseMg);
+
+    // Out of bounds: refused in a record, and read in a draft, which nobody has finished.
+    treatment.otherwiseMg = 1001;
+    CHECK(decode(Kind::treatmentRecorded, encode(TreatmentRecorded{treatment})).error().reason == Reason::outOfRange);
     CHECK(decodeDraft(encode(TreatmentRecorded{treatment})).value() == treatment);
 }
 

@@ -143,6 +143,7 @@ inline std::vector<records::Body> sampleBodies()
         StepTaken{Step::deskAdded, idOf<envelope::DeviceTag>(3), {}, "Dr. Ada Lund", "Dr. Jonas Feld", at},
         ActTakenBack{sampleCourse, {idOf<envelope::DeviceTag>(2), 7}, "Dr. Jonas Feld", at},
         WordHandedOver{"Ring the first two before nine.", {{idOf<envelope::DeviceTag>(2), 4}}, "Dr. Ada Lund", at},
+        DoseLimited{{4, 250, 6.5, 400}, "Dr. Ada Lund", at},
     };
 }
 

@@ -123,6 +123,9 @@ TEST_CASE("a treatment that breaks a bound is refused by the field's name", "[re
         Row{[](Treatment& t) { t.weightKg = 29.9; }, "weight"},
         Row{[](Treatment& t) { t.weightKg = 300.1; }, "weight"},
         Row{[](Treatment& t) { t.weightKg = std::nan(""); }, "weight"},
+        Row{[](Treatment& t) { t.otherwiseMg = -0.1; }, "given otherwise"},
+        Row{[](Treatment& t) { t.otherwiseMg = 1000.1; }, "given otherwise"},
+        Row{[](Treatment& t) { t.otherwiseMg = std::nan(""); }, "given otherwise"},
         Row{[](Treatment& t) { t.baseline.emplace(Stream{Symptom::pain, Side::none}, *Score::of(1)); }, "side"},
         Row{[](Treatment& t) { t.note = std::string(4001, 'x'); }, "note"});
     Treatment treatment = soundTreatment();
