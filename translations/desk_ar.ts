@@ -2221,6 +2221,10 @@
             <source>not written down</source>
             <translation>غير مدوّن</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>يبقى ما اخترته. الرسم يقول غير ذلك: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>

@@ -2121,6 +2121,10 @@
             <source>not written down</source>
             <translation>nicht vermerkt</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>Was Sie gewählt haben, bleibt. Die Zeichnung sagt anderes: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>

@@ -2121,6 +2121,10 @@
             <source>not written down</source>
             <translation>no anotado</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>Lo que eligió se mantiene. El dibujo indica otra cosa: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>

@@ -2121,6 +2121,10 @@
             <source>not written down</source>
             <translation>non noté</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>Votre choix est conservé. Le dessin dit autre chose : %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>

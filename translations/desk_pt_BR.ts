@@ -2121,6 +2121,10 @@
             <source>not written down</source>
             <translation>não anotado</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>O que você escolheu fica. O desenho diz outra coisa: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>

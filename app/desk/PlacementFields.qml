@@ -27,6 +27,14 @@ ColumnLayout {
         Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
     }
+    Words {
+        objectName: "drawnOtherwise"
+        visible: text.length > 0
+        text: root.ready ? root.editor.drawnOtherwise : ""
+        small: true
+        soft: true
+        Layout.fillWidth: true
+    }
     LineField {
         id: pack
 

@@ -268,6 +268,11 @@ QString TreatmentEditor::caution() const
     return m_selected > 0 ? cautionText(current()) : QString();
 }
 
+QString TreatmentEditor::drawnOtherwise() const
+{
+    return m_selected > 0 ? drawnOtherwiseText(current()) : QString();
+}
+
 void TreatmentEditor::draw(QPointF entry, QPointF end)
 {
     placed(m_book.draw(m_view, pointOf(entry), pointOf(end)));
@@ -276,10 +281,8 @@ void TreatmentEditor::draw(QPointF entry, QPointF end)
 void TreatmentEditor::move(int number, QPointF entry, QPointF end)
 {
     m_selected = number;
-    auto placement = current();
-    placement.entry = pointOf(entry);
-    placement.end = pointOf(end);
-    changeCurrent(placement);
+    m_book.move(number, pointOf(entry), pointOf(end));
+    touched();
 }
 
 void TreatmentEditor::choose(int number)

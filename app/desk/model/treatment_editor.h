@@ -95,6 +95,7 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(ebbline::deskapp::RowList* placements READ placements CONSTANT FINAL)
     Q_PROPERTY(int selected READ selected WRITE choose NOTIFY changed FINAL)  ///< number, 0 none
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
+    Q_PROPERTY(QString drawnOtherwise READ drawnOtherwise NOTIFY changed FINAL)  ///< what the drawing says where she chose otherwise
     Q_PROPERTY(bool planned READ isPlanned NOTIFY changed FINAL)               ///< a plan is kept beside
     Q_PROPERTY(QList<ebbline::face::Track> planTracks READ planTracks NOTIFY changed FINAL)
     Q_PROPERTY(QString planText READ planText NOTIFY changed FINAL)           ///< how what is done differs from it
@@ -187,6 +188,7 @@ public:
     RowList* placements() { return &m_placementRows; }
     int selected() const { return m_selected; }
     QString caution() const;
+    QString drawnOtherwise() const;
     bool isPlanned() const { return m_plan.has_value(); }
     QList<face::Track> planTracks() const;
     QString planText() const;
