@@ -3954,6 +3954,10 @@
             <source>Not written down</source>
             <translation>لم يُكتب</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>لا يوضّح الرمز أين ينتهي رقم التشغيلة. انظر إلى العبوة واختر المكتوب عليها، أو اكتبه أدناه.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>

@@ -3754,6 +3754,10 @@
             <source>Not written down</source>
             <translation>Nicht aufgeschrieben</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>Der Code sagt nicht, wo die Charge endet. Sehen Sie auf die Packung und wählen Sie, was dort steht, oder tippen Sie es unten ein.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>

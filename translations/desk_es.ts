@@ -3754,6 +3754,10 @@
             <source>Not written down</source>
             <translation>Sin anotar</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>El código no indica dónde termina el lote. Mire el envase y elija lo que pone, o escríbalo abajo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>

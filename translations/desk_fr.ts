@@ -3754,6 +3754,10 @@
             <source>Not written down</source>
             <translation>Non noté</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>Le code ne dit pas où finit le lot. Regardez l’emballage et choisissez ce qui y figure, ou tapez-le ci-dessous.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>

@@ -3754,6 +3754,10 @@
             <source>Not written down</source>
             <translation>Não anotado</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>O código não diz onde o lote termina. Olhe a embalagem e escolha o que está escrito nela, ou digite abaixo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>

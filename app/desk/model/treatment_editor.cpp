@@ -43,7 +43,7 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
             m_before.clear();
             m_after.clear();
             m_plan.reset();
-            m_packProblem.clear();
+            forgetPack();
             m_book.load({});
             m_weight.clear();
             m_when = When::unsaid;
@@ -68,7 +68,7 @@ void TreatmentEditor::open()
     m_before.clear();
     m_after.clear();
     m_plan = m_workplace.desk().plan(m_treatment.course);
-    m_packProblem.clear();
+    forgetPack();
     m_weight = m_treatment.weightKg ? QLocale().toString(*m_treatment.weightKg, 'f', QLocale::FloatingPointShortest) : QString();
     m_selected = static_cast<int>(m_book.placements().size());
     m_kept.clear();

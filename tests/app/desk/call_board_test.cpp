@@ -254,6 +254,29 @@ TEST_CASE("a scanned pack gives lot and expiry to the thread, and nonsense gives
     CHECK(editor.lot().isEmpty());
 }
 
+TEST_CASE("a code without the mark after its lot is asked about, never guessed", "[desk][treatment][pack]")
+{
+    Open open;
+    open.program->openTreatment();
+    auto& editor = *open.program->treatment();
+    editor.startOver();
+    editor.draw({296, 170}, {252, 262});
+
+    CHECK(editor.takePackCode(QStringLiteral("10TH-4417\u001d21A17")));
+    CHECK(editor.lot() == QLatin1String("TH-4417"));
+    editor.setLot({});
+
+    CHECK_FALSE(editor.takePackCode(QStringLiteral("10TH-441721A17")));
+    CHECK(editor.lot().isEmpty());
+    CHECK(editor.packProblem().contains(QLatin1String("where the lot ends")));
+    REQUIRE(editor.packReadings().size() == 2);
+    CHECK(editor.packReadings().at(0).contains(QLatin1String("TH-441721A17")));
+    editor.takePackReading(1);
+    CHECK(editor.lot() == QLatin1String("TH-4417"));
+    CHECK(editor.packReadings().isEmpty());
+    CHECK(editor.packProblem().isEmpty());
+}
+
 TEST_CASE("the demo clinic shows every state, speaks to no hub, and leaves nothing behind", "[desk][demo]")
 {
     screens::DemoClinic clinic;
