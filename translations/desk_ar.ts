@@ -915,10 +915,6 @@
             <translation>اتصال: الرقم وما يُسأل وما قيل</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>تدوين أن الموعد قُدّم</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>التالية بتسجيلات لم يفتحها أحد</translation>
         </message>
@@ -945,6 +941,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>فتح المسار عند التسجيل الذي أدى إلى السبب</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>تقديم الموعد: اليوم والوقت الجديدان</translation>
         </message>
     </context>
     <context>
@@ -3782,10 +3782,6 @@
             <translation>جرى الاتصال: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>قُدّم الموعد: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>أُخذت: %1</translation>
         </message>
@@ -5609,6 +5605,10 @@
             <source>Why</source>
             <translation>لماذا</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>نقل الموعد</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5640,6 +5640,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>لم يُوصل إلى: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>اختر يومًا من %1 إلى %2، غير ما اتُّفق عليه.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>المتفق عليه حتى الآن: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>اكتبها سنة-شهر-يوم، مثل 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>اكتب الوقت بالساعات والدقائق، مثل 10:30، أو اتركه فارغًا.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>يعرض الهاتف بعد مزامنته التالية: %1</translation>
         </message>
     </context>
     <context>
@@ -7258,6 +7284,21 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>يعرض التسجيل وراءه</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>الموعد</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>اليوم الجديد، سنة-شهر-يوم</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>الوقت، إن اتُّفق عليه</translation>
         </message>
     </context>
 </TS>

@@ -895,10 +895,6 @@
             <translation>anrufen: Nummer, was zu fragen ist, was gesagt wurde</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>vermerken, dass der Termin vorgezogen wurde</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>nächste mit Einträgen, die niemand öffnete</translation>
         </message>
@@ -925,6 +921,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>den Verlauf beim Eintrag hinter dem Grund öffnen</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>den Termin vorziehen: neuer Tag und neue Uhrzeit</translation>
         </message>
     </context>
     <context>
@@ -3590,10 +3590,6 @@
             <translation>Angerufen: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Termin vorgezogen: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Übernommen: %1</translation>
         </message>
@@ -5309,6 +5305,10 @@
             <source>Why</source>
             <translation>Warum</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Termin verschieben</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5340,6 +5340,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>Nicht erreicht: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Wählen Sie einen Tag vom %1 bis zum %2, und nicht, was schon vereinbart ist.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Bisher vereinbart: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Als Jahr-Monat-Tag schreiben, zum Beispiel 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Die Uhrzeit als Stunden und Minuten schreiben, zum Beispiel 10:30, oder leer lassen.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>Das Telefon zeigt ab dem nächsten Abgleich: %1</translation>
         </message>
     </context>
     <context>
@@ -6902,6 +6928,21 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Zeigt den Eintrag dahinter</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>Der Termin</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Neuer Tag, Jahr-Monat-Tag</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Uhrzeit, falls vereinbart</translation>
         </message>
     </context>
 </TS>

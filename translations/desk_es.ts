@@ -895,10 +895,6 @@
             <translation>llamar: número, qué preguntar, qué se dijo</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>anotar que se adelantó la visita</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>siguiente con anotaciones que nadie ha abierto</translation>
         </message>
@@ -925,6 +921,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>abrir el curso en la anotación que dio el motivo</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>adelantar la visita: nuevo día y nueva hora</translation>
         </message>
     </context>
     <context>
@@ -3590,10 +3590,6 @@
             <translation>Llamada hecha: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Visita adelantada: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Asumido: %1</translation>
         </message>
@@ -5309,6 +5305,10 @@
             <source>Why</source>
             <translation>Por qué</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Mover la visita</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5340,6 +5340,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>No contesta: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Elija un día del %1 al %2, y no lo que ya está acordado.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Acordado hasta ahora: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Escríbalo como año-mes-día, por ejemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escriba la hora en horas y minutos, por ejemplo 10:30, o déjela vacía.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>El teléfono muestra desde su próxima sincronización: %1</translation>
         </message>
     </context>
     <context>
@@ -6902,6 +6928,21 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Muestra la anotación que hay detrás</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>La visita</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Nuevo día, año-mes-día</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Hora, si se acordó</translation>
         </message>
     </context>
 </TS>

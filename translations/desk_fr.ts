@@ -895,10 +895,6 @@
             <translation>appeler : numéro, questions à poser, ce qui a été dit</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>noter que la visite a été avancée</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>suivant avec des notes que personne n’a ouvertes</translation>
         </message>
@@ -925,6 +921,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>ouvrir le suivi à la note à l’origine du motif</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>avancer la visite : nouveau jour et nouvelle heure</translation>
         </message>
     </context>
     <context>
@@ -3590,10 +3590,6 @@
             <translation>Appel fait : %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Visite avancée : %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Pris en charge : %1</translation>
         </message>
@@ -5309,6 +5305,10 @@
             <source>Why</source>
             <translation>Pourquoi</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Déplacer la visite</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5340,6 +5340,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>Pas joignable : %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Choisissez un jour du %1 au %2, et pas ce qui est déjà convenu.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Convenu jusqu’ici : %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>À écrire année-mois-jour, par exemple 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Écrivez l’heure en heures et minutes, par exemple 10:30, ou laissez-la vide.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>Le téléphone affiche dès sa prochaine synchronisation : %1</translation>
         </message>
     </context>
     <context>
@@ -6902,6 +6928,21 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Montre la note qui en est l’origine</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>La visite</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Nouveau jour, année-mois-jour</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Heure, si elle est convenue</translation>
         </message>
     </context>
 </TS>

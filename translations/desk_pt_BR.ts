@@ -895,10 +895,6 @@
             <translation>ligar: número, o que perguntar, o que foi dito</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>anotar que a consulta foi antecipada</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>próximo com anotações que ninguém abriu</translation>
         </message>
@@ -925,6 +921,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>abrir o acompanhamento na anotação que deu o motivo</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>antecipar a consulta: novo dia e nova hora</translation>
         </message>
     </context>
     <context>
@@ -3590,10 +3590,6 @@
             <translation>Ligação feita: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Consulta antecipada: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Assumido: %1</translation>
         </message>
@@ -5309,6 +5305,10 @@
             <source>Why</source>
             <translation>Por quê</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Mudar a consulta</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5340,6 +5340,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>Não atendeu: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Escolha um dia de %1 a %2, e não o que já está combinado.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Combinado até agora: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Escreva como ano-mês-dia, por exemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escreva a hora em horas e minutos, por exemplo 10:30, ou deixe em branco.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>O celular mostra a partir da próxima sincronização: %1</translation>
         </message>
     </context>
     <context>
@@ -6902,6 +6928,21 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Mostra a anotação por trás disso</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>A consulta</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Novo dia, ano-mês-dia</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Hora, se combinada</translation>
         </message>
     </context>
 </TS>

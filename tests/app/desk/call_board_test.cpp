@@ -54,6 +54,47 @@ TEST_CASE("a call shows number and questions, and notes nothing before somebody 
     CHECK(view->state->acts.back().by == "Dr Mara Lindqvist");
 }
 
+TEST_CASE("a visit is brought forward to a day, which the panel asks for and says back before anything is noted", "[desk][call][follow-up]")
+{
+    Open open;
+    auto& call = *open.program->call();
+    const auto operations = [&] { return open.program->workplace().state().operations; };
+    const auto before = operations();
+    call.start(open.key("Tomas Reyl"));
+    CHECK_FALSE(call.asksVisit());
+    call.broughtForward();
+    CHECK(call.asksVisit());
+    CHECK(call.visitAgreed().contains(QLatin1String("April 6, 2027")));
+    CHECK(call.visitProblem().isEmpty());
+    CHECK(call.visitShows().isEmpty());
+
+    for (const auto* wrong : {"next week", "2027-03-21", "2027-04-07"}) {
+        call.setVisitDay(QString::fromLatin1(wrong));
+        CAPTURE(wrong);
+        CHECK_FALSE(call.visitProblem().isEmpty());
+        call.broughtForward();
+    }
+    call.setVisitDay(QStringLiteral("2027-03-22"));
+    call.setVisitTime(QStringLiteral("14:00"));  // five minutes ago
+    CHECK_FALSE(call.visitProblem().isEmpty());
+    call.broughtForward();
+    CHECK(operations() == before);
+
+    call.setVisitDay(QStringLiteral("2027-03-24"));
+    call.setVisitTime(QStringLiteral("16:30"));
+    CHECK(call.visitProblem().isEmpty());
+    CHECK(call.visitShows().contains(QLatin1String("March 24, 2027")));
+    call.broughtForward();
+    CHECK_FALSE(call.isShown());
+    const auto view = open.program->workplace().desk().course(open.clinic.course("Tomas Reyl"));
+    CHECK(view->state->opened->followUp.minuteOfDay() == 16 * 60 + 30);
+    CHECK(view->state->acts.back().act == records::Act::visitBroughtForward);
+
+    call.start(open.key("Tomas Reyl"));
+    CHECK_FALSE(call.asksVisit());
+    CHECK(call.visitDay().isEmpty());
+}
+
 TEST_CASE("an emergency is asked about breath first", "[desk][call]")
 {
     Open open;
