@@ -2887,6 +2887,50 @@
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>لا يُعرف هل عرض الهاتف هذا التحذير. اتصل بالمريض الآن.</translation>
         </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>دم تجمّع تحت الجلد على شكل كتلة وتمت مراقبته عن قرب أو ضغطه أو تفريغه أو جراحته؛ الكدمة المسطحة ليست كذلك.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>قيح، أو احمرار وحرارة وألم تنتشر، عولجت على أنها عدوى.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>طرف خيط يبرز من الجلد أو مكشوف.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>نقرة أو ثنية على طول خيط ما زالت موجودة عند المراجعة.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>خيط يُرى أو يُحس عبر جلد مغلق ويزعج المريضة.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>جزء من الوجه يتحرك أقل مما قبل المعالجة بعد زوال التخدير.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>الإحساس في جزء من الوجه أقل أو مختلف عما كان، حتى وقت المراجعة.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>سائل صافٍ من الخد أو تورّم فيه يزداد عند الأكل.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>جلد تقرّح بفقاعات أو مات أو انفتح أو بقي فيه ندبة أو بقعة داكنة.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>يختلف الجانبان أكثر مما قبل المعالجة في نظر المريضة أو المعالج.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>أي شيء آخر احتاج إلى زيارة أو دواء أو إجراء؛ والملاحظة تقول ما هو.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

@@ -2779,6 +2779,50 @@
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>Ob das Telefon diese Warnung gezeigt hat, ist nicht bekannt. Rufen Sie jetzt an.</translation>
         </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Blut, das sich unter der Haut als Knoten gesammelt hat und eng beobachtet, gedrückt, entleert oder operiert wurde; ein flacher Bluterguss ist keines.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Eiter, oder Rötung, Wärme und Schmerz, die sich ausbreiten und als Infektion behandelt wurden.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Ein Fadenende ragt aus der Haut oder liegt frei.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Eine Delle oder Falte entlang eines Fadens, die bei der Nachschau noch da ist.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Ein Faden ist durch geschlossene Haut zu sehen oder zu tasten und stört die Patientin.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Ein Teil des Gesichts bewegt sich weniger als vor der Behandlung, nachdem die Betäubung abgeklungen ist.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>Das Gefühl in einem Teil des Gesichts ist geringer oder anders als vorher, noch bei der Nachschau.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Klare Flüssigkeit aus der Wange oder ihre Schwellung, mehr beim Essen.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Haut, die Blasen warf, abstarb, aufging oder mit einer Narbe oder einem dunklen Fleck blieb.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Die Seiten unterscheiden sich mehr als vor der Behandlung, in den Augen von Patientin oder Behandelnden.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Alles andere, das einen Termin, ein Medikament oder einen Eingriff brauchte; die Notiz sagt, was.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

@@ -2779,6 +2779,50 @@
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>No se sabe si el teléfono ha mostrado este aviso. Llame ahora al paciente.</translation>
         </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Sangre acumulada bajo la piel como un bulto que se vigiló de cerca, se comprimió, se drenó o se operó; un moretón plano no lo es.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Pus, o enrojecimiento, calor y dolor que se extienden, tratado como infección.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Una punta del hilo sale de la piel o queda al descubierto.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Un hoyuelo o pliegue a lo largo de un hilo que sigue ahí en el control.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Un hilo se ve o se palpa a través de la piel cerrada y molesta a la paciente.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Una parte de la cara se mueve menos que antes del tratamiento, pasado ya el efecto de la anestesia.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>La sensibilidad en una parte de la cara es menor o distinta que antes, todavía en el control.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Líquido claro de la mejilla o hinchazón de ella, más al comer.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Piel que hizo ampollas, murió, se abrió o quedó con una cicatriz o una mancha oscura.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Los lados difieren más que antes del tratamiento, a ojos de la paciente o del profesional.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Cualquier otra cosa que requirió una visita, un medicamento o una intervención; la nota dice qué.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

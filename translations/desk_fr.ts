@@ -2779,6 +2779,50 @@
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>On ne sait pas si le téléphone a affiché cette alerte. Appelez le patient maintenant.</translation>
         </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Sang accumulé sous la peau en une boule, surveillée de près, comprimée, drainée ou opérée ; un bleu plat n’en est pas un.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Du pus, ou une rougeur, une chaleur et une douleur qui s’étendent, traitées comme une infection.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Une extrémité du fil sort de la peau ou est à nu.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Un creux ou un pli le long d’un fil, encore là au contrôle.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Un fil se voit ou se sent sous une peau fermée et gêne la patiente.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Une partie du visage bouge moins qu’avant le traitement, une fois l’anesthésie dissipée.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>La sensibilité d’une partie du visage est moindre ou autre qu’avant, encore au contrôle.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Liquide clair venant de la joue, ou gonflement de celle-ci, davantage en mangeant.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Peau qui a fait des cloques, s’est nécrosée, s’est ouverte, ou garde une cicatrice ou une tache foncée.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Les côtés diffèrent plus qu’avant le traitement, aux yeux de la patiente ou du praticien.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Toute autre chose qui a demandé une visite, un médicament ou un geste ; la remarque dit quoi.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>

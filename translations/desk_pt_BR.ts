@@ -2779,6 +2779,50 @@
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>Não se sabe se o celular mostrou este aviso. Ligue agora para o paciente.</translation>
         </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Sangue acumulado sob a pele como um caroço, que foi observado de perto, comprimido, drenado ou operado; um roxo plano não é.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Pus, ou vermelhidão, calor e dor que se espalham, tratados como infecção.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Uma ponta do fio sai da pele ou fica exposta.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Uma covinha ou dobra ao longo de um fio que ainda está lá no retorno.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Um fio é visto ou sentido através da pele fechada e incomoda a paciente.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Uma parte do rosto se move menos do que antes do tratamento, depois que a anestesia passou.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>A sensibilidade em uma parte do rosto é menor ou diferente de antes, ainda no retorno.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Líquido claro da bochecha ou inchaço dela, mais ao comer.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Pele que fez bolhas, morreu, se abriu ou ficou com cicatriz ou mancha escura.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Os lados diferem mais do que antes do tratamento, aos olhos da paciente ou do profissional.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Qualquer outra coisa que precisou de uma consulta, um remédio ou um procedimento; a observação diz o quê.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::app::DeskProgram</name>
