@@ -471,6 +471,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>الفرق %1٪ من المجموع</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>اليمين %1 في اليوم %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>اليسار %1 في اليوم %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>ينتهي المحور باليوم 21. آخر ما سُجّل بعده: %1. الجدول فيه كل الدرجات.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -4133,10 +4147,6 @@
             <translation>هل صارت المضاعفات أكثر تكرارًا؟</translation>
         </message>
         <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>مخطط CUSUM معدّل بحسب الخطر (شتاينر وآخرون، Biostatistics 2000): يراقب أرجحية أكبر %1 مرات من خطر قدره %2؛ ويبدأ من جديد بعد كل إشارة.</translation>
-        </message>
-        <message>
             <source>Number</source>
             <translation>الرقم</translation>
         </message>
@@ -4687,6 +4697,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>فرق متوسط الأيام حتى اليوم ٢٠ (متوسطات مقيّدة)، حدود التوزيع الطبيعي، ٩٥٪؛ اختبار لوغ-رانك.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>مخطط CUSUM بخطر واحد لكل المسارات (مجموع شتاينر وآخرين، Biostatistics 2000، دون تعديل بحسب المريضة): يراقب أرجحية أكبر %1 مرات من خطر قدره %2؛ ويبدأ من جديد بعد كل إشارة.</translation>
         </message>
     </context>
     <context>
@@ -7343,6 +7357,17 @@
         <message>
             <source>Time, if one is agreed</source>
             <translation>الوقت، إن اتُّفق عليه</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>الدرجة، نقاط من 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>الأيام منذ المعالجة</translation>
         </message>
     </context>
 </TS>

@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>der Unterschied ist %1 % der Summe</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>rechts %1 an Tag %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>links %1 an Tag %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>Die Achse endet mit Tag 21. Danach zuletzt notiert: %1. Die Tabelle hat jeden Wert.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -3914,10 +3928,6 @@
             <translation>Sind Komplikationen häufiger geworden?</translation>
         </message>
         <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>Risikoadjustierter CUSUM (Steiner u. a., Biostatistics 2000): achtet auf %1-fache Chancen gegenüber einem Risiko von %2; beginnt nach einem Signal von vorn.</translation>
-        </message>
-        <message>
             <source>Number</source>
             <translation>Nummer</translation>
         </message>
@@ -4431,6 +4441,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Differenz der mittleren Tage bis Tag 20 (beschränkte Mittelwerte), Grenzen nach der Normalverteilung, 95 %; Log-Rank-Test.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM mit einem Risiko für alle Verläufe (Summe nach Steiner u. a., Biostatistics 2000, an keine Patientin angepasst): achtet auf %1-fache Chancen gegenüber einem Risiko von %2; beginnt nach einem Signal von vorn.</translation>
         </message>
     </context>
     <context>
@@ -6987,6 +7001,17 @@
         <message>
             <source>Time, if one is agreed</source>
             <translation>Uhrzeit, falls vereinbart</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Wert, Punkte von 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Tage seit der Behandlung</translation>
         </message>
     </context>
 </TS>

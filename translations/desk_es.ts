@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>la diferencia es el %1 % de la suma</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>derecha %1 el día %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>izquierda %1 el día %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>El eje termina en el día 21. Lo último anotado después: %1. La tabla tiene todas las puntuaciones.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -3914,10 +3928,6 @@
             <translation>¿Son más frecuentes las complicaciones?</translation>
         </message>
         <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>CUSUM ajustado por riesgo (Steiner et al., Biostatistics 2000): vigila odds %1 veces las de un riesgo de %2; vuelve a empezar tras una señal.</translation>
-        </message>
-        <message>
             <source>Number</source>
             <translation>Número</translation>
         </message>
@@ -4431,6 +4441,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Diferencia de días medios hasta el día 20 (medias restringidas), límites por distribución normal, 95 %; prueba log-rank.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM con un mismo riesgo para todos los cursos (la suma de Steiner et al., Biostatistics 2000, sin ajuste a cada paciente): vigila odds %1 veces las de un riesgo de %2; vuelve a empezar tras una señal.</translation>
         </message>
     </context>
     <context>
@@ -6987,6 +7001,17 @@
         <message>
             <source>Time, if one is agreed</source>
             <translation>Hora, si se acordó</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Puntuación, puntos de 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Días desde el tratamiento</translation>
         </message>
     </context>
 </TS>

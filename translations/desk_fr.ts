@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>la différence est de %1 % de la somme</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>droite %1 au jour %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>gauche %1 au jour %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>L’axe s’arrête au jour 21. Dernier relevé après : %1. Le tableau contient tous les scores.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -3914,10 +3928,6 @@
             <translation>Les complications sont-elles devenues plus fréquentes ?</translation>
         </message>
         <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>CUSUM ajusté au risque (Steiner et coll., Biostatistics 2000) : surveille une cote %1 fois plus élevée qu’avec un risque de %2 ; recommence après un signal.</translation>
-        </message>
-        <message>
             <source>Number</source>
             <translation>Numéro</translation>
         </message>
@@ -4431,6 +4441,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Différence des moyennes de jours jusqu’au jour 20 (moyennes restreintes), IC à 95 % selon la loi normale ; test du log-rank.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM avec un même risque pour tous les suivis (la somme de Steiner et coll., Biostatistics 2000, sans ajustement à la patiente) : surveille une cote %1 fois plus élevée qu’avec un risque de %2 ; recommence après un signal.</translation>
         </message>
     </context>
     <context>
@@ -6987,6 +7001,17 @@
         <message>
             <source>Time, if one is agreed</source>
             <translation>Heure, si elle est convenue</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Score, points sur 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Jours depuis le traitement</translation>
         </message>
     </context>
 </TS>

@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>a diferença é %1% da soma</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>direita %1 no dia %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>esquerda %1 no dia %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>O eixo termina no dia 21. Último registro depois: %1. A tabela tem todas as pontuações.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -3914,10 +3928,6 @@
             <translation>As complicações ficaram mais frequentes?</translation>
         </message>
         <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>CUSUM ajustado ao risco (Steiner et al., Biostatistics 2000): vigia uma chance (odds) %1 vezes a de um risco de %2; recomeça após um sinal.</translation>
-        </message>
-        <message>
             <source>Number</source>
             <translation>Número</translation>
         </message>
@@ -4431,6 +4441,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Diferença da média de dias até o dia 20 (médias restritas), limites pela distribuição normal, 95%; teste de log-rank.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM com um só risco para todos os cursos (a soma de Steiner et al., Biostatistics 2000, sem ajuste a cada paciente): vigia uma chance (odds) %1 vezes a de um risco de %2; recomeça após um sinal.</translation>
         </message>
     </context>
     <context>
@@ -6987,6 +7001,17 @@
         <message>
             <source>Time, if one is agreed</source>
             <translation>Hora, se combinada</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Pontuação, pontos de 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Dias desde o tratamento</translation>
         </message>
     </context>
 </TS>

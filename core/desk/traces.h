@@ -1,8 +1,7 @@
 #pragma once
 /// \file
-/// Who did what at the clinic's desks, as far as it is in the journal: what is no operation (keys, backups,
-/// desks added or shut out, looking at a course) leaves no line. Inspecting the vault shows a line that
-/// was changed or taken out.
+/// Who did what at the clinic's desks, as far as it is in the journal: grave steps are (records::Step); what is no
+/// operation, as looking at a course, leaves no line. Inspecting the vault shows a line that was changed or taken out.
 
 #include "core/journal/state.h"
 

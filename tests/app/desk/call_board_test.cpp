@@ -147,6 +147,7 @@ TEST_CASE("a hand-over names who waits, why, and who is on it; its word stays un
     note.setWord(QStringLiteral("Call Odile again at six."));
     note.pin();
     CHECK(note.pinned().startsWith(QLatin1String("Call Odile again at six. (Dr Mara Lindqvist")));
+    CHECK(note.pinned().contains(QLatin1String(":05")));  // when
     CHECK(note.text().contains(QLatin1String("Call Odile again at six.")));
     open.program->lock();
     CHECK(note.pinned().isEmpty());
