@@ -6610,6 +6610,18 @@
             <source>Word to who takes over</source>
             <translation>كلمة لمن يتسلّم</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>أُنشئت نسخة احتياطية</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>غُيّرت عبارة المرور لهذا المكتب</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>أُنشئ رمز الاستعادة</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6625,10 +6637,6 @@
             </translation>
         </message>
         <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1؛ البحث هنا في أحدث %2 فقط</translation>
-        </message>
-        <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
             <translation>حُفظ باسم %1. الملف غير مشفّر: احفظوه كما تحفظون ملفات المريضات.</translation>
         </message>
@@ -6639,6 +6647,10 @@
         <message>
             <source>Save the list</source>
             <translation>حفظ القائمة</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1؛ يُعرض أحدث %2</translation>
         </message>
     </context>
     <context>
@@ -6654,10 +6666,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>العودة إلى العيادة</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا المفاتيح ولا النسخ الاحتياطية ولا إضافة المكاتب أو استبعادها. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6686,6 +6694,14 @@
         <message>
             <source>Patient</source>
             <translation>المريضة</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>عرض أسطر أقدم</translation>
         </message>
     </context>
     <context>

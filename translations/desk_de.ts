@@ -6282,6 +6282,18 @@
             <source>Word to who takes over</source>
             <translation>Wort an die Ablösung</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Sicherung gemacht</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Passwortsatz dieses Pults geändert</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Ersatz-Code gemacht</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6291,10 +6303,6 @@
                 <numerusform>%Ln Zeile</numerusform>
                 <numerusform>%Ln Zeilen</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1; durchsucht werden hier nur die neuesten %2</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6307,6 +6315,10 @@
         <message>
             <source>Save the list</source>
             <translation>Liste speichern</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1; gezeigt sind die neuesten %2</translation>
         </message>
     </context>
     <context>
@@ -6322,10 +6334,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Zurück zur Praxis</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht; auch Schlüssel, Sicherungen und aufgenommene oder ausgesperrte Pulte nicht. Wo kein Name vermerkt wurde, steht das Pult.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6354,6 +6362,14 @@
         <message>
             <source>Patient</source>
             <translation>Patientin</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle, und was mit Schlüsseln, Sicherungen, Pulten und Telefonen geschah. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht. Wo kein Name vermerkt wurde, steht das Pult.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Ältere Zeilen zeigen</translation>
         </message>
     </context>
     <context>

@@ -6282,6 +6282,18 @@
             <source>Word to who takes over</source>
             <translation>Nota para el relevo</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Copia de seguridad hecha</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Frase de acceso de este puesto cambiada</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Código de recuperación hecho</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6291,10 +6303,6 @@
                 <numerusform>%Ln línea</numerusform>
                 <numerusform>%Ln líneas</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1; aquí solo se busca en las %2 más recientes</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6307,6 +6315,10 @@
         <message>
             <source>Save the list</source>
             <translation>Guardar la lista</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1; se muestran las %2 más recientes</translation>
         </message>
     </context>
     <context>
@@ -6322,10 +6334,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Volver a la clínica</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos. Abrir anotaciones también; mirar un caso, no; tampoco las claves, las copias de seguridad ni los puestos añadidos o excluidos. Donde no se anotó un nombre, figura el puesto.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6354,6 +6362,14 @@
         <message>
             <source>Patient</source>
             <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no. Donde no se anotó un nombre, figura el puesto.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Mostrar líneas anteriores</translation>
         </message>
     </context>
     <context>

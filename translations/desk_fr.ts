@@ -6282,6 +6282,18 @@
             <source>Word to who takes over</source>
             <translation>Mot pour la relève</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Sauvegarde faite</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Phrase secrète de ce poste changée</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Code de secours créé</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6291,10 +6303,6 @@
                 <numerusform>%Ln ligne</numerusform>
                 <numerusform>%Ln lignes</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1 ; la recherche ne porte ici que sur les %2 plus récentes</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6307,6 +6315,10 @@
         <message>
             <source>Save the list</source>
             <translation>Enregistrer la liste</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1 ; les %2 plus récentes sont affichées</translation>
         </message>
     </context>
     <context>
@@ -6322,10 +6334,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Retour à la clinique</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas ; ni les clés, ni les sauvegardes, ni les postes ajoutés ou exclus. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6354,6 +6362,14 @@
         <message>
             <source>Patient</source>
             <translation>Patient</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Afficher des lignes plus anciennes</translation>
         </message>
     </context>
     <context>

@@ -6282,6 +6282,18 @@
             <source>Word to who takes over</source>
             <translation>Recado para quem assume</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Backup feito</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Frase secreta desta estação mudada</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Código de recuperação feito</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6291,10 +6303,6 @@
                 <numerusform>%Ln linha</numerusform>
                 <numerusform>%Ln linhas</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1; aqui a busca só cobre as %2 mais recentes</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6307,6 +6315,10 @@
         <message>
             <source>Save the list</source>
             <translation>Salvar a lista</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1; são mostradas as %2 mais recentes</translation>
         </message>
     </context>
     <context>
@@ -6322,10 +6334,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Voltar à clínica</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos. Abrir anotações também; olhar um caso, não; nem chaves, backups e estações adicionadas ou excluídas. Onde nenhum nome foi anotado, consta a estação.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6354,6 +6362,14 @@
         <message>
             <source>Patient</source>
             <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não. Onde nenhum nome foi anotado, consta a estação.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Mostrar linhas mais antigas</translation>
         </message>
     </context>
     <context>

@@ -128,6 +128,9 @@ public:
     /// Adding and shutting out a desk and putting another phone in the place of one are for two, where the clinic names more than
     /// one person. The desk has one passphrase: the second one is named and stands in the journal, and is not proved.
     void setSecond(std::string name);
+    /// What was done with this desk's own vault, beside the journal, leaves a line of who did it: a backup, another passphrase, a
+    /// recovery code. \returns Reason::outOfRange for any other step.
+    Done noteStep(records::Step step);
     std::vector<std::string> seconds() const;  ///< who may stand by; empty: nobody else is named
 
     /// \returns Reason::locked if it changes a number to call, and the passphrase was not given for it.

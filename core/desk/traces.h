@@ -20,12 +20,9 @@ struct Trace {
     std::size_t entries = 0;     ///< of versionsOpened, and of entriesOpened
 };
 
-inline constexpr std::size_t mostTraces = 1000;
-
-/// The newest first, at most `most`. What patients write, answer, read and photograph is not here, nor what a
+/// The newest first. What patients write, answer, read and photograph is not here, nor what a
 /// desk does by itself. Looking at a
 /// course leaves nothing; entries that were opened do. Reads all of `operations` (in fold order).
-std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations,
-                          std::size_t most = mostTraces);
+std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations);
 
 }  // namespace ebbline::desk
