@@ -333,11 +333,37 @@ TEST_CASE("the demo clinic shows every state, speaks to no hub, and leaves nothi
     CHECK(program->workplace().desk().courses().size() >= 60);
     std::set<int> urgencies;
     bool silent = false;
+    QStringList takenBy;
+    QStringList unheard;
     for (const auto& row : program->queue()->rows()->rows()) {
         const auto words = row.value.value<deskapp::QueueRow>();
         urgencies.insert(words.urgency);
         silent = silent || words.silent;
+        if (words.isTaken) {
+            takenBy << words.name + QStringLiteral(": ") + words.taken;
+        }
+        if (words.reach.startsWith(QLatin1String("Phone not heard of since"))) {
+            unheard << words.name;
+        }
     }
+    REQUIRE(takenBy.size() == 1);
+    CHECK(takenBy.first().startsWith(QLatin1String("Ruta Calloway: Taken by Dr Mara Lindqvist")));
+    CHECK(unheard == QStringList{QStringLiteral("Ulrik Fenwood")});
+    CHECK(program->hub()->unheard().contains(QLatin1String("Ulrik Fenwood")));
+    int unread = 0;
+    int late = 0;
+    int amended = 0;
+    for (const auto& summary : program->workplace().desk().courses()) {
+        const auto view = program->workplace().desk().course(summary.course);
+        unread += static_cast<int>(summary.unread);
+        for (const auto& [id, history] : view->state->entries) {
+            late += history.current().isLate() ? 1 : 0;
+            amended += history.amended() ? 1 : 0;
+        }
+    }
+    CHECK(unread == 1);
+    CHECK(late == 1);
+    CHECK(amended == 1);
     CHECK(urgencies.contains(1));
     CHECK(urgencies.contains(2));
     CHECK(urgencies.contains(3));
