@@ -471,6 +471,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>الفرق %1٪ من المجموع</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>اليمين %1 في اليوم %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>اليسار %1 في اليوم %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>ينتهي المحور باليوم 21. آخر ما سُجّل بعده: %1. الجدول فيه كل الدرجات.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -959,10 +973,6 @@
             <translation>اتصال: الرقم وما يُسأل وما قيل</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>تدوين أن الموعد قُدّم</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>التالية بتسجيلات لم يفتحها أحد</translation>
         </message>
@@ -989,6 +999,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>فتح المسار عند التسجيل الذي أدى إلى السبب</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>تقديم الموعد: اليوم والوقت الجديدان</translation>
         </message>
     </context>
     <context>
@@ -2273,6 +2287,10 @@
             <source>not written down</source>
             <translation>غير مدوّن</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>يبقى ما اخترته. الرسم يقول غير ذلك: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2942,6 +2960,50 @@
         <message>
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>لا يُعرف هل عرض الهاتف هذا التحذير. اتصل بالمريض الآن.</translation>
+        </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>دم تجمّع تحت الجلد على شكل كتلة وتمت مراقبته عن قرب أو ضغطه أو تفريغه أو جراحته؛ الكدمة المسطحة ليست كذلك.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>قيح، أو احمرار وحرارة وألم تنتشر، عولجت على أنها عدوى.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>طرف خيط يبرز من الجلد أو مكشوف.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>نقرة أو ثنية على طول خيط ما زالت موجودة عند المراجعة.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>خيط يُرى أو يُحس عبر جلد مغلق ويزعج المريضة.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>جزء من الوجه يتحرك أقل مما قبل المعالجة بعد زوال التخدير.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>الإحساس في جزء من الوجه أقل أو مختلف عما كان، حتى وقت المراجعة.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>سائل صافٍ من الخد أو تورّم فيه يزداد عند الأكل.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>جلد تقرّح بفقاعات أو مات أو انفتح أو بقي فيه ندبة أو بقعة داكنة.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>يختلف الجانبان أكثر مما قبل المعالجة في نظر المريضة أو المعالج.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>أي شيء آخر احتاج إلى زيارة أو دواء أو إجراء؛ والملاحظة تقول ما هو.</translation>
         </message>
     </context>
     <context>
@@ -3870,10 +3932,6 @@
             <translation>جرى الاتصال: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>قُدّم الموعد: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>أُخذت: %1</translation>
         </message>
@@ -4046,6 +4104,10 @@
             <source>Not written down</source>
             <translation>لم يُكتب</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>لا يوضّح الرمز أين ينتهي رقم التشغيلة. انظر إلى العبوة واختر المكتوب عليها، أو اكتبه أدناه.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -4179,10 +4241,6 @@
         <message>
             <source>Have complications become more frequent?</source>
             <translation>هل صارت المضاعفات أكثر تكرارًا؟</translation>
-        </message>
-        <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>مخطط CUSUM معدّل بحسب الخطر (شتاينر وآخرون، Biostatistics 2000): يراقب أرجحية أكبر %1 مرات من خطر قدره %2؛ ويبدأ من جديد بعد كل إشارة.</translation>
         </message>
         <message>
             <source>Number</source>
@@ -4735,6 +4793,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>فرق متوسط الأيام حتى اليوم ٢٠ (متوسطات مقيّدة)، حدود التوزيع الطبيعي، ٩٥٪؛ اختبار لوغ-رانك.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>مخطط CUSUM بخطر واحد لكل المسارات (مجموع شتاينر وآخرين، Biostatistics 2000، دون تعديل بحسب المريضة): يراقب أرجحية أكبر %1 مرات من خطر قدره %2؛ ويبدأ من جديد بعد كل إشارة.</translation>
         </message>
     </context>
     <context>
@@ -5725,6 +5787,10 @@
             <source>Why</source>
             <translation>لماذا</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>نقل الموعد</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5756,6 +5822,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>لم يُوصل إلى: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1، %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>اختر يومًا من %1 إلى %2، غير ما اتُّفق عليه.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>المتفق عليه حتى الآن: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>اكتبها سنة-شهر-يوم، مثل 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>اكتب الوقت بالساعات والدقائق، مثل 10:30، أو اتركه فارغًا.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>يعرض الهاتف بعد مزامنته التالية: %1</translation>
         </message>
     </context>
     <context>
@@ -6646,6 +6738,18 @@
             <source>Word to who takes over</source>
             <translation>كلمة لمن يتسلّم</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>أُنشئت نسخة احتياطية</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>غُيّرت عبارة المرور لهذا المكتب</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>أُنشئ رمز الاستعادة</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6661,10 +6765,6 @@
             </translation>
         </message>
         <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1؛ البحث هنا في أحدث %2 فقط</translation>
-        </message>
-        <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
             <translation>حُفظ باسم %1. الملف غير مشفّر: احفظوه كما تحفظون ملفات المريضات.</translation>
         </message>
@@ -6675,6 +6775,10 @@
         <message>
             <source>Save the list</source>
             <translation>حفظ القائمة</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1؛ يُعرض أحدث %2</translation>
         </message>
     </context>
     <context>
@@ -6690,10 +6794,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>العودة إلى العيادة</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا المفاتيح ولا النسخ الاحتياطية ولا إضافة المكاتب أو استبعادها. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6722,6 +6822,14 @@
         <message>
             <source>Patient</source>
             <translation>المريضة</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>عرض أسطر أقدم</translation>
         </message>
     </context>
     <context>
@@ -7378,6 +7486,32 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>يعرض التسجيل وراءه</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>الموعد</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>اليوم الجديد، سنة-شهر-يوم</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>الوقت، إن اتُّفق عليه</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>الدرجة، نقاط من 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>الأيام منذ المعالجة</translation>
         </message>
     </context>
 </TS>

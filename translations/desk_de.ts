@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>der Unterschied ist %1 % der Summe</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>rechts %1 an Tag %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>links %1 an Tag %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>Die Achse endet mit Tag 21. Danach zuletzt notiert: %1. Die Tabelle hat jeden Wert.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -939,10 +953,6 @@
             <translation>anrufen: Nummer, was zu fragen ist, was gesagt wurde</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>vermerken, dass der Termin vorgezogen wurde</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>nächste mit Einträgen, die niemand öffnete</translation>
         </message>
@@ -969,6 +979,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>den Verlauf beim Eintrag hinter dem Grund öffnen</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>den Termin vorziehen: neuer Tag und neue Uhrzeit</translation>
         </message>
     </context>
     <context>
@@ -2173,6 +2187,10 @@
             <source>not written down</source>
             <translation>nicht vermerkt</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>Was Sie gewählt haben, bleibt. Die Zeichnung sagt anderes: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2834,6 +2852,50 @@
         <message>
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>Ob das Telefon diese Warnung gezeigt hat, ist nicht bekannt. Rufen Sie jetzt an.</translation>
+        </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Blut, das sich unter der Haut als Knoten gesammelt hat und eng beobachtet, gedrückt, entleert oder operiert wurde; ein flacher Bluterguss ist keines.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Eiter, oder Rötung, Wärme und Schmerz, die sich ausbreiten und als Infektion behandelt wurden.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Ein Fadenende ragt aus der Haut oder liegt frei.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Eine Delle oder Falte entlang eines Fadens, die bei der Nachschau noch da ist.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Ein Faden ist durch geschlossene Haut zu sehen oder zu tasten und stört die Patientin.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Ein Teil des Gesichts bewegt sich weniger als vor der Behandlung, nachdem die Betäubung abgeklungen ist.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>Das Gefühl in einem Teil des Gesichts ist geringer oder anders als vorher, noch bei der Nachschau.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Klare Flüssigkeit aus der Wange oder ihre Schwellung, mehr beim Essen.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Haut, die Blasen warf, abstarb, aufging oder mit einer Narbe oder einem dunklen Fleck blieb.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Die Seiten unterscheiden sich mehr als vor der Behandlung, in den Augen von Patientin oder Behandelnden.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Alles andere, das einen Termin, ein Medikament oder einen Eingriff brauchte; die Notiz sagt, was.</translation>
         </message>
     </context>
     <context>
@@ -3678,10 +3740,6 @@
             <translation>Angerufen: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Termin vorgezogen: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Übernommen: %1</translation>
         </message>
@@ -3846,6 +3904,10 @@
             <source>Not written down</source>
             <translation>Nicht aufgeschrieben</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>Der Code sagt nicht, wo die Charge endet. Sehen Sie auf die Packung und wählen Sie, was dort steht, oder tippen Sie es unten ein.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3960,10 +4022,6 @@
         <message>
             <source>Have complications become more frequent?</source>
             <translation>Sind Komplikationen häufiger geworden?</translation>
-        </message>
-        <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>Risikoadjustierter CUSUM (Steiner u. a., Biostatistics 2000): achtet auf %1-fache Chancen gegenüber einem Risiko von %2; beginnt nach einem Signal von vorn.</translation>
         </message>
         <message>
             <source>Number</source>
@@ -4479,6 +4537,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Differenz der mittleren Tage bis Tag 20 (beschränkte Mittelwerte), Grenzen nach der Normalverteilung, 95 %; Log-Rank-Test.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM mit einem Risiko für alle Verläufe (Summe nach Steiner u. a., Biostatistics 2000, an keine Patientin angepasst): achtet auf %1-fache Chancen gegenüber einem Risiko von %2; beginnt nach einem Signal von vorn.</translation>
         </message>
     </context>
     <context>
@@ -5425,6 +5487,10 @@
             <source>Why</source>
             <translation>Warum</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Termin verschieben</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5456,6 +5522,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>Nicht erreicht: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Wählen Sie einen Tag vom %1 bis zum %2, und nicht, was schon vereinbart ist.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Bisher vereinbart: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Als Jahr-Monat-Tag schreiben, zum Beispiel 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Die Uhrzeit als Stunden und Minuten schreiben, zum Beispiel 10:30, oder leer lassen.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>Das Telefon zeigt ab dem nächsten Abgleich: %1</translation>
         </message>
     </context>
     <context>
@@ -6318,6 +6410,18 @@
             <source>Word to who takes over</source>
             <translation>Wort an die Ablösung</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Sicherung gemacht</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Passwortsatz dieses Pults geändert</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Ersatz-Code gemacht</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6327,10 +6431,6 @@
                 <numerusform>%Ln Zeile</numerusform>
                 <numerusform>%Ln Zeilen</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1; durchsucht werden hier nur die neuesten %2</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6343,6 +6443,10 @@
         <message>
             <source>Save the list</source>
             <translation>Liste speichern</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1; gezeigt sind die neuesten %2</translation>
         </message>
     </context>
     <context>
@@ -6358,10 +6462,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Zurück zur Praxis</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht; auch Schlüssel, Sicherungen und aufgenommene oder ausgesperrte Pulte nicht. Wo kein Name vermerkt wurde, steht das Pult.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6390,6 +6490,14 @@
         <message>
             <source>Patient</source>
             <translation>Patientin</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle, und was mit Schlüsseln, Sicherungen, Pulten und Telefonen geschah. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht. Wo kein Name vermerkt wurde, steht das Pult.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Ältere Zeilen zeigen</translation>
         </message>
     </context>
     <context>
@@ -7022,6 +7130,32 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Zeigt den Eintrag dahinter</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>Der Termin</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Neuer Tag, Jahr-Monat-Tag</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Uhrzeit, falls vereinbart</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Wert, Punkte von 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Tage seit der Behandlung</translation>
         </message>
     </context>
 </TS>

@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>la diferencia es el %1 % de la suma</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>derecha %1 el día %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>izquierda %1 el día %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>El eje termina en el día 21. Lo último anotado después: %1. La tabla tiene todas las puntuaciones.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -939,10 +953,6 @@
             <translation>llamar: número, qué preguntar, qué se dijo</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>anotar que se adelantó la visita</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>siguiente con anotaciones que nadie ha abierto</translation>
         </message>
@@ -969,6 +979,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>abrir el curso en la anotación que dio el motivo</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>adelantar la visita: nuevo día y nueva hora</translation>
         </message>
     </context>
     <context>
@@ -2173,6 +2187,10 @@
             <source>not written down</source>
             <translation>no anotado</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>Lo que eligió se mantiene. El dibujo indica otra cosa: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2834,6 +2852,50 @@
         <message>
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>No se sabe si el teléfono ha mostrado este aviso. Llame ahora al paciente.</translation>
+        </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Sangre acumulada bajo la piel como un bulto que se vigiló de cerca, se comprimió, se drenó o se operó; un moretón plano no lo es.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Pus, o enrojecimiento, calor y dolor que se extienden, tratado como infección.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Una punta del hilo sale de la piel o queda al descubierto.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Un hoyuelo o pliegue a lo largo de un hilo que sigue ahí en el control.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Un hilo se ve o se palpa a través de la piel cerrada y molesta a la paciente.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Una parte de la cara se mueve menos que antes del tratamiento, pasado ya el efecto de la anestesia.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>La sensibilidad en una parte de la cara es menor o distinta que antes, todavía en el control.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Líquido claro de la mejilla o hinchazón de ella, más al comer.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Piel que hizo ampollas, murió, se abrió o quedó con una cicatriz o una mancha oscura.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Los lados difieren más que antes del tratamiento, a ojos de la paciente o del profesional.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Cualquier otra cosa que requirió una visita, un medicamento o una intervención; la nota dice qué.</translation>
         </message>
     </context>
     <context>
@@ -3678,10 +3740,6 @@
             <translation>Llamada hecha: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Visita adelantada: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Asumido: %1</translation>
         </message>
@@ -3846,6 +3904,10 @@
             <source>Not written down</source>
             <translation>Sin anotar</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>El código no indica dónde termina el lote. Mire el envase y elija lo que pone, o escríbalo abajo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3960,10 +4022,6 @@
         <message>
             <source>Have complications become more frequent?</source>
             <translation>¿Son más frecuentes las complicaciones?</translation>
-        </message>
-        <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>CUSUM ajustado por riesgo (Steiner et al., Biostatistics 2000): vigila odds %1 veces las de un riesgo de %2; vuelve a empezar tras una señal.</translation>
         </message>
         <message>
             <source>Number</source>
@@ -4479,6 +4537,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Diferencia de días medios hasta el día 20 (medias restringidas), límites por distribución normal, 95 %; prueba log-rank.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM con un mismo riesgo para todos los cursos (la suma de Steiner et al., Biostatistics 2000, sin ajuste a cada paciente): vigila odds %1 veces las de un riesgo de %2; vuelve a empezar tras una señal.</translation>
         </message>
     </context>
     <context>
@@ -5425,6 +5487,10 @@
             <source>Why</source>
             <translation>Por qué</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Mover la visita</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5456,6 +5522,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>No contesta: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Elija un día del %1 al %2, y no lo que ya está acordado.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Acordado hasta ahora: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Escríbalo como año-mes-día, por ejemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escriba la hora en horas y minutos, por ejemplo 10:30, o déjela vacía.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>El teléfono muestra desde su próxima sincronización: %1</translation>
         </message>
     </context>
     <context>
@@ -6318,6 +6410,18 @@
             <source>Word to who takes over</source>
             <translation>Nota para el relevo</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Copia de seguridad hecha</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Frase de acceso de este puesto cambiada</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Código de recuperación hecho</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6327,10 +6431,6 @@
                 <numerusform>%Ln línea</numerusform>
                 <numerusform>%Ln líneas</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1; aquí solo se busca en las %2 más recientes</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6343,6 +6443,10 @@
         <message>
             <source>Save the list</source>
             <translation>Guardar la lista</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1; se muestran las %2 más recientes</translation>
         </message>
     </context>
     <context>
@@ -6358,10 +6462,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Volver a la clínica</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos. Abrir anotaciones también; mirar un caso, no; tampoco las claves, las copias de seguridad ni los puestos añadidos o excluidos. Donde no se anotó un nombre, figura el puesto.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6390,6 +6490,14 @@
         <message>
             <source>Patient</source>
             <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no. Donde no se anotó un nombre, figura el puesto.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Mostrar líneas anteriores</translation>
         </message>
     </context>
     <context>
@@ -7022,6 +7130,32 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Muestra la anotación que hay detrás</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>La visita</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Nuevo día, año-mes-día</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Hora, si se acordó</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Puntuación, puntos de 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Días desde el tratamiento</translation>
         </message>
     </context>
 </TS>

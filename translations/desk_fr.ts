@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>la différence est de %1 % de la somme</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>droite %1 au jour %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>gauche %1 au jour %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>L’axe s’arrête au jour 21. Dernier relevé après : %1. Le tableau contient tous les scores.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -939,10 +953,6 @@
             <translation>appeler : numéro, questions à poser, ce qui a été dit</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>noter que la visite a été avancée</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>suivant avec des notes que personne n’a ouvertes</translation>
         </message>
@@ -969,6 +979,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>ouvrir le suivi à la note à l’origine du motif</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>avancer la visite : nouveau jour et nouvelle heure</translation>
         </message>
     </context>
     <context>
@@ -2173,6 +2187,10 @@
             <source>not written down</source>
             <translation>non noté</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>Votre choix est conservé. Le dessin dit autre chose : %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2834,6 +2852,50 @@
         <message>
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>On ne sait pas si le téléphone a affiché cette alerte. Appelez le patient maintenant.</translation>
+        </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Sang accumulé sous la peau en une boule, surveillée de près, comprimée, drainée ou opérée ; un bleu plat n’en est pas un.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Du pus, ou une rougeur, une chaleur et une douleur qui s’étendent, traitées comme une infection.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Une extrémité du fil sort de la peau ou est à nu.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Un creux ou un pli le long d’un fil, encore là au contrôle.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Un fil se voit ou se sent sous une peau fermée et gêne la patiente.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Une partie du visage bouge moins qu’avant le traitement, une fois l’anesthésie dissipée.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>La sensibilité d’une partie du visage est moindre ou autre qu’avant, encore au contrôle.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Liquide clair venant de la joue, ou gonflement de celle-ci, davantage en mangeant.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Peau qui a fait des cloques, s’est nécrosée, s’est ouverte, ou garde une cicatrice ou une tache foncée.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Les côtés diffèrent plus qu’avant le traitement, aux yeux de la patiente ou du praticien.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Toute autre chose qui a demandé une visite, un médicament ou un geste ; la remarque dit quoi.</translation>
         </message>
     </context>
     <context>
@@ -3678,10 +3740,6 @@
             <translation>Appel fait : %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Visite avancée : %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Pris en charge : %1</translation>
         </message>
@@ -3846,6 +3904,10 @@
             <source>Not written down</source>
             <translation>Non noté</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>Le code ne dit pas où finit le lot. Regardez l’emballage et choisissez ce qui y figure, ou tapez-le ci-dessous.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3960,10 +4022,6 @@
         <message>
             <source>Have complications become more frequent?</source>
             <translation>Les complications sont-elles devenues plus fréquentes ?</translation>
-        </message>
-        <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>CUSUM ajusté au risque (Steiner et coll., Biostatistics 2000) : surveille une cote %1 fois plus élevée qu’avec un risque de %2 ; recommence après un signal.</translation>
         </message>
         <message>
             <source>Number</source>
@@ -4479,6 +4537,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Différence des moyennes de jours jusqu’au jour 20 (moyennes restreintes), IC à 95 % selon la loi normale ; test du log-rank.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM avec un même risque pour tous les suivis (la somme de Steiner et coll., Biostatistics 2000, sans ajustement à la patiente) : surveille une cote %1 fois plus élevée qu’avec un risque de %2 ; recommence après un signal.</translation>
         </message>
     </context>
     <context>
@@ -5425,6 +5487,10 @@
             <source>Why</source>
             <translation>Pourquoi</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Déplacer la visite</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5456,6 +5522,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>Pas joignable : %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Choisissez un jour du %1 au %2, et pas ce qui est déjà convenu.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Convenu jusqu’ici : %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>À écrire année-mois-jour, par exemple 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Écrivez l’heure en heures et minutes, par exemple 10:30, ou laissez-la vide.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>Le téléphone affiche dès sa prochaine synchronisation : %1</translation>
         </message>
     </context>
     <context>
@@ -6318,6 +6410,18 @@
             <source>Word to who takes over</source>
             <translation>Mot pour la relève</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Sauvegarde faite</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Phrase secrète de ce poste changée</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Code de secours créé</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6327,10 +6431,6 @@
                 <numerusform>%Ln ligne</numerusform>
                 <numerusform>%Ln lignes</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1 ; la recherche ne porte ici que sur les %2 plus récentes</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6343,6 +6443,10 @@
         <message>
             <source>Save the list</source>
             <translation>Enregistrer la liste</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1 ; les %2 plus récentes sont affichées</translation>
         </message>
     </context>
     <context>
@@ -6358,10 +6462,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Retour à la clinique</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas ; ni les clés, ni les sauvegardes, ni les postes ajoutés ou exclus. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6390,6 +6490,14 @@
         <message>
             <source>Patient</source>
             <translation>Patient</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Afficher des lignes plus anciennes</translation>
         </message>
     </context>
     <context>
@@ -7022,6 +7130,32 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Montre la note qui en est l’origine</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>La visite</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Nouveau jour, année-mois-jour</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Heure, si elle est convenue</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Score, points sur 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Jours depuis le traitement</translation>
         </message>
     </context>
 </TS>

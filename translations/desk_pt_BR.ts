@@ -459,6 +459,20 @@
             <source>the difference is %1% of the sum</source>
             <translation>a diferença é %1% da soma</translation>
         </message>
+        <message>
+            <source>right %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>direita %1 no dia %2</translation>
+        </message>
+        <message>
+            <source>left %1 on day %2</source>
+            <comment>score, day</comment>
+            <translation>esquerda %1 no dia %2</translation>
+        </message>
+        <message>
+            <source>The axis ends with day 21. Last written after it: %1. The table has every score.</source>
+            <translation>O eixo termina no dia 21. Último registro depois: %1. A tabela tem todas as pontuações.</translation>
+        </message>
     </context>
     <context>
         <name>Dose</name>
@@ -939,10 +953,6 @@
             <translation>ligar: número, o que perguntar, o que foi dito</translation>
         </message>
         <message>
-            <source>note that the visit was brought forward</source>
-            <translation>anotar que a consulta foi antecipada</translation>
-        </message>
-        <message>
             <source>next with entries that nobody opened</source>
             <translation>próximo com anotações que ninguém abriu</translation>
         </message>
@@ -969,6 +979,10 @@
         <message>
             <source>open the course at the entry behind the reason</source>
             <translation>abrir o acompanhamento na anotação que deu o motivo</translation>
+        </message>
+        <message>
+            <source>bring the visit forward: its new day and time</source>
+            <translation>antecipar a consulta: novo dia e nova hora</translation>
         </message>
     </context>
     <context>
@@ -2173,6 +2187,10 @@
             <source>not written down</source>
             <translation>não anotado</translation>
         </message>
+        <message>
+            <source>What you chose stays. The drawing says otherwise: %1.</source>
+            <translation>O que você escolheu fica. O desenho diz outra coisa: %1.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentAnaesthetic</name>
@@ -2834,6 +2852,50 @@
         <message>
             <source>It is not known whether the phone has shown this warning. Call the patient now.</source>
             <translation>Não se sabe se o celular mostrou este aviso. Ligue agora para o paciente.</translation>
+        </message>
+        <message>
+            <source>Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none.</source>
+            <translation>Sangue acumulado sob a pele como um caroço, que foi observado de perto, comprimido, drenado ou operado; um roxo plano não é.</translation>
+        </message>
+        <message>
+            <source>Pus, or redness, warmth and pain that spread, treated as an infection.</source>
+            <translation>Pus, ou vermelhidão, calor e dor que se espalham, tratados como infecção.</translation>
+        </message>
+        <message>
+            <source>An end of a thread stands out of the skin or lies bare.</source>
+            <translation>Uma ponta do fio sai da pele ou fica exposta.</translation>
+        </message>
+        <message>
+            <source>A dimple or fold along a thread that is still there at the follow-up.</source>
+            <translation>Uma covinha ou dobra ao longo de um fio que ainda está lá no retorno.</translation>
+        </message>
+        <message>
+            <source>A thread can be seen or felt through closed skin, and troubles the patient.</source>
+            <translation>Um fio é visto ou sentido através da pele fechada e incomoda a paciente.</translation>
+        </message>
+        <message>
+            <source>A part of the face moves less than before the treatment, after the anaesthetic has worn off.</source>
+            <translation>Uma parte do rosto se move menos do que antes do tratamento, depois que a anestesia passou.</translation>
+        </message>
+        <message>
+            <source>Feeling in a part of the face is less or other than before, still at the follow-up.</source>
+            <translation>A sensibilidade em uma parte do rosto é menor ou diferente de antes, ainda no retorno.</translation>
+        </message>
+        <message>
+            <source>Clear fluid from the cheek or swelling of it, more while eating.</source>
+            <translation>Líquido claro da bochecha ou inchaço dela, mais ao comer.</translation>
+        </message>
+        <message>
+            <source>Skin that blistered, died, broke open or was left with a scar or a dark mark.</source>
+            <translation>Pele que fez bolhas, morreu, se abriu ou ficou com cicatriz ou mancha escura.</translation>
+        </message>
+        <message>
+            <source>The sides differ more than before the treatment, in the eyes of patient or practitioner.</source>
+            <translation>Os lados diferem mais do que antes do tratamento, aos olhos da paciente ou do profissional.</translation>
+        </message>
+        <message>
+            <source>Anything else that needed a visit, a medicine or an act; the note says what.</source>
+            <translation>Qualquer outra coisa que precisou de uma consulta, um remédio ou um procedimento; a observação diz o quê.</translation>
         </message>
     </context>
     <context>
@@ -3678,10 +3740,6 @@
             <translation>Ligação feita: %1</translation>
         </message>
         <message>
-            <source>Visit brought forward: %1</source>
-            <translation>Consulta antecipada: %1</translation>
-        </message>
-        <message>
             <source>Taken: %1</source>
             <translation>Assumido: %1</translation>
         </message>
@@ -3846,6 +3904,10 @@
             <source>Not written down</source>
             <translation>Não anotado</translation>
         </message>
+        <message>
+            <source>The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.</source>
+            <translation>O código não diz onde o lote termina. Olhe a embalagem e escolha o que está escrito nela, ou digite abaixo.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
@@ -3960,10 +4022,6 @@
         <message>
             <source>Have complications become more frequent?</source>
             <translation>As complicações ficaram mais frequentes?</translation>
-        </message>
-        <message>
-            <source>Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
-            <translation>CUSUM ajustado ao risco (Steiner et al., Biostatistics 2000): vigia uma chance (odds) %1 vezes a de um risco de %2; recomeça após um sinal.</translation>
         </message>
         <message>
             <source>Number</source>
@@ -4479,6 +4537,10 @@
         <message>
             <source>Difference of mean days up to day 20 (restricted means), normal limits, 95%; log-rank test.</source>
             <translation>Diferença da média de dias até o dia 20 (médias restritas), limites pela distribuição normal, 95%; teste de log-rank.</translation>
+        </message>
+        <message>
+            <source>CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.</source>
+            <translation>CUSUM com um só risco para todos os cursos (a soma de Steiner et al., Biostatistics 2000, sem ajuste a cada paciente): vigia uma chance (odds) %1 vezes a de um risco de %2; recomeça após um sinal.</translation>
         </message>
     </context>
     <context>
@@ -5425,6 +5487,10 @@
             <source>Why</source>
             <translation>Por quê</translation>
         </message>
+        <message>
+            <source>Move the visit</source>
+            <translation>Mudar a consulta</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::CallBoard</name>
@@ -5456,6 +5522,32 @@
         <message>
             <source>Not reached: %1</source>
             <translation>Não atendeu: %1</translation>
+        </message>
+        <message>
+            <source>%1, %2</source>
+            <comment>date, time</comment>
+            <translation>%1, %2</translation>
+        </message>
+        <message>
+            <source>Choose a day from %1 to %2, and not what is agreed already.</source>
+            <comment>date, date</comment>
+            <translation>Escolha um dia de %1 a %2, e não o que já está combinado.</translation>
+        </message>
+        <message>
+            <source>Agreed so far: %1</source>
+            <translation>Combinado até agora: %1</translation>
+        </message>
+        <message>
+            <source>Write it as year-month-day, for example 2029-06-30.</source>
+            <translation>Escreva como ano-mês-dia, por exemplo 2029-06-30.</translation>
+        </message>
+        <message>
+            <source>Write the time as hours and minutes, for example 10:30, or leave it empty.</source>
+            <translation>Escreva a hora em horas e minutos, por exemplo 10:30, ou deixe em branco.</translation>
+        </message>
+        <message>
+            <source>The phone shows from its next sync on: %1</source>
+            <translation>O celular mostra a partir da próxima sincronização: %1</translation>
         </message>
     </context>
     <context>
@@ -6318,6 +6410,18 @@
             <source>Word to who takes over</source>
             <translation>Recado para quem assume</translation>
         </message>
+        <message>
+            <source>Backup made</source>
+            <translation>Backup feito</translation>
+        </message>
+        <message>
+            <source>Passphrase of this desk changed</source>
+            <translation>Frase secreta desta estação mudada</translation>
+        </message>
+        <message>
+            <source>Recovery code made</source>
+            <translation>Código de recuperação feito</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -6327,10 +6431,6 @@
                 <numerusform>%Ln linha</numerusform>
                 <numerusform>%Ln linhas</numerusform>
             </translation>
-        </message>
-        <message>
-            <source>%1; only the newest %2 are searched here</source>
-            <translation>%1; aqui a busca só cobre as %2 mais recentes</translation>
         </message>
         <message>
             <source>Saved as %1. The file is not encrypted: keep it as you keep the patients' records.</source>
@@ -6343,6 +6443,10 @@
         <message>
             <source>Save the list</source>
             <translation>Salvar a lista</translation>
+        </message>
+        <message>
+            <source>%1; the newest %2 are shown</source>
+            <translation>%1; são mostradas as %2 mais recentes</translation>
         </message>
     </context>
     <context>
@@ -6358,10 +6462,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>Voltar à clínica</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos. Abrir anotações também; olhar um caso, não; nem chaves, backups e estações adicionadas ou excluídas. Onde nenhum nome foi anotado, consta a estação.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6390,6 +6490,14 @@
         <message>
             <source>Patient</source>
             <translation>Paciente</translation>
+        </message>
+        <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
+            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não. Onde nenhum nome foi anotado, consta a estação.</translation>
+        </message>
+        <message>
+            <source>Show older lines</source>
+            <translation>Mostrar linhas mais antigas</translation>
         </message>
     </context>
     <context>
@@ -7022,6 +7130,32 @@
         <message>
             <source>Shows the entry behind it</source>
             <translation>Mostra a anotação por trás disso</translation>
+        </message>
+    </context>
+    <context>
+        <name>CallVisit</name>
+        <message>
+            <source>The visit</source>
+            <translation>A consulta</translation>
+        </message>
+        <message>
+            <source>New day, year-month-day</source>
+            <translation>Novo dia, ano-mês-dia</translation>
+        </message>
+        <message>
+            <source>Time, if one is agreed</source>
+            <translation>Hora, se combinada</translation>
+        </message>
+    </context>
+    <context>
+        <name>CurveBox</name>
+        <message>
+            <source>Score, points of 10</source>
+            <translation>Pontuação, pontos de 10</translation>
+        </message>
+        <message>
+            <source>Days since the treatment</source>
+            <translation>Dias desde o tratamento</translation>
         </message>
     </context>
 </TS>

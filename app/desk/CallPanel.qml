@@ -29,7 +29,9 @@ PanelFrame {
             onClicked: root.call.notReached()
         },
         ActButton {
-            text: qsTr("Visit brought forward")
+            objectName: "broughtForward"
+            text: root.call.asksVisit ? qsTr("Move the visit") : qsTr("Visit brought forward")
+            enabled: !root.call.asksVisit || root.call.visitShows.length > 0
             onClicked: root.call.broughtForward()
         },
         ActButton {
@@ -62,6 +64,11 @@ PanelFrame {
         visible: root.call.language.length > 0
         text: root.call.language
         soft: true
+        Layout.fillWidth: true
+    }
+    CallVisit {
+        visible: root.call.asksVisit
+        call: root.call
         Layout.fillWidth: true
     }
     Heading {

@@ -118,6 +118,7 @@ PageFrame {
 
             FindingPanel {
                 course: root.course
+                call: root.program.call
                 Layout.fillWidth: true
             }
             MessagePanel {
@@ -125,6 +126,9 @@ PageFrame {
                 Layout.fillWidth: true
             }
         }
+    }
+    CallPanel {
+        call: root.program.call
     }
     ClosePanel {
         shown: root.course.closingKey.length > 0

@@ -12,7 +12,7 @@ Item {
     required property var events
     property string eventsSpoken  // of the one box that says them; the other repeats the same line
 
-    implicitHeight: heading.height + chart.height + strip.implicitHeight + 2 * Theme.gapSmall
+    implicitHeight: heading.height + upward.height + chart.height + strip.implicitHeight + across.height + 2 * Theme.gapSmall
 
     Row {
         id: heading
@@ -29,10 +29,19 @@ Item {
             color: root.picture.left ? Theme.left : Theme.right
         }
     }
+    Words {
+        id: upward
+
+        y: heading.height
+        width: root.width
+        text: qsTr("Score, points of 10")
+        small: true
+        soft: true
+    }
     CurveChart {
         id: chart
 
-        y: heading.height + Theme.gapSmall
+        y: heading.height + upward.height + Theme.gapSmall
         width: root.width
         height: Math.min(Math.max(root.width * 0.62, 170), 320)
         picture: root.picture
@@ -64,5 +73,15 @@ Item {
         Accessible.ignored: root.eventsSpoken.length === 0
         Accessible.role: Accessible.StaticText
         Accessible.name: root.eventsSpoken
+    }
+    Words {
+        id: across
+
+        y: strip.y + strip.height
+        width: root.width
+        text: qsTr("Days since the treatment")
+        horizontalAlignment: Text.AlignRight
+        small: true
+        soft: true
     }
 }

@@ -79,6 +79,13 @@ ColumnLayout {
                 Layout.fillWidth: true
             }
             Words {
+                objectName: "beyond"
+                visible: root.curves.beyond.length > 0
+                text: root.curves.beyond
+                strong: true
+                Layout.fillWidth: true
+            }
+            Words {
                 objectName: "legend"
                 text: root.curves.legend
                 small: true

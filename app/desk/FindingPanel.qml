@@ -9,6 +9,7 @@ ColumnLayout {
     id: root
 
     required property CourseBoard course
+    required property CallBoard call
 
     spacing: Theme.gapSmall
 
@@ -46,7 +47,7 @@ ColumnLayout {
             onSeen: root.course.see(row.key)
             onTaken: root.course.take(row.key)
             onCalled: root.course.called(row.key)
-            onForward: root.course.bringForward(row.key)
+            onForward: root.call.startVisit(root.course.key)
             onClosing: root.course.startClosing(row.key)
             onReopened: root.course.reopen(row.key)
             Layout.fillWidth: true

@@ -86,13 +86,9 @@ PageFrame {
                 Repeater {
                     model: root.editor.complications
 
-                    TickBox {
-                        required property tickRow row
-
+                    ComplicationTick {
                         width: (grid.width - (grid.columns - 1) * grid.columnSpacing) / grid.columns
-                        text: row.name
-                        checked: row.ticked
-                        onToggled: root.editor.tick(row.word, checked)
+                        onTicked: on => root.editor.tick(row.word, on)
                     }
                 }
             }

@@ -26,7 +26,7 @@ PanelFrame {
         model: [[qsTr("Up, Down"), qsTr("move in the queue")], [qsTr("Enter"), qsTr("open the course")],
                 ["E", qsTr("open the course at the entry behind the reason")],
                 ["T", qsTr("take it: others see who is on it")], ["C", qsTr("call: number, what to ask, what was said")],
-                ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("note that the visit was brought forward")],
+                ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("bring the visit forward: its new day and time")],
                 ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")], ["A", qsTr("take search and filters off")],
                 ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
                 ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],

@@ -47,7 +47,7 @@ PageFrame {
     Shortcut { sequence: "T"; enabled: root.keysOn; onActivated: root.queue.take(root.queue.rows.keyAt(list.currentIndex)) }
     Shortcut { sequence: "C"; enabled: root.keysOn; onActivated: root.program.call.start(root.queue.rows.keyAt(list.currentIndex)) }
     Shortcut { sequence: "X"; enabled: root.keysOn; onActivated: root.queue.startClosing(root.queue.rows.keyAt(list.currentIndex)) }
-    Shortcut { sequence: "F"; enabled: root.keysOn; onActivated: root.queue.bringForward(root.queue.rows.keyAt(list.currentIndex)) }
+    Shortcut { sequence: "F"; enabled: root.keysOn; onActivated: root.program.call.startVisit(root.queue.rows.keyAt(list.currentIndex)) }
     Shortcut { sequence: "N"; enabled: root.keysOn; onActivated: list.currentIndex = Math.max(root.queue.nextUnopened(list.currentIndex), 0) }
     Shortcut { sequence: "H"; enabled: root.keysOn; onActivated: root.program.openHandOver() }
     Shortcut { sequence: "E"; enabled: root.keysOn; onActivated: root.program.openCourse(root.queue.rows.keyAt(list.currentIndex), root.queue.entryAt(list.currentIndex)) }

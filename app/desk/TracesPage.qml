@@ -23,13 +23,19 @@ PageFrame {
             onClicked: root.board.saveAs()
         },
         ActButton {
+            objectName: "olderTraces"
+            visible: root.board.more
+            text: qsTr("Show older lines")
+            onClicked: root.board.showMore()
+        },
+        ActButton {
             text: qsTr("Back to the clinic")
             onClicked: root.program.openClinic()
         }
     ]
 
     Words {
-        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.")
+        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.")
         soft: true
         Layout.fillWidth: true
         Layout.maximumWidth: 60 * Theme.textBody

@@ -162,6 +162,12 @@ PageBody {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        visible: text.length > 0
+        text: root.board.visitMoved
+        strong: true
+        Layout.fillWidth: true
+    }
     ActButton {
         text: qsTr("What I wrote")
         onClicked: root.program.openHistory()

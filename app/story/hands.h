@@ -1,7 +1,8 @@
 #pragma once
 /// \file
-/// What people do with the two programs, by the acts that a finger or a mouse reaches, and by no other way: so that the
-/// story stands on what the pages do and not on what lies beneath them. Each looks afterwards whether it came to be.
+/// What people do with the two programs, by the acts that the pages call when a finger or a mouse reaches them: so that the
+/// story stands on what the view models do and not on what lies beneath them. No event is sent to a window: that is
+/// what the flows tests do (tests/screens). Each looks afterwards whether it came to be.
 
 #include "app/story/stage.h"
 

@@ -128,6 +128,9 @@ public:
     /// Adding and shutting out a desk and putting another phone in the place of one are for two, where the clinic names more than
     /// one person. The desk has one passphrase: the second one is named and stands in the journal, and is not proved.
     void setSecond(std::string name);
+    /// What was done with this desk's own vault, beside the journal, leaves a line of who did it: a backup, another passphrase, a
+    /// recovery code. \returns Reason::outOfRange for any other step.
+    Done noteStep(records::Step step);
     std::vector<std::string> seconds() const;  ///< who may stand by; empty: nobody else is named
 
     /// \returns Reason::locked if it changes a number to call, and the passphrase was not given for it.
@@ -229,8 +232,14 @@ public:
     Result<std::vector<journal::OperationId>> actOn(const recovery::CourseId& course, const std::vector<std::string>& findings,
                                                     records::Act act, records::Outcome outcome = records::Outcome::none,
                                                     const std::string& note = {});
+    /// The visit is on another day from now on: the phone shows it, reminds of it and goes by it, as do silence and forecast here. The
+    /// findings are noted as answered by it, in the same step. `followUp`: aftercare::momentOf() a visit. \returns what was recorded,
+    /// for takeBack(); Reason::outOfRange as openCourse(), Reason::invalidState if no phone has the course, Reason::alreadyExists
+    /// if that is what was agreed.
+    Result<std::vector<journal::OperationId>> moveVisit(const recovery::CourseId& course, const clock::Moment& followUp,
+                                                        const std::vector<std::string>& findings, const std::string& note = {});
     /// Takes acts back that were noted by mistake, in the name of the person at the desk; what was noted stays on
-    /// record beside it. \returns Reason::notFound if one of them is no act on this course, Reason::alreadyExists if
+    /// record beside it. A visit that was moved with one of them, and not moved again since, is on its former day again. \returns Reason::notFound if one of them is no act on this course, Reason::alreadyExists if
     /// all are taken back.
     Done takeBack(const recovery::CourseId& course, const std::vector<journal::OperationId>& acts);
 

@@ -2,6 +2,7 @@
 
 #include "core/desk/inside.h"
 
+#include "core/aftercare/visit.h"
 #include "core/bytes/reader.h"
 #include "core/clock/iso8601.h"
 
@@ -23,6 +24,30 @@ std::vector<records::OperationName> namesOfWordsUp(const journal::State& state)
     return names;
 }
 
+/// The visit that was moved by this operation, or in one step with this act; null: none was, or it was moved again since.
+const journal::Visit* movedWith(const journal::CourseState& course, const journal::OperationId& id)
+{
+    if (course.visits.size() < 2)
+        return nullptr;
+    const journal::Visit& last = course.visits.back();
+    if (last.operation == id)
+        return &last;
+    const auto act = std::ranges::find(course.actOperations, id);
+    if (act == course.actOperations.end() || last.operation.device != id.device)
+        return nullptr;
+    const auto& acted = course.acts[static_cast<std::size_t>(act - course.actOperations.begin())];
+    return acted.act == records::Act::visitBroughtForward && last.entered == acted.at ? &last : nullptr;
+}
+
+/// The course as the phone has it, with the visit on another day.
+records::CourseOpened withVisit(const journal::CourseState& course, const clock::Moment& followUp, const std::string& by)
+{
+    records::CourseOpened moved = *course.opened;
+    moved.followUp = followUp;
+    moved.practitioner = by;
+    return moved;
+}
+
 }  // namespace
 
 Done Desk::act(const recovery::CourseId& id, const std::string& finding, records::Act act, records::Outcome outcome,
@@ -35,23 +60,53 @@ Done Desk::act(const recovery::CourseId& id, const std::string& finding, records
 Result<std::vector<journal::OperationId>> Desk::actOn(const recovery::CourseId& id, const std::vector<std::string>& keys,
                                                       records::Act act, records::Outcome outcome, const std::string& note)
 {
-    const journal::CourseState* found = m_inside->course(id);
+    const clock::Moment now = m_inside->now();
+    const auto bodies = m_inside->acts(id, keys, {id, {}, act, outcome, m_inside->person, note, now});
+    if (!bodies)
+        return fail(bodies.error());
+    if (bodies->empty())
+        return std::vector<journal::OperationId>{};
+    return m_inside->vault.append(*bodies, now);
+}
+
+Result<std::vector<records::Body>> Desk::Inside::acts(const recovery::CourseId& id, const std::vector<std::string>& keys,
+                                                      records::FindingActed acted) const
+{
+    const journal::CourseState* found = course(id);
     if (!found)
         return fail(Reason::notFound, "course: unknown");
-    if (m_inside->person.empty())
+    if (person.empty())
         return fail(Reason::invalidState, "act: nobody is named at the desk");
-    if (act == records::Act::closed && outcome == records::Outcome::none)
+    if (acted.act == records::Act::closed && acted.outcome == records::Outcome::none)
         return fail(Reason::notEnough, "act: closing needs an outcome");
-    const auto findings = triage::findingsOf(*found, m_inside->now());
+    const auto findings = triage::findingsOf(*found, acted.at);
     std::vector<records::Body> bodies;
     for (const std::string& key : keys) {
         if (std::none_of(findings.begin(), findings.end(), [&](const auto& each) { return each.key == key; }))
             return fail(Reason::notFound, "finding: the course has no such finding");
-        bodies.push_back(records::FindingActed{id, key, act, outcome, m_inside->person, note, m_inside->now()});
+        acted.finding = key;
+        bodies.push_back(acted);
     }
-    if (bodies.empty())
-        return std::vector<journal::OperationId>{};
-    return m_inside->vault.append(bodies, m_inside->now());
+    return bodies;
+}
+
+Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::CourseId& id, const clock::Moment& followUp,
+                                                          const std::vector<std::string>& keys, const std::string& note)
+{
+    const clock::Moment now = m_inside->now();
+    auto bodies = m_inside->acts(id, keys, {id, {}, records::Act::visitBroughtForward, records::Outcome::none, m_inside->person, note, now});
+    if (!bodies)
+        return fail(bodies.error());
+    const journal::CourseState& course = *m_inside->course(id);
+    const auto mailbox = m_inside->mailboxOf(id);
+    if (!course.opened || !mailbox)
+        return fail(Reason::invalidState, "course: no phone has it");
+    if (const Done when = aftercare::check(aftercare::visitOf(followUp), course.opened->treated); !when)
+        return fail(when.error());
+    if (course.opened->followUp == followUp)
+        return fail(Reason::alreadyExists, "follow-up: that is what was agreed");
+    bodies->insert(bodies->begin(), withVisit(course, followUp, m_inside->person));
+    return m_inside->vault.append(*bodies, now, mailbox);
 }
 
 Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::OperationId>& acts)
@@ -62,15 +117,23 @@ Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::Ope
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "act: nobody is named at the desk");
     std::vector<records::Body> bodies;
+    std::optional<clock::Moment> formerVisit;
     for (const journal::OperationId& act : acts) {
+        const journal::Visit* moved = movedWith(*found, act);
+        if (moved)
+            formerVisit = found->visits[found->visits.size() - 2].followUp;
+        if (std::ranges::find(found->visits, act, &journal::Visit::operation) != found->visits.end())
+            continue;
         if (std::ranges::find(found->actOperations, act) == found->actOperations.end())
             return fail(Reason::notFound, "act: the course has no such act");
         if (!found->actsTakenBack.contains(act))
             bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
     }
+    if (formerVisit)
+        bodies.push_back(withVisit(*found, *formerVisit, m_inside->person));
     if (bodies.empty())
         return fail(Reason::alreadyExists, "act: it is taken back");
-    const auto appended = m_inside->vault.append(bodies, m_inside->now());
+    const auto appended = m_inside->vault.append(bodies, m_inside->now(), m_inside->mailboxOf(id));
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

@@ -22,6 +22,9 @@ struct Desk::Inside {
     std::optional<clock::Instant> allowedAt;  ///< when the passphrase was given for it
 
     clock::Moment now() const { return zone.moment(clock.now()); }
+    /// The act, on each of these findings. \returns as Desk::actOn() refuses.
+    Result<std::vector<records::Body>> acts(const recovery::CourseId& id, const std::vector<std::string>& findings,
+                                            records::FindingActed acted) const;
     /// `finished`: as vault::Vault::append().
     Done append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox = {},
                 const std::vector<std::string_view>& finished = {});

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <set>
 
 namespace ebbline::desk {
@@ -249,11 +250,58 @@ std::vector<records::Body> shownByPhones(const Desk& desk)
     return shown;
 }
 
+/// What else stands in a clinic on some day: a colleague is on a call, a message waits, an entry came late, another was amended.
+Done addOddities(Desk& desk, const aftercare::Zone& zone, const clock::Moment& now, const std::map<std::string, recovery::CourseId>& courses)
+{
+    const auto ago = [&](std::chrono::minutes minutes) { return zone.moment(now.at - minutes); };
+    const auto entryOf = [&](const char* name, const clock::Moment& at, const clock::Moment& recordedAt) {
+        recovery::Entry entry;
+        entry.id = recovery::EntryId{crypto::randomArray<16>()};
+        entry.course = courses.at(name);
+        entry.at = at;
+        entry.recordedAt = recordedAt;
+        for (const recovery::Side side : recovery::bothSides)
+            entry.scores.insert_or_assign({recovery::Symptom::tightness, side}, *recovery::Score::of(2));
+        return entry;
+    };
+    std::vector<records::Body> bodies;
+    const auto taken = courses.at("Ruta Calloway");
+    for (const triage::Row& row : desk.queue())
+        if (row.course == taken)
+            for (const triage::Finding& finding : row.findings)
+                bodies.push_back(records::FindingActed{taken, finding.key, records::Act::taken, records::Outcome::none, "Dr Mara Lindqvist", {},
+                                                       ago(std::chrono::minutes(12))});
+    const auto asks = courses.at("Vesna Gorland");
+    bodies.push_back(records::MessageWritten{asks, records::MessageId{crypto::randomArray<16>()}, "May I wash my hair today?", {}, ago(std::chrono::minutes(95))});
+    bodies.push_back(records::EntryRecorded{entryOf("Wim Hollart", ago(std::chrono::hours(50)), ago(std::chrono::hours(26)))});
+    recovery::Entry amended = entryOf("Sanne Dorrin", ago(std::chrono::hours(30)), ago(std::chrono::hours(30)));
+    bodies.push_back(records::EntryRecorded{amended});
+    const auto appended = desk.vault().append(bodies, now);
+    if (!appended)
+        return fail(appended.error());
+    for (const recovery::Side side : recovery::bothSides)
+        amended.scores.insert_or_assign({recovery::Symptom::tightness, side}, *recovery::Score::of(3));
+    const auto corrected = desk.vault().append({records::EntryRecorded{amended}}, now, {}, appended->back());
+    return corrected ? Done{} : Done(fail(corrected.error()));
+}
+
 }  // namespace
+
+Done hearInventedPhones(Desk& desk)
+{
+    const auto links = desk.vault().links();
+    if (!links)
+        return fail(links.error());
+    for (const vault::Link& link : *links)
+        if (const Done heard = desk.vault().accept(link.mailbox, envelope::deviceIdOf(link.peerSigning), {1, {}}, {}); !heard)
+            return heard;
+    return {};
+}
 
 Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Moment& now)
 {
     using recovery::Sign;
+    constexpr int heardToday = 60;
     struct Running {
         const char* name;
         int daysAgo;
@@ -261,23 +309,24 @@ Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Mome
         recovery::Signs signs;               ///< with the last entry
         std::optional<double> celsius;
         const char* note;
-        int heardUntil;                     ///< day of recovery after which nothing came; 60: none
+        int heardUntil;                     ///< day of recovery after which nothing came; heardToday: none
         bool linked = true;
     };
     const std::array running{
-        Running{"Oriel Tamsin", 0, Kind::plain, {Sign::breathing, Sign::neckSwelling}, {}, "My neck feels tight and it is hard to swallow.", 60},
-        Running{"Pelle Ardmore", 1, Kind::haematoma, {Sign::fastSwelling}, {}, "My left cheek is much fuller than last night.", 60},
-        Running{"Ruta Calloway", 6, Kind::infection, {Sign::warmer, Sign::moreTender, Sign::colourChange}, 38.4, "The left side hurts more since last night.", 60},
-        Running{"Sanne Dorrin", 8, Kind::plain, {Sign::threadLump}, {}, "I can feel a small bump near my temple.", 60},
-        Running{"Tirza Ebberly", 20, Kind::puckering, {}, {}, "", 60},
+        Running{"Oriel Tamsin", 0, Kind::plain, {Sign::breathing, Sign::neckSwelling}, {}, "My neck feels tight and it is hard to swallow.", heardToday},
+        Running{"Pelle Ardmore", 1, Kind::haematoma, {Sign::fastSwelling}, {}, "My left cheek is much fuller than last night.", heardToday},
+        Running{"Ruta Calloway", 6, Kind::infection, {Sign::warmer, Sign::moreTender, Sign::colourChange}, 38.4, "The left side hurts more since last night.", heardToday},
+        Running{"Sanne Dorrin", 8, Kind::plain, {Sign::threadLump}, {}, "I can feel a small bump near my temple.", heardToday},
+        Running{"Tirza Ebberly", 20, Kind::puckering, {}, {}, "", heardToday},
         Running{"Ulrik Fenwood", 9, Kind::plain, {}, {}, "", 4},
-        Running{"Vesna Gorland", 4, Kind::plain, {}, {}, "", 60},
-        Running{"Wim Hollart", 12, Kind::slowRecovery, {}, {}, "", 60},
-        Running{"Xenia Ibarsson", 0, Kind::plain, {}, {}, "", 60, false},
+        Running{"Vesna Gorland", 4, Kind::plain, {}, {}, "", heardToday},
+        Running{"Wim Hollart", 12, Kind::slowRecovery, {}, {}, "", heardToday},
+        Running{"Xenia Ibarsson", 0, Kind::plain, {}, {}, "", heardToday, false},
     };
     const triggers::Protocol protocol = triggers::defaultProtocol();
     const auto signature = desk.vault().clinicRoot().sign(records::encodeProtocol(protocol));
     std::vector<records::Body> bodies;
+    std::map<std::string, recovery::CourseId> courses;
     int number = 900;
     for (const Running& one : running) {
         const recovery::PatientId patient{crypto::randomArray<16>()};
@@ -285,10 +334,19 @@ Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Mome
         const clock::Moment at = zone.moment(std::min(now.at - std::chrono::hours(3),
                                                       zone.instantOf(now.day() - std::chrono::days(one.daysAgo), std::chrono::hours(hourOfTreatment))));
         const Course course{++number, one.kind, treatmentOf(number, patient, at)};
+        courses[one.name] = course.treatment.course;
         bodies.push_back(records::TreatmentRecorded{course.treatment});
         if (!one.linked)
             continue;
-        bodies.push_back(records::PatientLinked{course.treatment.course, envelope::MailboxId{crypto::randomArray<16>()}, {}, {}});
+        vault::Link link;
+        link.mailbox = envelope::MailboxId{crypto::randomArray<16>()};
+        link.course = course.treatment.course;
+        link.peerSigning = crypto::SigningKey::generate().publicKey();
+        bodies.push_back(records::PatientLinked{link.course, link.mailbox, link.peerSigning.value, {}});
+        // Invented phones are nowhere; of one it is known when it was heard last.
+        if (one.heardUntil < heardToday)
+            if (const Done kept = desk.vault().putLink(link); !kept)
+                return kept;
         bodies.push_back(openedOf(desk, course, protocol, bytes::Bytes(signature.begin(), signature.end()), zone.moment(at.at + std::chrono::days(21))));
         tell(bodies, course, zone, zone.moment(std::min(now.at - std::chrono::hours(2), at.at + std::chrono::days(one.heardUntil))));
         if (one.signs.empty() && !one.celsius)
@@ -310,8 +368,10 @@ Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Mome
     if (const auto appended = desk.vault().append(bodies, now); !appended)
         return fail(appended.error());
     const std::vector<records::Body> shown = shownByPhones(desk);
-    const auto appended = shown.empty() ? Result<std::vector<journal::OperationId>>{} : desk.vault().append(shown, now);
-    return appended ? Done{} : Done(fail(appended.error()));
+    if (!shown.empty())
+        if (const auto appended = desk.vault().append(shown, now); !appended)
+            return fail(appended.error());
+    return addOddities(desk, zone, now, courses);
 }
 
 }  // namespace ebbline::desk

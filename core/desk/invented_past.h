@@ -19,8 +19,13 @@ struct InventedPast {
 /// \returns as the vault's append().
 Done addInventedPast(Desk& desk, const aftercare::Zone& zone, const InventedPast& past);
 
-/// Nine courses that run now, one for every state of the queue: an emergency, calls, the next working day,
-/// a fold at its follow-up, silence, two that ask for nothing, and one without a phone.
+/// Nine courses that run now, one for every state of the queue: an emergency, calls, one of them taken by a colleague, the next
+/// working day with an entry that was amended, a fold at its follow-up, silence of a phone that is not heard of, a message that nobody read,
+/// an entry written late, and one without a phone.
 Done addInventedToday(Desk& desk, const aftercare::Zone& zone, const clock::Moment& now);
+
+/// Writes down that the phone of whoever fell silent was heard at this moment of the desk's clock, and never since.
+/// \pre addInventedToday() \returns as the vault's accept().
+Done hearInventedPhones(Desk& desk);
 
 }  // namespace ebbline::desk

@@ -67,6 +67,7 @@ struct Describe {
     }
     void operator()(const records::DoseLimited& body) const { trace.by = body.by; }
     void operator()(const records::FollowUpRecorded& body) const { trace.by = body.by; }
+    void operator()(const records::EyesMarked& body) const { trace.by = body.by; }
     void operator()(const records::BandLearned& body) const { trace.by = body.learned.by; }
     void operator()(const records::BandChosen& body) const { trace.by = body.choice.by; }
     void operator()(const auto&) const {}
@@ -80,13 +81,11 @@ bool isPatients(Kind kind)
 
 }  // namespace
 
-std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations, std::size_t most)
+std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations)
 {
     const std::set<envelope::DeviceId> phones = phonesIn(operations);
     std::vector<Trace> found;
     for (const journal::Operation& operation : std::views::reverse(operations)) {
-        if (found.size() >= most)
-            break;
         const Kind kind{operation.kind};
         if (kind > records::newestKind || isPatients(kind) || phones.contains(operation.id.device))
             continue;

@@ -1,8 +1,7 @@
 #pragma once
 /// \file
-/// Who did what at the clinic's desks, as far as it is in the journal: what is no operation (keys, backups,
-/// desks added or shut out, looking at a course) leaves no line. Inspecting the vault shows a line that
-/// was changed or taken out.
+/// Who did what at the clinic's desks, as far as it is in the journal: grave steps are (records::Step); what is no
+/// operation, as looking at a course, leaves no line. Inspecting the vault shows a line that was changed or taken out.
 
 #include "core/journal/state.h"
 
@@ -21,12 +20,9 @@ struct Trace {
     std::size_t entries = 0;     ///< of versionsOpened, and of entriesOpened
 };
 
-inline constexpr std::size_t mostTraces = 1000;
-
-/// The newest first, at most `most`. What patients write, answer, read and photograph is not here, nor what a
+/// The newest first. What patients write, answer, read and photograph is not here, nor what a
 /// desk does by itself. Looking at a
 /// course leaves nothing; entries that were opened do. Reads all of `operations` (in fold order).
-std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations,
-                          std::size_t most = mostTraces);
+std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations);
 
 }  // namespace ebbline::desk

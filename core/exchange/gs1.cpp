@@ -117,18 +117,22 @@ Result<std::pair<std::string_view, std::string_view>> scannedElement(std::string
     return std::pair(identifier, value);
 }
 
+/// Which symbol it was read from, if the scanner tells: Data Matrix, QR, Code 128, DataBar.
+std::string_view withoutSymbology(std::string_view text)
+{
+    for (const std::string_view symbology : {"]d2", "]Q3", "]C1", "]e0"})
+        if (text.starts_with(symbology))
+            return text.substr(symbology.size());
+    return text;
+}
+
 }  // namespace
 
 Result<PackCode> parsePackCode(std::string_view text, std::chrono::year thisYear)
 {
     if (text.size() > longestPackCode)
         return fail(Reason::tooLarge, "pack code: longer than 120 characters");
-    // Which symbol it was read from, if the scanner tells: Data Matrix, QR, Code 128, DataBar.
-    for (const std::string_view symbology : {"]d2", "]Q3", "]C1", "]e0"})
-        if (text.starts_with(symbology)) {
-            text.remove_prefix(symbology.size());
-            break;
-        }
+    text = withoutSymbology(text);
     const bool printed = text.starts_with('(');
     PackCode code;
     while (!text.empty()) {
@@ -141,6 +145,36 @@ Result<PackCode> parsePackCode(std::string_view text, std::chrono::year thisYear
     if (!code.article && !code.lot && !code.expiry)
         return fail(Reason::notEnough, "pack code: neither article nor lot nor expiry");
     return code;
+}
+
+Result<std::vector<PackCode>> readingsOf(std::string_view text, std::chrono::year thisYear)
+{
+    const auto plain = parsePackCode(text, thisYear);
+    std::vector<PackCode> readings;
+    if (plain)
+        readings.push_back(*plain);
+    const auto elements = withoutSymbology(text);
+    if (text.size() > longestPackCode || elements.starts_with('(') || elements.find(separator) != std::string_view::npos)
+        return plain ? Result<std::vector<PackCode>>(readings) : fail(plain.error());
+    // Without a separator the first element of no fixed length takes all that follows: put one wherever it may be missing.
+    auto rest = elements;
+    std::string_view open;
+    while (!rest.empty()) {
+        const auto element = scannedElement(rest);
+        if (!element)
+            break;
+        if (rest.empty() && (element->first == "10" || element->first == "21"))
+            open = element->second;
+    }
+    for (std::size_t length = 1; length < open.size(); ++length) {
+        auto parted = std::string(elements);
+        parted.insert(parted.size() - open.size() + length, 1, separator);
+        const auto other = parsePackCode(parted, thisYear);
+        if (other && std::none_of(readings.begin(), readings.end(), [&](const PackCode& known) {
+                return known.lot == other->lot && known.expiry == other->expiry; }))
+            readings.push_back(*other);
+    }
+    return readings.empty() ? fail(plain.error()) : Result<std::vector<PackCode>>(readings);
 }
 
 }  // namespace ebbline::exchange

@@ -16,6 +16,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace ebbline::exchange {
 
@@ -35,5 +36,11 @@ inline constexpr std::size_t longestPackCode = 120;  ///< bytes
 ///          exist or an identifier given twice; Reason::unsupported for an identifier that is not known;
 ///          Reason::tooLarge over longestPackCode; Reason::notEnough without lot and expiry and article.
 Result<PackCode> parsePackCode(std::string_view text, std::chrono::year thisYear);
+
+/// Every way to read a code, for a scanner or keyboard may swallow the separator, and then a lot runs on into what
+/// follows it: `10TH-4421A17` may be the lot TH-4421A17, or the lot TH-44 with the serial A17. One reading if the code
+/// has brackets or a separator, or can mean one thing only; else as it stands first, to be asked about.
+/// \returns at least one reading, or the error of parsePackCode.
+Result<std::vector<PackCode>> readingsOf(std::string_view text, std::chrono::year thisYear);
 
 }  // namespace ebbline::exchange

@@ -7,6 +7,16 @@ namespace ebbline::journal {
 
 namespace {
 
+/// The same course once more, with another day of the visit.
+bool movesTheVisit(records::CourseOpened before, const records::CourseOpened& after)
+{
+    if (before.followUp == after.followUp)
+        return false;
+    before.followUp = after.followUp;
+    before.practitioner = after.practitioner;
+    return before == after;
+}
+
 /// Applies operations one by one, in fold order. Each rule looks at the state so far only.
 class Fold {
 public:
@@ -42,8 +52,11 @@ private:
     void take(records::CourseOpened& body)
     {
         CourseState& course = m_state.courses[body.course];
+        if (!course.opened || !movesTheVisit(*course.opened, body))
+            course.openedAt = m_operation->entered;
+        if (!course.opened || course.opened->followUp != body.followUp)
+            course.visits.push_back({body.followUp, m_operation->id, m_operation->entered});
         course.opened = std::move(body);
-        course.openedAt = m_operation->entered;
     }
 
     /// A correction goes to the history of the entry that it replaces; one whose original has not

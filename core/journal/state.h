@@ -33,11 +33,20 @@ struct Opening {
     bool operator==(const Opening&) const = default;
 };
 
+/// A day that was agreed for the follow-up visit.
+struct Visit {
+    clock::Moment followUp;  ///< as records::CourseOpened::followUp
+    OperationId operation;   ///< that said so
+    clock::Moment entered;
+    bool operator==(const Visit&) const = default;
+};
+
 struct CourseState {
     std::optional<records::TreatmentRecorded> treatment;
     std::vector<Version<records::TreatmentRecorded>> treatmentVersions;
     std::optional<records::CourseOpened> opened;
-    clock::Moment openedAt;                             ///< when the clinic wrote that
+    clock::Moment openedAt;                             ///< when the clinic wrote that; moving the visit does not change it
+    std::vector<Visit> visits;                          ///< every day that was agreed, in order; the last one holds
     std::optional<records::PatientLinked> link;
     std::map<recovery::EntryId, EntryHistory> entries;
     std::map<recovery::EntryId, Opening> openings;      ///< first that names an entry and no version: of what was written first

@@ -117,6 +117,8 @@ Today Diary::today() const
         return today;
     today.day = std::max(0, clock::dayOfRecovery(course->opened->treated, today.now));
     today.followUp = course->opened->followUp;
+    if (course->visits.size() > 1)
+        today.formerVisit = course->visits[course->visits.size() - 2].followUp;
     today.inForce = aftercare::inForce(
         aftercare::planFor(course->opened->protocol.carePlan, course->opened->treated, aftercare::visitOf(course->opened->followUp)),
         today.day);

@@ -282,7 +282,19 @@ struct KeyAnnounced {
 };
 
 /// Stored: never renumber.
-enum class Step : std::uint8_t { deskAdded = 1, deskShutOut = 2, phoneEnded = 3, phoneReplaced = 4, freshKey = 5, numbersChanged = 6, leastVersion = 7 };
+enum class Step : std::uint8_t {
+    deskAdded = 1,
+    deskShutOut = 2,
+    phoneEnded = 3,
+    phoneReplaced = 4,
+    freshKey = 5,
+    numbersChanged = 6,
+    leastVersion = 7,
+    backupMade = 8,
+    passphraseChanged = 9,
+    recoveryCodeMade = 10,
+};
+inline constexpr Step newestStep = Step::recoveryCodeMade;
 
 /// Clinic only: somebody took a grave step, for which the passphrase was asked once more.
 struct StepTaken {

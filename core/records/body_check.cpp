@@ -194,7 +194,7 @@ struct BodyCheck {
     }
     void operator()(const StepTaken& b)
     {
-        check.within("step", b.step, Step::deskAdded, Step::leastVersion).text("by", b.by).text("with", b.with).moment("at", b.at);
+        check.within("step", b.step, Step::deskAdded, newestStep).text("by", b.by).text("with", b.with).moment("at", b.at);
     }
     void operator()(const KeyAnnounced& b)
     {

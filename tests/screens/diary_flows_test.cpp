@@ -15,6 +15,8 @@ using namespace ebbline;
 using recovery::Side;
 using recovery::Symptom;
 using screens::DemoPatient;
+using screens::hands;
+using screens::typeKeys;
 using Page = app::DiaryProgram::Page;
 
 namespace {
@@ -22,66 +24,6 @@ namespace {
 const QString passphrase = QString::fromLatin1(DemoPatient::passphrase);
 const QString hub = QString::fromLatin1(DemoPatient::hub);
 const QString breathing = QStringLiteral("It is hard to breathe, or I can not swallow my spit.");
-
-/// The keyboard, of the desk or on the screen, sends keys.
-void typeKeys(QQuickWindow& window, const QString& text)
-{
-    for (const QChar letter : text)
-        QTest::keyClick(&window, letter.toLatin1());
-    screens::settle(window);
-}
-
-/// A way to act on a control, by its name.
-using Act = std::function<bool(const QString&)>;
-
-struct Hands {
-    Act use;                                                  ///< presses it
-    std::function<bool(const QString&, const QString&)> fill;  ///< types into it
-};
-
-Hands finger(QQuickWindow& window)
-{
-    return {[&](const QString& name) { return screens::touch(window, name); },
-            [&](const QString& name, const QString& text) {
-                if (!screens::touch(window, name))
-                    return false;
-                typeKeys(window, text);
-                return true;
-            }};
-}
-
-Hands keyboard(QQuickWindow& window, Qt::Key key)
-{
-    return {[&window, key](const QString& name) {
-                if (!screens::tabTo(window, name))
-                    return false;
-                QTest::keyClick(&window, key);
-                screens::settle(window);
-                return true;
-            },
-            [&](const QString& name, const QString& text) {
-                if (!screens::tabTo(window, name))
-                    return false;
-                typeKeys(window, text);
-                return true;
-            }};
-}
-
-Hands reader(QQuickWindow& window)
-{
-    return {[&](const QString& name) { return screens::press(window, name); },
-            [&](const QString& name, const QString& text) { return screens::write(window, name, text); }};
-}
-
-Hands hands(int kind, QQuickWindow& window)
-{
-    switch (kind) {
-    case 0: return finger(window);
-    case 1: return keyboard(window, Qt::Key_Space);
-    case 2: return keyboard(window, Qt::Key_Return);
-    default: return reader(window);
-    }
-}
 
 void open(app::DiaryProgram& program)
 {

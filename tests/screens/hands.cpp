@@ -6,6 +6,9 @@
 #include <QPointingDevice>
 #include <QTest>
 
+#include <algorithm>
+#include <optional>
+
 namespace ebbline::screens {
 
 namespace {
@@ -52,12 +55,14 @@ QQuickItem* named(QQuickWindow& window, const QString& name)
     return nullptr;
 }
 
-bool touch(QQuickWindow& window, const QString& name)
+namespace {
+
+/// Scrolls there. \returns the middle of the control with this name; nothing if it cannot be hit.
+std::optional<QPoint> middleOf(QQuickWindow& window, const QString& name)
 {
-    static QPointingDevice* const finger = QTest::createTouchDevice();
     auto* item = named(window, name);
     if (item == nullptr)
-        return false;
+        return std::nullopt;
     for (auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
         if (parent->inherits("QQuickFlickable") && !inSight(item, window)) {
             auto* content = parent->property("contentItem").value<QQuickItem*>();
@@ -67,12 +72,32 @@ bool touch(QQuickWindow& window, const QString& name)
     }
     settle(window);
     if (!inSight(item, window))
+        return std::nullopt;
+    return item->mapToScene(QPointF(item->width() / 2, item->height() / 2)).toPoint();
+}
+
+}  // namespace
+
+bool touch(QQuickWindow& window, const QString& name)
+{
+    static QPointingDevice* const finger = QTest::createTouchDevice();
+    const auto at = middleOf(window, name);
+    if (!at)
         return false;
-    const auto at = item->mapToScene(QPointF(item->width() / 2, item->height() / 2)).toPoint();
-    QTest::touchEvent(&window, finger).press(0, at, &window);
-    QTest::touchEvent(&window, finger).release(0, at, &window);
+    QTest::touchEvent(&window, finger).press(0, *at, &window);
+    QTest::touchEvent(&window, finger).release(0, *at, &window);
     settle(window);
     return true;
+}
+
+bool click(QQuickWindow& window, const QString& name)
+{
+    const auto at = middleOf(window, name);
+    if (at) {
+        QTest::mouseClick(&window, Qt::LeftButton, Qt::NoModifier, *at);
+        settle(window);
+    }
+    return at.has_value();
 }
 
 bool tabTo(QQuickWindow& window, const QString& name)
@@ -113,6 +138,55 @@ bool write(QQuickWindow& window, const QString& name, const QString& text)
     accessible->setText(QAccessible::Value, text);
     settle(window);
     return true;
+}
+
+void typeKeys(QQuickWindow& window, const QString& text)
+{
+    for (const QChar letter : text)
+        QTest::keyClick(&window, letter.toLatin1());
+    settle(window);
+}
+
+namespace {
+
+/// Types where `there` leads.
+Hands typing(QQuickWindow& window, std::function<bool(const QString&)> use, std::function<bool(const QString&)> there)
+{
+    return {std::move(use), [&window, there = std::move(there)](const QString& name, const QString& text) {
+                if (!there(name))
+                    return false;
+                typeKeys(window, text);
+                return true;
+            }};
+}
+
+Hands keyboard(QQuickWindow& window, Qt::Key key)
+{
+    const auto there = [&window](const QString& name) { return tabTo(window, name); };
+    return typing(window, [&window, there, key](const QString& name) {
+        if (!there(name))
+            return false;
+        QTest::keyClick(&window, key);
+        settle(window);
+        return true;
+    }, there);
+}
+
+}  // namespace
+
+Hands hands(int kind, QQuickWindow& window)
+{
+    const auto finger = [&window](const QString& name) { return touch(window, name); };
+    const auto mouse = [&window](const QString& name) { return click(window, name); };
+    switch (kind) {
+    case 0: return typing(window, finger, finger);
+    case 1: return keyboard(window, Qt::Key_Space);
+    case 2: return keyboard(window, Qt::Key_Return);
+    case 4: return typing(window, mouse, mouse);
+    default:
+        return {[&window](const QString& name) { return press(window, name); },
+                [&window](const QString& name, const QString& text) { return write(window, name, text); }};
+    }
 }
 
 }  // namespace ebbline::screens

@@ -6,6 +6,8 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 
+#include <functional>
+
 namespace ebbline::screens {
 
 /// The control in sight or in reach of scrolling with this accessible name; null if there is none.
@@ -23,5 +25,20 @@ bool press(QQuickWindow& window, const QString& name);
 
 /// An assistive program sets the text of a field. \returns false if there is no such field.
 bool write(QQuickWindow& window, const QString& name, const QString& text);
+
+/// The mouse clicks the middle of it, after scrolling there. \returns false if it cannot be hit.
+bool click(QQuickWindow& window, const QString& name);
+
+/// The keyboard, of the desk or on the screen, sends keys.
+void typeKeys(QQuickWindow& window, const QString& text);
+
+/// A way to act on controls, by their names.
+struct Hands {
+    std::function<bool(const QString&)> use;                   ///< presses it
+    std::function<bool(const QString&, const QString&)> fill;  ///< types into it
+};
+
+/// 0 a finger, 1 the keyboard with Space, 2 the keyboard with Return, 3 a screen reader, 4 a mouse.
+Hands hands(int kind, QQuickWindow& window);
 
 }  // namespace ebbline::screens

@@ -56,19 +56,30 @@ void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
     m_doing = doing;
     Q_EMIT changed();
     m_pool.start([this, round = m_round, typed = std::make_shared<TypedSecret>(passphrase), work = std::move(work)] {
-        auto show = work(typed->view());
+        auto came = work(typed->view());
         QMetaObject::invokeMethod(
             this,
-            [this, round, show = std::move(show)] {
+            [this, round, came = std::move(came)] {
+                if (came.step) {
+                    note(*came.step);
+                }
                 if (round == m_round) {
                     m_busy = false;
                     m_doing.clear();
-                    show();
+                    came.show();
                     Q_EMIT changed();
                 }
             },
             Qt::QueuedConnection);
     });
+}
+
+/// A desk that was locked meanwhile has no journal open: that leaves no line.
+void KeepBoard::note(records::Step step)
+{
+    if (m_workplace.isOpen() && !m_workplace.isDemo()) {
+        m_workplace.settle(m_workplace.desk().noteStep(step));
+    }
 }
 
 void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const QString& again)
@@ -86,10 +97,11 @@ void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const
     run(tr("The passphrase is being changed."), now,
         [this, folder = m_workplace.folder(), next = std::make_shared<TypedSecret>(fresh), cost = m_cost, at = m_workplace.clock().readings()](bytes::View words) {
             const auto done = vault::changePassphrase(folder, vault::Offered::passphrase(words), next->view(), cost, at);
-            return [this, done] {
-                m_outcome = done ? tr("From now on only the new passphrase opens this desk.") : QString();
-                m_problem = done ? QString() : errorText(done.error());
-            };
+            return Came{[this, done] {
+                            m_outcome = done ? tr("From now on only the new passphrase opens this desk.") : QString();
+                            m_problem = done ? QString() : errorText(done.error());
+                        },
+                        done ? std::optional(records::Step::passphraseChanged) : std::nullopt};
         });
 }
 
@@ -100,10 +112,11 @@ void KeepBoard::makeCode(const QString& passphrase)
             const auto made = vault::renewRecoveryCode(folder, vault::Offered::passphrase(words), cost, at);
             const auto code = made ? QString::fromStdString(made->text()) : QString();
             const auto problem = made ? Error{} : made.error();
-            return [this, code, problem] {
-                m_code = code;
-                m_problem = code.isEmpty() ? errorText(problem) : QString();
-            };
+            return Came{[this, code, problem] {
+                            m_code = code;
+                            m_problem = code.isEmpty() ? errorText(problem) : QString();
+                        },
+                        made ? std::optional(records::Step::recoveryCodeMade) : std::nullopt};
         });
 }
 
@@ -131,7 +144,7 @@ void KeepBoard::backUpTo(const QString& passphrase, const QString& file)
     run(tr("The backup is being made, opened and compared. This may take a minute."), passphrase,
         [this, folder = m_workplace.folder(), to = std::filesystem::path(file.toStdString()), at = m_workplace.clock().readings()](bytes::View words) {
             const auto made = vault::backup(folder, vault::Offered::passphrase(words), at, to);
-            return [this, made, to] {
+            const auto show = [this, made, to] {
                 if (made) {
                     m_outcome = tr("A backup is in %1 (%2). It was opened again and compared: everything is in it. It stays encrypted: "
                                    "today's passphrase opens it, also after a change.")
@@ -142,6 +155,7 @@ void KeepBoard::backUpTo(const QString& passphrase, const QString& file)
                     m_problem = errorText(made.error());
                 }
             };
+            return Came{show, made ? std::optional(records::Step::backupMade) : std::nullopt};
         });
 }
 
@@ -150,7 +164,7 @@ void KeepBoard::check(const QString& passphrase)
     run(tr("Everything is being read and compared."), passphrase,
         [this, folder = m_workplace.folder(), at = m_workplace.clock().readings()](bytes::View words) {
             const auto found = vault::inspect(folder, vault::Offered::passphrase(words), at);
-            return [this, found] {
+            const auto show = [this, found] {
                 if (!found) {
                     m_problem = errorText(found.error());
                 } else if (found->sound()) {
@@ -163,6 +177,7 @@ void KeepBoard::check(const QString& passphrase)
                                     .arg(QString::fromStdString(found->faults.front().detail));
                 }
             };
+            return Came{show, {}};
         });
 }
 

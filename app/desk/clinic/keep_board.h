@@ -48,10 +48,15 @@ Q_SIGNALS:
     void changed();
 
 private:
-    /// Says what to show afterwards; runs beside the interface.
-    using Work = std::function<std::function<void()>(bytes::View passphrase)>;
+    struct Came {
+        std::function<void()> show;
+        std::optional<records::Step> step;  ///< that leaves a line; empty: none was taken
+    };
+    /// Runs beside the interface.
+    using Work = std::function<Came(bytes::View passphrase)>;
     void run(const QString& doing, const QString& passphrase, Work work);
     void clear();
+    void note(records::Step step);
 
     Workplace& m_workplace;
     crypto::StretchCost m_cost;

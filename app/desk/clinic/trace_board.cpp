@@ -11,6 +11,8 @@
 #include <QFileDialog>
 #include <QSaveFile>
 
+#include <algorithm>
+
 namespace ebbline::deskapp {
 
 namespace {
@@ -36,6 +38,12 @@ QString stepText(const desk::Trace& trace)
         return Traces::tr("Numbers to call changed");
     case records::Step::leastVersion:
         return Traces::tr("Newer program asked for");
+    case records::Step::backupMade:
+        return Traces::tr("Backup made");
+    case records::Step::passphraseChanged:
+        return Traces::tr("Passphrase of this desk changed");
+    case records::Step::recoveryCodeMade:
+        return Traces::tr("Recovery code made");
     }
     return {};
 }
@@ -131,12 +139,10 @@ void TraceBoard::open()
     m_outcome.clear();
     if (m_workplace.isOpen()) {
         const auto& vault = m_workplace.desk().vault();
-        const auto found = desk::traces(vault.state(), vault.operations(), desk::mostTraces + 1);
-        m_more = found.size() > desk::mostTraces;
+        const auto found = desk::traces(vault.state(), vault.operations());
+        m_all.reserve(found.size());
         for (const auto& trace : found) {
-            if (m_all.size() < desk::mostTraces) {
-                m_all.push_back(rowOf(trace));
-            }
+            m_all.push_back(rowOf(trace));
         }
     }
     list();
@@ -152,21 +158,37 @@ void TraceBoard::setSearch(const QString& search)
 
 void TraceBoard::list()
 {
-    QList<RowList::Row> rows;
+    m_found.clear();
+    m_shown = page;
     const auto wanted = m_search.trimmed();
     for (std::size_t i = 0; i < m_all.size(); ++i) {
         if (wanted.isEmpty() || m_all[i].spoken.contains(wanted, Qt::CaseInsensitive)) {
-            rows.append({QString::number(i), {}, QVariant::fromValue(m_all[i])});
+            m_found.push_back(i);
         }
+    }
+    show();
+}
+
+void TraceBoard::show()
+{
+    QList<RowList::Row> rows;
+    for (std::size_t i = 0; i < std::min(m_shown, m_found.size()); ++i) {
+        rows.append({QString::number(m_found[i]), {}, QVariant::fromValue(m_all[m_found[i]])});
     }
     m_rows.setRows(std::move(rows));
     Q_EMIT changed();
 }
 
+void TraceBoard::showMore()
+{
+    m_shown += page;
+    show();
+}
+
 QString TraceBoard::says() const
 {
-    const auto lines = tr("%Ln line(s)", nullptr, m_rows.rowCount());
-    return m_more ? tr("%1; only the newest %2 are searched here").arg(lines, charts::digits(static_cast<int>(desk::mostTraces))) : lines;
+    const auto lines = tr("%Ln line(s)", nullptr, static_cast<int>(m_found.size()));
+    return hasMore() ? tr("%1; the newest %2 are shown").arg(lines, charts::digits(static_cast<int>(m_shown))) : lines;
 }
 
 bool TraceBoard::write(const QString& path)
@@ -176,8 +198,8 @@ bool TraceBoard::write(const QString& path)
     }
     exchange::CsvWriter table;
     table.row({"when", "who", "what", "patient"});
-    for (const auto& row : m_rows.rows()) {
-        const auto trace = row.value.value<TraceRow>();
+    for (const auto found : m_found) {
+        const auto& trace = m_all[found];
         table.row({cellOf(trace.when), cellOf(trace.who), cellOf(trace.what), cellOf(trace.whom)});
     }
     const auto text = QByteArray::fromStdString(std::move(table).take());

@@ -36,6 +36,7 @@ class TraceBoard : public QObject {
     Q_PROPERTY(ebbline::deskapp::RowList* rows READ rows CONSTANT FINAL)
     Q_PROPERTY(QString search READ search WRITE setSearch NOTIFY changed FINAL)
     Q_PROPERTY(QString says READ says NOTIFY changed FINAL)        ///< how many lines, and whether there are more
+    Q_PROPERTY(bool more READ hasMore NOTIFY changed FINAL)        ///< older lines that are not shown yet
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)  ///< of saving
 
 public:
@@ -45,12 +46,15 @@ public:
     void open();
     RowList* rows() { return &m_rows; }
     QString search() const { return m_search; }
-    /// In any column, whatever its case.
+    /// In any column of every line, whatever its case.
     void setSearch(const QString& search);
     QString says() const;
+    bool hasMore() const { return m_found.size() > m_shown; }
+    /// Shows as many older lines again.
+    Q_INVOKABLE void showMore();
     QString outcome() const { return m_outcome; }
 
-    /// What is listed, as a table (CSV). \returns false with the outcome if it cannot be written.
+    /// All that was found, shown or not, as a table (CSV). \returns false with the outcome if it cannot be written.
     Q_INVOKABLE bool write(const QString& path);
     Q_INVOKABLE void saveAs();
 
@@ -59,10 +63,13 @@ Q_SIGNALS:
 
 private:
     void list();
+    void show();
 
     Workplace& m_workplace;
+    static constexpr std::size_t page = 1000;  ///< lines
     std::vector<TraceRow> m_all;
-    bool m_more = false;
+    std::vector<std::size_t> m_found;  ///< of m_all, what the search finds
+    std::size_t m_shown = page;
     RowList m_rows;
     QString m_search;
     QString m_outcome;

@@ -223,11 +223,6 @@ void CourseBoard::calledAll()
     actOnAllOpen(records::Act::called);
 }
 
-void CourseBoard::bringForward(const QString& finding)
-{
-    act(finding, records::Act::visitBroughtForward);
-}
-
 void CourseBoard::startClosing(const QString& finding)
 {
     m_closingKey = finding;

@@ -88,7 +88,6 @@ public:
     /// One person takes, or one call speaks of, everything that is open.
     Q_INVOKABLE void takeAll();
     Q_INVOKABLE void calledAll();
-    Q_INVOKABLE void bringForward(const QString& finding);
     Q_INVOKABLE void startClosing(const QString& finding);
     Q_INVOKABLE void close(int outcome, const QString& note);
     Q_INVOKABLE void cancelClosing();

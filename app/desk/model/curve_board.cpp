@@ -74,6 +74,7 @@ void CurveBoard::refresh()
         m_left = {};
         m_right = {};
         m_figures.clear();
+        m_beyond.clear();
         m_events.clear();
         Q_EMIT changed();
         return;
@@ -92,6 +93,7 @@ void CurveBoard::refresh()
             m_left = tab.leftCurve;
             m_right = tab.rightCurve;
             m_figures = figuresOf(pair);
+            m_beyond = beyondOf(pair);
         }
         tabs.append({QString::number(tab.symptom), {}, QVariant::fromValue(tab)});
     }

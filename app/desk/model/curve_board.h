@@ -73,6 +73,7 @@ class CurveBoard : public QObject {
     Q_PROPERTY(QString sentence READ sentence NOTIFY changed FINAL)
     Q_PROPERTY(QString legend READ legend NOTIFY changed FINAL)
     Q_PROPERTY(QString figures READ figures NOTIFY changed FINAL)  ///< figuresOf()
+    Q_PROPERTY(QString beyond READ beyond NOTIFY changed FINAL)    ///< beyondOf()
 
 public:
     explicit CurveBoard(Workplace& workplace, QObject* parent = nullptr);
@@ -93,6 +94,7 @@ public:
     QString eventsText() const { return eventsSentence(m_events); }
     QString legend() const { return m_left.legend; }
     QString figures() const { return m_figures; }
+    QString beyond() const { return m_beyond; }
 
 Q_SIGNALS:
     void changed();
@@ -110,6 +112,7 @@ private:
     charts::CurvePicture m_right;
     QList<charts::Event> m_events;
     QString m_figures;
+    QString m_beyond;
 };
 
 CurvePair curvesOf(desk::Desk& desk, const recovery::CourseId& course, recovery::Symptom symptom);

@@ -102,4 +102,21 @@ QString figuresOf(const CurvePair& pair)
     return sentences.join(u' ');
 }
 
+QString beyondOf(const CurvePair& pair)
+{
+    const auto lastBeyond = [](const curves::Curve& curve) -> const curves::Point* {
+        return curve.points.empty() || curve.points.back().day < charts::axisEnd ? nullptr : &curve.points.back();
+    };
+    QStringList parts;
+    if (const auto* right = lastBeyond(pair.right)) {
+        parts << Curves::tr("right %1 on day %2", "score, day").arg(charts::digits(right->points), charts::digits(static_cast<int>(right->day)));
+    }
+    if (const auto* left = lastBeyond(pair.left)) {
+        parts << Curves::tr("left %1 on day %2", "score, day").arg(charts::digits(left->points), charts::digits(static_cast<int>(left->day)));
+    }
+    return parts.isEmpty() ? QString()
+                           : Curves::tr("The axis ends with day 21. Last written after it: %1. The table has every score.")
+                                 .arg(QLocale().createSeparatedList(parts));
+}
+
 }  // namespace ebbline::deskapp

@@ -22,4 +22,7 @@ struct CurvePair {
 /// Sentences for the left, the right, and the two against each other; empty without an entry.
 QString figuresOf(const CurvePair& pair);
 
+/// What was scored after the axis of the curves ends, on day 22 or later; empty: nothing.
+QString beyondOf(const CurvePair& pair);
+
 }  // namespace ebbline::deskapp

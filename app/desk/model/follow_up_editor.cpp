@@ -163,7 +163,7 @@ void FollowUpEditor::refreshRows()
 {
     QList<RowList::Row> rows;
     for (const auto& word : complicationWords()) {
-        rows.append({word, {}, QVariant::fromValue(TickRow{word, complicationName(word), m_complications.contains(word)})});
+        rows.append({word, {}, QVariant::fromValue(TickRow{word, complicationName(word), complicationMeaning(word), m_complications.contains(word)})});
     }
     m_rows.setRows(std::move(rows));
     Q_EMIT changed();

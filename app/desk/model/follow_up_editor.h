@@ -20,11 +20,13 @@ struct TickRow {
     QML_VALUE_TYPE(tickRow)
     Q_PROPERTY(QString word MEMBER word)
     Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(QString meaning MEMBER meaning)  ///< what the name is to mean
     Q_PROPERTY(bool ticked MEMBER ticked)
 
 public:
     QString word;
     QString name;
+    QString meaning;
     bool ticked = false;
     bool operator==(const TickRow&) const = default;
 };

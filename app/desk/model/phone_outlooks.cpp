@@ -20,9 +20,6 @@ class PhoneWords {
 
 PhoneOutlooks::PhoneOutlooks(Workplace& workplace) : m_workplace(workplace)
 {
-    if (workplace.isDemo()) {
-        return;  // invented patients have no phones that could be heard
-    }
     const auto links = workplace.desk().vault().links();
     for (const auto& link : links.value_or(std::vector<vault::Link>{})) {
         if (!link.ended && !link.course.isNull()) {

@@ -41,6 +41,28 @@ int PlacementBook::draw(recovery::ChartView view, const recovery::ChartPoint& en
     return static_cast<int>(m_now.size());
 }
 
+void PlacementBook::move(int number, const recovery::ChartPoint& entry, const recovery::ChartPoint& end)
+{
+    if (!exists(number)) {
+        return;
+    }
+    auto placement = m_now[static_cast<std::size_t>(number - 1)];
+    const auto before = face::hintFor(placement.view, placement.entry, placement.end);
+    const auto after = face::hintFor(placement.view, entry, end);
+    placement.entry = entry;
+    placement.end = end;
+    if (placement.side == before.side) {
+        placement.side = after.side;
+    }
+    if (placement.zone == before.zone) {
+        placement.zone = after.zone;
+    }
+    if (placement.ending == before.ending) {
+        placement.ending = after.ending;
+    }
+    change(number, placement);
+}
+
 void PlacementBook::change(int number, const recovery::Placement& placement)
 {
     if (exists(number) && m_now[static_cast<std::size_t>(number - 1)] != placement) {

@@ -22,6 +22,9 @@ public:
     /// A line drawn on the chart: side, zone and ending are guessed from it, the thread is that of
     /// the placement written last. \returns its number, 0 if the book is full.
     int draw(recovery::ChartView view, const recovery::ChartPoint& entry, const recovery::ChartPoint& end);
+    /// The same thread drawn elsewhere. Side, zone and ending are judged anew where they are what the old drawing said;
+    /// what the practitioner chose otherwise stays hers.
+    void move(int number, const recovery::ChartPoint& entry, const recovery::ChartPoint& end);
     /// Number counted from 1; what does not exist is left alone.
     void change(int number, const recovery::Placement& placement);
     void remove(int number);

@@ -315,11 +315,6 @@ void QueueBoard::called(const QString& key)
     actOnAll(key, records::Act::called, tr("Called: %1"));
 }
 
-void QueueBoard::bringForward(const QString& key)
-{
-    actOnAll(key, records::Act::visitBroughtForward, tr("Visit brought forward: %1"));
-}
-
 void QueueBoard::startClosing(const QString& key)
 {
     const auto course = courseFromKey(key);

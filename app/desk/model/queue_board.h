@@ -131,7 +131,6 @@ public:
     /// Acts on every open finding of a course: one person, one call, all reasons.
     Q_INVOKABLE void take(const QString& key);
     Q_INVOKABLE void called(const QString& key);
-    Q_INVOKABLE void bringForward(const QString& key);
     /// Closing is one finding at a time, with an outcome: the most urgent open one of the row.
     Q_INVOKABLE void startClosing(const QString& key);
     Q_INVOKABLE void close(int outcome, const QString& note);

@@ -43,7 +43,7 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
             m_before.clear();
             m_after.clear();
             m_plan.reset();
-            m_packProblem.clear();
+            forgetPack();
             m_book.load({});
             m_weight.clear();
             m_otherwise.clear();
@@ -69,7 +69,7 @@ void TreatmentEditor::open()
     m_before.clear();
     m_after.clear();
     m_plan = m_workplace.desk().plan(m_treatment.course);
-    m_packProblem.clear();
+    forgetPack();
     showNumbers();
     m_selected = static_cast<int>(m_book.placements().size());
     m_kept.clear();
@@ -274,6 +274,11 @@ QString TreatmentEditor::caution() const
     return m_selected > 0 ? cautionText(current()) : QString();
 }
 
+QString TreatmentEditor::drawnOtherwise() const
+{
+    return m_selected > 0 ? drawnOtherwiseText(current()) : QString();
+}
+
 void TreatmentEditor::draw(QPointF entry, QPointF end)
 {
     placed(m_book.draw(m_view, pointOf(entry), pointOf(end)));
@@ -282,10 +287,8 @@ void TreatmentEditor::draw(QPointF entry, QPointF end)
 void TreatmentEditor::move(int number, QPointF entry, QPointF end)
 {
     m_selected = number;
-    auto placement = current();
-    placement.entry = pointOf(entry);
-    placement.end = pointOf(end);
-    changeCurrent(placement);
+    m_book.move(number, pointOf(entry), pointOf(end));
+    touched();
 }
 
 void TreatmentEditor::choose(int number)

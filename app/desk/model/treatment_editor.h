@@ -8,6 +8,7 @@
 #include "app/desk/model/row_list.h"
 #include "app/desk/model/workplace.h"
 #include "app/face/face_paint.h"
+#include "core/exchange/gs1.h"
 
 #include <QObject>
 #include <QStringList>
@@ -95,10 +96,12 @@ class TreatmentEditor : public QObject {
     Q_PROPERTY(ebbline::deskapp::RowList* placements READ placements CONSTANT FINAL)
     Q_PROPERTY(int selected READ selected WRITE choose NOTIFY changed FINAL)  ///< number, 0 none
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)
+    Q_PROPERTY(QString drawnOtherwise READ drawnOtherwise NOTIFY changed FINAL)  ///< what the drawing says where she chose otherwise
     Q_PROPERTY(bool planned READ isPlanned NOTIFY changed FINAL)               ///< a plan is kept beside
     Q_PROPERTY(QList<ebbline::face::Track> planTracks READ planTracks NOTIFY changed FINAL)
     Q_PROPERTY(QString planText READ planText NOTIFY changed FINAL)           ///< how what is done differs from it
     Q_PROPERTY(QString packProblem READ packProblem NOTIFY changed FINAL)     ///< of the code that was scanned last
+    Q_PROPERTY(QStringList packReadings READ packReadings NOTIFY changed FINAL) ///< to choose from, where that code can mean several
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY changed FINAL)
     // The selected placement.
@@ -190,10 +193,12 @@ public:
     RowList* placements() { return &m_placementRows; }
     int selected() const { return m_selected; }
     QString caution() const;
+    QString drawnOtherwise() const;
     bool isPlanned() const { return m_plan.has_value(); }
     QList<face::Track> planTracks() const;
     QString planText() const;
     QString packProblem() const { return m_packProblem; }
+    QStringList packReadings() const;
     bool canUndo() const { return !m_before.empty(); }
     bool canRedo() const { return !m_after.empty(); }
     RowList* baseline() { return &m_baselineRows; }
@@ -306,6 +311,8 @@ public:
     /// The code on a pack, scanned or typed: its lot and expiry go to the chosen thread, and to those drawn next.
     /// \returns false and says why in packProblem().
     Q_INVOKABLE bool takePackCode(const QString& text);
+    /// `index` of packReadings(): what the pack says.
+    Q_INVOKABLE void takePackReading(int index);
     /// Records the treatment; `recorded` tells its course.
     Q_INVOKABLE void save();
 
@@ -317,6 +324,8 @@ Q_SIGNALS:
 private:
     const recovery::Placement& current() const;
     void changeCurrent(const recovery::Placement& placement);
+    void takePack(const exchange::PackCode& code);
+    void forgetPack();
     void placed(int number);
     void touched();
     void keep();
@@ -343,6 +352,7 @@ private:
     std::vector<recovery::Treatment> m_after;
     std::optional<recovery::Treatment> m_plan;
     QString m_packProblem;
+    std::vector<exchange::PackCode> m_packReadings;
     When m_when = When::unsaid;
     QString m_day;
     QString m_time;

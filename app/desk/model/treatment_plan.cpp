@@ -5,8 +5,8 @@
 #include "app/charts/curve_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/treatment_rows.h"
-#include "core/exchange/gs1.h"
 
+#include <QDate>
 #include <QLocale>
 
 #include <algorithm>
@@ -22,6 +22,20 @@ constexpr double moved = 6;  ///< units of the chart's frame: less is a hand tha
 double apart(const recovery::ChartPoint& a, const recovery::ChartPoint& b)
 {
     return std::hypot(a.x - b.x, a.y - b.y);
+}
+
+/// The thread with what the code says; what it does not say stays.
+recovery::Placement withPack(recovery::Placement placement, const exchange::PackCode& code)
+{
+    if (code.lot) {
+        placement.lot = *code.lot;
+    }
+    if (code.expiry) {
+        const QDate day(static_cast<int>(code.expiry->year()), static_cast<int>(static_cast<unsigned>(code.expiry->month())),
+                        static_cast<int>(static_cast<unsigned>(code.expiry->day())));
+        placement.expiry = day.toString(Qt::ISODate).toStdString();
+    }
+    return placement;
 }
 
 }  // namespace
@@ -111,31 +125,56 @@ QString TreatmentEditor::planText() const
     return text;
 }
 
-bool TreatmentEditor::takePackCode(const QString& text)
+void TreatmentEditor::forgetPack()
 {
     m_packProblem.clear();
+    m_packReadings.clear();
+}
+
+void TreatmentEditor::takePack(const exchange::PackCode& code)
+{
+    const auto placement = withPack(current(), code);
+    forgetPack();
+    changeCurrent(placement);
+}
+
+QStringList TreatmentEditor::packReadings() const
+{
+    QStringList readings;
+    for (const auto& reading : m_packReadings) {
+        readings << lotText(withPack({}, reading));
+    }
+    return readings;
+}
+
+void TreatmentEditor::takePackReading(int index)
+{
+    if (index >= 0 && static_cast<std::size_t>(index) < m_packReadings.size() && m_selected > 0) {
+        takePack(exchange::PackCode(m_packReadings[static_cast<std::size_t>(index)]));
+        Q_EMIT changed();
+    }
+}
+
+bool TreatmentEditor::takePackCode(const QString& text)
+{
+    forgetPack();
     const auto plain = text.trimmed().toStdString();
     if (plain.empty() || !m_workplace.isOpen()) {
         Q_EMIT changed();
         return false;
     }
-    const auto code = exchange::parsePackCode(plain, std::chrono::year{dateOf(m_workplace.now()).year()});
-    if (!code || (!code->lot && !code->expiry)) {
-        m_packProblem = code ? tr("The code names no lot and no expiry: type them below.")
-                             : tr("This is no code of a pack that can be read. Nothing was taken from it: scan it again, or type lot and expiry below.");
+    const auto codes = exchange::readingsOf(plain, std::chrono::year{dateOf(m_workplace.now()).year()});
+    if (!codes) {
+        m_packProblem = tr("This is no code of a pack that can be read. Nothing was taken from it: scan it again, or type lot and expiry below.");
     } else if (m_selected < 1) {
         m_packProblem = tr("Draw or choose a thread first.");
+    } else if (codes->size() > 1) {
+        m_packReadings = *codes;
+        m_packProblem = tr("The code does not say where the lot ends. Look at the pack and choose what stands there, or type it below.");
+    } else if (!codes->front().lot && !codes->front().expiry) {
+        m_packProblem = tr("The code names no lot and no expiry: type them below.");
     } else {
-        auto placement = current();
-        if (code->lot) {
-            placement.lot = *code->lot;
-        }
-        if (code->expiry) {
-            const QDate day(static_cast<int>(code->expiry->year()), static_cast<int>(static_cast<unsigned>(code->expiry->month())),
-                            static_cast<int>(static_cast<unsigned>(code->expiry->day())));
-            placement.expiry = day.toString(Qt::ISODate).toStdString();
-        }
-        changeCurrent(placement);
+        takePack(codes->front());
     }
     Q_EMIT changed();
     return m_packProblem.isEmpty();

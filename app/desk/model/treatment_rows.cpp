@@ -134,6 +134,22 @@ QString cautionText(const recovery::Placement& placement)
     return texts.join(u' ');
 }
 
+QString drawnOtherwiseText(const recovery::Placement& placement)
+{
+    const auto hint = face::hintFor(placement.view, placement.entry, placement.end);
+    QStringList drawn;
+    if (placement.side != hint.side) {
+        drawn << sideTitle(hint.side);
+    }
+    if (placement.zone != hint.zone) {
+        drawn << zoneName(hint.zone);
+    }
+    if (placement.ending != hint.ending) {
+        drawn << endingName(hint.ending);
+    }
+    return drawn.isEmpty() ? QString() : Treatment::tr("What you chose stays. The drawing says otherwise: %1.").arg(QLocale().createSeparatedList(drawn));
+}
+
 QList<face::Track> tracksOf(const std::vector<recovery::Placement>& placements)
 {
     QList<face::Track> tracks;

@@ -39,5 +39,7 @@ QList<std::pair<QString, QString>> careFacts(const recovery::Treatment& treatmen
 QStringList careLines(const recovery::Treatment& treatment, const anaesthesia::Limits& limits);
 /// What asks for care about where it runs; empty if nothing does. Common practice, no source.
 QString cautionText(const recovery::Placement& placement);
+/// What the drawing says of side, zone and ending where the practitioner chose otherwise; empty if they agree.
+QString drawnOtherwiseText(const recovery::Placement& placement);
 
 }  // namespace ebbline::deskapp

@@ -278,6 +278,24 @@ QString complicationName(const QString& word)
     return place < 0 ? word : names[static_cast<std::size_t>(place)];
 }
 
+QString complicationMeaning(const QString& word)
+{
+    const std::array meanings{
+        Words::tr("Blood gathered under the skin as a lump, which was watched closely, pressed, drained or operated on; a flat bruise is none."),
+        Words::tr("Pus, or redness, warmth and pain that spread, treated as an infection."),
+        Words::tr("An end of a thread stands out of the skin or lies bare."),
+        Words::tr("A dimple or fold along a thread that is still there at the follow-up."),
+        Words::tr("A thread can be seen or felt through closed skin, and troubles the patient."),
+        Words::tr("A part of the face moves less than before the treatment, after the anaesthetic has worn off."),
+        Words::tr("Feeling in a part of the face is less or other than before, still at the follow-up."),
+        Words::tr("Clear fluid from the cheek or swelling of it, more while eating."),
+        Words::tr("Skin that blistered, died, broke open or was left with a scar or a dark mark."),
+        Words::tr("The sides differ more than before the treatment, in the eyes of patient or practitioner."),
+        Words::tr("Anything else that needed a visit, a medicine or an act; the note says what.")};
+    const auto place = complicationWords().indexOf(word);
+    return place < 0 ? QString() : meanings[static_cast<std::size_t>(place)];
+}
+
 QString cohortText(const std::string& kept)
 {
     const auto grounds = rehearsal::groundsOf(kept);

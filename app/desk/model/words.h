@@ -33,6 +33,7 @@ QString changeName(records::GlobalChange change);
 /// Our own list; the words are stored in English, so that they stay the same in every language.
 QStringList complicationWords();
 QString complicationName(const QString& word);
+QString complicationMeaning(const QString& word);  ///< one sentence, docs/clinical/complications.md; empty for a word that is none
 
 /// A language in its own name: "Deutsch". Empty for an unknown one.
 QString languageName(const QString& code);

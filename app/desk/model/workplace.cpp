@@ -102,7 +102,27 @@ Done Workplace::openDemo()
     // Nobody needs to know the passphrase: the folder does not outlive the demo.
     constexpr crypto::StretchCost quick{1, 8 * 1024};
     const auto passphrase = crypto::randomArray<32>();
-    auto made = desk::Desk::create(std::filesystem::path(folder->path().toStdString()) / "vault", passphrase, quick, m_clock, m_zone);
+    const auto place = std::filesystem::path(folder->path().toStdString()) / "vault";
+    if (const auto invented = inventClinic(place, passphrase, quick); !invented) {
+        return invented;
+    }
+    auto made = desk::Desk::unlock(place, passphrase, m_clock, m_zone);
+    if (!made) {
+        return fail(made.error());
+    }
+    made->setPerson("Ilan Osei");
+    m_demo = std::move(folder);
+    m_desk.emplace(std::move(*made));
+    Q_EMIT openChanged();
+    Q_EMIT changed();
+    return {};
+}
+
+Done Workplace::inventClinic(const std::filesystem::path& place, bytes::View passphrase, const crypto::StretchCost& quick)
+{
+    // A clock of its own, since one phone was heard of some days ago.
+    clock::ManualClock clock(m_clock.now());
+    auto made = desk::Desk::create(place, passphrase, quick, clock, m_zone);
     if (!made) {
         return fail(made.error());
     }
@@ -121,11 +141,9 @@ Done Workplace::openDemo()
     if (const auto photos = addInventedPhotos(*made); !photos) {
         return photos;
     }
-    m_demo = std::move(folder);
-    m_desk.emplace(std::move(*made));
-    Q_EMIT openChanged();
-    Q_EMIT changed();
-    return {};
+    constexpr std::chrono::hours lastHeard{5 * 24 - 3};
+    clock.set(m_clock.now() - lastHeard);
+    return desk::hearInventedPhones(*made);
 }
 
 void Workplace::lock()

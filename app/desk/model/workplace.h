@@ -64,6 +64,9 @@ Q_SIGNALS:
     void failed(QString text);
 
 private:
+    /// A vault full of invented patients, closed again.
+    Done inventClinic(const std::filesystem::path& place, bytes::View passphrase, const crypto::StretchCost& quick);
+
     std::filesystem::path m_folder;
     const clock::Clock& m_clock;
     aftercare::Zone m_zone;

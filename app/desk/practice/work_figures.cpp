@@ -72,7 +72,7 @@ QList<PracticeFigure> watchFigures(const learning::PracticeWatch& watch, const l
     PracticeFigure figure;
     figure.key = QStringLiteral("practice-over-time");
     figure.title = Practice::tr("Have complications become more frequent?");
-    figure.method = Practice::tr("Risk-adjusted CUSUM (Steiner and others, Biostatistics 2000): watches for odds %1 times as large as with a risk of %2; begins again after a signal.")
+    figure.method = Practice::tr("CUSUM with one risk for every course (the sum of Steiner and others, Biostatistics 2000, adjusted to no patient): watches for odds %1 times as large as with a risk of %2; begins again after a signal.")
                         .arg(numberText(design.oddsRatio, 0), percentText(design.risk));
     figure.header = {Practice::tr("Number"), Practice::tr("Treated"), Practice::tr("Patient"), Practice::tr("Complicated"), Practice::tr("Running sum")};
     figure.csv.append({QStringLiteral("number"), QStringLiteral("course"), QStringLiteral("treated_at"), QStringLiteral("complicated"),
@@ -94,7 +94,7 @@ QList<PracticeFigure> watchFigures(const learning::PracticeWatch& watch, const l
         figure.csv.append({QString::number(number), QString::fromStdString(point.course),
                            QString::fromStdString(clock::toIso8601(point.treated)), QString::number(point.complicated ? 1 : 0),
                            rawNumber(point.risk), rawNumber(point.sum), rawNumber(point.expectedMinusObserved),
-                           QString::number(point.signal ? 1 : 0), QStringLiteral("risk-adjusted CUSUM")});
+                           QString::number(point.signal ? 1 : 0), QStringLiteral("CUSUM, one risk for every course")});
     }
     const auto& last = watch.points.back();
     QStringList says;

@@ -53,6 +53,10 @@ void CallBoard::start(const QString& course)
         }
     }
     m_script = callScript(open);
+    forgetVisit();
+    if (m_linked && view->state->opened) {
+        m_opened = {view->state->opened->treated, view->state->opened->followUp};
+    }
     m_note = begunWords(m_workplace, placeOf(id));
     Q_EMIT noteChanged();
     Q_EMIT changed();
@@ -69,6 +73,7 @@ void CallBoard::leave()
     m_others.clear();
     m_findings.clear();
     m_note.clear();
+    forgetVisit();
     Q_EMIT noteChanged();
     Q_EMIT changed();
 }
@@ -89,8 +94,12 @@ void CallBoard::act(records::Act act, records::Outcome outcome, const QString& d
     if (!isShown() || !m_workplace.isOpen()) {
         return;
     }
+    settleNoted(m_workplace.desk().actOn(m_course, m_findings, act, outcome, m_note.trimmed().toStdString()), did);
+}
+
+void CallBoard::settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did)
+{
     const auto course = m_course;
-    const auto done = m_workplace.desk().actOn(course, m_findings, act, outcome, m_note.trimmed().toStdString());
     if (m_workplace.settle(done ? Done{} : Done(fail(done.error())))) {
         keepBegun(m_workplace, placeOf(course), {});
         leave();
@@ -106,11 +115,6 @@ void CallBoard::reached()
 void CallBoard::notReached()
 {
     act(records::Act::called, records::Outcome::notReached, tr("Not reached: %1"));
-}
-
-void CallBoard::broughtForward()
-{
-    act(records::Act::visitBroughtForward, records::Outcome::none, tr("Visit brought forward: %1"));
 }
 
 void CallBoard::sendAsMessage()

@@ -4,10 +4,14 @@
 /// before somebody says that it was.
 
 #include "app/desk/model/workplace.h"
+#include "core/aftercare/visit.h"
 
 #include <QObject>
 #include <QStringList>
 #include <QtQml/qqmlregistration.h>
+
+#include <optional>
+#include <utility>
 
 namespace ebbline::deskapp {
 
@@ -23,6 +27,12 @@ class CallBoard : public QObject {
     Q_PROPERTY(QStringList script READ script NOTIFY changed FINAL)
     Q_PROPERTY(QString others READ others NOTIFY changed FINAL)  ///< somebody else has taken it; empty: no
     Q_PROPERTY(bool linked READ isLinked NOTIFY changed FINAL)
+    Q_PROPERTY(bool asksVisit READ asksVisit NOTIFY changed FINAL)            ///< for the new day of the visit
+    Q_PROPERTY(QString visitAgreed READ visitAgreed NOTIFY changed FINAL)     ///< so far
+    Q_PROPERTY(QString visitDay READ visitDay WRITE setVisitDay NOTIFY changed FINAL)     ///< ISO date
+    Q_PROPERTY(QString visitTime READ visitTime WRITE setVisitTime NOTIFY changed FINAL)  ///< "10:30"; empty: only the day
+    Q_PROPERTY(QString visitProblem READ visitProblem NOTIFY changed FINAL)
+    Q_PROPERTY(QString visitShows READ visitShows NOTIFY changed FINAL)       ///< what the phone will show; empty: no day yet
     Q_PROPERTY(QString note READ note WRITE setNote NOTIFY noteChanged FINAL)
 
 public:
@@ -37,6 +47,14 @@ public:
     QStringList script() const { return m_script; }
     QString others() const { return m_others; }
     bool isLinked() const { return m_linked; }
+    bool asksVisit() const { return m_asksVisit; }
+    QString visitAgreed() const;
+    QString visitDay() const { return m_visitDay; }
+    void setVisitDay(const QString& day);
+    QString visitTime() const { return m_visitTime; }
+    void setVisitTime(const QString& time);
+    QString visitProblem() const;
+    QString visitShows() const;
     QString note() const { return m_note; }
     void setNote(const QString& note);
 
@@ -45,7 +63,9 @@ public:
     /// Writes down that the patient was called, with the note, on every open finding.
     Q_INVOKABLE void reached();
     Q_INVOKABLE void notReached();
-    /// The visit was brought forward.
+    /// As start(), and asks at once for the new day of the visit.
+    Q_INVOKABLE void startVisit(const QString& course);
+    /// The visit was brought forward. A course that a phone has goes by its new day: asks for it first.
     Q_INVOKABLE void broughtForward();
     /// Sends the note to the patient's phone instead; it is not the note of a call then.
     Q_INVOKABLE void sendAsMessage();
@@ -58,6 +78,12 @@ Q_SIGNALS:
 
 private:
     void act(records::Act act, records::Outcome outcome, const QString& did);
+    void settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did);
+    void forgetVisit();
+    std::optional<aftercare::Visit> visit() const;
+    /// The first and the last day that it may be brought to.
+    std::pair<clock::LocalDay, clock::LocalDay> visitDays() const;
+    QString rangeText() const;
 
     Workplace& m_workplace;
     recovery::CourseId m_course;
@@ -70,6 +96,14 @@ private:
     QString m_others;
     QString m_note;
     bool m_linked = false;
+    struct Opened {
+        clock::Moment treated;
+        clock::Moment followUp;
+    };
+    std::optional<Opened> m_opened;  ///< what a phone has of the course; empty: none has it
+    bool m_asksVisit = false;
+    QString m_visitDay;
+    QString m_visitTime;
 };
 
 }  // namespace ebbline::deskapp

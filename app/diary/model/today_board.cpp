@@ -41,6 +41,16 @@ void TodayBoard::readAdvice()
     m_home.touch();
 }
 
+namespace {
+
+/// The visit's own day and time, not those of the bell that reminds of it: one page names one time.
+QString visitText(const clock::Moment& followUp, const clock::Moment& now)
+{
+    return aftercare::visitOf(followUp).minute ? whenText(followUp, now) : dateText(followUp);
+}
+
+}  // namespace
+
 QString TodayBoard::day() const
 {
     return dayText(m_today.day);
@@ -51,6 +61,11 @@ QString TodayBoard::followUp() const
     return aftercare::visitOf(m_today.followUp).minute
                ? tr("Follow-up visit: %1, %2").arg(dateText(m_today.followUp), clockText(m_today.followUp))
                : tr("Follow-up visit: %1").arg(dateText(m_today.followUp));
+}
+
+QString TodayBoard::visitMoved() const
+{
+    return m_today.formerVisit ? tr("Your clinic moved the visit. Before, it was: %1").arg(visitText(*m_today.formerVisit, m_today.now)) : QString();
 }
 
 QString TodayBoard::usual() const
@@ -170,12 +185,6 @@ QString TodayBoard::unread() const
 }
 
 namespace {
-
-/// The visit's own day and time, not those of the bell that reminds of it: one page names one time.
-QString visitText(const clock::Moment& followUp, const clock::Moment& now)
-{
-    return aftercare::visitOf(followUp).minute ? whenText(followUp, now) : dateText(followUp);
-}
 
 DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, const patient::Today& today)
 {

@@ -38,6 +38,7 @@ class TodayBoard : public QObject {
     QML_UNCREATABLE("made by the program")
     Q_PROPERTY(QString day READ day NOTIFY changed FINAL)              ///< "Day 2"
     Q_PROPERTY(QString followUp READ followUp NOTIFY changed FINAL)    ///< "Follow-up: 22 March, 10:00"
+    Q_PROPERTY(QString visitMoved READ visitMoved NOTIFY changed FINAL)  ///< what was agreed before; empty: it was not moved
     Q_PROPERTY(QString usual READ usual NOTIFY changed FINAL)          ///< what is usual today, in words
     Q_PROPERTY(QString usualGround READ usualGround NOTIFY changed FINAL)  ///< what stands behind it
     Q_PROPERTY(QString sent READ sent NOTIFY changed FINAL)            ///< where the last entry is
@@ -62,6 +63,7 @@ public:
 
     QString day() const;
     QString followUp() const;
+    QString visitMoved() const;
     QString usual() const;
     QString usualGround() const;
     QString sent() const;

@@ -54,6 +54,47 @@ TEST_CASE("a call shows number and questions, and notes nothing before somebody 
     CHECK(view->state->acts.back().by == "Dr Mara Lindqvist");
 }
 
+TEST_CASE("a visit is brought forward to a day, which the panel asks for and says back before anything is noted", "[desk][call][follow-up]")
+{
+    Open open;
+    auto& call = *open.program->call();
+    const auto operations = [&] { return open.program->workplace().state().operations; };
+    const auto before = operations();
+    call.start(open.key("Tomas Reyl"));
+    CHECK_FALSE(call.asksVisit());
+    call.broughtForward();
+    CHECK(call.asksVisit());
+    CHECK(call.visitAgreed().contains(QLatin1String("April 6, 2027")));
+    CHECK(call.visitProblem().isEmpty());
+    CHECK(call.visitShows().isEmpty());
+
+    for (const auto* wrong : {"next week", "2027-03-21", "2027-04-07"}) {
+        call.setVisitDay(QString::fromLatin1(wrong));
+        CAPTURE(wrong);
+        CHECK_FALSE(call.visitProblem().isEmpty());
+        call.broughtForward();
+    }
+    call.setVisitDay(QStringLiteral("2027-03-22"));
+    call.setVisitTime(QStringLiteral("14:00"));  // five minutes ago
+    CHECK_FALSE(call.visitProblem().isEmpty());
+    call.broughtForward();
+    CHECK(operations() == before);
+
+    call.setVisitDay(QStringLiteral("2027-03-24"));
+    call.setVisitTime(QStringLiteral("16:30"));
+    CHECK(call.visitProblem().isEmpty());
+    CHECK(call.visitShows().contains(QLatin1String("March 24, 2027")));
+    call.broughtForward();
+    CHECK_FALSE(call.isShown());
+    const auto view = open.program->workplace().desk().course(open.clinic.course("Tomas Reyl"));
+    CHECK(view->state->opened->followUp.minuteOfDay() == 16 * 60 + 30);
+    CHECK(view->state->acts.back().act == records::Act::visitBroughtForward);
+
+    call.start(open.key("Tomas Reyl"));
+    CHECK_FALSE(call.asksVisit());
+    CHECK(call.visitDay().isEmpty());
+}
+
 TEST_CASE("an emergency is asked about breath first", "[desk][call]")
 {
     Open open;
@@ -106,6 +147,7 @@ TEST_CASE("a hand-over names who waits, why, and who is on it; its word stays un
     note.setWord(QStringLiteral("Call Odile again at six."));
     note.pin();
     CHECK(note.pinned().startsWith(QLatin1String("Call Odile again at six. (Dr Mara Lindqvist")));
+    CHECK(note.pinned().contains(QLatin1String(":05")));  // when
     CHECK(note.text().contains(QLatin1String("Call Odile again at six.")));
     open.program->lock();
     CHECK(note.pinned().isEmpty());
@@ -254,6 +296,29 @@ TEST_CASE("a scanned pack gives lot and expiry to the thread, and nonsense gives
     CHECK(editor.lot().isEmpty());
 }
 
+TEST_CASE("a code without the mark after its lot is asked about, never guessed", "[desk][treatment][pack]")
+{
+    Open open;
+    open.program->openTreatment();
+    auto& editor = *open.program->treatment();
+    editor.startOver();
+    editor.draw({296, 170}, {252, 262});
+
+    CHECK(editor.takePackCode(QStringLiteral("10TH-4417\u001d21A17")));
+    CHECK(editor.lot() == QLatin1String("TH-4417"));
+    editor.setLot({});
+
+    CHECK_FALSE(editor.takePackCode(QStringLiteral("10TH-441721A17")));
+    CHECK(editor.lot().isEmpty());
+    CHECK(editor.packProblem().contains(QLatin1String("where the lot ends")));
+    REQUIRE(editor.packReadings().size() == 2);
+    CHECK(editor.packReadings().at(0).contains(QLatin1String("TH-441721A17")));
+    editor.takePackReading(1);
+    CHECK(editor.lot() == QLatin1String("TH-4417"));
+    CHECK(editor.packReadings().isEmpty());
+    CHECK(editor.packProblem().isEmpty());
+}
+
 TEST_CASE("the demo clinic shows every state, speaks to no hub, and leaves nothing behind", "[desk][demo]")
 {
     screens::DemoClinic clinic;
@@ -268,11 +333,37 @@ TEST_CASE("the demo clinic shows every state, speaks to no hub, and leaves nothi
     CHECK(program->workplace().desk().courses().size() >= 60);
     std::set<int> urgencies;
     bool silent = false;
+    QStringList takenBy;
+    QStringList unheard;
     for (const auto& row : program->queue()->rows()->rows()) {
         const auto words = row.value.value<deskapp::QueueRow>();
         urgencies.insert(words.urgency);
         silent = silent || words.silent;
+        if (words.isTaken) {
+            takenBy << words.name + QStringLiteral(": ") + words.taken;
+        }
+        if (words.reach.startsWith(QLatin1String("Phone not heard of since"))) {
+            unheard << words.name;
+        }
     }
+    REQUIRE(takenBy.size() == 1);
+    CHECK(takenBy.first().startsWith(QLatin1String("Ruta Calloway: Taken by Dr Mara Lindqvist")));
+    CHECK(unheard == QStringList{QStringLiteral("Ulrik Fenwood")});
+    CHECK(program->hub()->unheard().contains(QLatin1String("Ulrik Fenwood")));
+    int unread = 0;
+    int late = 0;
+    int amended = 0;
+    for (const auto& summary : program->workplace().desk().courses()) {
+        const auto view = program->workplace().desk().course(summary.course);
+        unread += static_cast<int>(summary.unread);
+        for (const auto& [id, history] : view->state->entries) {
+            late += history.current().isLate() ? 1 : 0;
+            amended += history.amended() ? 1 : 0;
+        }
+    }
+    CHECK(unread == 1);
+    CHECK(late == 1);
+    CHECK(amended == 1);
     CHECK(urgencies.contains(1));
     CHECK(urgencies.contains(2));
     CHECK(urgencies.contains(3));

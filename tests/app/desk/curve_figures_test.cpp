@@ -79,3 +79,19 @@ TEST_CASE("a side without an entry has no figures, and a symptom without one has
     CHECK(one.endsWith(QStringLiteral("Left against right: not enough to say.")));
     CHECK(figures({}, {}).isEmpty());
 }
+
+TEST_CASE("what was written after the axis ends is told in words, and nothing is where nothing lies beyond", "[figures]")
+{
+    const auto beyond = [](const std::vector<int>& left, const std::vector<int>& right) {
+        const auto curve = [](recovery::Side side, const std::vector<int>& days) {
+            return curves::curveOf({recovery::Symptom::swelling, side}, treated, evenings(days), bands::seedBand(), 35);
+        };
+        return beyondOf({curve(recovery::Side::left, left), curve(recovery::Side::right, right), {}});
+    };
+    std::vector<int> days(22, 1);  // the last on day 21
+    CHECK(beyond(days, days).isEmpty());
+    auto later = days;
+    later.insert(later.end(), {2, -1, -1, 4});
+    CHECK(beyond(later, days) == QStringLiteral("The axis ends with day 21. Last written after it: left 4 on day 25. The table has every score."));
+    CHECK(beyond(later, later).contains(QStringLiteral("right 4 on day 25 and left 4 on day 25")));
+}

@@ -5,6 +5,9 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators_range.hpp>
 
+#include <QFile>
+#include <QSet>
+
 #include <set>
 
 using namespace ebbline;
@@ -131,6 +134,23 @@ TEST_CASE("every sign, zone, form, urgency, act and outcome has a word of its ow
     for (const auto& word : complicationWords()) {
         CHECK_FALSE(complicationName(word).isEmpty());
     }
+}
+
+TEST_CASE("every complication says what is meant by it, in one sentence of its own, and the page of the definitions says the same", "[desk][words]")
+{
+    QFile page(QStringLiteral(EBBLINE_DOCS "/clinical/complications.md"));
+    REQUIRE(page.open(QIODevice::ReadOnly));
+    const auto written = QString::fromUtf8(page.readAll());
+    QSet<QString> meanings;
+    for (const auto& word : complicationWords()) {
+        CAPTURE(word.toStdString());
+        const auto meaning = complicationMeaning(word);
+        CHECK(meaning.endsWith(u'.'));
+        CHECK(written.contains(QStringLiteral("| %1 | %2 |").arg(word, meaning)));
+        meanings.insert(meaning);
+    }
+    CHECK(meanings.size() == complicationWords().size());
+    CHECK(complicationMeaning(QStringLiteral("none of them")).isEmpty());
 }
 
 TEST_CASE("every reason of failure is said in words", "[desk][words]")

@@ -1,4 +1,5 @@
 // Backup, check, recovery code and a new passphrase, as somebody at the desk asks for them.
+#include "core/desk/traces.h"
 #include "core/vault/backup.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
@@ -61,6 +62,43 @@ TEST_CASE("a backup is announced once it was opened and compared, and gives the 
     at.board().backUpTo(at.words, file);
     at.wait();
     CHECK(at.board().problem().contains(QLatin1String("never written over")));
+}
+
+TEST_CASE("a backup, a new passphrase and a recovery code leave a line with who did it; what failed leaves none", "[desk][keep][traces]")
+{
+    Keeping at;
+    const auto lines = [&] {
+        std::vector<std::pair<records::Step, std::string>> found;
+        const auto& vault = at.program->workplace().desk().vault();
+        for (const auto& trace : desk::traces(vault.state(), vault.operations()))
+            if (trace.step)
+                found.emplace_back(*trace.step, trace.by);
+        return found;
+    };
+    const auto known = lines().size();
+    const std::string me = at.program->workplace().desk().person();
+    at.board().makeCode(QStringLiteral("not the passphrase"));
+    at.wait();
+    CHECK(lines().size() == known);
+    at.clinic.clock().advance(std::chrono::minutes(1));
+
+    at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
+    at.wait();
+    at.board().makeCode(at.words);
+    at.wait();
+    const auto code = at.board().code();
+    const auto fresh = QStringLiteral("lanterns over the harbour");
+    at.board().changePassphrase(at.words, fresh, fresh);
+    at.wait();
+    const auto after = lines();
+    REQUIRE(after.size() == known + 3);
+    CHECK(after[0] == std::pair(records::Step::passphraseChanged, me));
+    CHECK(after[1] == std::pair(records::Step::recoveryCodeMade, me));
+    CHECK(after[2] == std::pair(records::Step::backupMade, me));
+
+    at.program->lock();
+    REQUIRE(at.program->unlocking()->recover(code, at.words, at.words));
+    CHECK(lines().front() == std::pair(records::Step::passphraseChanged, std::string()));  // nobody is named at the door
 }
 
 TEST_CASE("a check says that all is whole, and which fault it found in a damaged vault", "[desk][keep]")

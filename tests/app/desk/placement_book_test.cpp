@@ -54,6 +54,35 @@ TEST_CASE("mirroring all adds only the twins that are missing", "[desk][placemen
     CHECK(book.mirrorAll() == 0);
 }
 
+TEST_CASE("a thread that is moved is judged anew, and what was chosen otherwise stays", "[desk][placements]")
+{
+    PlacementBook book;
+    book.draw(ChartView::front, {296, 170}, {262, 268});
+    REQUIRE(book.placements()[0].side == Side::left);
+    REQUIRE(book.placements()[0].zone == recovery::Zone::midface);
+    REQUIRE(book.placements()[0].ending == recovery::Ending::shortOfMovingZone);
+    const auto drawn = book.placements()[0];
+
+    book.move(1, {300, 330}, {222, 462});
+    CHECK(book.placements()[0].zone == recovery::Zone::neck);
+    book.move(1, {104, 190}, {170, 330});
+    CHECK(book.placements()[0].side == Side::right);
+    CHECK(book.placements()[0].ending == recovery::Ending::pastMovingZone);
+    book.undo();
+    book.undo();
+    CHECK(book.placements()[0] == drawn);
+
+    auto chosen = drawn;
+    chosen.side = Side::right;
+    chosen.zone = recovery::Zone::brow;
+    chosen.ending = recovery::Ending::pastMovingZone;
+    book.change(1, chosen);
+    book.move(1, {300, 330}, {222, 462});
+    CHECK(book.placements()[0].side == Side::right);
+    CHECK(book.placements()[0].zone == recovery::Zone::brow);
+    CHECK(book.placements()[0].ending == recovery::Ending::pastMovingZone);
+}
+
 TEST_CASE("what does not exist is left alone", "[desk][placements]")
 {
     PlacementBook book;

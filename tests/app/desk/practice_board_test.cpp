@@ -85,6 +85,21 @@ TEST_CASE("the shares on the page are those of core, with their limits", "[desk]
     CHECK(figure.caution.contains(QLatin1String("not counted")));
 }
 
+TEST_CASE("the line over time is named as what it is: one risk for every course, adjusted to nobody", "[desk][practice]")
+{
+    Practice practice;
+    practice.board.setPart(PracticeBoard::OverTime);
+    screens::await(*practice.program);
+    const auto figure = practice.figure(PracticeBoard::OverTime);
+    CHECK(figure.method.contains(QLatin1String("one risk for every course")));
+    REQUIRE(figure.csv.size() > 2);
+    const auto risk = figure.csv.first().indexOf(QStringLiteral("risk"));
+    for (qsizetype row = 1; row < figure.csv.size(); ++row) {
+        CHECK(figure.csv[row][risk] == figure.csv[1][risk]);
+        CHECK(figure.csv[row].last() == QLatin1String("CUSUM, one risk for every course"));
+    }
+}
+
 TEST_CASE("a comparison says that it is no proof, what it could have found, and says so in its files too", "[desk][practice]")
 {
     Practice practice;

@@ -1,4 +1,5 @@
 // The opening page over a real vault: who is where, and what an act does.
+#include "app/desk/model/times.h"
 #include "app/desk/model/finding_words.h"
 #include "tests/screens/demo_clinic.h"
 
@@ -89,7 +90,7 @@ TEST_CASE("taking, calling and bringing forward are taken back by undo, and both
     const auto known = acts();
 
     int times = 0;
-    for (const auto act : {&deskapp::QueueBoard::take, &deskapp::QueueBoard::called, &deskapp::QueueBoard::bringForward}) {
+    for (const auto act : {&deskapp::QueueBoard::take, &deskapp::QueueBoard::called}) {
         (queue.*act)(before.key);
         CHECK(rowOf(queue, QStringLiteral("Odile Brandt")).overdue.isEmpty());
         CHECK(queue.undoText().endsWith(QLatin1String("Odile Brandt")));
@@ -102,6 +103,16 @@ TEST_CASE("taking, calling and bringing forward are taken back by undo, and both
         CHECK(queue.undoText().isEmpty());
         CHECK(acts() > known + static_cast<std::size_t>(times++));
     }
+    const auto visit = [&] { return program->workplace().desk().course(clinic.course("Odile Brandt"))->state->opened->followUp; };
+    const auto agreed = visit();
+    program->call()->startVisit(before.key);
+    program->call()->setVisitDay(QStringLiteral("2027-03-24"));
+    program->call()->broughtForward();
+    CHECK(queue.undoText() == QLatin1String("Visit brought forward: Odile Brandt"));
+    CHECK(deskapp::dateOf(visit()) == QDate(2027, 3, 24));
+    queue.undo();
+    CHECK(visit() == agreed);
+    CHECK(rowOf(queue, QStringLiteral("Odile Brandt")).overdue == before.overdue);
     program->call()->start(before.key);
     program->call()->notReached();
     CHECK(queue.undoText() == QLatin1String("Not reached: Odile Brandt"));

@@ -90,6 +90,40 @@ TEST_CASE("the list is searched in every column and saved as it stands", "[desk]
     CHECK_FALSE(board.outcome().contains(QStringLiteral("no/such")));
 }
 
+TEST_CASE("every line is searched and saved, however many there are, and older ones are shown when asked for", "[desk][traces]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& desk = program->workplace().desk();
+    const auto course = clinic.course("Tomas Reyl");
+    std::vector<records::Body> bodies(2100, records::FindingActed{course, "w/x", records::Act::seen, {}, "Ilan Osei", {}, desk.now()});
+    REQUIRE(desk.vault().append(bodies, desk.now()));
+    program->openTraces();
+    auto& board = *program->traces();
+
+    CHECK(board.hasMore());
+    CHECK(board.rows()->rowCount() == 1000);
+    CHECK(board.says().contains(QLatin1String("the newest 1,000 are shown")));
+    board.setSearch(QStringLiteral("treatment recorded"));  // older than all of them
+    CHECK(board.rows()->rowCount() > 5);
+    CHECK_FALSE(board.hasMore());
+    board.setSearch(QStringLiteral("ilan osei"));
+    board.showMore();
+    CHECK(board.rows()->rowCount() == 2000);
+    board.showMore();
+    CHECK_FALSE(board.hasMore());
+    CHECK(board.rows()->rowCount() >= 2100);
+
+    const QTemporaryDir folder;
+    board.setSearch({});
+    REQUIRE(board.rows()->rowCount() == 1000);
+    const auto path = folder.filePath(QStringLiteral("all.csv"));
+    REQUIRE(board.write(path));
+    QFile file(path);
+    REQUIRE(file.open(QIODevice::ReadOnly));
+    CHECK(file.readAll().count('\n') > 2100);
+}
+
 TEST_CASE("nothing of it stays when the desk is locked", "[desk][traces][privacy]")
 {
     screens::DemoClinic clinic;

@@ -189,6 +189,33 @@ TEST_CASE("undo and redo go through drawing, moving and removing", "[desk][treat
     CHECK(editor.tracks().first().entry == QPointF(290, 175));
 }
 
+TEST_CASE("a thread moved to the other side is of that side, unless she chose hers: then the drawing is said to differ", "[desk][treatment]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    program->openTreatment();
+    auto& editor = *program->treatment();
+    editor.draw({296, 170}, {262, 268});
+    REQUIRE(editor.side() == static_cast<int>(recovery::Side::left));
+    CHECK(editor.drawnOtherwise().isEmpty());
+
+    editor.move(1, {104, 170}, {138, 268});
+    CHECK(editor.side() == static_cast<int>(recovery::Side::right));
+    CHECK(editor.drawnOtherwise().isEmpty());
+
+    editor.setSide(static_cast<int>(recovery::Side::left));
+    CHECK(editor.drawnOtherwise().contains(QLatin1String("Right")));
+    editor.move(1, {110, 170}, {144, 268});
+    CHECK(editor.side() == static_cast<int>(recovery::Side::left));
+    CHECK(editor.drawnOtherwise().contains(QLatin1String("Right")));
+    editor.undo();
+    editor.undo();
+    editor.undo();
+    CHECK(editor.side() == static_cast<int>(recovery::Side::left));
+    CHECK(editor.tracks().first().entry == QPointF(296, 170));
+    CHECK(editor.drawnOtherwise().isEmpty());
+}
+
 TEST_CASE("a baseline score can be given and taken back: a dash is not a zero", "[desk][treatment]")
 {
     screens::DemoClinic clinic;

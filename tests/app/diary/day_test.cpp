@@ -53,12 +53,15 @@ TEST_CASE("one page names one time for the follow-up, or the day alone where no 
     };
     patient.goTo(20, 22);
     CHECK(visitLine() == QLatin1String("tomorrow 10:00 AM"));
+    CHECK(program->today()->visitMoved().isEmpty());
 
     patient.agrees({program->home().diary().course().treated.day() + std::chrono::days(25), {}});
     program->syncNow();
     patient.goTo(24, 22);
     CHECK(visitLine() == QLatin1String("26 March"));
     CHECK(program->today()->followUp() == QLatin1String("Follow-up visit: 26 March"));
+    CHECK(program->today()->visitMoved().startsWith(QLatin1String("Your clinic moved the visit. Before, it was: ")));
+    CHECK(program->today()->visitMoved().contains(QLatin1String("10:00")));
 }
 
 TEST_CASE("what is usual is said with its ground", "[diary][today]")

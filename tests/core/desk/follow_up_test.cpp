@@ -143,6 +143,72 @@ TEST_CASE("a visit that was moved is missed on its new day", "[desk][follow-up]"
     CHECK(openSilences(moved.world.desk).front().day == 26);
 }
 
+TEST_CASE("a visit that is brought forward reaches the phone with its reminder, its bells and the rule of silence; taken back, the day before holds again", "[desk][follow-up]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    world.clock.advance(30h);
+    auto entry = world.entryOf(phone, 3, 3);
+    entry.present = {recovery::Sign::thickFluid};
+    REQUIRE(phone.record(entry));
+    world.syncPhone(phone);
+    world.syncDesk();
+    const auto agreed = phone.today().followUp;
+    const auto openedAt = world.desk.course(course)->state->openedAt;
+    const std::vector<std::string> keys{world.desk.queue().front().findings.front().key};
+    const aftercare::Visit sooner{world.now().day() + std::chrono::days(2), 16 * 60 + 30};
+    const auto visitOnPhone = [&] {
+        world.syncDesk();
+        world.syncPhone(phone);
+        const auto bells = phone.upcomingMoments();
+        return std::pair(aftercare::visitOf(phone.today().followUp), world.zone.moment(*std::max_element(bells.begin(), bells.end())).day());
+    };
+
+    const auto done = world.desk.moveVisit(course, aftercare::momentOf(sooner, world.zone), keys, "Comes on Thursday.");
+    REQUIRE(done);
+    CHECK(visitOnPhone().first == sooner);
+    CHECK(visitOnPhone().second < agreed.day());
+    CHECK(phone.today().formerVisit == agreed);
+    const auto view = world.desk.course(course);
+    CHECK(view->state->acts.back().act == records::Act::visitBroughtForward);
+    CHECK(view->state->acts.back().note == "Comes on Thursday.");
+    CHECK(view->state->openedAt == openedAt);
+    REQUIRE(view->state->visits.size() == 2);
+
+    REQUIRE(world.desk.takeBack(course, *done));
+    CHECK(visitOnPhone().first == aftercare::visitOf(agreed));
+    CHECK(visitOnPhone().second == agreed.day());
+    CHECK_FALSE(world.desk.queue().front().touched);
+    CHECK(world.desk.course(course)->state->visits.size() == 3);
+    CHECK(world.desk.takeBack(course, *done).error().reason == Reason::alreadyExists);
+}
+
+TEST_CASE("a visit is moved within its bounds, and an act that is taken back late does not undo what was agreed since", "[desk][follow-up]")
+{
+    test::ClinicWorld world;
+    const auto unlinked = world.treat("Lea Fontaine");
+    CHECK(world.desk.moveVisit(unlinked, world.inDays(5), {}).error().reason == Reason::invalidState);
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    const auto agreed = phone.today().followUp;
+    CHECK(world.desk.moveVisit(course, world.inDays(61), {}).error().reason == Reason::outOfRange);
+    CHECK(world.desk.moveVisit(course, agreed, {}).error().reason == Reason::alreadyExists);
+    CHECK(world.desk.moveVisit(course, world.inDays(5), {"w/none"}).error().reason == Reason::notFound);
+    CHECK(world.desk.course(course)->state->visits.size() == 1);
+
+    const auto first = world.desk.moveVisit(course, world.inDays(12), {});
+    REQUIRE(first);
+    REQUIRE(first->size() == 1);
+    world.clock.advance(1h);
+    const auto second = world.desk.moveVisit(course, world.inDays(5), {});
+    REQUIRE(second);
+    CHECK_FALSE(world.desk.takeBack(course, *first));
+    CHECK(world.desk.course(course)->state->opened->followUp.day() == world.inDays(5).day());
+    REQUIRE(world.desk.takeBack(course, *second));
+    CHECK(world.desk.course(course)->state->opened->followUp.day() == world.inDays(12).day());
+}
+
 TEST_CASE("a course cannot be opened with a follow-up before, or long after, its treatment", "[desk][follow-up]")
 {
     test::ClinicWorld world;

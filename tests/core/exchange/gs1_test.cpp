@@ -8,6 +8,7 @@ using namespace ebbline;
 using namespace std::chrono;
 using exchange::PackCode;
 using exchange::parsePackCode;
+using exchange::readingsOf;
 
 namespace {
 
@@ -67,6 +68,31 @@ TEST_CASE("whatever is not exactly such a code is refused", "[exchange][gs1]")
     CHECK(refusal("]d2") == Reason::notEnough);
     CHECK(refusal("(21)A17") == Reason::notEnough);
     CHECK(refusal(std::string(121, '1')) == Reason::tooLarge);
+}
+
+TEST_CASE("without its separator a lot may end sooner: every reading is named, and none is taken for sure", "[exchange][gs1]")
+{
+    const auto lots = [](const std::string& text) {
+        std::vector<std::string> found;
+        for (const auto& reading : readingsOf(text, now).value())
+            found.push_back(reading.lot.value_or(""));
+        return found;
+    };
+    using Lots = std::vector<std::string>;
+    CHECK(lots("10TH-4417" + gs + "21A17") == Lots{"TH-4417"});
+    CHECK(lots("(10)TH-441721A17") == Lots{"TH-441721A17"});
+    CHECK(lots("10TH-4417") == Lots{"TH-4417"});
+    CHECK(lots("10TH-441721A17") == Lots{"TH-441721A17", "TH-4417"});
+    CHECK(lots("01095060001343521021-A") == Lots{"21-A"});
+    CHECK(lots("10TH-4411270115") == Lots{"TH-4411270115", "TH-44"});
+    CHECK(lots("10TH-4411279915") == Lots{"TH-4411279915"});  // month 99: no date is hidden there
+
+    const auto hidden = readingsOf("10TH-44172906302100000000000000000A17", now).value();  // too long for one lot
+    REQUIRE_FALSE(hidden.empty());
+    CHECK(hidden.front().lot == "TH-44");
+    CHECK(hidden.front().expiry == year{2029} / June / 30);
+    CHECK(readingsOf("10TH-44" + gs, now).error().reason == Reason::malformed);
+    CHECK(readingsOf("", now).error().reason == Reason::notEnough);
 }
 
 TEST_CASE("any bytes are read or refused, never misread as longer than the bounds", "[exchange][gs1]")

@@ -1,0 +1,128 @@
+// The visit that a call brings forward: asked for its day and hour, since the phone goes by them.
+#include "app/desk/queue/call_board.h"
+
+#include "app/desk/model/times.h"
+
+#include <QLocale>
+
+#include <algorithm>
+
+namespace ebbline::deskapp {
+
+namespace {
+
+QString shownText(const aftercare::Visit& visit, const aftercare::Zone& zone)
+{
+    const auto date = QLocale().toString(dateOf(visit.day), QLocale::LongFormat);
+    return visit.minute ? CallBoard::tr("%1, %2", "date, time").arg(date, clockText(aftercare::momentOf(visit, zone))) : date;
+}
+
+}  // namespace
+
+void CallBoard::forgetVisit()
+{
+    m_opened.reset();
+    m_asksVisit = false;
+    m_visitDay.clear();
+    m_visitTime.clear();
+}
+
+void CallBoard::startVisit(const QString& course)
+{
+    start(course);
+    if (isShown()) {
+        broughtForward();
+    }
+}
+
+void CallBoard::broughtForward()
+{
+    if (!isShown() || !m_workplace.isOpen()) {
+        return;
+    }
+    const auto did = tr("Visit brought forward: %1");
+    if (!m_opened) {
+        act(records::Act::visitBroughtForward, records::Outcome::none, did);
+    } else if (const auto asked = visit()) {
+        settleNoted(m_workplace.desk().moveVisit(m_course, aftercare::momentOf(*asked, m_workplace.zone()), m_findings, m_note.trimmed().toStdString()),
+                    did);
+    } else {
+        m_asksVisit = true;
+        Q_EMIT changed();
+    }
+}
+
+void CallBoard::setVisitDay(const QString& day)
+{
+    if (day != m_visitDay) {
+        m_visitDay = day;
+        Q_EMIT changed();
+    }
+}
+
+void CallBoard::setVisitTime(const QString& time)
+{
+    if (time != m_visitTime) {
+        m_visitTime = time;
+        Q_EMIT changed();
+    }
+}
+
+/// From today on, or the day after the treatment, up to the day that was agreed; up to the last possible day if that one is past.
+std::pair<clock::LocalDay, clock::LocalDay> CallBoard::visitDays() const
+{
+    const auto today = m_workplace.now().day();
+    const auto treated = m_opened->treated.day();
+    const auto first = std::max(today, treated + std::chrono::days(aftercare::firstVisitDay));
+    const auto agreed = m_opened->followUp.day();
+    return {first, agreed >= first ? agreed : treated + std::chrono::days(aftercare::lastVisitDay)};
+}
+
+std::optional<aftercare::Visit> CallBoard::visit() const
+{
+    const auto day = dayFrom(m_visitDay);
+    const auto minute = minuteFrom(m_visitTime);
+    if (!m_opened || !day || (!minute && !m_visitTime.trimmed().isEmpty())) {
+        return std::nullopt;
+    }
+    const auto [first, last] = visitDays();
+    const aftercare::Visit visit{*day, minute};
+    const auto moment = aftercare::momentOf(visit, m_workplace.zone());
+    const bool past = minute && moment.at <= m_workplace.now().at;
+    const bool same = visit == aftercare::visitOf(m_opened->followUp);
+    return *day < first || *day > last || past || same || !aftercare::check(visit, m_opened->treated) ? std::nullopt : std::optional(visit);
+}
+
+QString CallBoard::rangeText() const
+{
+    const auto text = [](clock::LocalDay day) { return QLocale().toString(dateOf(day), QLocale::LongFormat); };
+    const auto [first, last] = visitDays();
+    return tr("Choose a day from %1 to %2, and not what is agreed already.", "date, date").arg(text(first), text(last));
+}
+
+QString CallBoard::visitAgreed() const
+{
+    return m_opened ? tr("Agreed so far: %1").arg(shownText(aftercare::visitOf(m_opened->followUp), m_workplace.zone())) : QString();
+}
+
+QString CallBoard::visitProblem() const
+{
+    if (!m_asksVisit || visit() || m_visitDay.trimmed().isEmpty()) {
+        return {};
+    }
+    if (!dayFrom(m_visitDay)) {
+        return tr("Write it as year-month-day, for example 2029-06-30.");
+    }
+    if (!minuteFrom(m_visitTime) && !m_visitTime.trimmed().isEmpty()) {
+        return tr("Write the time as hours and minutes, for example 10:30, or leave it empty.");
+    }
+    return rangeText();
+}
+
+QString CallBoard::visitShows() const
+{
+    const auto asked = visit();
+    return asked ? tr("The phone shows from its next sync on: %1").arg(shownText(*asked, m_workplace.zone())) : QString();
+}
+
+}  // namespace ebbline::deskapp
