@@ -161,7 +161,7 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     }
 }
 
-TEST_CASE("times on paper carry their date and zone: today would be wrong tomorrow, and elsewhere", "[desk][sheet]")
+TEST_CASE("times on paper carry their date and zone: today would be wrong tomorrow", "[desk][sheet]")
 {
     screens::DemoClinic clinic;
     auto program = clinic.program(QStringLiteral("en"));
