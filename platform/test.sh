@@ -20,7 +20,7 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--gates] 
   --gates       after the ordinary run, how much of core its tests reach (platform/coverage.sh), and how many of 200 small
                 changes to it they notice (platform/mutate.py; EBBLINE_MUTANTS changes the number)
   --soak        after the ordinary run, what takes an hour or the network: every fuzz target for five
-                minutes, exported courses and the bill of materials read by independent validators (needs
+                minutes, exported courses, calendars and the bill of materials read by independent validators (needs
                 Node.js and npm), the licences judged by REUSE (needs its program), and everything that is
                 packaged built twice and compared, and the packages themselves (as root): built in a clean Debian 12 and 13,
                 judged by lintian, installed and started in clean ones
@@ -91,6 +91,7 @@ if [ "$gates" = yes ]; then
 fi
 if [ "$soak" = yes ]; then
     step "Validating exported courses" bash platform/validate_bundles.sh
+    step "Validating exported calendars" bash platform/validate_calendars.sh
     step "Validating the bill of materials" bash platform/release/validate_bill.sh
     step "Judging the licences" bash platform/release/reuse.sh
     step "Comparing two builds" bash platform/release/reproducible.sh

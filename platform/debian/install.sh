@@ -48,7 +48,7 @@ packages=(
     libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev libpq-dev tzdata
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
+    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
 fi
 case $VERSION_ID in
     12) packages+=(libboost1.81-dev libzxingcore-dev)
