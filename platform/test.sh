@@ -20,8 +20,9 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--gates] 
   --gates       after the ordinary run, how much of core its tests reach (platform/coverage.sh), and how many of 200 small
                 changes to it they notice (platform/mutate.py; EBBLINE_MUTANTS changes the number)
   --soak        after the ordinary run, what takes an hour or the network: every fuzz target for five
-                minutes, exported courses and the bill of materials read by independent validators (needs
-                Node.js and npm), the licences judged by REUSE (needs its program), and everything that is
+                minutes, exported courses, calendars and the bill of materials read by independent validators (needs
+                Node.js and npm), the licences judged by REUSE (needs its program), Android's half
+                compiled and tried on a JDK (which it installs), and everything that is
                 packaged built twice and compared, and the packages themselves (as root): built in a clean Debian 12 and 13,
                 judged by lintian, installed and started in clean ones
 TEXT
@@ -41,11 +42,15 @@ for argument in "$@"; do
 done
 
 cd "$ebbline_root"
+packages=--tests
+[ "$soak" = no ] || packages=--soak
 if [ "$install" = yes ]; then
-    step "Installing what is missing" bash platform/debian/install.sh --tests
+    step "Installing what is missing" bash platform/debian/install.sh "$packages"
 else
-    note_missing --tests
+    note_missing "$packages"
 fi
+# Without one the checks of Android's half are skipped; a long run is to have made them.
+[ "$soak" = no ] || command -v javac >/dev/null || fail "javac is missing: run platform/debian/install.sh --soak"
 ensure_runtime_dir
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 
@@ -91,6 +96,7 @@ if [ "$gates" = yes ]; then
 fi
 if [ "$soak" = yes ]; then
     step "Validating exported courses" bash platform/validate_bundles.sh
+    step "Validating exported calendars" bash platform/validate_calendars.sh
     step "Validating the bill of materials" bash platform/release/validate_bill.sh
     step "Judging the licences" bash platform/release/reuse.sh
     step "Comparing two builds" bash platform/release/reproducible.sh

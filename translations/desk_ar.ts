@@ -4120,22 +4120,22 @@
             <translation>إعداد المكتب</translation>
         </message>
         <message>
-            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
-            <translation>كل ما يخص المرضى مشفّر على هذا الحاسوب حتى تفتحه.</translation>
+            <source>What the desk keeps about patients is encrypted on this computer until you unlock it.</source>
+            <translation>ما يحفظه البرنامج عن المرضى مشفّر على هذا الحاسوب حتى تفتحه.</translation>
         </message>
         <message>
             <source>The two are not the same.</source>
             <translation>العبارتان غير متطابقتين.</translation>
         </message>
         <message numerus="yes">
-            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
             <translation>
-                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
-                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
-                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
-                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
-                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
-                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر كل ما يخص المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر ما يحفظه البرنامج عن المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر ما يحفظه البرنامج عن المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر ما يحفظه البرنامج عن المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر ما يحفظه البرنامج عن المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر ما يحفظه البرنامج عن المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
+                <numerusform>اختر عبارة مرور من %Ln محرفًا على الأقل. تشفّر ما يحفظه البرنامج عن المرضى على هذا الحاسوب. لا يستطيع أحد استعادتها لك: اكتبها واحفظها في مكان آمن.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

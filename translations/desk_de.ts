@@ -3920,18 +3920,18 @@
             <translation>Praxisplatz einrichten</translation>
         </message>
         <message>
-            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
-            <translation>Alles über behandelte Personen ist auf diesem Rechner verschlüsselt, bis Sie ihn aufschließen.</translation>
+            <source>What the desk keeps about patients is encrypted on this computer until you unlock it.</source>
+            <translation>Was das Programm über behandelte Personen aufbewahrt, ist auf diesem Rechner verschlüsselt, bis Sie ihn aufschließen.</translation>
         </message>
         <message>
             <source>The two are not the same.</source>
             <translation>Die beiden sind nicht gleich.</translation>
         </message>
         <message numerus="yes">
-            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
             <translation>
-                <numerusform>Wählen Sie einen Passwortsatz mit mindestens %Ln Zeichen. Er verschlüsselt alles über behandelte Personen auf diesem Rechner. Niemand kann ihn wiederherstellen: schreiben Sie ihn auf und verwahren Sie ihn sicher.</numerusform>
-                <numerusform>Wählen Sie einen Passwortsatz mit mindestens %Ln Zeichen. Er verschlüsselt alles über behandelte Personen auf diesem Rechner. Niemand kann ihn wiederherstellen: schreiben Sie ihn auf und verwahren Sie ihn sicher.</numerusform>
+                <numerusform>Wählen Sie einen Passwortsatz mit mindestens %Ln Zeichen. Er verschlüsselt, was das Programm auf diesem Rechner über behandelte Personen aufbewahrt. Niemand kann ihn wiederherstellen: schreiben Sie ihn auf und verwahren Sie ihn sicher.</numerusform>
+                <numerusform>Wählen Sie einen Passwortsatz mit mindestens %Ln Zeichen. Er verschlüsselt, was das Programm auf diesem Rechner über behandelte Personen aufbewahrt. Niemand kann ihn wiederherstellen: schreiben Sie ihn auf und verwahren Sie ihn sicher.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

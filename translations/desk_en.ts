@@ -368,10 +368,10 @@
     <context>
         <name>ebbline::deskapp::UnlockBoard</name>
         <message numerus="yes">
-            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
             <translation>
-                <numerusform>Choose a passphrase of at least %Ln character. It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</numerusform>
-                <numerusform>Choose a passphrase of at least %Ln characters. It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</numerusform>
+                <numerusform>Choose a passphrase of at least %Ln character. It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</numerusform>
+                <numerusform>Choose a passphrase of at least %Ln characters. It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

@@ -3920,18 +3920,18 @@
             <translation>Configurar el puesto</translation>
         </message>
         <message>
-            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
-            <translation>Todo lo relativo a los pacientes está cifrado en este ordenador hasta que lo desbloquee.</translation>
+            <source>What the desk keeps about patients is encrypted on this computer until you unlock it.</source>
+            <translation>Lo que el programa guarda sobre los pacientes está cifrado en este ordenador hasta que lo desbloquee.</translation>
         </message>
         <message>
             <source>The two are not the same.</source>
             <translation>No son iguales.</translation>
         </message>
         <message numerus="yes">
-            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
             <translation>
-                <numerusform>Elija una frase de acceso de al menos %Ln carácter. Cifra todo lo relativo a los pacientes en este ordenador. Nadie puede recuperarla por usted: anótela y guárdela en un lugar seguro.</numerusform>
-                <numerusform>Elija una frase de acceso de al menos %Ln caracteres. Cifra todo lo relativo a los pacientes en este ordenador. Nadie puede recuperarla por usted: anótela y guárdela en un lugar seguro.</numerusform>
+                <numerusform>Elija una frase de acceso de al menos %Ln carácter. Cifra lo que el programa guarda sobre los pacientes en este ordenador. Nadie puede recuperarla por usted: anótela y guárdela en un lugar seguro.</numerusform>
+                <numerusform>Elija una frase de acceso de al menos %Ln caracteres. Cifra lo que el programa guarda sobre los pacientes en este ordenador. Nadie puede recuperarla por usted: anótela y guárdela en un lugar seguro.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

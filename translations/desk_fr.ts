@@ -3920,18 +3920,18 @@
             <translation>Configurer le poste</translation>
         </message>
         <message>
-            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
-            <translation>Tout ce qui concerne les patients est chiffré sur cet ordinateur tant que vous ne le déverrouillez pas.</translation>
+            <source>What the desk keeps about patients is encrypted on this computer until you unlock it.</source>
+            <translation>Ce que le programme garde sur les patients est chiffré sur cet ordinateur tant que vous ne le déverrouillez pas.</translation>
         </message>
         <message>
             <source>The two are not the same.</source>
             <translation>Les deux ne sont pas pareilles.</translation>
         </message>
         <message numerus="yes">
-            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
             <translation>
-                <numerusform>Choisissez une phrase secrète d’au moins %Ln caractère. Elle chiffre tout ce qui concerne les patients sur cet ordinateur. Personne ne peut la retrouver pour vous : notez-la et gardez-la en lieu sûr.</numerusform>
-                <numerusform>Choisissez une phrase secrète d’au moins %Ln caractères. Elle chiffre tout ce qui concerne les patients sur cet ordinateur. Personne ne peut la retrouver pour vous : notez-la et gardez-la en lieu sûr.</numerusform>
+                <numerusform>Choisissez une phrase secrète d’au moins %Ln caractère. Elle chiffre ce que le programme garde sur les patients sur cet ordinateur. Personne ne peut la retrouver pour vous : notez-la et gardez-la en lieu sûr.</numerusform>
+                <numerusform>Choisissez une phrase secrète d’au moins %Ln caractères. Elle chiffre ce que le programme garde sur les patients sur cet ordinateur. Personne ne peut la retrouver pour vous : notez-la et gardez-la en lieu sûr.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

@@ -3920,18 +3920,18 @@
             <translation>Configurar a estação</translation>
         </message>
         <message>
-            <source>Everything about patients is encrypted on this computer until you unlock it.</source>
-            <translation>Tudo sobre os pacientes está criptografado neste computador até você destrancá-lo.</translation>
+            <source>What the desk keeps about patients is encrypted on this computer until you unlock it.</source>
+            <translation>O que o programa guarda sobre os pacientes está criptografado neste computador até você destrancá-lo.</translation>
         </message>
         <message>
             <source>The two are not the same.</source>
             <translation>As duas não são iguais.</translation>
         </message>
         <message numerus="yes">
-            <source>Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
+            <source>Choose a passphrase of at least %Ln character(s). It encrypts what the desk keeps about patients on this computer. Nobody can recover it for you: write it down and keep it in a safe place.</source>
             <translation>
-                <numerusform>Escolha uma frase secreta de pelo menos %Ln caractere. Ela criptografa tudo sobre os pacientes neste computador. Ninguém pode recuperá-la para você: anote-a e guarde-a em lugar seguro.</numerusform>
-                <numerusform>Escolha uma frase secreta de pelo menos %Ln caracteres. Ela criptografa tudo sobre os pacientes neste computador. Ninguém pode recuperá-la para você: anote-a e guarde-a em lugar seguro.</numerusform>
+                <numerusform>Escolha uma frase secreta de pelo menos %Ln caractere. Ela criptografa o que o programa guarda sobre os pacientes neste computador. Ninguém pode recuperá-la para você: anote-a e guarde-a em lugar seguro.</numerusform>
+                <numerusform>Escolha uma frase secreta de pelo menos %Ln caracteres. Ela criptografa o que o programa guarda sobre os pacientes neste computador. Ninguém pode recuperá-la para você: anote-a e guarde-a em lugar seguro.</numerusform>
             </translation>
         </message>
         <message numerus="yes">

@@ -145,4 +145,16 @@ std::string toIso8601(LocalDay day)
     return dateTime(day.time_since_epoch()).substr(0, 10);
 }
 
+std::string offsetText(const Moment& moment)
+{
+    const long long total = moment.offset.count();
+    const long long size = std::llabs(total);
+    if (size == 0)
+        return "UTC";
+    std::string text = std::string("UTC") + (total < 0 ? "\u2212" : "+") + std::to_string(size / 60);
+    if (size % 60 != 0)
+        text += (size % 60 < 10 ? ":0" : ":") + std::to_string(size % 60);
+    return text;
+}
+
 }  // namespace ebbline::clock

@@ -89,15 +89,24 @@ void addZone(Lines& lines, const aftercare::Zone& zone, clock::Instant from, clo
     lines.add("END:VTIMEZONE");
 }
 
-/// Local time with its zone, so that a calendar keeps the wall clock; in UTC where the wall clock
-/// shows that time twice and the first is not the one that is meant.
+bool isShownTwice(const aftercare::Zone& zone, clock::Instant at)
+{
+    const auto local = at.time_since_epoch() + zone.moment(at).offset;
+    for (const auto beside : {-spare, spare}) {
+        const auto offset = zone.moment(at + beside).offset;
+        const clock::Instant other{local - offset};
+        if (other != at && zone.moment(other).offset == offset)
+            return true;
+    }
+    return false;
+}
+
+/// Local time with its zone, so that a calendar keeps the wall clock; in UTC where the wall clock shows that
+/// time twice: section 3.3.5 means the first of the two, and readers take the second.
 std::string startOf(const aftercare::Zone& zone, clock::Instant at)
 {
-    const clock::Moment moment = zone.moment(at);
-    const auto local = at.time_since_epoch() + moment.offset;
-    const bool firstOfItsName =
-        zone.instantOf(moment.day(), std::chrono::minutes(moment.minuteOfDay())) == std::chrono::floor<std::chrono::minutes>(at);
-    return firstOfItsName ? "DTSTART;TZID=" + zone.name() + ":" + digits(local) : "DTSTART:" + utc(at);
+    return isShownTwice(zone, at) ? "DTSTART:" + utc(at)
+                                  : "DTSTART;TZID=" + zone.name() + ":" + digits(at.time_since_epoch() + zone.moment(at).offset);
 }
 
 bool isUid(const std::string& uid)

@@ -33,7 +33,7 @@ Result<CourseRecord> recordOf(const recovery::CourseId& id, const journal::Cours
 struct BundleOptions {
     std::string patientName;  ///< empty: a pseudonym only
     clock::Moment written;    ///< the bundle's time stamp
-    std::string program;      ///< its name and version
+    std::string program;      ///< its name, a space and its version: who put the bundle together; empty: not said
 };
 
 /// JSON with two spaces of indent, the same bytes for the same input.

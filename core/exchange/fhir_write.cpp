@@ -71,6 +71,8 @@ public:
             communication(message);
         if (m_record.followUp)
             followUp(*m_record.followUp);
+        if (!m_options.program.empty())
+            provenance();
         return m_bundle.dump(2) + "\n";
     }
 
@@ -326,6 +328,24 @@ private:
         made["component"].push_back({{"code", {{"text", "satisfaction, 1 to 5"}}}, {"valueInteger", visit.satisfaction}});
         for (const std::string& complication : visit.complications)
             made["component"].push_back({{"code", {{"text", "complication"}}}, {"valueString", complication}});
+        add(std::move(made), nextUrl());
+    }
+
+    /// Which program put the bundle together, and when: R4 gives a collection no element for it, and a Provenance speaks of
+    /// what it names, here the bundle by its identifier.
+    void provenance()
+    {
+        const std::string& program = m_options.program;
+        const std::size_t end = program.rfind(' ');
+        Json device{{"resourceType", "Device"}, {"id", "program"}};
+        device["deviceName"] = Json::array({{{"name", program.substr(0, end)}, {"type", "user-friendly-name"}}});
+        if (end != std::string::npos)
+            device["version"] = Json::array({{{"value", program.substr(end + 1)}}});
+        Json made{{"resourceType", "Provenance"}, {"contained", Json::array({std::move(device)})}};
+        made["target"] = Json::array({{{"type", "Bundle"}, {"identifier", m_bundle["identifier"]}}});
+        putMoment(made, "recorded", m_options.written);
+        made["agent"] = Json::array({{{"type", codeable("http://terminology.hl7.org/CodeSystem/provenance-participant-type", "assembler", "put together by")},
+                                      {"who", reference("#program")}}});
         add(std::move(made), nextUrl());
     }
 

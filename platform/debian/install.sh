@@ -5,20 +5,22 @@
 # missing neither root nor the network is needed. On Debian 12 the backports suite is added,
 # from the mirror the machine already uses, because SQLCipher 4 and Catch2 3 come from there.
 #
-# usage: install.sh [--tests] [--check]   --tests adds what only the tests use; --check installs nothing, names what is
-#                                         missing in one sentence, and ends with exit code 3 if anything is
+# usage: install.sh [--tests] [--soak] [--check]   --tests adds what only the tests use, --soak what only the long ones use
+#                                         besides (a JDK, for the checks of Android's half); --check installs nothing, names
+#                                         what is missing in one sentence, and ends with exit code 3 if anything is
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/sources.sh"
 
 say() { printf 'ebbline: %s\n' "$*"; }
 fail() { printf 'ebbline: %s\n' "$*" >&2; exit 1; }
 
-with_tests=no check=no
+with_tests=no with_soak=no check=no
 for argument in "$@"; do
     case $argument in
         --tests) with_tests=yes ;;
+        --soak) with_tests=yes with_soak=yes ;;
         --check) check=yes ;;
-        *) fail "install.sh does not know '$argument'; it takes --tests and --check" ;;
+        *) fail "install.sh does not know '$argument'; it takes --tests, --soak and --check" ;;
     esac
 done
 
@@ -48,7 +50,10 @@ packages=(
     libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev libpq-dev tzdata
 )
 if [ "$with_tests" = yes ]; then
-    packages+=(catch2 librapidcheck-dev poppler-utils dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
+    packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)
+fi
+if [ "$with_soak" = yes ]; then
+    packages+=(default-jdk-headless)
 fi
 case $VERSION_ID in
     12) packages+=(libboost1.81-dev libzxingcore-dev)
@@ -82,6 +87,7 @@ fi
 if [ "$check" = yes ]; then
     tests=""
     [ "$with_tests" = no ] || tests=" --tests"
+    [ "$with_soak" = no ] || tests=" --soak"
     say "missing packages (${#missing[@]} of ${#packages[@]}): ${missing[*]}. Install them with: bash platform/debian/install.sh$tests"
     exit 3
 fi

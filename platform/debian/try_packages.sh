@@ -37,6 +37,40 @@ kill -TERM $hub
 wait $hub || fail "the hub does not end quietly"
 say "the hub answers and ends"
 
+# The service as it is installed: its command line, as its user, with its options. Where systemd runs, systemd starts it.
+unit=/usr/lib/systemd/system/ebbline-hub.service
+of_unit() { sed -n "s/^$1=//p" $unit; }
+user=$(of_unit User) options=$(of_unit EnvironmentFile) command=$(of_unit ExecStart) state=/var/lib/$(of_unit StateDirectory)
+getent passwd "$user" | grep -q ':/usr/sbin/nologin$' || fail "the package made no user $user without a shell"
+[ -r "$options" ] || fail "the package brought no $options"
+listens=$(sed -n 's/^EBBLINE_HUB_OPTIONS=.*--listen 127.0.0.1:\([0-9]*\).*/\1/p' "$options")
+[ -n "$listens" ] || fail "as delivered the hub has to listen on this machine alone"
+if [ -d /run/systemd/system ]; then
+    systemctl start ebbline-hub
+    service=$(systemctl show -P MainPID ebbline-hub)
+else
+    install -d -m "$(of_unit StateDirectoryMode)" -o "$user" -g "$(of_unit Group)" "$state"
+    # shellcheck disable=SC2016
+    setpriv --reuid "$user" --regid "$(of_unit Group)" --init-groups -- sh -c '. "$1"; eval "exec $2"' sh "$options" "$command" >service.log 2>&1 &
+    service=$!
+fi
+for _ in $(seq 50); do (: <"/dev/tcp/127.0.0.1/$listens") 2>/dev/null && break; sleep 0.2; done
+exec 3<>"/dev/tcp/127.0.0.1/$listens" || { cat service.log >&2; fail "the service does not listen"; }
+printf 'GET /v1/health HTTP/1.1\r\nHost: hub\r\nConnection: close\r\n\r\n' >&3
+head -n 1 <&3 | grep -q ' 200 ' || fail "the service is not well"
+exec 3<&- 3>&-
+[ "$(readlink "/proc/$service/exe")" = /usr/bin/ebbline-hub ] || fail "the service is not the program of the package"
+[ "$(stat -c %U "/proc/$service")" = "$user" ] || fail "the service does not run as $user"
+[ "$(stat -c %U "$state/hub.key")" = "$user" ] || fail "the store of the service is not its user's"
+if [ -d /run/systemd/system ]; then
+    systemctl stop ebbline-hub
+else
+    kill -TERM "$service"
+    wait "$service" || fail "the service does not end quietly"
+fi
+rm -r "$state"
+say "the unit's command line serves as $user"
+
 # A program that finds a module of its pages missing says so and ends at once.
 for program in ebbline-diary ebbline-desk; do
     code=0

@@ -1,7 +1,8 @@
 # cmake -DANALYZE=<systemd-analyze> -DUNIT=<unit> -DHUB=<ebbline-hub> -DSCRATCH=<folder> -P check_unit.cmake
 #
 # The hub's unit is sound to systemd, with the program that was built in place of the one that is installed; its hardening
-# leaves an exposure of at most 2 of 10 by systemd's own measure; and the program knows the options that it is started with.
+# leaves an exposure of at most 2 of 10 by systemd's own measure; the user that it runs as is the one of sysusers.d, it reads the
+# options that are delivered, and the program knows every option that they name.
 cmake_minimum_required(VERSION 3.25)
 file(READ ${UNIT} text)
 if(NOT text MATCHES "\nExecStart=/usr/bin/ebbline-hub serve")
@@ -26,7 +27,23 @@ if(failed)
     message(FATAL_ERROR "systemd-analyze security: too much is open\n${said}")
 endif()
 execute_process(COMMAND ${HUB} serve --help OUTPUT_VARIABLE help)
-foreach(option IN ITEMS --store --listen --certificate --key --behind-tls-proxy)
+string(REGEX REPLACE "\\.service$" "" service ${UNIT})
+file(READ ${service}.sysusers users)
+string(REGEX MATCH "\nUser=([^\n]+)" ignored "${text}")
+if(NOT users MATCHES "\nu ${CMAKE_MATCH_1} - ")
+    message(FATAL_ERROR "sysusers.d does not make the user of the unit")
+endif()
+if(NOT text MATCHES "\nEnvironmentFile=/etc/ebbline-hub/options\n")
+    message(FATAL_ERROR "the unit does not read the options that are delivered")
+endif()
+file(READ ${service}.options options)
+string(REGEX MATCHALL "--[a-z-]+" named "${options}")
+list(REMOVE_DUPLICATES named)
+list(LENGTH named count)
+if(count LESS 5)
+    message(FATAL_ERROR "the options name ${named} alone")
+endif()
+foreach(option IN LISTS named)
     if(NOT help MATCHES "${option}")
         message(FATAL_ERROR "the hub does not know ${option}")
     endif()

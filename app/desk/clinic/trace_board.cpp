@@ -5,6 +5,7 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "core/bytes/text.h"
+#include "core/clock/iso8601.h"
 #include "core/desk/traces.h"
 
 #include <QCoreApplication>
@@ -111,6 +112,7 @@ TraceRow rowOf(const desk::Trace& trace)
 {
     TraceRow row;
     row.when = stampText(trace.at);
+    row.at = QString::fromStdString(clock::toIso8601(trace.at));
     row.who = trace.by.empty() ? deskText(trace.id.device) : QString::fromStdString(trace.by);
     if (!trace.with.empty()) {
         row.who = Traces::tr("%1, with %2").arg(row.who, QString::fromStdString(trace.with));
@@ -200,7 +202,7 @@ bool TraceBoard::write(const QString& path)
     table.row({"when", "who", "what", "patient"});
     for (const auto found : m_found) {
         const auto& trace = m_all[found];
-        table.row({cellOf(trace.when), cellOf(trace.who), cellOf(trace.what), cellOf(trace.whom)});
+        table.row({cellOf(trace.at), cellOf(trace.who), cellOf(trace.what), cellOf(trace.whom)});
     }
     const auto text = QByteArray::fromStdString(std::move(table).take());
     QSaveFile file(path);

@@ -21,6 +21,7 @@ struct TraceRow {
 
 public:
     QString when;
+    QString at;      ///< the same as files have it: ISO 8601 with its offset
     QString who;     ///< a name, or the desk where none was noted
     QString what;
     QString whom;    ///< the patient, empty: nobody

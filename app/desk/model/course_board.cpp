@@ -129,15 +129,16 @@ void CourseBoard::refresh()
     m_unopenedText = summary.unopened > 0
                          ? tr("%Ln new or corrected entry(ies), not opened yet", nullptr, static_cast<int>(summary.unopened))
                          : QString();
-    m_findings.setRows(findingRows(*view, [&now](const clock::Moment& at) { return whenText(at, now); }));
+    const Stamp stamp = [&now](const clock::Moment& at) { return whenText(at, now); };
+    m_findings.setRows(findingRows(*view, stamp));
     const auto isOpen = [](const triage::Finding& finding) { return finding.open; };
     m_usual.show(summary,
                  std::ranges::any_of(view->findings, [](const triage::Finding& finding) {
                      return finding.open && finding.urgency <= recovery::Urgency::callNow;
                  }),
                  summary.unopened > 0 || std::ranges::any_of(view->findings, isOpen));
-    m_entries.setRows(entryRows(*view->state, now));
-    m_messages.setRows(messageRows(*view->state, m_name, now));
+    m_entries.setRows(entryRows(*view->state, stamp));
+    m_messages.setRows(messageRows(*view->state, m_name, stamp));
     m_curves.refresh();
     Q_EMIT changed();
 }

@@ -136,19 +136,19 @@ Paper coursePaper(Workplace& workplace, const recovery::CourseId& course)
     paper.parts.append(who);
 
     PaperPart findings{CourseLook::tr("Findings"), {}, {CourseLook::tr("How urgent"), CourseLook::tr("What and why"), CourseLook::tr("Raised"), CourseLook::tr("What was done")}, {}};
-    for (const auto& row : findingRows(*view, [](const clock::Moment& at) { return stampText(at); })) {
+    for (const auto& row : findingRows(*view, &stampText)) {
         const auto finding = row.value.value<FindingRow>();
         findings.rows.append({finding.urgencyName, finding.title + QStringLiteral(". ") + finding.reason, finding.when, finding.acts.join(QLatin1Char('\n'))});
     }
     PaperPart entries{CourseLook::tr("Entries"), {}, {CourseLook::tr("Day"), CourseLook::tr("Scores"), CourseLook::tr("Signs and words"), CourseLook::tr("Marks")}, {}};
-    for (const auto& row : entryRows(*state, now)) {
+    for (const auto& row : entryRows(*state, &stampText)) {
         const auto entry = row.value.value<EntryRow>();
         QStringList said{entry.signs, entry.note};
         said.removeAll(QString());
         entries.rows.append({entry.day + QStringLiteral(", ") + entry.when, entry.scores, said.join(QStringLiteral(". ")), entry.marks});
     }
     PaperPart messages{CourseLook::tr("Messages"), {}, {}, {}};
-    for (const auto& row : messageRows(*state, name, now)) {
+    for (const auto& row : messageRows(*state, name, &stampText)) {
         const auto message = row.value.value<MessageRow>();
         messages.lines << message.who + QStringLiteral(", ") + message.when + QStringLiteral(": ") + message.text;
     }

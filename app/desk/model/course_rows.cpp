@@ -136,7 +136,7 @@ QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp
     return rows;
 }
 
-QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::Moment& now)
+QList<RowList::Row> entryRows(const journal::CourseState& course, const Stamp& stamp)
 {
     std::vector<const journal::EntryHistory*> order;
     for (const auto& [id, history] : course.entries) {
@@ -152,14 +152,14 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
         if (course.treatment) {
             row.day = dayText(clock::dayOfRecovery(course.treatment->treatment.at, entry.at));
         }
-        row.when = whenText(entry.at, now);
+        row.when = stamp(entry.at);
         row.scores = scoresText(entry.scores);
         row.signs = signsText(entry);
         row.note = QString::fromStdString(entry.note);
         row.photos = photosOfEntry(course, entry.id);
         QStringList marks;
         if (entry.isLate()) {
-            marks << Course::tr("entered late, %1").arg(whenText(entry.recordedAt, now));
+            marks << Course::tr("entered late, %1").arg(stamp(entry.recordedAt));
         }
         if (history->amended()) {
             const auto& before = history->versions[history->versions.size() - 2].value;
@@ -171,9 +171,9 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
         const auto* opening = course.opening(*history);
         const auto* before = course.earlierOpening(*history);
         row.isOpened = opening != nullptr;
-        row.opened = opening ? Course::tr("Opened by %1, %2").arg(QString::fromStdString(opening->by), whenText(opening->at, now))
+        row.opened = opening ? Course::tr("Opened by %1, %2").arg(QString::fromStdString(opening->by), stamp(opening->at))
                      : before ? Course::tr("Correction not opened yet; %1 opened an earlier version, %2")
-                                    .arg(QString::fromStdString(before->by), whenText(before->at, now))
+                                    .arg(QString::fromStdString(before->by), stamp(before->at))
                               : Course::tr("Not opened yet");
         row.spoken = QStringList{row.day, row.when, row.scores, row.signs, row.note, row.photos, row.marks, row.opened}
                          .filter(QRegularExpression(QStringLiteral("."))).join(QStringLiteral(". "));
@@ -182,7 +182,7 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::M
     return rows;
 }
 
-QList<RowList::Row> messageRows(const journal::CourseState& course, const QString& patient, const clock::Moment& now)
+QList<RowList::Row> messageRows(const journal::CourseState& course, const QString& patient, const Stamp& stamp)
 {
     QList<RowList::Row> rows;
     int number = 0;
@@ -190,12 +190,12 @@ QList<RowList::Row> messageRows(const journal::CourseState& course, const QStrin
         MessageRow row;
         row.ours = !message.by.empty();
         row.who = row.ours ? QString::fromStdString(message.by) : patient;
-        row.when = whenText(message.at, now);
+        row.when = stamp(message.at);
         row.text = QString::fromStdString(message.text);
         const auto read = course.reads.find(message.message);
         if (row.ours) {
             // Only what is proved: the phone said that it was read, or else no claim beyond "sent".
-            row.state = read != course.reads.end() ? Course::tr("Read on the phone, %1").arg(whenText(read->second.at, now))
+            row.state = read != course.reads.end() ? Course::tr("Read on the phone, %1").arg(stamp(read->second.at))
                                                    : Course::tr("Not read yet");
         }
         rows.append({QString::number(++number), {}, QVariant::fromValue(row)});

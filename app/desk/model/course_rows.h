@@ -110,10 +110,9 @@ QString raisingEntry(const triage::Finding& finding, const journal::CourseState&
 /// Open ones first, most urgent first, then the closed ones, newest first.
 QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp);
 /// Newest first.
-QList<RowList::Row> entryRows(const journal::CourseState& course, const clock::Moment& now);
+QList<RowList::Row> entryRows(const journal::CourseState& course, const Stamp& stamp);
 /// Oldest first.
-QList<RowList::Row> messageRows(const journal::CourseState& course, const QString& patient,
-                                const clock::Moment& now);
+QList<RowList::Row> messageRows(const journal::CourseState& course, const QString& patient, const Stamp& stamp);
 
 /// "Pain L 3, R 2; Swelling L 4".
 QString scoresText(const recovery::Scores& scores);

@@ -1,6 +1,8 @@
 #include "app/desk/model/times.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/words.h"
+#include "core/clock/iso8601.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -76,6 +78,11 @@ QString clockText(const clock::Moment& moment)
     return QLocale().toString(wallClock(moment).time(), QLocale::ShortFormat);
 }
 
+QString zonedClockText(const clock::Moment& moment)
+{
+    return clockText(moment) + u' ' + leftToRight(clock::offsetText(moment));
+}
+
 QString dateText(const clock::Moment& moment)
 {
     auto text = QLocale().toString(wallClock(moment).date(), QLocale::LongFormat);
@@ -98,7 +105,7 @@ QString whenText(const clock::Moment& moment, const clock::Moment& now)
 QString stampText(const clock::Moment& moment)
 {
     const auto date = QLocale().toString(dateOf(moment), Times::tr("d MMM yyyy", "date with a year"));
-    return Times::tr("%1, %2", "date, time").arg(date, clockText(moment));
+    return Times::tr("%1, %2", "date, time").arg(date, zonedClockText(moment));
 }
 
 QString agoText(const clock::Moment& moment, const clock::Moment& now)

@@ -14,10 +14,12 @@ namespace ebbline::deskapp {
 
 /// "Today 14:05", "Yesterday 09:12", else "12 Nov, 09:12"; `now` in the reader's zone.
 QString whenText(const clock::Moment& moment, const clock::Moment& now);
-/// "12 Nov 2026, 14:05": for paper, where "today" would soon be wrong.
+/// "12 Nov 2026, 14:05 UTC+1": for paper, where "today" would soon be wrong and nobody knows the zone.
 QString stampText(const clock::Moment& moment);
 /// "14:05".
 QString clockText(const clock::Moment& moment);
+/// "14:05 UTC+1": for paper.
+QString zonedClockText(const clock::Moment& moment);
 /// "12 November 2026".
 QString dateText(const clock::Moment& moment);
 /// "25 min", "3 h", "2 days": how long ago, rounded down; "just now" under a minute.

@@ -22,9 +22,9 @@ QString UnlockBoard::text() const
     if (m_recovering) {
         return tr("Type the code from the paper, and choose a new passphrase. The one that was lost opens nothing afterwards.");
     }
-    return vaultExists() ? tr("Everything about patients is encrypted on this computer until you unlock it.")
-                         : tr("Choose a passphrase of at least %Ln character(s). It encrypts everything about patients on this "
-                              "computer. Nobody can recover it for you: write it down and keep it in a safe place.",
+    return vaultExists() ? tr("What the desk keeps about patients is encrypted on this computer until you unlock it.")
+                         : tr("Choose a passphrase of at least %Ln character(s). It encrypts what the desk keeps about patients "
+                              "on this computer. Nobody can recover it for you: write it down and keep it in a safe place.",
                               nullptr, shortestPassphrase);
 }
 

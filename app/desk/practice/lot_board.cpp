@@ -5,6 +5,7 @@
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "app/desk/practice/practice_words.h"
+#include "core/clock/iso8601.h"
 
 #include <QFileDialog>
 #include <QGuiApplication>
@@ -59,6 +60,7 @@ void LotBoard::refresh()
                 call.phone = leftToRight(view->summary.patientPhone);
             }
             call.treated = dateText(course->treated);
+            call.treatedAt = QString::fromStdString(clock::toIso8601(course->treated));
             call.printed = leftToRight(course->printed);
             call.outcome = !course->complicated ? tr("Outcome not known") : *course->complicated ? tr("Complicated") : tr("Uncomplicated");
             call.spoken = QStringList{call.name, call.phone, call.treated, call.printed, call.outcome}.join(QStringLiteral(", "));
@@ -113,7 +115,7 @@ bool LotBoard::write(const QString& path)
         table.row({"lot", "patient", "phone", "treated", "printed", "outcome"});
         for (const auto& row : m_calls.rows()) {
             const auto call = row.value.value<CallRow>();
-            table.row({cellOf(m_chosen), cellOf(call.name), cellOf(call.phone), cellOf(call.treated), cellOf(call.printed),
+            table.row({cellOf(m_chosen), cellOf(call.name), cellOf(call.phone), cellOf(call.treatedAt), cellOf(call.printed),
                        cellOf(call.outcome)});
         }
         const auto text = QByteArray::fromStdString(std::move(table).take());

@@ -41,6 +41,7 @@ public:
     QString name;
     QString phone;
     QString treated;
+    QString treatedAt;  ///< the same as files have it: ISO 8601 with its offset
     QString printed;
     QString outcome;
     QString spoken;

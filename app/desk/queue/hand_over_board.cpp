@@ -1,7 +1,6 @@
 #include "app/desk/queue/hand_over_board.h"
 
 #include "app/desk/model/begun.h"
-#include "app/desk/model/course_rows.h"
 #include "app/desk/model/finding_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
@@ -48,7 +47,7 @@ void HandOverBoard::open()
     m_paper.title = tr("Hand-over");
     m_paper.stamp = tr("%1 · %2 · %3", "clinic, person, when")
                         .arg(clinic ? QString::fromStdString(clinic->contacts.clinicName) : QString(), QString::fromStdString(desk.person()), stampText(now));
-    if (const auto word = pinned(); !word.isEmpty()) {
+    if (const auto word = wordsUp(&stampText); !word.isEmpty()) {
         m_paper.parts.append({tr("A word from who leaves"), {word}, {}, {}});
     }
     PaperPart waiting{tr("Who waits"), {}, {tr("How urgent"), tr("Patient"), tr("What and why"), tr("Since"), tr("Who is on it")}, {}};
@@ -73,7 +72,7 @@ void HandOverBoard::open()
             const auto& act = course.acts[i];
             if (act.at.at <= now.at && now.at - act.at.at < lately) {
                 const auto* back = course.takenBack(i);
-                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, [](const clock::Moment& at) { return stampText(at); })
+                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText)
                                   + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by)));
             }
         }
@@ -93,10 +92,16 @@ void HandOverBoard::open()
 
 QString HandOverBoard::pinned() const
 {
+    const auto now = m_workplace.now();
+    return wordsUp([&now](const clock::Moment& at) { return whenText(at, now); });
+}
+
+QString HandOverBoard::wordsUp(const Stamp& stamp) const
+{
     QStringList words;
     if (m_workplace.isOpen()) {
         for (const auto& word : m_workplace.desk().wordsUp()) {
-            words << tr("%1 (%2, %3)", "note, person, when").arg(QString::fromStdString(word.text), QString::fromStdString(word.by), whenText(word.at, m_workplace.now()));
+            words << tr("%1 (%2, %3)", "note, person, when").arg(QString::fromStdString(word.text), QString::fromStdString(word.by), stamp(word.at));
         }
     }
     return words.join(QLatin1Char('\n'));

@@ -4,6 +4,7 @@
 /// leaves. It is made from the queue of this moment; the word is in the clinic's journal, at every desk with its
 /// author, until somebody takes it down.
 
+#include "app/desk/model/course_rows.h"
 #include "app/desk/model/workplace.h"
 #include "app/desk/sheet/paper.h"
 
@@ -44,6 +45,9 @@ Q_SIGNALS:
     void changed();
 
 private:
+    /// What was pinned, each word with who and when.
+    QString wordsUp(const Stamp& stamp) const;
+
     Workplace& m_workplace;
     Paper m_paper;
     QString m_word;

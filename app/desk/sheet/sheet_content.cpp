@@ -95,9 +95,9 @@ Result<SheetContent> sheetOf(Workplace& workplace, const recovery::CourseId& cou
     sheet.title = Sheet::tr("Follow-up sheet");
     sheet.patient = QString::fromStdString(view->summary.patientName);
     const auto person = QString::fromStdString(workplace.desk().person());
-    sheet.printed = person.isEmpty() ? Sheet::tr("Made %1, %2").arg(dateText(now), clockText(now))
-                                     : Sheet::tr("Made %1, %2, by %3").arg(dateText(now), clockText(now), person);
-    sheet.facts.append({Sheet::tr("Treated"), Sheet::tr("%1, %2", "date, time").arg(dateText(view->summary.treated), clockText(view->summary.treated))});
+    sheet.printed = person.isEmpty() ? Sheet::tr("Made %1, %2").arg(dateText(now), zonedClockText(now))
+                                     : Sheet::tr("Made %1, %2, by %3").arg(dateText(now), zonedClockText(now), person);
+    sheet.facts.append({Sheet::tr("Treated"), Sheet::tr("%1, %2", "date, time").arg(dateText(view->summary.treated), zonedClockText(view->summary.treated))});
     sheet.facts.append({Sheet::tr("Day of recovery"), charts::digits(view->summary.day)});
     sheet.facts.append({Sheet::tr("Protocol"), Sheet::tr("%1, version %2").arg(QString::fromStdString(view->protocol.name),
                                                                            charts::digits(view->protocol.version))});

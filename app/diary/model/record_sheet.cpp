@@ -41,12 +41,12 @@ QString recordHtml(const patient::Diary& diary, bool fahrenheit)
     const clock::Moment now = diary.today().now;
     QString html = QStringLiteral("<h1>%1</h1>").arg(said(QT_TRANSLATE_NOOP("DiaryRecord", "My diary")).toHtmlEscaped());
     html += paragraph(said(QT_TRANSLATE_NOOP("DiaryRecord", "Treatment: %1. Clinic: %2. Made on %3."))
-                          .arg(dateText(diary.course().treated), QString::fromStdString(diary.course().contacts.clinicName), dateText(now)));
+                          .arg(stampText(diary.course().treated), QString::fromStdString(diary.course().contacts.clinicName), stampText(now)));
     html += paragraph(said(QT_TRANSLATE_NOOP("DiaryRecord", "Scores go from 0, none, to 10, the worst you can think of. Right and left are mine.")));
     auto views = diary.history();
     std::reverse(views.begin(), views.end());
     for (const patient::EntryView& view : views) {
-        html += heading(QStringLiteral("%1 · %2, %3").arg(dayText(view.day), dateText(view.history.current().at), clockText(view.history.current().at)));
+        html += heading(QStringLiteral("%1 · %2").arg(dayText(view.day), stampText(view.history.current().at)));
         for (std::size_t i = view.history.versions.size(); i-- > 0;) {
             const recovery::Entry& entry = view.history.versions[i].value;
             if (i + 1 != view.history.versions.size())
@@ -58,9 +58,9 @@ QString recordHtml(const patient::Diary& diary, bool fahrenheit)
     if (const auto messages = diary.messages(); !messages.empty()) {
         html += heading(said(QT_TRANSLATE_NOOP("DiaryRecord", "Notes")));
         for (const records::MessageWritten& message : messages)
-            html += paragraph(QStringLiteral("%1, %2 %3: %4")
+            html += paragraph(QStringLiteral("%1, %2: %3")
                                   .arg(message.by.empty() ? said(QT_TRANSLATE_NOOP("DiaryRecord", "Me")) : QString::fromStdString(message.by),
-                                       dateText(message.at), clockText(message.at), QString::fromStdString(message.text)));
+                                       stampText(message.at), QString::fromStdString(message.text)));
     }
     return html;
 }

@@ -1,5 +1,7 @@
 #include "app/diary/model/times.h"
 
+#include "core/clock/iso8601.h"
+
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
@@ -38,6 +40,14 @@ QString dateText(const clock::Moment& moment)
 {
     //: A day and a month, as in "22 March"
     return QLocale().toString(localTime(moment).date(), QCoreApplication::translate("DiaryTimes", "d MMMM"));
+}
+
+QString stampText(const clock::Moment& moment)
+{
+    // The offset keeps its own order inside text that runs from the right.
+    const auto offset = QChar(0x2066) + QString::fromStdString(clock::offsetText(moment)) + QChar(0x2069);
+    return QCoreApplication::translate("DiaryTimes", "%1, %2")
+        .arg(QLocale().toString(localTime(moment).date(), QLocale::LongFormat), clockText(moment) + QLatin1Char(' ') + offset);
 }
 
 QString whenText(const clock::Moment& moment, const clock::Moment& now)

@@ -1,5 +1,7 @@
 // Calls, hand-over, what is new in a course, the plan beside the treatment, packs, and the demo clinic.
 #include "app/desk/model/course_look.h"
+#include "app/desk/model/words.h"
+#include "core/clock/iso8601.h"
 #include "core/exchange/fhir_bundle.h"
 #include "tests/screens/demo_clinic.h"
 
@@ -137,6 +139,11 @@ TEST_CASE("a hand-over names who waits, why, and who is on it; its word stays un
     Open open;
     auto& note = *open.program->handOver();
     open.program->openHandOver();
+    const auto zone = deskapp::leftToRight(clock::offsetText(open.program->workplace().now()));
+    CHECK(note.paper().stamp.endsWith(zone));
+    for (const auto& row : note.paper().parts.first().rows) {
+        CHECK(row[3].endsWith(zone));
+    }
     for (const auto* name : {"Noor Castellan", "Odile Brandt", "Tomas Reyl", "Jonas Weir"}) {
         CHECK(note.text().contains(QLatin1String(name)));
     }
@@ -149,6 +156,8 @@ TEST_CASE("a hand-over names who waits, why, and who is on it; its word stays un
     CHECK(note.pinned().startsWith(QLatin1String("Call Odile again at six. (Dr Mara Lindqvist")));
     CHECK(note.pinned().contains(QLatin1String(":05")));  // when
     CHECK(note.text().contains(QLatin1String("Call Odile again at six.")));
+    // What goes on paper says when, not "today".
+    CHECK(note.paper().parts.first().lines.first().contains(zone));
     open.program->lock();
     CHECK(note.pinned().isEmpty());
     CHECK_FALSE(note.text().contains(QLatin1String("Odile")));

@@ -1,6 +1,7 @@
 // The practice page: figures worked out beside the interface, files, lots, and the usual range.
 #include "app/desk/practice/figure_files.h"
 #include "app/desk/practice/figures.h"
+#include "core/clock/iso8601.h"
 #include "core/exchange/csv.h"
 #include "tests/screens/desk_pages.h"
 
@@ -228,6 +229,13 @@ TEST_CASE("a lot is found however it was written, with everybody to call", "[des
     REQUIRE(lots.write(csv));
     CHECK(contentOf(csv).count('\n') == calls.size() + 1);
     CHECK(contentOf(csv).contains("'+00 555"));
+    const auto table = contentOf(csv).toStdString();
+    exchange::CsvReader reader(table);
+    REQUIRE(reader.next() == exchange::CsvReader::Step::record);
+    REQUIRE(reader.cells()[3] == "treated");
+    while (reader.next() == exchange::CsvReader::Step::record) {
+        CHECK(clock::parseIso8601(reader.cells()[3]));  // a day alone, or one with no offset, is refused
+    }
     const auto text = practice.files.filePath(QStringLiteral("calls.txt"));
     REQUIRE(lots.write(text));
     CHECK(QString::fromUtf8(contentOf(text)).contains(calls.first().value.value<deskapp::CallRow>().name));

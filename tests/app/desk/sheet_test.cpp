@@ -1,5 +1,8 @@
 // The follow-up record and its sheet: complete, on either paper, without colour.
+#include "app/desk/model/course_look.h"
+#include "app/desk/model/words.h"
 #include "app/face/drawn_face.h"
+#include "core/clock/iso8601.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -45,6 +48,12 @@ QList<QSize> pageSizes(const QByteArray& raw)
         sizes << QSize(match.captured(1).toInt(), match.captured(2).toInt());
     }
     return sizes;
+}
+
+/// The offset of the clinic's clock, as it stands beside a time.
+QString zoneOf(screens::DemoClinic& clinic)
+{
+    return deskapp::leftToRight(clock::offsetText(clinic.zone().moment(clinic.clock().now())));
 }
 
 }  // namespace
@@ -158,7 +167,7 @@ TEST_CASE("every field of a treatment can be read again, on the sheet and on the
     }
 }
 
-TEST_CASE("times on paper carry their date: today would be wrong tomorrow", "[desk][sheet]")
+TEST_CASE("times on paper carry their date and zone: today would be wrong tomorrow", "[desk][sheet]")
 {
     screens::DemoClinic clinic;
     auto program = clinic.program(QStringLiteral("en"));
@@ -167,7 +176,36 @@ TEST_CASE("times on paper carry their date: today would be wrong tomorrow", "[de
 
     CHECK_FALSE(content->asText().contains(QLatin1String("Today")));
     CHECK_FALSE(content->asText().contains(QLatin1String("Yesterday")));
-    CHECK(content->asText().contains(QLatin1String("22 Mar 2027, 11:00")));
+    const auto zone = zoneOf(clinic);
+    CHECK(content->asText().contains(QStringLiteral("22 Mar 2027, 11:00 ") + zone));
+    CHECK(content->printed.contains(zone));
+    CHECK(content->facts.first().value.endsWith(zone));
+}
+
+TEST_CASE("a course on paper names year and zone at every time, in findings, entries and messages alike", "[desk][course][files]")
+{
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QStringLiteral("en"));
+    const auto course = clinic.course("Tomas Reyl");
+    REQUIRE(program->workplace().settle(program->workplace().desk().writeMessage(course, "Please cool it today.")));
+    const auto paper = deskapp::coursePaper(program->workplace(), course);
+    const auto text = paper.asText();
+    const auto zone = zoneOf(clinic);
+
+    CHECK(paper.stamp.endsWith(zone));
+    CHECK_FALSE(text.contains(QLatin1String("Today")));
+    CHECK_FALSE(text.contains(QLatin1String("Yesterday")));
+    REQUIRE(paper.parts.size() == 4);
+    for (const auto& row : paper.parts[1].rows) {
+        CHECK(row[2].endsWith(zone));
+    }
+    for (const auto& row : paper.parts[2].rows) {
+        CHECK(row[0].contains(QLatin1String(" 2027, ")));
+        CHECK(row[0].endsWith(zone));
+    }
+    for (const auto& line : paper.parts[3].lines) {
+        CHECK(line.contains(zone));
+    }
 }
 
 TEST_CASE("every page is black, white and grey", "[desk][sheet]")

@@ -1,4 +1,5 @@
 // Who did what: a line for each act at a desk, none for a patient's, searched and saved.
+#include "core/clock/iso8601.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -85,6 +86,9 @@ TEST_CASE("the list is searched in every column and saved as it stands", "[desk]
     CHECK(lines.size() == some + 1);
     CHECK(lines.first() == QStringLiteral("when,who,what,patient"));
     CHECK(board.outcome().contains(path));
+    for (const auto& line : lines.mid(1)) {
+        CHECK(clock::parseIso8601(line.section(u',', 0, 0).toStdString()));
+    }
 
     CHECK_FALSE(board.write(folder.filePath(QStringLiteral("no/such/folder.csv"))));
     CHECK_FALSE(board.outcome().contains(QStringLiteral("no/such")));

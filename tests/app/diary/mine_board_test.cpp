@@ -1,4 +1,6 @@
 // One's own data: taken along whole, and deleted for good.
+#include "app/diary/model/times.h"
+#include "core/clock/iso8601.h"
 #include "core/exchange/fhir_bundle.h"
 #include "core/exchange/tables.h"
 #include "tests/screens/demo_patient.h"
@@ -72,6 +74,13 @@ TEST_CASE("all that was written can be taken along, without a network", "[diary]
     CHECK(page.contains(QLatin1String("Swelling: right 4, left 4")));
     CHECK(page.contains(QLatin1String("Before it was corrected:")));
     CHECK(page.contains(QLatin1String("&quot;tight&quot;")));
+    // Who reads it years later or elsewhere finds year and zone at every time.
+    const QString zone = QString::fromStdString(clock::offsetText(program->home().now()));
+    const QString treated = diaryapp::stampText(program->home().diary().course().treated);
+    CHECK(treated.contains(QLatin1String("2027")));
+    CHECK(page.contains(QStringLiteral("Treatment: ") + treated));
+    CHECK(page.count(QLatin1String(" 2027, ")) == page.count(zone));
+    CHECK(page.count(zone) == 4);  // treated, made, one entry, one note
 }
 
 TEST_CASE("a place that cannot be written to is said, and nothing is claimed", "[diary][mine]")

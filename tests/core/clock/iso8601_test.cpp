@@ -97,3 +97,16 @@ TEST_CASE("no text makes the parser misbehave", "[clock][property]")
             RC_ASSERT(parseIso8601(toIso8601(*moment)).value() == *moment);
     }));
 }
+
+TEST_CASE("beside a time on paper stands how far its clock was from UTC", "[clock]")
+{
+    const auto beside = [](std::chrono::minutes offset) { return offsetText(Moment{{}, offset, {}}); };
+
+    CHECK(beside(0min) == "UTC");
+    CHECK(beside(60min) == "UTC+1");
+    CHECK(beside(345min) == "UTC+5:45");
+    CHECK(beside(14h) == "UTC+14");
+    CHECK(beside(-5h) == "UTC\u22125");
+    CHECK(beside(-210min) == "UTC\u22123:30");
+    CHECK(beside(-5min) == "UTC\u22120:05");
+}

@@ -98,6 +98,16 @@ TEST_CASE("a time that the clock shows twice, or never, is not moved", "[calenda
     const auto read = readStrictly(*file);
     CHECK(read.faults == std::vector<std::string>{});
     CHECK(read.events.at(0).at == moment);
+    // A local time that comes twice is the first of the two to the standard and the second to readers: it is no local time then.
+    CHECK(read.events.at(0).inUtc == (moment != at("2027-03-28T03:00:00+02:00")));
+}
+
+TEST_CASE("a time that the clock shows once is local, up to the minute before and from the minute after it comes twice", "[calendar]")
+{
+    const auto moment = GENERATE(at("2027-10-31T01:59:00+02:00"), at("2027-10-31T03:00:00+01:00"), at("2027-03-28T01:59:00+01:00"));
+    const auto file = writeCalendar({{"0123abcd", moment}}, berlin, words, at("2027-03-01T11:00:00Z"));
+    REQUIRE(file);
+    CHECK_FALSE(readStrictly(*file).events.at(0).inUtc);
 }
 
 TEST_CASE("what cannot be written is refused by name", "[calendar][errors]")

@@ -9,6 +9,10 @@
 #include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
+#include <fstream>
+#include <functional>
+#include <set>
+
 using namespace ebbline;
 using exchange::CourseRecord;
 using Json = nlohmann::json;
@@ -163,6 +167,56 @@ TEST_CASE("a patient is a pseudonym unless her name is asked for", "[exchange][f
     CHECK(resources(named, "Patient").at(0)["name"][0]["text"] == "Vera Lind");
 }
 
+TEST_CASE("a bundle says which program put it together, in which version and when", "[exchange][fhir]")
+{
+    const CourseRecord record = sample();
+    const auto by = [&](const std::string& program) {
+        return resources(exchange::writeBundle(record, {}, {.patientName = "", .written = record.treated, .program = program}), "Provenance");
+    };
+    const auto said = by("ebbline desk 1.2.3");
+    REQUIRE(said.size() == 1);
+    const Json& device = said[0]["contained"][0];
+    CHECK(device["deviceName"][0]["name"] == "ebbline desk");
+    CHECK(device["version"][0]["value"] == "1.2.3");
+    CHECK(said[0]["agent"][0]["who"]["reference"] == "#" + device["id"].get<std::string>());
+    const Json bundle = Json::parse(written(record));
+    CHECK(said[0]["target"][0]["identifier"] == bundle["identifier"]);
+    CHECK(said[0]["recorded"] == bundle["timestamp"]);
+
+    REQUIRE(by("seed").size() == 1);
+    CHECK_FALSE(by("seed")[0]["contained"][0].contains("version"));
+    CHECK(by("").empty());
+}
+
+TEST_CASE("docs/formats/fhir.md names every number that stands for a word", "[exchange][fhir][docs]")
+{
+    std::ifstream file(EBBLINE_FHIR_PAGE);
+    const std::string page((std::istreambuf_iterator<char>(file)), {});
+    const auto check = [&page](const char* name, std::initializer_list<std::pair<int, std::string_view>> values) {
+        std::string row = "| `" + std::string(name) + "` | ";
+        for (const auto& [number, word] : values)
+            row += (number == values.begin()->first ? "" : ", ") + std::to_string(number) + " " + std::string(word);
+        CAPTURE(row);
+        CHECK(page.find(row + " |") != std::string::npos);
+    };
+    using namespace recovery;
+    const auto numbered = [](auto value) { return std::pair(static_cast<int>(value), word(value)); };
+    check("side", {{static_cast<int>(Side::none), "none"}, {static_cast<int>(Side::left), "left"}, {static_cast<int>(Side::right), "right"}});
+    check("zone", {numbered(Zone::brow), numbered(Zone::temple), numbered(Zone::midface), numbered(Zone::cheek), numbered(Zone::nasolabial),
+                   numbered(Zone::marionette), numbered(Zone::jawline), numbered(Zone::submental), numbered(Zone::neck)});
+    check("view", {{static_cast<int>(ChartView::front), "front"}, {static_cast<int>(ChartView::leftOblique), "left oblique"},
+                   {static_cast<int>(ChartView::rightOblique), "right oblique"}});
+    check("ending", {numbered(Ending::shortOfMovingZone), numbered(Ending::pastMovingZone)});
+    check("material", {numbered(Material::pdo), numbered(Material::plla), numbered(Material::pcl), numbered(Material::plcl), numbered(Material::other)});
+    check("form", {numbered(Form::smooth), numbered(Form::twisted), numbered(Form::barbedOneWay), numbered(Form::barbedTwoWay), numbered(Form::moulded),
+                   numbered(Form::cones)});
+    check("redone", {{static_cast<int>(Redoing::replaced), "replaced"}, {static_cast<int>(Redoing::added), "added"}});
+    check("drug", {{static_cast<int>(Drug::lidocaine), "lidocaine"}, {static_cast<int>(Drug::lidocaineWithEpinephrine), "lidocaine with epinephrine"}});
+    using enum records::GlobalChange;
+    check("change", {{static_cast<int>(veryMuchBetter), "very much better"}, {static_cast<int>(muchBetter), "much better"},
+                     {static_cast<int>(better), "better"}, {static_cast<int>(unchanged), "unchanged"}, {static_cast<int>(worse), "worse"}});
+}
+
 TEST_CASE("every thread carries its lot and expiry, every entry its moment with the offset", "[exchange][fhir]")
 {
     const CourseRecord record = sample();
@@ -182,7 +236,7 @@ TEST_CASE("every reference points at something in the bundle", "[exchange][fhir]
         CHECK(there.insert(entry["fullUrl"]).second);
     std::size_t seen = 0;
     const std::function<void(const Json&)> walk = [&](const Json& value) {
-        if (value.is_object() && value.contains("reference")) {
+        if (value.is_object() && value.contains("reference") && value["reference"] != "#program") {
             ++seen;
             CHECK(there.contains(value["reference"].get<std::string>()));
         }

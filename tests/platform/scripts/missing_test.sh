@@ -48,6 +48,13 @@ bash -c '. "$1/platform/steps.sh"; note_missing; step "Building" build dev' bash
 [ "$(grep -n 'the likely cause: .*libzstd-dev' "$scratch/said" | cut -d: -f1)" -gt "$(grep -n 'CMake Error' "$scratch/said" | cut -d: -f1)" ] \
     || wrong "the cause stands above CMake's log"
 
+# What only a long run needs is asked of a long run alone.
+printf '%s\n' '#!/usr/bin/env bash' 'case ${@: -1} in default-jdk-headless) exit 1 ;; esac' 'echo "installed 99"' >"$scratch/bin/dpkg-query"
+bash "$scratch/platform/debian/install.sh" --tests --check >"$scratch/said" || wrong "an ordinary run wants a JDK"
+code=0
+bash "$scratch/platform/debian/install.sh" --soak --check >"$scratch/said" || code=$?
+[ "$code" = 3 ] && grep -q 'default-jdk-headless. Install them with: .*install.sh --soak$' "$scratch/said" || wrong "a long run does not ask for its JDK"
+
 # With nothing missing, nothing is said.
 printf '%s\n' '#!/usr/bin/env bash' 'echo "installed 99"' >"$scratch/bin/dpkg-query"
 bash "$scratch/platform/debian/install.sh" --check >"$scratch/said" || wrong "something is missing"
