@@ -177,9 +177,15 @@ QString visitText(const clock::Moment& followUp, const clock::Moment& now)
     return aftercare::visitOf(followUp).minute ? whenText(followUp, now) : dateText(followUp);
 }
 
+/// Our words, then the clinic's own.
+QString wordsOf(aftercare::InstructionKind kind, const std::string& clinicText)
+{
+    return (instructionText(kind) + QLatin1Char(' ') + QString::fromStdString(clinicText)).trimmed();
+}
+
 DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, const patient::Today& today)
 {
-    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind), instructionText(view.reminder.kind),
+    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind), wordsOf(view.reminder.kind, view.reminder.clinicText),
             view.reminder.kind == aftercare::InstructionKind::followUp ? visitText(today.followUp, today.now) : whenText(when, today.now),
             view.reminder.kind == aftercare::InstructionKind::diaryEntry, view.answer == records::ReminderAnswer::done};
 }
@@ -201,7 +207,9 @@ QList<DayLine> TodayBoard::answered() const
         if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
             continue;  // answered by what was written, which is corrected where it stands
         DayLine line = lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
-        line.text = line.isDone ? tr("You said: done.") : tr("You said: not done.");
+        const QString said = line.isDone ? tr("You said: done.") : tr("You said: not done.");
+        // Only the clinic's words tell one instruction of its own from another.
+        line.text = view.reminder.kind == aftercare::InstructionKind::custom ? (line.text + QLatin1Char(' ') + said).trimmed() : said;
         lines << line;
     }
     return lines;
@@ -222,10 +230,7 @@ QList<DayLine> TodayBoard::rules() const
         if (instruction.kind == aftercare::InstructionKind::diaryEntry
             || instruction.kind == aftercare::InstructionKind::followUp)
             continue;
-        QString text = instructionText(instruction.kind);
-        if (!instruction.clinicText.empty())
-            text += QLatin1Char(' ') + QString::fromStdString(instruction.clinicText);
-        lines << DayLine{QString::fromStdString(instruction.id), instructionTitle(instruction.kind), text.trimmed(),
+        lines << DayLine{QString::fromStdString(instruction.id), instructionTitle(instruction.kind), wordsOf(instruction.kind, instruction.clinicText),
                          untilText(instruction.lastDay, m_today.day), false, false};
     }
     return lines;
