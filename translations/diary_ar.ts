@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>لا ترنّ</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>رنّ مرة للتجربة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>أخفِ هذا</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2136,6 +2146,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>لتوفير الطاقة، قد يرنّ هذا الهاتف متأخرًا بضع دقائق.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>التذكيرات ترنّ الآن. جرّب واحدًا قبل أن تغادر العيادة.</translation>
     </message>
     </context>
     <context>

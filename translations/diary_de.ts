@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Nicht klingeln</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Zur Probe klingeln</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Ausblenden</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2128,6 +2138,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Um Strom zu sparen, klingelt dieses Telefon vielleicht einige Minuten zu spät.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Erinnerungen klingeln jetzt. Probieren Sie eine aus, bevor Sie die Praxis verlassen.</translation>
     </message>
     </context>
     <context>

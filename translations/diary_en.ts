@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Do not ring</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Ring once to try it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Put this away</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2128,6 +2138,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>To save power, this phone may ring some minutes late.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Reminders ring now. Try one before you leave the clinic.</translation>
     </message>
     </context>
     <context>

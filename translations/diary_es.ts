@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>No sonar</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Sonar una vez para probar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Ocultar esto</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2128,6 +2138,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Para ahorrar energía, este teléfono puede sonar unos minutos tarde.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Los recorda­torios ya suenan. Pruebe uno antes de salir de la clínica.</translation>
     </message>
     </context>
     <context>

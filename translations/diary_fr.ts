@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Ne pas sonner</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Sonner une fois pour essayer</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Masquer ceci</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2128,6 +2138,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Pour économiser l'énergie, ce téléphone peut sonner avec quelques minutes de retard.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Les rappels sonnent maintenant. Essayez-en un avant de quitter la clinique.</translation>
     </message>
     </context>
     <context>

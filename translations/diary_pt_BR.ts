@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Não tocar</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Tocar uma vez para testar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Ocultar isto</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2128,6 +2138,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Para poupar energia, este celular pode tocar com alguns minutos de atraso.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Os lembretes já tocam. Teste um antes de sair da clínica.</translation>
     </message>
     </context>
     <context>

@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Çalma</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Denemek için bir kez çal</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Bunu kaldır</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2126,6 +2136,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Bu telefon, güç tasarrufu için birkaç dakika geç çalabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Hatırlatmalar artık çalıyor. Klinikten ayrılmadan önce birini deneyin.</translation>
     </message>
     </context>
     <context>

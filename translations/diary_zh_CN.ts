@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>不响铃</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>响一次试试</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>收起</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -2126,6 +2136,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>为了省电，这部手机可能会晚几分钟响铃。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>提醒现在会响了。离开诊所前，请试一次。</translation>
     </message>
     </context>
     <context>

@@ -64,7 +64,7 @@ PageBody {
         Layout.topMargin: -Theme.gapSmall
     }
     BellCard {
-        visible: root.board.replaced.length === 0 && root.program.reminders.silence.length > 0
+        visible: root.board.replaced.length === 0 && root.program.reminders.card.length > 0
         board: root.program.reminders
         Layout.fillWidth: true
     }

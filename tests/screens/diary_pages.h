@@ -60,6 +60,8 @@ inline QList<DiaryPage> doorPages()
          }},
         {QStringLiteral("today_silent"), [](auto& program, auto&) { program.reminders()->allow(false); }},
         {QStringLiteral("today_ringing"), [](auto& program, auto&) { program.reminders()->allow(true); }},
+        {QStringLiteral("today_tried"), [](auto& program, auto&) { program.reminders()->tryBell(); }},
+        {QStringLiteral("today_try_away"), [](auto& program, auto&) { program.reminders()->putTryAway(); }},
     };
 }
 

@@ -19,7 +19,11 @@ ReminderBoard::ReminderBoard(Home& home, DiarySettings& settings, notifications:
 {
     m_state.leave = aftercare::Leave::noBell;
     connect(&home, &Home::changed, this, &ReminderBoard::refresh);
-    connect(&home, &Home::openChanged, this, &ReminderBoard::refresh);
+    connect(&home, &Home::openChanged, this, [this] {
+        m_tryInSight = false;
+        m_tried.clear();
+        refresh();
+    });
     if (!m_bells)
         return;
     connect(m_bells, &notifications::Bells::leaveChanged, this, &ReminderBoard::refresh);
@@ -30,6 +34,7 @@ ReminderBoard::ReminderBoard(Home& home, DiarySettings& settings, notifications:
     });
     connect(m_bells, &notifications::Bells::failed, this, [this] {
         m_tried = tr("It did not ring. This device refused it.");
+        m_settings.setTryDone(false);
         Q_EMIT changed();
     });
     setWords();
@@ -94,6 +99,11 @@ QString ReminderBoard::silence() const
     return tr("Reminders do not ring yet. What is due stands here.");
 }
 
+QString ReminderBoard::card() const
+{
+    return isTryOffered() ? tr("Reminders ring now. Try one before you leave the clinic.") : silence();
+}
+
 QString ReminderBoard::late() const
 {
     return isRinging() && !m_bells->isPunctual() ? tr("To save power, this phone may ring some minutes late.") : QString();
@@ -118,8 +128,18 @@ void ReminderBoard::tryBell()
 {
     if (!m_bells || !isRinging())
         return;
+    m_tryInSight = isTryOffered();
+    m_settings.setTryDone(true);
     m_tried = tr("Look at the edge of your screen. It must say: “%1”").arg(tr("There is something for you."));
     m_bells->ringNow();
+    Q_EMIT changed();
+}
+
+void ReminderBoard::putTryAway()
+{
+    m_tryInSight = false;
+    m_tried.clear();
+    m_settings.setTryDone(true);
     Q_EMIT changed();
 }
 

@@ -136,6 +136,54 @@ TEST_CASE("a try rings at once and says what to look for, and says so when the d
     CHECK(program->reminders()->tried() == QLatin1String("It did not ring. This device refused it."));
 }
 
+TEST_CASE("after the yes the day offers to try a bell, until one was tried or the offer is put away", "[diary][bells]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    const auto offered = [&] { return program->reminders()->isTryOffered(); };
+    const auto startsAnew = [&] {
+        program.reset();
+        program = patient.program(QStringLiteral("en"));
+        program->locking()->unlock(QString::fromLatin1(DemoPatient::passphrase));
+        REQUIRE(program->home().isOpen());
+    };
+    CHECK_FALSE(offered());
+    program->reminders()->allow(false);
+    CHECK_FALSE(offered());
+    program->reminders()->allow(true);
+    CHECK(program->reminders()->card() == QLatin1String("Reminders ring now. Try one before you leave the clinic."));
+    startsAnew();
+    CHECK(offered());
+
+    SECTION("tried: what to look for stays in sight, and is gone the next time")
+    {
+        program->reminders()->tryBell();
+        CHECK(patient.bells().tries == 1);
+        CHECK(offered());
+        CHECK(program->reminders()->tried().contains(patient.bells().said.text));
+        startsAnew();
+        CHECK(program->reminders()->card().isEmpty());
+        program->reminders()->tryBell();  // under Settings, whenever she likes
+        CHECK(patient.bells().tries == 2);
+        CHECK_FALSE(offered());
+    }
+    SECTION("put away")
+    {
+        program->reminders()->putTryAway();
+        CHECK_FALSE(offered());
+        startsAnew();
+        CHECK_FALSE(offered());
+    }
+    SECTION("a bell that the device refused was no try")
+    {
+        patient.bells().refuses = true;
+        program->reminders()->tryBell();
+        CHECK(program->reminders()->tried() == QLatin1String("It did not ring. This device refused it."));
+        startsAnew();
+        CHECK(offered());
+    }
+}
+
 TEST_CASE("a phone that may ring late is said to, and the person is led to where that can be changed", "[diary][bells]")
 {
     DemoPatient patient;
