@@ -1,10 +1,10 @@
 #include "app/diary/model/reminder_board.h"
 
+#include "app/diary/model/chosen_place.h"
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
 
 #include <QLocale>
-#include <QSaveFile>
 
 namespace ebbline::diaryapp {
 
@@ -206,11 +206,9 @@ void ReminderBoard::saveCalendar(const QUrl& file)
         return;
     const auto calendar = m_home.diary().calendar(tr("Reminder from your diary").toStdString(),
                                                   QLocale(m_settings.languageCode()).bcp47Name().toStdString());
-    QSaveFile out(file.toLocalFile());
     if (!calendar)
         m_calendarOutcome = calendar.error().reason == Reason::notEnough ? tr("No reminder is coming up.") : errorText(calendar.error());
-    else if (!out.open(QIODevice::WriteOnly) || out.write(QByteArray::fromStdString(*calendar)) != static_cast<qint64>(calendar->size())
-             || !out.commit())
+    else if (!writeChosen(nameOfChosen(file), QByteArray::fromStdString(*calendar)))
         m_calendarOutcome = tr("The file could not be written there. Choose another place.");
     else
         m_calendarOutcome = tr("Done. Open the file with your calendar.");

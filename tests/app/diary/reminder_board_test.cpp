@@ -6,6 +6,7 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
 #include <QUrl>
@@ -272,4 +273,32 @@ TEST_CASE("the calendar file is strict, says the same at each reminder, and can 
     program->reminders()->saveCalendar(QUrl::fromLocalFile(folder.filePath(QStringLiteral("no/such/folder.ics"))));
     CHECK_FALSE(program->reminders()->calendarOutcome().isEmpty());
     CHECK_FALSE(QFile::exists(folder.filePath(QStringLiteral("no/such/folder.ics"))));
+}
+
+TEST_CASE("the calendar file goes to an address that is no path, as phones name what a person chose", "[diary][bells][calendar]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    QTemporaryDir folder;
+    const QString before = QDir::currentPath();
+    REQUIRE(QDir::setCurrent(folder.path()));
+    REQUIRE(QDir().mkdir(QStringLiteral("content:")));  // what opens such an address for Qt here; on a phone the system does
+    {
+        QFile longer(QStringLiteral("content:/mine.ics"));  // a phone has made the file before the diary writes
+        REQUIRE(longer.open(QIODevice::WriteOnly));
+        longer.write(QByteArray(1 << 20, 'x'));
+    }
+    program->reminders()->saveCalendar(QUrl(QStringLiteral("content://mine.ics")));
+    const QString outcome = program->reminders()->calendarOutcome();
+    QFile file(QStringLiteral("content:/mine.ics"));
+    const bool opens = file.open(QIODevice::ReadOnly);
+    const auto read = test::readStrictly(file.readAll().toStdString());
+    program->reminders()->saveCalendar(QUrl(QStringLiteral("content://nobody/there.ics")));
+    REQUIRE(QDir::setCurrent(before));
+
+    CHECK(outcome == QLatin1String("Done. Open the file with your calendar."));
+    REQUIRE(opens);
+    CHECK(read.faults == std::vector<std::string>{});
+    CHECK(read.events.size() == program->home().diary().upcomingMoments().size());
+    CHECK(program->reminders()->calendarOutcome() == QLatin1String("The file could not be written there. Choose another place."));
 }
