@@ -2765,6 +2765,11 @@
         <source>Calls this number</source>
         <translation>يتصل بهذا الرقم</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>لا يستطيع هذا الجهاز الاتصال. من فضلك اطلب هذا الرقم من هاتف:</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2741,6 +2741,11 @@
         <source>Calls this number</source>
         <translation>Ruft diese Nummer an</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Dieses Gerät kann nicht anrufen. Bitte wählen Sie diese Nummer auf einem Telefon:</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>

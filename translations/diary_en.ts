@@ -2741,6 +2741,11 @@
         <source>Calls this number</source>
         <translation>Calls this number</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>This device can not call. Please dial this number on a phone:</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2741,6 +2741,11 @@
         <source>Calls this number</source>
         <translation>Llama a este número</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Este aparato no puede llamar. Por favor, marque este número en un teléfono:</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2741,6 +2741,11 @@
         <source>Calls this number</source>
         <translation>Appelle ce numéro</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Cet appareil ne peut pas appeler. Composez ce numéro sur un téléphone, s’il vous plaît :</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2741,6 +2741,11 @@
         <source>Calls this number</source>
         <translation>Liga para este número</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Este aparelho não pode ligar. Por favor, disque este número em um telefone:</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2735,6 +2735,11 @@
         <source>Calls this number</source>
         <translation>Bu numarayı arar</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Bu cihaz arama yapamaz. Lütfen bu numarayı bir telefondan arayın:</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>

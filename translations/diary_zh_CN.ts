@@ -2735,6 +2735,11 @@
         <source>Calls this number</source>
         <translation>拨打这个号码</translation>
     </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>这台设备不能打电话。请用电话拨打这个号码：</translation>
+    </message>
     </context>
     <context>
         <name>AdviceCard</name>
