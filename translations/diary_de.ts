@@ -1958,6 +1958,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>Der Code wird nicht mehr gezeigt. Wenn er nicht auf Ihrem Papier steht, erzeugen Sie einen neuen.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Ihre Passphrase braucht auch dieses Telefon: Es bewahrt die andere Hälfte des Schlüssels auf. Verliert das Telefon sie, öffnet nur der Ersatz-Code das Tagebuch.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1985,6 +1990,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, nehmen Sie Ihren Ersatz-Code.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Ohne Passphrase und Code kann niemand dieses Tagebuch öffnen. Sie können diese App mit ihren Daten vom Telefon nehmen, sie neu aufspielen und sich neu verbinden: Ihre Praxis zeigt einen neuen Code. Was Sie gesendet haben, kommt zurück. Was nicht gesendet war, ist verloren.</translation>
     </message>
     </context>
     <context>

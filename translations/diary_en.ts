@@ -1958,6 +1958,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>The code is not shown any more. If it is not on your paper, make a new one.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1985,6 +1990,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</translation>
     </message>
     </context>
     <context>

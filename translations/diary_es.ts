@@ -1958,6 +1958,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>El código ya no se muestra. Si no está en su papel, haga uno nuevo.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Su frase de acceso necesita también este teléfono: él guarda la otra mitad de la clave. Si el teléfono la pierde, solo el código de recuperación abre el diario.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1985,6 +1990,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, use su código de recuperación.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Sin la frase de acceso y sin el código nadie puede abrir este diario. Puede quitar esta aplicación del teléfono con sus datos, instalarla otra vez y unirse de nuevo: su clínica muestra un código nuevo. Lo que envió vuelve. Lo que no se envió se pierde.</translation>
     </message>
     </context>
     <context>

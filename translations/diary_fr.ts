@@ -1958,6 +1958,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>Le code n&apos;est plus affiché. S&apos;il n&apos;est pas sur votre papier, faites-en un nouveau.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Votre phrase secrète a aussi besoin de ce téléphone : il garde l’autre moitié de la clé. S’il la perd, seul le code de secours ouvre le journal.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1985,6 +1990,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n'aide pas, utilisez votre code de secours.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Sans phrase secrète ni code, personne ne peut ouvrir ce journal. Vous pouvez retirer cette application du téléphone avec ses données, la remettre et vous relier de nouveau : votre clinique montre un nouveau code. Ce que vous avez envoyé revient. Ce qui n’a pas été envoyé est perdu.</translation>
     </message>
     </context>
     <context>

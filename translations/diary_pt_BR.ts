@@ -1958,6 +1958,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>O código não é mais mostrado. Se não está no seu papel, faça um novo.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>A sua frase secreta precisa também deste celular: ele guarda a outra metade da chave. Se o celular a perder, só o código de recuperação abre o diário.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1985,6 +1990,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Este celular não entrega a sua metade da chave. Tente de novo. Se isso não ajudar, use o seu código de recuperação.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Sem a frase secreta e sem o código ninguém pode abrir este diário. Você pode tirar este aplicativo do celular com os seus dados, instalar de novo e se conectar outra vez: a sua clínica mostra um novo código. O que você enviou volta. O que não foi enviado se perde.</translation>
     </message>
     </context>
     <context>

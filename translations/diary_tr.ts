@@ -1958,6 +1958,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>Kod artık gösterilmiyor. Kâğıdınızda yoksa yenisini oluşturun.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Parola sözünüz için bu telefon da gerekir: anahtarın öbür yarısı telefondadır. Telefon onu kaybederse günlüğü yalnız kurtarma kodu açar.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1985,6 +1990,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Bu telefon anahtarın kendindeki yarısını vermiyor. Tekrar deneyin. İşe yaramazsa kurtarma kodunuzu kullanın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Parola sözü ve kod olmadan bu günlüğü kimse açamaz. Bu uygulamayı verileriyle birlikte telefondan kaldırıp yeniden kurabilir ve yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Gönderdikleriniz geri gelir. Gönderilmemiş olanlar kaybolur.</translation>
     </message>
     </context>
     <context>

@@ -1958,6 +1958,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>恢复码不再显示。如果您的纸上没有写下，请重新生成一个。</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>您的口令还需要这部手机：另一半密钥由它保存。如果手机丢失了那一半，只有恢复代码能打开日记。</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1985,6 +1990,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>这部手机没有给出它那一半密钥。请再试一次。如果没有用，请使用您的恢复代码。</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>没有口令和代码，谁都打不开这本日记。您可以把这个应用连同数据从手机上移除，重新安装并重新加入：诊所会显示新的代码。您发送过的内容会回来。没有发送的内容会丢失。</translation>
     </message>
     </context>
     <context>
