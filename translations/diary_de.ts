@@ -1993,7 +1993,7 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
         <translation>Ohne Passphrase und Code kann niemand dieses Tagebuch öffnen. Sie können diese App mit ihren Daten vom Telefon nehmen, sie neu aufspielen und sich neu verbinden: Ihre Praxis zeigt einen neuen Code. Was Sie gesendet haben, kommt zurück. Was nicht gesendet war, ist verloren.</translation>
     </message>
     </context>

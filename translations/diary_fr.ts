@@ -1993,7 +1993,7 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
         <translation>Sans phrase secrète ni code, personne ne peut ouvrir ce journal. Vous pouvez retirer cette application du téléphone avec ses données, la remettre et vous relier de nouveau : votre clinique montre un nouveau code. Ce que vous avez envoyé revient. Ce qui n’a pas été envoyé est perdu.</translation>
     </message>
     </context>

@@ -1993,7 +1993,7 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
         <translation>Sem a frase secreta e sem o código ninguém pode abrir este diário. Você pode tirar este aplicativo do celular com os seus dados, instalar de novo e se conectar outra vez: a sua clínica mostra um novo código. O que você enviou volta. O que não foi enviado se perde.</translation>
     </message>
     </context>

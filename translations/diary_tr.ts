@@ -1993,7 +1993,7 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
         <translation>Parola sözü ve kod olmadan bu günlüğü kimse açamaz. Bu uygulamayı verileriyle birlikte telefondan kaldırıp yeniden kurabilir ve yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Gönderdikleriniz geri gelir. Gönderilmemiş olanlar kaybolur.</translation>
     </message>
     </context>

@@ -87,7 +87,7 @@ QString LockBoard::bothLost() const
 {
     if (isFresh() || !(m_recovering || (m_refused && !isCodeOffered())))
         return {};
-    return tr("Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.");
+    return tr("Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.");
 }
 
 void LockBoard::useCode(bool code)

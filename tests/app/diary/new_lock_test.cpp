@@ -105,7 +105,7 @@ TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, 
 
 TEST_CASE("who lost passphrase and code is told what is left, where it is of use, and nothing is wiped by it", "[diary][lock]")
 {
-    const QString words = QStringLiteral("Without passphrase and code nobody can open this diary. You can take this app off the phone with its data, "
+    const QString words = QStringLiteral("Without passphrase and code this diary stays closed. You can take this app off the phone with its data, "
                                          "put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.");
     DemoPatient patient;
     auto program = patient.program(QStringLiteral("en"));
