@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>بمن تتصل</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>منحنيات أخرى</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>منحنيات أقل</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

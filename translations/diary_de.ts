@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Wen Sie anrufen</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Mehr Kurven</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Weniger Kurven</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

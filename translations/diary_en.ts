@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Whom to call</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>More curves</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Fewer curves</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>A quién llamar</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Más curvas</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Menos curvas</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

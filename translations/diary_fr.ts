@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Qui appeler</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Plus de courbes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Moins de courbes</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

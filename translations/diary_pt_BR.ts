@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Para quem ligar</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Mais curvas</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Menos curvas</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Kimi aramalı</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Daha çok eğri</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Daha az eğri</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

@@ -1564,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>该给谁打电话</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>更多曲线</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>收起曲线</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>

@@ -6,6 +6,8 @@
 #include "app/diary/model/words.h"
 #include "core/aftercare/visit.h"
 
+#include <algorithm>
+#include <array>
 #include <utility>
 
 namespace ebbline::diaryapp {
@@ -256,18 +258,55 @@ QStringList TodayBoard::laterChoices() const
     return choices;
 }
 
+namespace {
+
+/// In sight at once.
+constexpr std::array shownFirst{recovery::Symptom::swelling, recovery::Symptom::pain};
+/// As an entry asks for them.
+constexpr std::array shownOnRequest{recovery::Symptom::bruising, recovery::Symptom::tightness, recovery::Symptom::puckering,
+                                    recovery::Symptom::twinges, recovery::Symptom::numbness};
+static_assert(shownFirst.size() + shownOnRequest.size() == recovery::allSymptoms.size());
+
+}  // namespace
+
+bool TodayBoard::isScored(recovery::Symptom symptom) const
+{
+    return m_home.isOpen() && m_home.diary().joined()
+           && (!m_home.diary().curve({symptom, recovery::Side::right}).points.empty()
+               || !m_home.diary().curve({symptom, recovery::Side::left}).points.empty());
+}
+
+void TodayBoard::addCurves(recovery::Symptom symptom, QList<charts::CurvePicture>& pictures) const
+{
+    for (const auto side : {recovery::Side::right, recovery::Side::left}) {
+        const curves::Curve curve = m_home.diary().curve({symptom, side});
+        charts::CurvePicture picture = charts::pictureOf(curve);
+        picture.sentence = curveText(curve);
+        picture.title = tr("%1, %2").arg(symptomName(symptom), sideInSentence(side));
+        pictures << picture;
+    }
+}
+
 QList<charts::CurvePicture> TodayBoard::curves() const
 {
     QList<charts::CurvePicture> pictures;
     if (m_home.isOpen() && m_home.diary().joined())
-        for (const auto symptom : {recovery::Symptom::swelling, recovery::Symptom::pain})
-            for (const auto side : {recovery::Side::right, recovery::Side::left}) {
-                const curves::Curve curve = m_home.diary().curve({symptom, side});
-                charts::CurvePicture picture = charts::pictureOf(curve);
-                picture.sentence = curveText(curve);
-                picture.title = tr("%1, %2").arg(symptomName(symptom), sideInSentence(side));
-                pictures << picture;
-            }
+        for (const auto symptom : shownFirst)
+            addCurves(symptom, pictures);
+    return pictures;
+}
+
+bool TodayBoard::isMoreThere() const
+{
+    return std::ranges::any_of(shownOnRequest, [this](recovery::Symptom symptom) { return isScored(symptom); });
+}
+
+QList<charts::CurvePicture> TodayBoard::moreCurves() const
+{
+    QList<charts::CurvePicture> pictures;
+    for (const auto symptom : shownOnRequest)
+        if (isScored(symptom))
+            addCurves(symptom, pictures);
     return pictures;
 }
 

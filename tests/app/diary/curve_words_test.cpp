@@ -97,3 +97,44 @@ TEST_CASE("a curve in English says inside, above, below and how high it was", "[
     tellAndRead(*program, 0);
     CHECK(sentence() == QLatin1String("Day 2: 0 of 10. Below") + range(2) + QLatin1String(" Highest so far: 10, on day 0."));
 }
+
+TEST_CASE("the day draws swelling and pain, and on request each other symptom that was ever scored", "[diary][today]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    const auto& board = *program->today();
+    const auto titles = [](const QList<charts::CurvePicture>& pictures) {
+        QStringList all;
+        for (const auto& picture : pictures)
+            all << picture.title;
+        return all;
+    };
+    const QStringList first{"Swelling, your right", "Swelling, your left", "Pain, your right", "Pain, your left"};
+    CHECK_FALSE(board.isMoreThere());
+    CHECK(board.moreCurves().isEmpty());
+
+    tellAndRead(*program, 2);
+    CHECK(titles(board.curves()) == first);
+    CHECK(board.isMoreThere());
+    const QStringList asked{"Bruising, your right", "Bruising, your left", "Tightness, your right", "Tightness, your left",
+                            "Puckering, your right", "Puckering, your left"};
+    CHECK(titles(board.moreCurves()) == asked);
+    for (const auto& curve : board.moreCurves())
+        CHECK(curve.sentence.startsWith(QLatin1String("Day 0: 2 of 10.")));
+
+    // One that is asked for only on request, on one side alone.
+    patient.goTo(1, 20);
+    program->openEntry();
+    auto& entry = *program->entry();
+    while (entry.step() != diaryapp::EntryBoard::Step::Rest)
+        entry.next();
+    entry.askMore();
+    entry.answer(1, 3);
+    while (entry.step() != diaryapp::EntryBoard::Step::Rest)
+        entry.next();
+    entry.save();
+    CHECK(titles(board.moreCurves()) == asked + QStringList{"Twinges, your right", "Twinges, your left"});
+    CHECK(board.moreCurves().at(6).sentence == QLatin1String("Nothing written yet."));
+    CHECK(board.moreCurves().at(7).sentence.startsWith(QLatin1String("Day 1: 3 of 10.")));
+    CHECK(titles(board.curves()) == first);
+}
