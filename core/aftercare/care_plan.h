@@ -99,7 +99,6 @@ struct Reminder {
     int day;                   ///< day of recovery
     clock::Instant due;        ///< after quiet hours
     bool movedByQuietHours = false;
-    std::string clinicText;    ///< of its instruction: for the open diary alone, never for what rings or is exported
     bool operator==(const Reminder&) const = default;
 };
 

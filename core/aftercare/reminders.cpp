@@ -35,7 +35,7 @@ std::vector<Reminder> remindersOf(const CarePlan& plan, const clock::Moment& tre
         for (int day = instruction.firstDay; day <= instruction.lastDay; day += instruction.everyDays) {
             for (const int minute : instruction.minutesOfDay) {
                 Reminder reminder{instruction.id + "/" + std::to_string(day) + "/" + std::to_string(minute),
-                                  instruction.id, instruction.kind, day, {}, false, instruction.clinicText};
+                                  instruction.id, instruction.kind, day, {}, false};
                 reminder.due = zone.instantOf(treated.day() + std::chrono::days(day), std::chrono::minutes(minute));
                 if (day == 0 && reminder.due < treated.at + afterTreatment) {
                     // A diary entry of that morning is past; what must be done that day is not.

@@ -185,20 +185,32 @@ QString wordsOf(aftercare::InstructionKind kind, const std::string& clinicText)
     return (instructionText(kind) + QLatin1Char(' ') + QString::fromStdString(clinicText)).trimmed();
 }
 
-DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, const patient::Today& today)
+}  // namespace
+
+/// From the plan: a reminder itself carries no words of the clinic, for it also rings and goes into calendars.
+std::string TodayBoard::clinicTextOf(const aftercare::Reminder& reminder) const
 {
-    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind), wordsOf(view.reminder.kind, view.reminder.clinicText),
-            view.reminder.kind == aftercare::InstructionKind::followUp ? visitText(today.followUp, today.now) : whenText(when, today.now),
-            view.reminder.kind == aftercare::InstructionKind::diaryEntry, view.answer == records::ReminderAnswer::done};
+    if (!m_home.isOpen() || !m_home.diary().joined())
+        return {};
+    const auto& plan = m_home.diary().course().protocol.carePlan.instructions;
+    const auto own = std::ranges::find(plan, reminder.instruction, &aftercare::Instruction::id);
+    return own == plan.end() ? std::string() : own->clinicText;
 }
 
-}  // namespace
+DayLine TodayBoard::lineOf(const patient::ReminderView& view, clock::Instant at) const
+{
+    const clock::Moment when = m_home.zone().moment(at);
+    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind),
+            wordsOf(view.reminder.kind, clinicTextOf(view.reminder)),
+            view.reminder.kind == aftercare::InstructionKind::followUp ? visitText(m_today.followUp, m_today.now) : whenText(when, m_today.now),
+            view.reminder.kind == aftercare::InstructionKind::diaryEntry, view.answer == records::ReminderAnswer::done};
+}
 
 QList<DayLine> TodayBoard::due() const
 {
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.dueNow)
-        lines << lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
+        lines << lineOf(view, view.reminder.due);
     return lines;
 }
 
@@ -208,7 +220,7 @@ QList<DayLine> TodayBoard::answered() const
     for (const patient::ReminderView& view : m_today.answeredToday) {
         if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
             continue;  // answered by what was written, which is corrected where it stands
-        DayLine line = lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
+        DayLine line = lineOf(view, view.reminder.due);
         const QString said = line.isDone ? tr("You said: done.") : tr("You said: not done.");
         // Only the clinic's words tell one instruction of its own from another.
         line.text = view.reminder.kind == aftercare::InstructionKind::custom ? (line.text + QLatin1Char(' ') + said).trimmed() : said;
@@ -221,7 +233,7 @@ QList<DayLine> TodayBoard::next() const
 {
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.next)
-        lines << lineOf(view, m_home.zone().moment(view.laterUntil.value_or(view.reminder.due)), m_today);
+        lines << lineOf(view, view.laterUntil.value_or(view.reminder.due));
     return lines;
 }
 

@@ -99,6 +99,8 @@ Q_SIGNALS:
     void failed(const QString& text);
 
 private:
+    std::string clinicTextOf(const aftercare::Reminder& reminder) const;
+    DayLine lineOf(const patient::ReminderView& view, clock::Instant at) const;
     bool isScored(recovery::Symptom symptom) const;
     void addCurves(recovery::Symptom symptom, QList<charts::CurvePicture>& pictures) const;
     void answer(const QString& key, records::ReminderAnswer answer, std::optional<clock::Instant> until = {});
