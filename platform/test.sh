@@ -9,10 +9,11 @@ usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--gates] 
 
   --no-install  do not install packages
   --campaign    instead of the ordinary run, the long campaigns. Against the vault: 20000 kills, 10000 power
-                cuts, every I/O fault, every request for memory refused. Against syncing: 10000 random schedules, 2200 scripts of a hostile hub.
+                cuts, every I/O fault, every request for memory refused. Against typing: 300 kills between the taps of the
+                diary. Against syncing: 10000 random schedules, 2200 scripts of a hostile hub.
                 Against the hub: 100000 abusive requests, 100 kills over each store, 20 failovers of the
                 database. And a small model with its hub in every order with every single fault, and a search for leaks.
-                EBBLINE_KILLS, EBBLINE_CUTS, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_HUB_STRIDE, EBBLINE_LEAKS, EBBLINE_ABUSE,
+                EBBLINE_KILLS, EBBLINE_TAP_KILLS, EBBLINE_CUTS, EBBLINE_SCHEDULES, EBBLINE_SCRIPTS, EBBLINE_PHOTO_SCRIPTS, EBBLINE_HUB_STRIDE, EBBLINE_LEAKS, EBBLINE_ABUSE,
                 EBBLINE_HUB_KILLS, EBBLINE_FAILOVERS and EBBLINE_SEED change numbers and seed
   --sanitize    after the ordinary run, the tests again with address and undefined-behaviour
                 sanitizers, those with threads with the thread sanitizer, clang-tidy, and every
@@ -59,7 +60,7 @@ tests() { ctest --preset "$1" -j "$(nproc)" "${@:2}"; }
 if [ "$campaign" = yes ]; then
     seed=${EBBLINE_SEED:-$(date +%s)}
     step "Building the campaigns" build dev kill_campaign power_campaign io_sweep schedule_campaign hostile_campaign photo_campaign all_orders hub_orders \
-        allocation_sweep leak_campaign abuse_campaign hub_kill_campaign failover_campaign
+        allocation_sweep leak_campaign abuse_campaign hub_kill_campaign failover_campaign tap_campaign
     step "Going through every order of a small model" build/dev/bin/all_orders --large 1
     step "Going through every order of a small model with its hub" build/dev/bin/hub_orders --stride "${EBBLINE_HUB_STRIDE:-1}"
     step "Looking for leaks" build/dev/bin/leak_campaign --rounds "${EBBLINE_LEAKS:-50}" --seed "$seed"
@@ -70,6 +71,7 @@ if [ "$campaign" = yes ]; then
     step "Refusing memory" build/dev/bin/allocation_sweep --stride 1
     step "Cutting the power" build/dev/bin/power_campaign --cuts "${EBBLINE_CUTS:-10000}" --seed "$seed"
     step "Killing the program" build/dev/bin/kill_campaign --kills "${EBBLINE_KILLS:-20000}" --seed "$seed"
+    step "Killing the diary between taps" build/dev/bin/tap_campaign --kills "${EBBLINE_TAP_KILLS:-300}" --seed "$seed"
     step "Abusing the hub" build/dev/bin/abuse_campaign --requests "${EBBLINE_ABUSE:-100000}" --seed "$seed"
     step "Killing the hub" build/dev/bin/hub_kill_campaign --kills "${EBBLINE_HUB_KILLS:-100}" --seed "$seed"
     step "Killing hubs over one database" build/dev/bin/hub_kill_campaign --kills "${EBBLINE_HUB_KILLS:-100}" --seed "$seed" --store postgres

@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>لا ترنّ</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>رنّ مرة للتجربة</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>أخفِ هذا</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -1554,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>بمن تتصل</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>منحنيات أخرى</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>منحنيات أقل</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1948,6 +1968,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>لم يعد الرمز ظاهرًا. إن لم يكن على ورقتك فاصنع رمزًا جديدًا.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>تحتاج عبارة المرور إلى هذا الهاتف أيضًا: فهو يحفظ النصف الآخر من المفتاح. إن فقده الهاتف، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1975,6 +2000,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>لا يعطي هذا الهاتف نصفه من المفتاح. حاول مرة أخرى. إن لم ينفع ذلك، فاستخدم رمز الاسترداد.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>بدون عبارة المرور والرمز لا يستطيع أحد فتح هذه المفكرة. يمكنك إزالة هذا التطبيق مع بياناته من الهاتف، ثم تثبيته والارتباط من جديد: تعرض عيادتك رمزًا جديدًا. ما أرسلته يعود. وما لم يُرسل يضيع.</translation>
     </message>
     </context>
     <context>
@@ -2136,6 +2166,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>لتوفير الطاقة، قد يرنّ هذا الهاتف متأخرًا بضع دقائق.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>التذكيرات ترنّ الآن. جرّب واحدًا قبل أن تغادر العيادة.</translation>
     </message>
     </context>
     <context>
@@ -2753,6 +2788,11 @@
         <location filename="../app/diary/CallButton.qml" line="26"/>
         <source>Calls this number</source>
         <translation>يتصل بهذا الرقم</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>لا يستطيع هذا الجهاز الاتصال. من فضلك اطلب هذا الرقم من هاتف:</translation>
     </message>
     </context>
     <context>

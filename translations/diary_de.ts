@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Nicht klingeln</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Zur Probe klingeln</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Ausblenden</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -1554,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Wen Sie anrufen</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Mehr Kurven</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Weniger Kurven</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1948,6 +1968,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>Der Code wird nicht mehr gezeigt. Wenn er nicht auf Ihrem Papier steht, erzeugen Sie einen neuen.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Ihre Passphrase braucht auch dieses Telefon: Es bewahrt die andere Hälfte des Schlüssels auf. Verliert das Telefon sie, öffnet nur der Ersatz-Code das Tagebuch.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1975,6 +2000,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, nehmen Sie Ihren Ersatz-Code.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Ohne Passphrase und Code kann niemand dieses Tagebuch öffnen. Sie können diese App mit ihren Daten vom Telefon nehmen, sie neu aufspielen und sich neu verbinden: Ihre Praxis zeigt einen neuen Code. Was Sie gesendet haben, kommt zurück. Was nicht gesendet war, ist verloren.</translation>
     </message>
     </context>
     <context>
@@ -2128,6 +2158,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Um Strom zu sparen, klingelt dieses Telefon vielleicht einige Minuten zu spät.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Erinnerungen klingeln jetzt. Probieren Sie eine aus, bevor Sie die Praxis verlassen.</translation>
     </message>
     </context>
     <context>
@@ -2729,6 +2764,11 @@
         <location filename="../app/diary/CallButton.qml" line="26"/>
         <source>Calls this number</source>
         <translation>Ruft diese Nummer an</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Dieses Gerät kann nicht anrufen. Bitte wählen Sie diese Nummer auf einem Telefon:</translation>
     </message>
     </context>
     <context>

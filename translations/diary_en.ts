@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Do not ring</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Ring once to try it</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Put this away</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -1554,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Whom to call</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>More curves</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Fewer curves</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1948,6 +1968,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>The code is not shown any more. If it is not on your paper, make a new one.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1975,6 +2000,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</translation>
     </message>
     </context>
     <context>
@@ -2128,6 +2158,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>To save power, this phone may ring some minutes late.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Reminders ring now. Try one before you leave the clinic.</translation>
     </message>
     </context>
     <context>
@@ -2725,6 +2760,11 @@
         <location filename="../app/diary/CallButton.qml" line="26"/>
         <source>Calls this number</source>
         <translation>Calls this number</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>This device can not call. Please dial this number on a phone:</translation>
     </message>
     </context>
     <context>

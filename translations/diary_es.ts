@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>No sonar</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Sonar una vez para probar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Ocultar esto</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -1554,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>A quién llamar</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Más curvas</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Menos curvas</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1948,6 +1968,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>El código ya no se muestra. Si no está en su papel, haga uno nuevo.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Su frase de acceso necesita también este teléfono: él guarda la otra mitad de la clave. Si el teléfono la pierde, solo el código de recuperación abre el diario.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1975,6 +2000,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, use su código de recuperación.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Sin la frase de acceso y sin el código nadie puede abrir este diario. Puede quitar esta aplicación del teléfono con sus datos, instalarla otra vez y unirse de nuevo: su clínica muestra un código nuevo. Lo que envió vuelve. Lo que no se envió se pierde.</translation>
     </message>
     </context>
     <context>
@@ -2128,6 +2158,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Para ahorrar energía, este teléfono puede sonar unos minutos tarde.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Los recorda­torios ya suenan. Pruebe uno antes de salir de la clínica.</translation>
     </message>
     </context>
     <context>
@@ -2729,6 +2764,11 @@
         <location filename="../app/diary/CallButton.qml" line="26"/>
         <source>Calls this number</source>
         <translation>Llama a este número</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Este aparato no puede llamar. Por favor, marque este número en un teléfono:</translation>
     </message>
     </context>
     <context>

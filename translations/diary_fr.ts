@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Ne pas sonner</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Sonner une fois pour essayer</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Masquer ceci</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -1554,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Qui appeler</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Plus de courbes</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Moins de courbes</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1948,6 +1968,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>Le code n&apos;est plus affiché. S&apos;il n&apos;est pas sur votre papier, faites-en un nouveau.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Votre phrase secrète a aussi besoin de ce téléphone : il garde l’autre moitié de la clé. S’il la perd, seul le code de secours ouvre le journal.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1975,6 +2000,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n'aide pas, utilisez votre code de secours.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Sans phrase secrète ni code, personne ne peut ouvrir ce journal. Vous pouvez retirer cette application du téléphone avec ses données, la remettre et vous relier de nouveau : votre clinique montre un nouveau code. Ce que vous avez envoyé revient. Ce qui n’a pas été envoyé est perdu.</translation>
     </message>
     </context>
     <context>
@@ -2128,6 +2158,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Pour économiser l'énergie, ce téléphone peut sonner avec quelques minutes de retard.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Les rappels sonnent maintenant. Essayez-en un avant de quitter la clinique.</translation>
     </message>
     </context>
     <context>
@@ -2729,6 +2764,11 @@
         <location filename="../app/diary/CallButton.qml" line="26"/>
         <source>Calls this number</source>
         <translation>Appelle ce numéro</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Cet appareil ne peut pas appeler. Composez ce numéro sur un téléphone, s’il vous plaît :</translation>
     </message>
     </context>
     <context>

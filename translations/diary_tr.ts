@@ -13,6 +13,16 @@
         <source>Do not ring</source>
         <translation>Çalma</translation>
     </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="47"/>
+        <source>Ring once to try it</source>
+        <translation>Denemek için bir kez çal</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/BellCard.qml" line="53"/>
+        <source>Put this away</source>
+        <translation>Bunu kaldır</translation>
+    </message>
     </context>
     <context>
         <name>CallPage</name>
@@ -1554,6 +1564,16 @@
         <source>Whom to call</source>
         <translation>Kimi aramalı</translation>
     </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>More curves</source>
+        <translation>Daha çok eğri</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/TodayPage.qml" line="120"/>
+        <source>Fewer curves</source>
+        <translation>Daha az eğri</translation>
+    </message>
     </context>
     <context>
         <name>TopLine</name>
@@ -1948,6 +1968,11 @@
         <source>The code is not shown any more. If it is not on your paper, make a new one.</source>
         <translation>Kod artık gösterilmiyor. Kâğıdınızda yoksa yenisini oluşturun.</translation>
     </message>
+    <message>
+        <location filename="../app/diary/model/keys_board.cpp" line="38"/>
+        <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
+        <translation>Parola sözünüz için bu telefon da gerekir: anahtarın öbür yarısı telefondadır. Telefon onu kaybederse günlüğü yalnız kurtarma kodu açar.</translation>
+    </message>
     </context>
     <context>
         <name>ebbline::diaryapp::LockBoard</name>
@@ -1975,6 +2000,11 @@
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
         <source>This phone does not give its half of the key. Try again. If that does not help, use your recovery code.</source>
         <translation>Bu telefon anahtarın kendindeki yarısını vermiyor. Tekrar deneyin. İşe yaramazsa kurtarma kodunuzu kullanın.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/lock_board.cpp" line="85"/>
+        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
+        <translation>Parola sözü ve kod olmadan bu günlüğü kimse açamaz. Bu uygulamayı verileriyle birlikte telefondan kaldırıp yeniden kurabilir ve yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Gönderdikleriniz geri gelir. Gönderilmemiş olanlar kaybolur.</translation>
     </message>
     </context>
     <context>
@@ -2126,6 +2156,11 @@
         <location filename="../app/diary/model/reminder_board.cpp" line="97"/>
         <source>To save power, this phone may ring some minutes late.</source>
         <translation>Bu telefon, güç tasarrufu için birkaç dakika geç çalabilir.</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
+        <source>Reminders ring now. Try one before you leave the clinic.</source>
+        <translation>Hatırlatmalar artık çalıyor. Klinikten ayrılmadan önce birini deneyin.</translation>
     </message>
     </context>
     <context>
@@ -2723,6 +2758,11 @@
         <location filename="../app/diary/CallButton.qml" line="26"/>
         <source>Calls this number</source>
         <translation>Bu numarayı arar</translation>
+    </message>
+    <message>
+        <location filename="../app/diary/CallButton.qml" line="34"/>
+        <source>This device can not call. Please dial this number on a phone:</source>
+        <translation>Bu cihaz arama yapamaz. Lütfen bu numarayı bir telefondan arayın:</translation>
     </message>
     </context>
     <context>

@@ -1,4 +1,4 @@
-// Reminders do not ring, and what can be done about it. The list below is the truth all the same.
+// Reminders do not ring, and what can be done about it; or they do, and one can be tried. The list below is the truth all the same.
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -20,8 +20,15 @@ Card {
         spacing: Theme.gapSmall
 
         Words {
-            text: root.board.silence
+            text: root.board.card
             Layout.fillWidth: true
+        }
+        Words {
+            visible: root.board.tryOffered && text.length > 0
+            text: root.board.tried
+            strong: true
+            Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
         }
         ActButton {
             visible: root.board.asking
@@ -33,6 +40,18 @@ Card {
             visible: root.board.asking
             text: qsTr("Do not ring")
             onClicked: root.board.allow(false)
+            Layout.fillWidth: true
+        }
+        ActButton {
+            visible: root.board.tryOffered
+            text: qsTr("Ring once to try it")
+            onClicked: root.board.tryBell()
+            Layout.fillWidth: true
+        }
+        ActButton {
+            visible: root.board.tryOffered
+            text: qsTr("Put this away")
+            onClicked: root.board.putTryAway()
             Layout.fillWidth: true
         }
     }

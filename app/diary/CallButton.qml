@@ -1,15 +1,48 @@
-// One number to call: shown as well as dialled.
+// One number to call: shown as well as dialled. Where nothing here can dial, it stands large, to be dialled elsewhere.
+//
+// In   primary, tone: of the button
 import QtQuick
+import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Diary
+import Ebbline.Theme
 
-ActButton {
+ColumnLayout {
     id: root
 
     required property WarningBoard board
     required property var line
+    property bool primary: false
+    property color tone: Theme.tide
+    readonly property string number: "\u2066" + root.line.number.replace(/ /g, "\u00a0") + "\u2069"
+    readonly property bool undialled: root.board.undialled.length > 0 && root.board.undialled === root.line.number
 
-    text: qsTr("%1: %2").arg(root.line.title).arg("\u2066" + root.line.number.replace(/ /g, "\u00a0") + "\u2069")
-    hint: qsTr("Calls this number")
-    onClicked: root.board.call(root.line.number)
+    spacing: Theme.gapSmall
+
+    ActButton {
+        text: qsTr("%1: %2").arg(root.line.title).arg(root.number)
+        hint: qsTr("Calls this number")
+        primary: root.primary
+        tone: root.tone
+        onClicked: root.board.call(root.line.number)
+        Layout.fillWidth: true
+    }
+    Words {
+        id: word
+
+        visible: root.undialled
+        text: qsTr("This device can not call. Please dial this number on a phone:")
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: word.text + " " + root.number
+    }
+    Words {
+        visible: root.undialled
+        text: root.number
+        strong: true
+        font.pixelSize: Theme.textLarge
+        horizontalAlignment: Text.AlignHCenter
+        Layout.fillWidth: true
+        Accessible.ignored: true
+    }
 }

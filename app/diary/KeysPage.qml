@@ -53,6 +53,11 @@ PageBody {
         Layout.fillWidth: true
     }
     Words {
+        visible: !root.showing && text.length > 0
+        text: root.board.phoneHalf
+        Layout.fillWidth: true
+    }
+    Words {
         visible: !root.showing
         text: qsTr("The code opens the diary if you lose your passphrase. Nobody else can help you then.")
         soft: true

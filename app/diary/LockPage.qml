@@ -115,6 +115,11 @@ PageBody {
         onClicked: root.board.useCode(!root.recovering)
         Layout.fillWidth: true
     }
+    Words {
+        visible: text.length > 0
+        text: root.board.bothLost
+        Layout.fillWidth: true
+    }
     Card {
         visible: root.board.fresh
         implicitHeight: leaves.implicitHeight + 2 * Theme.gap

@@ -1,7 +1,6 @@
 // The day: what is usual, what to do now, how it runs, what comes next. One act: write it down.
 import QtQuick
 import QtQuick.Layouts
-import Ebbline.Charts
 import Ebbline.Controls
 import Ebbline.Diary
 import Ebbline.Theme
@@ -11,6 +10,7 @@ PageBody {
 
     required property DiaryProgram program
     readonly property TodayBoard board: root.program.today
+    property bool more: false  // the curves of the other symptoms are in sight
 
     foot: [
         ActButton {
@@ -64,7 +64,7 @@ PageBody {
         Layout.topMargin: -Theme.gapSmall
     }
     BellCard {
-        visible: root.board.replaced.length === 0 && root.program.reminders.silence.length > 0
+        visible: root.board.replaced.length === 0 && root.program.reminders.card.length > 0
         board: root.program.reminders
         Layout.fillWidth: true
     }
@@ -102,21 +102,23 @@ PageBody {
         level: 2
         Layout.fillWidth: true
     }
-    Grid {
-        id: curves
-
-        columns: root.bodyWidth > 300 * Theme.textScale ? 2 : 1
-        spacing: Theme.gapSmall
-        verticalItemAlignment: Grid.AlignBottom
+    CurveGrid {
+        pictures: root.board.curves
+        room: root.bodyWidth
         Layout.fillWidth: true
-
-        Repeater {
-            model: root.board.curves
-
-            SideCurve {
-                width: (root.bodyWidth - (curves.columns - 1) * Theme.gapSmall) / curves.columns
-            }
-        }
+    }
+    CurveGrid {
+        visible: root.more
+        pictures: root.more ? root.board.moreCurves : []
+        room: root.bodyWidth
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.board.moreThere
+        quiet: true
+        text: root.more ? qsTr("Fewer curves") : qsTr("More curves")
+        onClicked: root.more = !root.more
+        Layout.fillWidth: true
     }
     Words {
         visible: text.length > 0

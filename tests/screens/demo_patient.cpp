@@ -196,6 +196,14 @@ void DemoPatient::agrees(const aftercare::Visit& visit)
     sends();
 }
 
+void DemoPatient::plans(const std::function<void(aftercare::CarePlan&)>& change)
+{
+    auto protocol = triggers::defaultProtocol();
+    change(protocol.carePlan);
+    need(m_desk->openCourse(m_course, protocol, aftercare::momentOf({firstDay() + std::chrono::days(21), 10 * 60}, m_zone)));
+    sends();
+}
+
 void DemoPatient::opens()
 {
     sends();

@@ -48,6 +48,8 @@ public:
     void confirms();                        ///< both read the same number
     void sends();                           ///< syncs the desk
     void agrees(const aftercare::Visit& visit);  ///< another follow-up, on its way to the phone
+    /// Another care plan, on its way to the phone.
+    void plans(const std::function<void(aftercare::CarePlan&)>& change);
     void opens();                           ///< syncs, opens what came, syncs
     void writes(const std::string& text);   ///< a note, on its way to the phone
 

@@ -1,12 +1,14 @@
 // The diary used from end to end on its real pages: with a finger, with a keyboard, and with a screen
-// reader.
+// reader, in English, German and Arabic.
+#include "app/diary/model/words.h"
 #include "tests/screens/complaints.h"
-#include "tests/screens/demo_patient.h"
+#include "tests/screens/diary_hands.h"
 #include "tests/screens/hands.h"
 #include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
+#include <catch2/generators/catch_generators_range.hpp>
 
 #include <QCoreApplication>
 #include <QTest>
@@ -16,6 +18,9 @@ using recovery::Side;
 using recovery::Symptom;
 using screens::DemoPatient;
 using screens::hands;
+using screens::markName;
+using screens::open;
+using screens::said;
 using screens::typeKeys;
 using Page = app::DiaryProgram::Page;
 
@@ -23,37 +28,27 @@ namespace {
 
 const QString passphrase = QString::fromLatin1(DemoPatient::passphrase);
 const QString hub = QString::fromLatin1(DemoPatient::hub);
-const QString breathing = QStringLiteral("It is hard to breathe, or I can not swallow my spit.");
-
-void open(app::DiaryProgram& program)
-{
-    REQUIRE(program.show(QSize(360, 780)));
-    auto& window = *program.window();
-    window.requestActivate();
-    REQUIRE(QTest::qWaitForWindowActive(&window));
-    screens::settle(window);
-}
 
 }  // namespace
 
 TEST_CASE("a patient makes a diary and joins by a typed code, with each kind of hands", "[diary][flows]")
 {
-    const int kind = GENERATE(0, 1, 3);
-    CAPTURE(kind);
+    const auto [kind, language] = GENERATE(from_range(screens::ways));
+    CAPTURE(kind, language);
     screens::Ear ear;
     DemoPatient patient;
-    auto program = patient.program(QStringLiteral("en"));
+    auto program = patient.program(QString::fromLatin1(language));
     open(*program);
     const auto act = hands(kind, *program->window());
 
-    REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
-    REQUIRE(act.fill(QStringLiteral("The same once more"), passphrase));
-    REQUIRE(act.use(QStringLiteral("Make my diary")));
+    REQUIRE(act.fill(said("LockPage", "Passphrase"), passphrase));
+    REQUIRE(act.fill(said("LockPage", "The same once more"), passphrase));
+    REQUIRE(act.use(said("LockPage", "Make my diary")));
     REQUIRE(program->page() == Page::join);
 
-    REQUIRE(act.fill(QStringLiteral("Or type the code, 24 letters and digits"), patient.showsCode()));
-    REQUIRE(act.fill(QStringLiteral("The address under the code"), hub));
-    REQUIRE(act.use(QStringLiteral("Use this code")));
+    REQUIRE(act.fill(said("JoinPage", "Or type the code, 24 letters and digits"), patient.showsCode()));
+    REQUIRE(act.fill(said("JoinPage", "The address under the code"), hub));
+    REQUIRE(act.use(said("JoinPage", "Use this code")));
     program->joining()->poll();
     patient.looks();
     program->joining()->poll();
@@ -69,11 +64,11 @@ TEST_CASE("a patient makes a diary and joins by a typed code, with each kind of 
 
 TEST_CASE("a patient reads what she types, once and in sight, with each kind of hands", "[diary][flows][lock]")
 {
-    const int kind = GENERATE(0, 1, 3);
-    CAPTURE(kind);
+    const auto [kind, language] = GENERATE(from_range(screens::ways));
+    CAPTURE(kind, language);
     screens::Ear ear;
     DemoPatient patient;
-    auto program = patient.program(QStringLiteral("en"));
+    auto program = patient.program(QString::fromLatin1(language));
     open(*program);
     auto& window = *program->window();
     const auto act = hands(kind, window);
@@ -83,11 +78,11 @@ TEST_CASE("a patient reads what she types, once and in sight, with each kind of 
         return field != nullptr ? field->property("echoMode").toInt() : -1;
     };
 
-    REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
+    REQUIRE(act.fill(said("LockPage", "Passphrase"), passphrase));
     CHECK(echo("Passphrase") == password);
-    REQUIRE(act.use(QStringLiteral("Show what I type")));
+    REQUIRE(act.use(said("SecretField", "Show what I type")));
     CHECK(echo("Passphrase") == normal);
-    CHECK(screens::named(window, QStringLiteral("The same once more")) == nullptr);
+    CHECK(screens::named(window, said("LockPage", "The same once more")) == nullptr);
     // The page is left: out of sight again, and to be typed twice.
     program->openCall();
     screens::settle(window);
@@ -96,20 +91,20 @@ TEST_CASE("a patient reads what she types, once and in sight, with each kind of 
     CHECK(echo("Passphrase") == password);
     CHECK(echo("The same once more") == password);
 
-    REQUIRE(act.fill(QStringLiteral("Passphrase"), passphrase));
-    REQUIRE(act.use(QStringLiteral("Show what I type")));
-    REQUIRE(act.use(QStringLiteral("Make my diary")));
+    REQUIRE(act.fill(said("LockPage", "Passphrase"), passphrase));
+    REQUIRE(act.use(said("SecretField", "Show what I type")));
+    REQUIRE(act.use(said("LockPage", "Make my diary")));
     CHECK(program->page() == Page::join);
     CHECK(ear.take() == "");
 }
 
 TEST_CASE("a patient has her passphrase drawn, with each kind of hands", "[diary][flows][lock]")
 {
-    const int kind = GENERATE(0, 1, 3);
-    CAPTURE(kind);
+    const auto [kind, language] = GENERATE(from_range(screens::ways));
+    CAPTURE(kind, language);
     screens::Ear ear;
     DemoPatient patient;
-    auto program = patient.program(QStringLiteral("en"));
+    auto program = patient.program(QString::fromLatin1(language));
     open(*program);
     auto& window = *program->window();
     const auto act = hands(kind, window);
@@ -120,12 +115,12 @@ TEST_CASE("a patient has her passphrase drawn, with each kind of hands", "[diary
         return false;
     };
 
-    REQUIRE(act.use(QStringLiteral("Draw one for me")));
+    REQUIRE(act.use(said("LockPage", "Draw one for me")));
     CHECK(inSight());
-    CHECK(screens::named(window, QStringLiteral("Passphrase")) == nullptr);
-    REQUIRE(act.use(QStringLiteral("Show it")));
+    CHECK(screens::named(window, said("LockPage", "Passphrase")) == nullptr);
+    REQUIRE(act.use(said("DrawnBox", "Show it")));
     CHECK_FALSE(inSight());
-    REQUIRE(act.use(QStringLiteral("Draw another one")));
+    REQUIRE(act.use(said("DrawnBox", "Draw another one")));
     CHECK(inSight());
     // The page is left: out of sight until it is asked for.
     program->openCall();
@@ -133,45 +128,45 @@ TEST_CASE("a patient has her passphrase drawn, with each kind of hands", "[diary
     program->back();
     screens::settle(window);
     CHECK_FALSE(inSight());
-    REQUIRE(act.use(QStringLiteral("Show it")));
+    REQUIRE(act.use(said("DrawnBox", "Show it")));
     CHECK(inSight());
-    REQUIRE(act.use(QStringLiteral("It is on paper. Make my diary")));
+    REQUIRE(act.use(said("LockPage", "It is on paper. Make my diary")));
     CHECK(program->page() == Page::join);
     CHECK(ear.take() == "");
 }
 
 TEST_CASE("a patient writes an entry, meets a warning and reads it, with each kind of hands", "[diary][flows]")
 {
-    const int kind = GENERATE(0, 1, 2, 3);
-    CAPTURE(kind);
+    const auto [kind, language] = GENERATE(from_range(screens::waysWithReturn));
+    CAPTURE(kind, language);
     screens::Ear ear;
     DemoPatient patient;
-    auto program = patient.joined(QStringLiteral("en"));
+    auto program = patient.joined(QString::fromLatin1(language));
     patient.setOffline(true);
     open(*program);
     const auto act = hands(kind, *program->window());
 
-    REQUIRE(act.use(QStringLiteral("Write down how it is")));
+    REQUIRE(act.use(said("ebbline::diaryapp::TodayBoard", "Write down how it is")));
     REQUIRE(program->page() == Page::entry);
-    REQUIRE(act.use(QStringLiteral("How swollen is it? Your right: 2 of 10")));
-    REQUIRE(act.use(QStringLiteral("How swollen is it? Your left: 3 of 10")));
-    REQUIRE(act.use(QStringLiteral("Next")));
-    REQUIRE(act.use(QStringLiteral("How much does it hurt? Your left: 0 of 10")));
-    REQUIRE(act.use(QStringLiteral("Next")));
+    REQUIRE(act.use(markName(Symptom::swelling, Side::right, 2)));
+    REQUIRE(act.use(markName(Symptom::swelling, Side::left, 3)));
+    REQUIRE(act.use(said("ebbline::diaryapp::EntryBoard", "Next")));
+    REQUIRE(act.use(markName(Symptom::pain, Side::left, 0)));
+    REQUIRE(act.use(said("ebbline::diaryapp::EntryBoard", "Next")));
     for (int i = 0; i < 3; ++i)
-        REQUIRE(act.use(QStringLiteral("Skip this one")));
+        REQUIRE(act.use(said("ebbline::diaryapp::EntryBoard", "Skip this one")));
     if (kind == 2)
         QTest::keyClick(program->window(), Qt::Key_Tab);
-    REQUIRE(hands(kind == 2 ? 1 : kind, *program->window()).use(breathing));
-    REQUIRE(act.use(QStringLiteral("Only what I ticked")));
+    REQUIRE(hands(kind == 2 ? 1 : kind, *program->window()).use(diaryapp::signQuestion(recovery::Sign::breathing)));
+    REQUIRE(act.use(said("ebbline::diaryapp::EntryBoard", "Only what I ticked")));
     // What she ticked is an emergency: it waits for no other answer.
     REQUIRE(program->page() == Page::warning);
     CHECK(program->home().diary().history().empty());
-    REQUIRE(act.use(QStringLiteral("I have read this")));
+    REQUIRE(act.use(said("WarningPage", "I have read this")));
     REQUIRE(program->page() == Page::entry);
-    REQUIRE(act.fill(QStringLiteral("Temperature, if you measured it"), QStringLiteral("38.5")));
-    REQUIRE(act.fill(QStringLiteral("In your own words, if you like"), QStringLiteral("It came on after lunch.")));
-    REQUIRE(act.use(QStringLiteral("Save")));
+    REQUIRE(act.fill(said("RestStep", "Temperature, if you measured it"), QStringLiteral("38.5")));
+    REQUIRE(act.fill(said("RestStep", "In your own words, if you like"), QStringLiteral("It came on after lunch.")));
+    REQUIRE(act.use(said("EntryPage", "Save")));
 
     REQUIRE(program->page() == Page::warning);
     CHECK(program->warning()->isEmergency());
@@ -180,12 +175,12 @@ TEST_CASE("a patient writes an entry, meets a warning and reads it, with each ki
     CHECK(entry.scores.at({Symptom::swelling, Side::left}).points() == 3);
     CHECK(entry.scores.at({Symptom::pain, Side::left}).points() == 0);
     CHECK(entry.scores.size() == 3);
-    CHECK(entry.present == std::set{recovery::Sign::breathing});
+    CHECK(entry.present == recovery::Signs{recovery::Sign::breathing});
     REQUIRE(entry.temperature);
     CHECK(std::abs(entry.temperature->celsius() - 38.5) < 0.01);
     CHECK(entry.note == "It came on after lunch.");
 
-    REQUIRE(act.use(QStringLiteral("I have read this")));
+    REQUIRE(act.use(said("WarningPage", "I have read this")));
     CHECK(program->page() == Page::today);
     CHECK(program->home().diary().today().standing.empty());
     CHECK(ear.take() == "");
@@ -193,53 +188,53 @@ TEST_CASE("a patient writes an entry, meets a warning and reads it, with each ki
 
 TEST_CASE("a patient answers a reminder, with each kind of hands", "[diary][flows]")
 {
-    const int kind = GENERATE(0, 1, 2, 3);
-    CAPTURE(kind);
+    const auto [kind, language] = GENERATE(from_range(screens::waysWithReturn));
+    CAPTURE(kind, language);
     DemoPatient patient;
-    auto program = patient.joined(QStringLiteral("en"));
+    auto program = patient.joined(QString::fromLatin1(language));
     patient.goTo(0, 19, 40);
     program->openToday();
     open(*program);
     const auto due = program->today()->due().size();
     REQUIRE(due > 1);
 
-    REQUIRE(hands(kind, *program->window()).use(QStringLiteral("Done")));
+    REQUIRE(hands(kind, *program->window()).use(said("PhotoPage", "Done")));
     CHECK(program->today()->due().size() == due - 1);
 }
 
 TEST_CASE("a patient keeps a photograph, looks at it and takes it back, with each kind of hands", "[diary][flows][photo]")
 {
-    const int kind = GENERATE(0, 1, 2, 3);
-    CAPTURE(kind);
+    const auto [kind, language] = GENERATE(from_range(screens::waysWithReturn));
+    CAPTURE(kind, language);
     screens::Ear ear;
     DemoPatient patient;
-    auto program = patient.joined(QStringLiteral("en"));
+    auto program = patient.joined(QString::fromLatin1(language));
     patient.setOffline(true);
     open(*program);
     const auto act = hands(kind, *program->window());
 
-    REQUIRE(act.use(QStringLiteral("What I wrote")));
-    REQUIRE(act.use(QStringLiteral("Add photographs")));
-    REQUIRE(act.use(QStringLiteral("Which side: Your left side")));
+    REQUIRE(act.use(said("TodayPage", "What I wrote")));
+    REQUIRE(act.use(said("HistoryPage", "Add photographs")));
+    REQUIRE(act.use(said("PhotoPage", "Which side") + QStringLiteral(": ") + said("DiaryPhotos", "Your left side")));
     DemoPatient::aims(*program);
     screens::settle(*program->window());
-    REQUIRE(act.use(QStringLiteral("Take another")));
+    REQUIRE(act.use(said("PhotoPage", "Take another")));
     CHECK(program->home().diary().photos().empty());
     DemoPatient::aims(*program);
     screens::settle(*program->window());
-    REQUIRE(act.use(QStringLiteral("Keep it")));
+    REQUIRE(act.use(said("PhotoPage", "Keep it")));
     REQUIRE(program->home().diary().photos().size() == 1);
     CHECK(program->home().diary().photos().front().pose == photos::Pose::leftOblique);
-    REQUIRE(act.use(QStringLiteral("Done")));
+    REQUIRE(act.use(said("PhotoPage", "Done")));
     REQUIRE(program->page() == Page::history);
 
-    REQUIRE(act.use(QStringLiteral("Photograph. Your left side. Day 0, today 11:15 AM")));
+    REQUIRE(act.use(said("PhotoThumb", "Photograph. %1").arg(program->history()->entries().first().photos.first().title)));
     REQUIRE(program->page() == Page::picture);
-    REQUIRE(act.use(QStringLiteral("Take it back …")));
-    REQUIRE(act.use(QStringLiteral("Leave it")));
+    REQUIRE(act.use(said("PicturePage", "Take it back …")));
+    REQUIRE(act.use(said("PicturePage", "Leave it")));
     CHECK(program->home().diary().photos().size() == 1);
-    REQUIRE(act.use(QStringLiteral("Take it back …")));
-    REQUIRE(act.use(QStringLiteral("Take it back now. There is no way back.")));
+    REQUIRE(act.use(said("PicturePage", "Take it back …")));
+    REQUIRE(act.use(said("PicturePage", "Take it back now. There is no way back.")));
     CHECK(program->page() == Page::history);
     CHECK(program->home().diary().photos().empty());
     CHECK(ear.take() == "");
@@ -255,7 +250,7 @@ TEST_CASE("a patient changes the language, and every page turns with it", "[diar
     open(*program);
     const auto act = hands(kind, *program->window());
 
-    REQUIRE(act.use(QStringLiteral("Settings")));
+    REQUIRE(act.use(said("TodayPage", "Settings")));
     REQUIRE(act.use(QStringLiteral("Language: العربية")));
     CHECK(program->isRightToLeft());
     CHECK(program->page() == Page::settings);
@@ -268,10 +263,10 @@ TEST_CASE("a patient changes the language, and every page turns with it", "[diar
 
 TEST_CASE("help is one act away on every page, locked or not", "[diary][flows][call]")
 {
-    const int kind = GENERATE(0, 1, 3);
-    CAPTURE(kind);
+    const auto [kind, language] = GENERATE(from_range(screens::ways));
+    CAPTURE(kind, language);
     DemoPatient patient;
-    auto program = patient.joined(QStringLiteral("en"));
+    auto program = patient.joined(QString::fromLatin1(language));
     open(*program);
     const auto act = hands(kind, *program->window());
     const QList<std::function<void()>> pages{[&] { program->openToday(); },   [&] { program->openEntry(); },
@@ -281,9 +276,9 @@ TEST_CASE("help is one act away on every page, locked or not", "[diary][flows][c
         show();
         screens::settle(*program->window());
         CAPTURE(program->pageName().toStdString());
-        REQUIRE(act.use(QStringLiteral("I need help")));
+        REQUIRE(act.use(said("TopLine", "I need help")));
         CHECK(program->page() == Page::call);
-        CHECK(screens::named(*program->window(), QStringLiteral("Your clinic: \u2066+00\u00a0555\u00a00100\u2069")) != nullptr);
+        CHECK(screens::named(*program->window(), said("CallButton", "%1: %2").arg(said("ebbline::diaryapp::WarningBoard", "Your clinic"), QStringLiteral("\u2066+00\u00a0555\u00a00100\u2069"))) != nullptr);
     }
 }
 
@@ -294,9 +289,9 @@ TEST_CASE("a screen reader cannot press what is disabled", "[diary][flows]")
     open(*program);
     program->openNotes();
     screens::settle(*program->window());
-    CHECK(screens::named(*program->window(), QStringLiteral("Send when there is a network")) == nullptr);
-    REQUIRE(screens::write(*program->window(), QStringLiteral("Your note"), QStringLiteral("It itches.")));
-    REQUIRE(screens::press(*program->window(), QStringLiteral("Send when there is a network")));
+    CHECK(screens::named(*program->window(), said("NotesPage", "Send when there is a network")) == nullptr);
+    REQUIRE(screens::write(*program->window(), said("NotesPage", "Your note"), QStringLiteral("It itches.")));
+    REQUIRE(screens::press(*program->window(), said("NotesPage", "Send when there is a network")));
     REQUIRE(program->history()->notes().size() == 1);
     CHECK(program->history()->notes().first().text == QLatin1String("It itches."));
 }

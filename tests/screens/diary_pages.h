@@ -14,6 +14,14 @@ struct DiaryPage {
     std::function<void(app::DiaryProgram&, DemoPatient&)> show;
 };
 
+/// Touches the first number where nothing can dial, as on the platform of the tests, which says so by itself.
+inline void callInVain(app::DiaryProgram& program)
+{
+    const auto before = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
+    program.warning()->call(program.warning()->calls().first().number);
+    qInstallMessageHandler(before);
+}
+
 /// From the first start to the care plan on the phone.
 inline QList<DiaryPage> doorPages()
 {
@@ -60,6 +68,8 @@ inline QList<DiaryPage> doorPages()
          }},
         {QStringLiteral("today_silent"), [](auto& program, auto&) { program.reminders()->allow(false); }},
         {QStringLiteral("today_ringing"), [](auto& program, auto&) { program.reminders()->allow(true); }},
+        {QStringLiteral("today_tried"), [](auto& program, auto&) { program.reminders()->tryBell(); }},
+        {QStringLiteral("today_try_away"), [](auto& program, auto&) { program.reminders()->putTryAway(); }},
     };
 }
 
@@ -83,6 +93,7 @@ inline QList<DiaryPage> coursePages()
         {QStringLiteral("history_empty"), [](auto& program, auto&) { program.openHistory(); }},
         {QStringLiteral("notes_empty"), [](auto& program, auto&) { program.openNotes(); }},
         {QStringLiteral("call"), [](auto& program, auto&) { program.openCall(); }},
+        {QStringLiteral("call_undialled"), [](auto& program, auto&) { callInVain(program); }},
         {QStringLiteral("settings"), [](auto& program, auto&) { program.openSettings(); }},
         {QStringLiteral("settings_ending"), [](auto& program, auto& patient) {
              program.idle()->watch(true);
@@ -167,6 +178,7 @@ inline QList<DiaryPage> coursePages()
              tick(program, {Sign::breathing, Sign::neckSwelling});
              finish(program);
          }},
+        {QStringLiteral("warning_undialled"), [](auto& program, auto&) { callInVain(program); }},
         {QStringLiteral("warning_everything"), [finish](auto& program, auto& patient) {
              program.warning()->confirm();
              patient.goTo(1, 9, 30);

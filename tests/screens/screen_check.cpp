@@ -25,25 +25,6 @@ void collect(QQuickItem* item, QList<QQuickItem*>& found)
     }
 }
 
-QString nameOf(const QQuickItem* item)
-{
-    QString text = QString::fromLatin1(item->metaObject()->className()).section(QLatin1String("_QML"), 0, 0);
-    if (!item->objectName().isEmpty()) {
-        text += QLatin1Char('#') + item->objectName();
-    }
-    const auto words = item->property("text").toString();
-    if (!words.isEmpty()) {
-        text += QStringLiteral(" \"%1\"").arg(words.left(60));
-    }
-    return text;
-}
-
-bool pressable(const QQuickItem* item)
-{
-    return item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField") || item->inherits("QQuickTextArea")
-           || item->inherits("QQuickComboBox");
-}
-
 /// In a strip that is moved to the side: one that cuts off what is beyond it, gives way to a hand, and itself lies within the window.
 bool canScrollAside(const QQuickItem* item)
 {
@@ -98,6 +79,25 @@ QRectF inSight(const QQuickItem* item)
 }
 
 }  // namespace
+
+QString nameOf(const QQuickItem* item)
+{
+    QString text = QString::fromLatin1(item->metaObject()->className()).section(QLatin1String("_QML"), 0, 0);
+    if (!item->objectName().isEmpty()) {
+        text += QLatin1Char('#') + item->objectName();
+    }
+    const auto words = item->property("text").toString();
+    if (!words.isEmpty()) {
+        text += QStringLiteral(" \"%1\"").arg(words.left(60));
+    }
+    return text;
+}
+
+bool pressable(const QQuickItem* item)
+{
+    return item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField") || item->inherits("QQuickTextArea")
+           || item->inherits("QQuickComboBox");
+}
 
 QList<QQuickItem*> visibleItems(QQuickWindow& window)
 {

@@ -12,6 +12,12 @@ namespace ebbline::screens {
 /// Everything below the window's content that can be seen now, parents first.
 QList<QQuickItem*> visibleItems(QQuickWindow& window);
 
+/// What a complaint calls it: its type and the beginning of its words.
+QString nameOf(const QQuickItem* item);
+
+/// A button, a field, or a list that opens.
+bool pressable(const QQuickItem* item);
+
 /// Controls and figures without an accessible name. Empty is right.
 QStringList withoutName(QQuickWindow& window);
 
@@ -34,6 +40,11 @@ QStringList brokenWords(QQuickWindow& window);
 
 /// Things to press that a screen reader cannot press, focus or tell what they are.
 QStringList withoutAction(QQuickWindow& window);
+
+/// Things that Tab comes to in another order than they are read in: from the top down, and within a row from the left,
+/// in a mirrored page from the right. Two things share a row if half the lower one's height is common to both. What is
+/// scrolled counts as one thing to what stands beside it, and so does a gauge, which is read from its zero.
+QStringList outOfOrder(QQuickWindow& window);
 
 /// (L1 + 0.05) / (L2 + 0.05) with the relative luminance of WCAG 2.2 (W3C Recommendation, 2023),
 /// "contrast ratio" and "relative luminance" in its glossary.

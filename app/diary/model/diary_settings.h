@@ -56,6 +56,9 @@ public:
     /// Whether reminders may ring on this device; empty until the person has said.
     std::optional<bool> mayRing() const;
     void setMayRing(bool ring) { keep("ring", ring); }
+    /// Whether a bell was tried on this device, or the offer to try one was put away.
+    bool isTryDone() const { return m_settings.value("tried", false).toBool(); }
+    void setTryDone(bool done) { keep("tried", done); }
 
     /// As on the first day. What was kept is gone from the file.
     void forget();

@@ -45,6 +45,8 @@ public:
     Done recover(const vault::RecoveryCode& code, bytes::View fresh);
     Result<vault::RecoveryCode> renewRecoveryCode(bytes::View passphrase);
     bool hasRecoveryCode() const { return vault::hasRecoveryCode(m_folder); }
+    /// The passphrase opens the diary only with what the key store of this device keeps.
+    bool isBoundToDevice() const { return vault::isBoundToDevice(m_folder); }
     /// As patient::Diary::erase(); the diary is closed first.
     Done erase();
     /// The phone is in another time zone.

@@ -1,5 +1,6 @@
 #include "app/diary/model/join_board.h"
 
+#include "app/diary/model/chosen_place.h"
 #include "app/diary/model/words.h"
 #include "core/pairing/code.h"
 #include "platform/camera/qr_reader.h"
@@ -13,12 +14,6 @@ namespace ebbline::diaryapp {
 namespace {
 
 constexpr QLatin1String ours("EBP1:");  // docs/formats/pairing.md
-
-/// What opens the file that a person chose: phones name pictures by addresses that are no paths, and Qt opens these as they are.
-QString fileNameOf(const QUrl& file)
-{
-    return file.isLocalFile() ? file.toLocalFile() : file.toString();
-}
 
 /// While joining nothing waits to be sent: without a network the board asks again. An address that was typed
 /// wrong looks the same from here.
@@ -97,7 +92,7 @@ void JoinBoard::useText(const QString& code, const QString& hub)
 
 void JoinBoard::usePicture(const QUrl& file)
 {
-    const QImage picture(fileNameOf(file));
+    const QImage picture(nameOfChosen(file));
     if (picture.isNull())
         return say(tr("This picture does not open. Choose another, or type the code."));
     const QString text = camera::qrTextIn(picture);

@@ -32,6 +32,13 @@ QString KeysBoard::codeState() const
                                     : tr("You have no recovery code yet.");
 }
 
+QString KeysBoard::phoneHalf() const
+{
+    return m_home.isBoundToDevice()
+               ? tr("Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.")
+               : QString();
+}
+
 QString KeysBoard::makeWord() const
 {
     return m_home.hasRecoveryCode() ? tr("Make a new code") : tr("Make a code");

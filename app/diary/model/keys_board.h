@@ -17,6 +17,7 @@ class KeysBoard : public QObject {
     Q_PROPERTY(QString repeatProblem READ repeatProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)          ///< of the last change
     Q_PROPERTY(QString codeState READ codeState NOTIFY changed FINAL)      ///< whether there is a code
+    Q_PROPERTY(QString phoneHalf READ phoneHalf NOTIFY changed FINAL)      ///< that the passphrase needs this phone too; empty: it does not
     Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString code READ code NOTIFY changed FINAL)                ///< shown once; empty otherwise
     Q_PROPERTY(QString makeWord READ makeWord NOTIFY changed FINAL)        ///< "Make a code", "Make a new code"
@@ -29,6 +30,7 @@ public:
     QString repeatProblem() const { return m_repeatProblem; }
     QString outcome() const { return m_outcome; }
     QString codeState() const;
+    QString phoneHalf() const;
     QString codeProblem() const { return m_codeProblem; }
     QString code() const { return m_code; }
     QString makeWord() const;

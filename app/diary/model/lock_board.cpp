@@ -32,6 +32,7 @@ void LockBoard::say(const QString& problem, const QString& repeat)
     m_problem = problem;
     m_repeatProblem = repeat;
     m_codeProblem.clear();
+    m_refused = false;
     Q_EMIT changed();
 }
 
@@ -72,10 +73,21 @@ void LockBoard::createDrawn()
 
 void LockBoard::unlock(const QString& passphrase)
 {
-    if (const Done opened = m_home.unlock(TypedSecret(passphrase).view()); !opened)
-        say(opened.error().reason == Reason::refused
-                ? tr("This phone does not give its half of the key. Try again. If that does not help, use your recovery code.")
-                : errorText(opened.error()));
+    const Done opened = m_home.unlock(TypedSecret(passphrase).view());
+    if (opened)
+        return;
+    say(opened.error().reason == Reason::refused
+            ? tr("This phone does not give its half of the key. Try again. If that does not help, use your recovery code.")
+            : errorText(opened.error()));
+    m_refused = opened.error().reason == Reason::wrongKey || opened.error().reason == Reason::tooSoon;
+    Q_EMIT changed();
+}
+
+QString LockBoard::bothLost() const
+{
+    if (isFresh() || !(m_recovering || (m_refused && !isCodeOffered())))
+        return {};
+    return tr("Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.");
 }
 
 void LockBoard::useCode(bool code)

@@ -18,6 +18,7 @@ class LockBoard : public QObject {
     Q_PROPERTY(bool codeOffered READ isCodeOffered NOTIFY changed FINAL)   ///< there is a recovery code
     Q_PROPERTY(bool recovering READ isRecovering NOTIFY changed FINAL)     ///< by the recovery code
     Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
+    Q_PROPERTY(QString bothLost READ bothLost NOTIFY changed FINAL)  ///< what is left without passphrase and code, where it is of use
     Q_PROPERTY(QString drawn READ drawn NOTIFY changed FINAL)  ///< a passphrase drawn for her, to write on paper; empty: none
 
 public:
@@ -32,6 +33,8 @@ public:
     bool isCodeOffered() const { return m_home.exists() && m_home.hasRecoveryCode(); }
     bool isRecovering() const { return m_recovering; }
     QString codeProblem() const { return m_codeProblem; }
+    /// While the code is asked for, or where there is none and a passphrase did not open it. Empty else.
+    QString bothLost() const;
     QString drawn() const { return m_drawn; }
 
     /// Makes the diary if both are the same and long enough.
@@ -60,6 +63,7 @@ private:
     QString m_repeatProblem;
     QString m_codeProblem;
     bool m_recovering = false;
+    bool m_refused = false;  ///< a passphrase was tried, and was not the right one or came too soon
 };
 
 }  // namespace ebbline::diaryapp

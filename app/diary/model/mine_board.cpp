@@ -1,26 +1,16 @@
 #include "app/diary/model/mine_board.h"
 
 #include "app/controls/typed_secret.h"
+#include "app/diary/model/chosen_place.h"
 #include "app/diary/model/words.h"
 #include "core/sync/link_sync.h"
 
 #include <QCoreApplication>
 #include <QDir>
-#include <QSaveFile>
 
 #include <utility>
 
 namespace ebbline::diaryapp {
-
-namespace {
-
-bool writeFile(const QString& name, const QByteArray& bytes)
-{
-    QSaveFile file(name);
-    return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size() && file.commit();
-}
-
-}  // namespace
 
 MineBoard::MineBoard(Home& home, DiarySettings& settings, QObject* parent)
     : QObject(parent), m_home(home), m_settings(settings)
@@ -94,17 +84,18 @@ void MineBoard::takeAlong(const QUrl& folder)
                                  .arg(static_cast<int>(date.year()))
                                  .arg(static_cast<unsigned>(date.month()), 2, 10, QLatin1Char('0'))
                                  .arg(static_cast<unsigned>(date.day()), 2, 10, QLatin1Char('0'));
-        QDir place(folder.toLocalFile());
-        bool written = place.mkpath(name) && place.cd(name);
+        const QDir chosen(nameOfChosen(folder));
+        bool written = !folder.isEmpty() && chosen.mkpath(name);
+        const QDir place(chosen.filePath(name));
         for (const auto& [file, text] : m_home.diary().tables())
-            written = written && writeFile(place.filePath(QString::fromStdString(file)), QByteArray::fromStdString(text));
+            written = written && writeChosen(place.filePath(QString::fromStdString(file)), QByteArray::fromStdString(text));
         const auto bundle = m_home.diary().bundle((QCoreApplication::applicationName() + QLatin1Char(' ') + QCoreApplication::applicationVersion()).trimmed().toStdString());
-        written = written && bundle && writeFile(place.filePath(QStringLiteral("diary.fhir.json")), QByteArray::fromStdString(*bundle));
+        written = written && bundle && writeChosen(place.filePath(QStringLiteral("diary.fhir.json")), QByteArray::fromStdString(*bundle));
         // Opened by whoever opens the folder: as files, they are as plain as the tables.
         for (const auto& [file, photo] : m_home.diary().photoFiles()) {
             const auto jpeg = m_home.diary().photo(photo);
             written = written && jpeg
-                      && writeFile(place.filePath(QString::fromStdString(file)),
+                      && writeChosen(place.filePath(QString::fromStdString(file)),
                                    QByteArray(reinterpret_cast<const char*>(jpeg->data()), static_cast<qsizetype>(jpeg->size())));
         }
         written = written && writeRecordPdf(m_home.diary(), m_settings.isFahrenheit(), place.filePath(QStringLiteral("diary.pdf")));

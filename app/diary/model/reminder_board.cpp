@@ -1,10 +1,10 @@
 #include "app/diary/model/reminder_board.h"
 
+#include "app/diary/model/chosen_place.h"
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
 
 #include <QLocale>
-#include <QSaveFile>
 
 namespace ebbline::diaryapp {
 
@@ -19,7 +19,11 @@ ReminderBoard::ReminderBoard(Home& home, DiarySettings& settings, notifications:
 {
     m_state.leave = aftercare::Leave::noBell;
     connect(&home, &Home::changed, this, &ReminderBoard::refresh);
-    connect(&home, &Home::openChanged, this, &ReminderBoard::refresh);
+    connect(&home, &Home::openChanged, this, [this] {
+        m_tryInSight = false;
+        m_tried.clear();
+        refresh();
+    });
     if (!m_bells)
         return;
     connect(m_bells, &notifications::Bells::leaveChanged, this, &ReminderBoard::refresh);
@@ -30,6 +34,7 @@ ReminderBoard::ReminderBoard(Home& home, DiarySettings& settings, notifications:
     });
     connect(m_bells, &notifications::Bells::failed, this, [this] {
         m_tried = tr("It did not ring. This device refused it.");
+        m_settings.setTryDone(false);
         Q_EMIT changed();
     });
     setWords();
@@ -94,6 +99,11 @@ QString ReminderBoard::silence() const
     return tr("Reminders do not ring yet. What is due stands here.");
 }
 
+QString ReminderBoard::card() const
+{
+    return isTryOffered() ? tr("Reminders ring now. Try one before you leave the clinic.") : silence();
+}
+
 QString ReminderBoard::late() const
 {
     return isRinging() && !m_bells->isPunctual() ? tr("To save power, this phone may ring some minutes late.") : QString();
@@ -118,8 +128,18 @@ void ReminderBoard::tryBell()
 {
     if (!m_bells || !isRinging())
         return;
+    m_tryInSight = isTryOffered();
+    m_settings.setTryDone(true);
     m_tried = tr("Look at the edge of your screen. It must say: “%1”").arg(tr("There is something for you."));
     m_bells->ringNow();
+    Q_EMIT changed();
+}
+
+void ReminderBoard::putTryAway()
+{
+    m_tryInSight = false;
+    m_tried.clear();
+    m_settings.setTryDone(true);
     Q_EMIT changed();
 }
 
@@ -186,11 +206,9 @@ void ReminderBoard::saveCalendar(const QUrl& file)
         return;
     const auto calendar = m_home.diary().calendar(tr("Reminder from your diary").toStdString(),
                                                   QLocale(m_settings.languageCode()).bcp47Name().toStdString());
-    QSaveFile out(file.toLocalFile());
     if (!calendar)
         m_calendarOutcome = calendar.error().reason == Reason::notEnough ? tr("No reminder is coming up.") : errorText(calendar.error());
-    else if (!out.open(QIODevice::WriteOnly) || out.write(QByteArray::fromStdString(*calendar)) != static_cast<qint64>(calendar->size())
-             || !out.commit())
+    else if (!writeChosen(nameOfChosen(file), QByteArray::fromStdString(*calendar)))
         m_calendarOutcome = tr("The file could not be written there. Choose another place.");
     else
         m_calendarOutcome = tr("Done. Open the file with your calendar.");

@@ -20,6 +20,8 @@ class ReminderBoard : public QObject {
     Q_PROPERTY(bool bellThere READ isBellThere NOTIFY changed FINAL)
     Q_PROPERTY(QString state READ state NOTIFY changed FINAL)       ///< what the bells do, with the time of the next
     Q_PROPERTY(QString silence READ silence NOTIFY changed FINAL)   ///< why nothing rings; empty: it does
+    Q_PROPERTY(QString card READ card NOTIFY changed FINAL)         ///< for the day's page: the silence, or that a bell can be tried; empty: neither
+    Q_PROPERTY(bool tryOffered READ isTryOffered NOTIFY changed FINAL)  ///< bells ring, and no try was made or put away yet
     Q_PROPERTY(QString late READ late NOTIFY changed FINAL)         ///< that bells may be late, if the person can change it
     Q_PROPERTY(QString tried READ tried NOTIFY changed FINAL)       ///< how a try went
     Q_PROPERTY(bool quiet READ isQuiet WRITE setQuiet NOTIFY changed FINAL)
@@ -37,6 +39,8 @@ public:
     bool isBellThere() const { return m_state.leave != aftercare::Leave::noBell; }
     QString state() const;
     QString silence() const;
+    QString card() const;
+    bool isTryOffered() const { return isRinging() && (!m_settings.isTryDone() || m_tryInSight); }
     QString late() const;
     QString tried() const { return m_tried; }
     bool isQuiet() const { return hoursOfQuiet().enabled; }
@@ -51,7 +55,9 @@ public:
 
     Q_INVOKABLE void allow(bool ring);
     Q_INVOKABLE void askPunctual();
+    /// Rings once. What to look for stays in sight until it is put away or the diary locks.
     Q_INVOKABLE void tryBell();
+    Q_INVOKABLE void putTryAway();
     Q_INVOKABLE void saveCalendar(const QUrl& file);
     /// Books anew from what the diary knows now.
     void refresh();
@@ -74,6 +80,7 @@ private:
     notifications::Bells* m_bells;
     aftercare::BellState m_state;
     QString m_tried;
+    bool m_tryInSight = false;  ///< made from the day's page, and how it went stands there
     QString m_calendarOutcome;
 };
 

@@ -6,6 +6,8 @@
 #include "app/diary/model/words.h"
 #include "core/aftercare/visit.h"
 
+#include <algorithm>
+#include <array>
 #include <utility>
 
 namespace ebbline::diaryapp {
@@ -186,20 +188,38 @@ QString TodayBoard::unread() const
 
 namespace {
 
-DayLine lineOf(const patient::ReminderView& view, const clock::Moment& when, const patient::Today& today)
+/// Our words, then the clinic's own.
+QString wordsOf(aftercare::InstructionKind kind, const std::string& clinicText)
 {
-    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind), instructionText(view.reminder.kind),
-            view.reminder.kind == aftercare::InstructionKind::followUp ? visitText(today.followUp, today.now) : whenText(when, today.now),
-            view.reminder.kind == aftercare::InstructionKind::diaryEntry, view.answer == records::ReminderAnswer::done};
+    return (instructionText(kind) + QLatin1Char(' ') + QString::fromStdString(clinicText)).trimmed();
 }
 
 }  // namespace
+
+/// From the plan: a reminder itself carries no words of the clinic, for it also rings and goes into calendars.
+std::string TodayBoard::clinicTextOf(const aftercare::Reminder& reminder) const
+{
+    if (!m_home.isOpen() || !m_home.diary().joined())
+        return {};
+    const auto& plan = m_home.diary().course().protocol.carePlan.instructions;
+    const auto own = std::ranges::find(plan, reminder.instruction, &aftercare::Instruction::id);
+    return own == plan.end() ? std::string() : own->clinicText;
+}
+
+DayLine TodayBoard::lineOf(const patient::ReminderView& view, clock::Instant at) const
+{
+    const clock::Moment when = m_home.zone().moment(at);
+    return {QString::fromStdString(view.reminder.key), instructionTitle(view.reminder.kind),
+            wordsOf(view.reminder.kind, clinicTextOf(view.reminder)),
+            view.reminder.kind == aftercare::InstructionKind::followUp ? visitText(m_today.followUp, m_today.now) : whenText(when, m_today.now),
+            view.reminder.kind == aftercare::InstructionKind::diaryEntry, view.answer == records::ReminderAnswer::done};
+}
 
 QList<DayLine> TodayBoard::due() const
 {
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.dueNow)
-        lines << lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
+        lines << lineOf(view, view.reminder.due);
     return lines;
 }
 
@@ -209,8 +229,10 @@ QList<DayLine> TodayBoard::answered() const
     for (const patient::ReminderView& view : m_today.answeredToday) {
         if (view.reminder.kind == aftercare::InstructionKind::diaryEntry)
             continue;  // answered by what was written, which is corrected where it stands
-        DayLine line = lineOf(view, m_home.zone().moment(view.reminder.due), m_today);
-        line.text = line.isDone ? tr("You said: done.") : tr("You said: not done.");
+        DayLine line = lineOf(view, view.reminder.due);
+        const QString said = line.isDone ? tr("You said: done.") : tr("You said: not done.");
+        // Only the clinic's words tell one instruction of its own from another.
+        line.text = view.reminder.kind == aftercare::InstructionKind::custom ? (line.text + QLatin1Char(' ') + said).trimmed() : said;
         lines << line;
     }
     return lines;
@@ -220,7 +242,7 @@ QList<DayLine> TodayBoard::next() const
 {
     QList<DayLine> lines;
     for (const patient::ReminderView& view : m_today.next)
-        lines << lineOf(view, m_home.zone().moment(view.laterUntil.value_or(view.reminder.due)), m_today);
+        lines << lineOf(view, view.laterUntil.value_or(view.reminder.due));
     return lines;
 }
 
@@ -231,10 +253,7 @@ QList<DayLine> TodayBoard::rules() const
         if (instruction.kind == aftercare::InstructionKind::diaryEntry
             || instruction.kind == aftercare::InstructionKind::followUp)
             continue;
-        QString text = instructionText(instruction.kind);
-        if (!instruction.clinicText.empty())
-            text += QLatin1Char(' ') + QString::fromStdString(instruction.clinicText);
-        lines << DayLine{QString::fromStdString(instruction.id), instructionTitle(instruction.kind), text.trimmed(),
+        lines << DayLine{QString::fromStdString(instruction.id), instructionTitle(instruction.kind), wordsOf(instruction.kind, instruction.clinicText),
                          untilText(instruction.lastDay, m_today.day), false, false};
     }
     return lines;
@@ -260,18 +279,55 @@ QStringList TodayBoard::laterChoices() const
     return choices;
 }
 
+namespace {
+
+/// In sight at once.
+constexpr std::array shownFirst{recovery::Symptom::swelling, recovery::Symptom::pain};
+/// As an entry asks for them.
+constexpr std::array shownOnRequest{recovery::Symptom::bruising, recovery::Symptom::tightness, recovery::Symptom::puckering,
+                                    recovery::Symptom::twinges, recovery::Symptom::numbness};
+static_assert(shownFirst.size() + shownOnRequest.size() == recovery::allSymptoms.size());
+
+}  // namespace
+
+bool TodayBoard::isScored(recovery::Symptom symptom) const
+{
+    return m_home.isOpen() && m_home.diary().joined()
+           && (!m_home.diary().curve({symptom, recovery::Side::right}).points.empty()
+               || !m_home.diary().curve({symptom, recovery::Side::left}).points.empty());
+}
+
+void TodayBoard::addCurves(recovery::Symptom symptom, QList<charts::CurvePicture>& pictures) const
+{
+    for (const auto side : {recovery::Side::right, recovery::Side::left}) {
+        const curves::Curve curve = m_home.diary().curve({symptom, side});
+        charts::CurvePicture picture = charts::pictureOf(curve);
+        picture.sentence = curveText(curve);
+        picture.title = tr("%1, %2").arg(symptomName(symptom), sideInSentence(side));
+        pictures << picture;
+    }
+}
+
 QList<charts::CurvePicture> TodayBoard::curves() const
 {
     QList<charts::CurvePicture> pictures;
     if (m_home.isOpen() && m_home.diary().joined())
-        for (const auto symptom : {recovery::Symptom::swelling, recovery::Symptom::pain})
-            for (const auto side : {recovery::Side::right, recovery::Side::left}) {
-                const curves::Curve curve = m_home.diary().curve({symptom, side});
-                charts::CurvePicture picture = charts::pictureOf(curve);
-                picture.sentence = curveText(curve);
-                picture.title = tr("%1, %2").arg(symptomName(symptom), sideInSentence(side));
-                pictures << picture;
-            }
+        for (const auto symptom : shownFirst)
+            addCurves(symptom, pictures);
+    return pictures;
+}
+
+bool TodayBoard::isMoreThere() const
+{
+    return std::ranges::any_of(shownOnRequest, [this](recovery::Symptom symptom) { return isScored(symptom); });
+}
+
+QList<charts::CurvePicture> TodayBoard::moreCurves() const
+{
+    QList<charts::CurvePicture> pictures;
+    for (const auto symptom : shownOnRequest)
+        if (isScored(symptom))
+            addCurves(symptom, pictures);
     return pictures;
 }
 

@@ -57,6 +57,8 @@ class TodayBoard : public QObject {
     Q_PROPERTY(QString writeWord READ writeWord NOTIFY changed FINAL)  ///< "Write down how it is", or to go on with it
     Q_PROPERTY(QStringList laterChoices READ laterChoices NOTIFY changed FINAL)
     Q_PROPERTY(QList<ebbline::charts::CurvePicture> curves READ curves NOTIFY changed FINAL)
+    Q_PROPERTY(bool moreThere READ isMoreThere NOTIFY changed FINAL)  ///< there are moreCurves
+    Q_PROPERTY(QList<ebbline::charts::CurvePicture> moreCurves READ moreCurves NOTIFY changed FINAL)
 
 public:
     TodayBoard(Home& home, DiarySettings& settings, QObject* parent = nullptr);
@@ -83,6 +85,9 @@ public:
     QStringList laterChoices() const;
     /// Swelling and pain, each left and right.
     QList<charts::CurvePicture> curves() const;
+    bool isMoreThere() const;
+    /// The other symptoms that were ever scored, in the order in which an entry asks for them.
+    QList<charts::CurvePicture> moreCurves() const;
 
     Q_INVOKABLE void done(const QString& key);
     Q_INVOKABLE void notDone(const QString& key);
@@ -96,6 +101,10 @@ Q_SIGNALS:
     void failed(const QString& text);
 
 private:
+    std::string clinicTextOf(const aftercare::Reminder& reminder) const;
+    DayLine lineOf(const patient::ReminderView& view, clock::Instant at) const;
+    bool isScored(recovery::Symptom symptom) const;
+    void addCurves(recovery::Symptom symptom, QList<charts::CurvePicture>& pictures) const;
     void answer(const QString& key, records::ReminderAnswer answer, std::optional<clock::Instant> until = {});
     std::vector<clock::Instant> laterTimes() const;
 

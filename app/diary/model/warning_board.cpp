@@ -26,6 +26,7 @@ void WarningBoard::show(std::vector<triage::Finding> findings)
     m_findings = std::move(findings);
     m_unsaved.clear();
     m_keptOverLock = false;
+    setUndialled({});
     Q_EMIT changed();
 }
 
@@ -35,6 +36,7 @@ void WarningBoard::showUnsaved(std::vector<triage::Finding> findings, const QStr
     m_keptOverLock = false;
     m_unsaved = problem.isEmpty() ? tr("Your entry is not saved yet, and not with the clinic. You can go on with it after the call.")
                                   : tr("Your entry is not saved, and not with the clinic.") + QLatin1Char(' ') + problem;
+    setUndialled({});
     Q_EMIT changed();
 }
 
@@ -218,7 +220,15 @@ bool WarningBoard::call(const QString& number)
     for (const QChar c : number)
         if (c.isDigit() || c == QLatin1Char('+'))
             plain += c;
-    return QDesktopServices::openUrl(QUrl(QStringLiteral("tel:") + plain));
+    const bool dialled = QDesktopServices::openUrl(QUrl(QStringLiteral("tel:") + plain));
+    setUndialled(dialled ? QString() : number);
+    return dialled;
+}
+
+void WarningBoard::setUndialled(const QString& number)
+{
+    m_undialled = number;
+    Q_EMIT undialledChanged();
 }
 
 }  // namespace ebbline::diaryapp

@@ -43,6 +43,7 @@ class WarningBoard : public QObject {
     Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
     Q_PROPERTY(QString callHint READ callHint NOTIFY changed FINAL)  ///< for whom the numbers are; empty: of her clinic
     Q_PROPERTY(bool choosingPlace READ isChoosingPlace NOTIFY changed FINAL)  ///< of several places, which is hers is not known: none leads
+    Q_PROPERTY(QString undialled READ undialled NOTIFY undialledChanged FINAL)  ///< the number that nothing here could dial; empty: none
     Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed FINAL)
     Q_PROPERTY(QStringList emergencySigns READ emergencySigns NOTIFY changed FINAL)
     Q_PROPERTY(QStringList callSigns READ callSigns NOTIFY changed FINAL)  ///< for the clinic, the same day
@@ -75,6 +76,7 @@ public:
     bool isChoosingPlace() const { return !m_home.contacts() && calls().size() > 1; }
     /// Where the phone says that it is used; at first as the system says.
     void setRegion(QLocale::Territory region);
+    QString undialled() const { return m_undialled; }
     QString clinicName() const;
     QStringList emergencySigns() const;
     QStringList callSigns() const;
@@ -82,19 +84,22 @@ public:
     /// The patient has read it: recorded, and it no longer covers the day. Where that cannot be recorded, it is said, and
     /// the warning comes again when the diary is opened next. Of an entry that is not saved nothing is recorded.
     Q_INVOKABLE void confirm();
-    /// Hands the number to the phone. \returns false where nothing can dial: the number stays on the page.
+    /// Hands the number to the phone. \returns false where nothing can dial: undialled() says so, until another page shows.
     Q_INVOKABLE bool call(const QString& number);
 
 Q_SIGNALS:
     void changed();
+    void undialledChanged();  ///< apart from the others: the button that was touched stays, and keeps the keyboard
     void confirmed();
     void failed(const QString& text);
 
 private:
+    void setUndialled(const QString& number);
     Home& m_home;
     DiarySettings& m_settings;
     std::vector<triage::Finding> m_findings;
     QString m_unsaved;
+    QString m_undialled;
     QLocale::Territory m_region = QLocale::system().territory();
     bool m_keptOverLock = false;
     QSet<QString> m_read;  ///< keys of findings whose reading could not be recorded

@@ -240,22 +240,20 @@ TEST_CASE("rules are shown while they hold, with how long", "[diary][today]")
     CHECK(program->today()->rules().size() < first.size());
 }
 
-TEST_CASE("every curve says itself in a sentence", "[diary][today]")
+TEST_CASE("what was just saved can be corrected for ten seconds and more, and from the list afterwards", "[diary][history]")
 {
     DemoPatient patient;
-    auto program = patient.joined(GENERATE(QStringLiteral("en"), QStringLiteral("de"), QStringLiteral("ar")));
-    for (int day = 0; day < 5; ++day) {
-        patient.goTo(day, 20);
-        DemoPatient::tell(*program, 5 - day);
-    }
-    const auto curves = program->today()->curves();
-    REQUIRE(curves.size() == 4);
-    QSet<QString> titles;
-    for (const auto& curve : curves) {
-        CHECK(curve.sentence.size() > 20);
-        titles << curve.title;
-    }
-    CHECK(titles.size() == 4);
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 3);
+    const auto isGone = [&] { return !program->isUndoShown(); };
+    CHECK_FALSE(DemoPatient::waits(isGone));  // ten seconds
+    CHECK(program->notice().startsWith(QLatin1String("Saved on this phone.")));
+    CHECK(DemoPatient::waits(isGone));
+    CHECK(program->notice().isEmpty());
+
+    program->amend(program->history()->entries().first().key);
+    CHECK(program->page() == Page::entry);
+    CHECK(program->entry()->isAmending());
 }
 
 TEST_CASE("history is newest first, and says what was missing", "[diary][history]")

@@ -90,6 +90,17 @@ TEST_CASE("a phone that does not give its half is not mistaken for a wrong passp
     CHECK(it.opensWith(passphrase));
 }
 
+TEST_CASE("the page of the lock says that the passphrase needs this phone too, once it does and only then", "[diary][keystore]")
+{
+    Bound it;
+    REQUIRE_FALSE(it.isBound());
+    CHECK(it.program->keys()->phoneHalf().isEmpty());
+    REQUIRE(it.opensWith(passphrase));
+    REQUIRE(it.isBound());
+    CHECK(it.program->keys()->phoneHalf()
+          == QLatin1String("Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary."));
+}
+
 TEST_CASE("a secret that the phone lost is survived by the recovery code, and the diary is bound anew", "[diary][keystore]")
 {
     Bound it;

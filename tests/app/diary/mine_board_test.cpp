@@ -92,6 +92,35 @@ TEST_CASE("a place that cannot be written to is said, and nothing is claimed", "
     CHECK(program->mine()->outcome() == QLatin1String("It could not be written there. Choose another place."));
 }
 
+TEST_CASE("all of it goes into a folder whose address is no path, where the system lets it; else that is said", "[diary][mine]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 4);
+    QTemporaryDir folder;
+    const QString before = QDir::currentPath();
+    REQUIRE(QDir::setCurrent(folder.path()));
+    const auto outcome = [&] {
+        const bool hers = program->mine()->allowTaking(passphrase);
+        program->mine()->takeAlong(QUrl(QStringLiteral("content://tree")));
+        return hers ? program->mine()->outcome() : QStringLiteral("not hers");
+    };
+    QFile blocked(QStringLiteral("content:"));
+    REQUIRE(blocked.open(QIODevice::WriteOnly));  // nothing can be made behind such an address
+    const QString refused = outcome();
+    REQUIRE(blocked.remove());
+    REQUIRE(QDir().mkpath(QStringLiteral("content:/tree")));
+    const QString taken = outcome();
+    REQUIRE(QDir::setCurrent(before));
+
+    CHECK(refused == QLatin1String("It could not be written there. Choose another place."));
+    CHECK(taken.startsWith(QLatin1String("Done.")));
+    const QDir made(folder.filePath(QStringLiteral("content:/tree/diary-2027-03-01")));
+    CHECK(made.entryList(QDir::Files).size() == 9);
+    CHECK(textOf(made.filePath(QStringLiteral("scores.csv"))).count(QLatin1String("\r\n")) == 11);
+    CHECK(textOf(made.filePath(QStringLiteral("diary.pdf"))).startsWith(QLatin1String("%PDF-")));
+}
+
 TEST_CASE("deleting says what would be lost, asks again, and leaves nothing that opens", "[diary][mine]")
 {
     DemoPatient patient;

@@ -102,3 +102,35 @@ TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, 
     program->locking()->unlock(own);
     CHECK(program->home().isOpen());
 }
+
+TEST_CASE("who lost passphrase and code is told what is left, where it is of use, and nothing is wiped by it", "[diary][lock]")
+{
+    const QString words = QStringLiteral("Without passphrase and code this diary stays closed. You can take this app off the phone with its data, "
+                                         "put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.");
+    DemoPatient patient;
+    auto program = patient.program(QStringLiteral("en"));
+    auto& board = *program->locking();
+    CHECK(board.bothLost().isEmpty());
+    const QString passphrase = QString::fromLatin1(DemoPatient::passphrase);
+    board.create(passphrase, passphrase);
+    program->lock();
+    CHECK(board.bothLost().isEmpty());
+
+    // No code was made: said once a passphrase did not open it.
+    board.unlock(QStringLiteral("three calm swans wade"));
+    CHECK(board.bothLost() == words);
+    CHECK(program->home().exists());
+    patient.clock().advance(std::chrono::hours(1));
+    board.unlock(passphrase);
+    REQUIRE(program->home().isOpen());
+
+    // There is one: said where it is asked for.
+    program->keys()->makeCode(passphrase);
+    program->lock();
+    board.unlock(QStringLiteral("three calm swans wade"));
+    CHECK(board.bothLost().isEmpty());
+    board.useCode(true);
+    CHECK(board.bothLost() == words);
+    board.useCode(false);
+    CHECK(board.bothLost().isEmpty());
+}

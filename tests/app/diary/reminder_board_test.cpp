@@ -6,6 +6,7 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
 #include <QUrl>
@@ -136,6 +137,54 @@ TEST_CASE("a try rings at once and says what to look for, and says so when the d
     CHECK(program->reminders()->tried() == QLatin1String("It did not ring. This device refused it."));
 }
 
+TEST_CASE("after the yes the day offers to try a bell, until one was tried or the offer is put away", "[diary][bells]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    const auto offered = [&] { return program->reminders()->isTryOffered(); };
+    const auto startsAnew = [&] {
+        program.reset();
+        program = patient.program(QStringLiteral("en"));
+        program->locking()->unlock(QString::fromLatin1(DemoPatient::passphrase));
+        REQUIRE(program->home().isOpen());
+    };
+    CHECK_FALSE(offered());
+    program->reminders()->allow(false);
+    CHECK_FALSE(offered());
+    program->reminders()->allow(true);
+    CHECK(program->reminders()->card() == QLatin1String("Reminders ring now. Try one before you leave the clinic."));
+    startsAnew();
+    CHECK(offered());
+
+    SECTION("tried: what to look for stays in sight, and is gone the next time")
+    {
+        program->reminders()->tryBell();
+        CHECK(patient.bells().tries == 1);
+        CHECK(offered());
+        CHECK(program->reminders()->tried().contains(patient.bells().said.text));
+        startsAnew();
+        CHECK(program->reminders()->card().isEmpty());
+        program->reminders()->tryBell();  // under Settings, whenever she likes
+        CHECK(patient.bells().tries == 2);
+        CHECK_FALSE(offered());
+    }
+    SECTION("put away")
+    {
+        program->reminders()->putTryAway();
+        CHECK_FALSE(offered());
+        startsAnew();
+        CHECK_FALSE(offered());
+    }
+    SECTION("a bell that the device refused was no try")
+    {
+        patient.bells().refuses = true;
+        program->reminders()->tryBell();
+        CHECK(program->reminders()->tried() == QLatin1String("It did not ring. This device refused it."));
+        startsAnew();
+        CHECK(offered());
+    }
+}
+
 TEST_CASE("a phone that may ring late is said to, and the person is led to where that can be changed", "[diary][bells]")
 {
     DemoPatient patient;
@@ -224,4 +273,32 @@ TEST_CASE("the calendar file is strict, says the same at each reminder, and can 
     program->reminders()->saveCalendar(QUrl::fromLocalFile(folder.filePath(QStringLiteral("no/such/folder.ics"))));
     CHECK_FALSE(program->reminders()->calendarOutcome().isEmpty());
     CHECK_FALSE(QFile::exists(folder.filePath(QStringLiteral("no/such/folder.ics"))));
+}
+
+TEST_CASE("the calendar file goes to an address that is no path, as phones name what a person chose", "[diary][bells][calendar]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    QTemporaryDir folder;
+    const QString before = QDir::currentPath();
+    REQUIRE(QDir::setCurrent(folder.path()));
+    REQUIRE(QDir().mkdir(QStringLiteral("content:")));  // what opens such an address for Qt here; on a phone the system does
+    {
+        QFile longer(QStringLiteral("content:/mine.ics"));  // a phone has made the file before the diary writes
+        REQUIRE(longer.open(QIODevice::WriteOnly));
+        longer.write(QByteArray(1 << 20, 'x'));
+    }
+    program->reminders()->saveCalendar(QUrl(QStringLiteral("content://mine.ics")));
+    const QString outcome = program->reminders()->calendarOutcome();
+    QFile file(QStringLiteral("content:/mine.ics"));
+    const bool opens = file.open(QIODevice::ReadOnly);
+    const auto read = test::readStrictly(file.readAll().toStdString());
+    program->reminders()->saveCalendar(QUrl(QStringLiteral("content://nobody/there.ics")));
+    REQUIRE(QDir::setCurrent(before));
+
+    CHECK(outcome == QLatin1String("Done. Open the file with your calendar."));
+    REQUIRE(opens);
+    CHECK(read.faults == std::vector<std::string>{});
+    CHECK(read.events.size() == program->home().diary().upcomingMoments().size());
+    CHECK(program->reminders()->calendarOutcome() == QLatin1String("The file could not be written there. Choose another place."));
 }

@@ -372,4 +372,23 @@ TEST_CASE("a number is dialled as digits, whatever it looks like", "[diary][call
     CHECK(dialler.dialled == QLatin1String("+005550100"));
 }
 
+TEST_CASE("where nothing can dial, the number that was touched is said to be for another phone, until another page shows", "[diary][call]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    program->openCall();
+    auto& board = *program->warning();
+    CHECK_FALSE(board.call(QStringLiteral("+00 555 0100")));  // the platform of these tests opens no address
+    CHECK(board.undialled() == QLatin1String("+00 555 0100"));
+    CHECK(board.call(QStringLiteral("112")) == false);
+    CHECK(board.undialled() == QLatin1String("112"));
+    program->openCall();
+    CHECK(board.undialled().isEmpty());
+
+    board.call(QStringLiteral("112"));
+    Dialler dialler;
+    CHECK(board.call(QStringLiteral("112")));
+    CHECK(board.undialled().isEmpty());
+}
+
 #include "warning_board_test.moc"

@@ -1,0 +1,40 @@
+#pragma once
+/// \file
+/// The kinds of hands on the pages of the diary, in the languages in which it is tried: controls are named as the
+/// program names them, through the translator that it has installed.
+
+#include "tests/screens/demo_patient.h"
+
+#include <QQuickWindow>
+
+#include <functional>
+#include <vector>
+
+namespace ebbline::screens {
+
+struct Hands {
+    std::function<bool(const QString& name)> use;                        ///< presses it
+    std::function<bool(const QString& name, const QString& text)> fill;  ///< types into it
+};
+
+/// \param kind  0 a finger, 1 a keyboard with the space bar, 2 with the return key, 3 a screen reader
+Hands hands(int kind, QQuickWindow& window);
+
+struct Way {
+    int kind;
+    const char* language;
+};
+/// Every kind of hands in English; in German and Arabic those that differ most.
+extern const std::vector<Way> ways;
+/// The same with the return key, for pages without a field to type into.
+extern const std::vector<Way> waysWithReturn;
+
+/// As the program says it now. \param context  of the translation: the page, or the class with its namespace
+QString said(const char* context, const char* source);
+/// The name of a number of a question: "How swollen is it? Your left: 3 of 10".
+QString markName(recovery::Symptom symptom, recovery::Side side, int points);
+
+/// A phone's window, 360 x 780, that has the keyboard.
+void open(app::DiaryProgram& program);
+
+}  // namespace ebbline::screens
