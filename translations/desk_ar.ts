@@ -293,6 +293,10 @@
             <comment>an act</comment>
             <translation>قبل أن يسوء: %1</translation>
         </message>
+        <message>
+            <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
+            <translation>وصل قبل الوقت المدوّن عليه، %1: ساعة الهاتف أو ساعة هذا المكتب خاطئة</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -3347,6 +3351,14 @@
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>منذ أكثر من %1 يومًا لم يستلم هاتفٌ ما أُرسل إليه: %2. اتصل قبل أن يضيع شيء.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 fast: please set it.</source>
+            <translation>ساعة هذا الحاسوب متقدمة بنحو %1: اضبطها من فضلك.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 slow: please set it.</source>
+            <translation>ساعة هذا الحاسوب متأخرة بنحو %1: اضبطها من فضلك.</translation>
         </message>
     </context>
     <context>
@@ -6960,6 +6972,30 @@
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>مضى على ذلك أكثر من %1 يومًا: ربما فُقد الهاتف أو لم يعد مستعملًا. اتصل، وأعد ربط هاتف إذا لزم الأمر.</translation>
+        </message>
+        <message>
+            <source>it does not know this desk or the mailbox</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>لا يعرف هذا المكتب أو الصندوق</translation>
+        </message>
+        <message>
+            <source>it holds something else under the same number</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>لديه شيء آخر تحت الرقم نفسه</translation>
+        </message>
+        <message>
+            <source>the mailbox is full</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>الصندوق ممتلئ</translation>
+        </message>
+        <message>
+            <source>it finds it too large or cannot read it</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>يجده كبيرًا جدًا أو لا يستطيع قراءته</translation>
+        </message>
+        <message>
+            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>المحور لا يقبل ما يرسله هذا المكتب: %1. لم يضع شيء؛ يبقى هنا ويعاد إرساله. أخبر من يدير المحور.</translation>
         </message>
     </context>
     <context>

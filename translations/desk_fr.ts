@@ -281,6 +281,10 @@
             <comment>an act</comment>
             <translation>Avant l’aggravation : %1</translation>
         </message>
+        <message>
+            <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
+            <translation>arrivé avant l’heure qu’il porte, %1 : l’horloge du téléphone ou de ce poste est fausse</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -770,7 +774,7 @@
         </message>
         <message>
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
-            <translation>Corrigé ou complété depuis : d&apos;après les notes actuelles, ce signal n&apos;apparaîtrait pas. Il reste jusqu&apos;à ce que quelqu&apos;un le ferme.</translation>
+            <translation>Corrigé ou complété depuis : d’après les notes actuelles, ce signal n’apparaîtrait pas. Il reste jusqu’à ce que quelqu’un le ferme.</translation>
         </message>
     </context>
     <context>
@@ -3196,6 +3200,14 @@
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Depuis plus de %1 jours, un téléphone n’a pas reçu ce qui lui a été envoyé : %2. Appelez avant que quelque chose ne se perde.</translation>
         </message>
+        <message>
+            <source>The clock of this computer is about %1 fast: please set it.</source>
+            <translation>L’horloge de cet ordinateur avance d’environ %1 : réglez-la, s’il vous plaît.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 slow: please set it.</source>
+            <translation>L’horloge de cet ordinateur retarde d’environ %1 : réglez-la, s’il vous plaît.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -3389,7 +3401,7 @@
         </message>
         <message>
             <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
+            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s’y écrit ensuite n’arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
         </message>
         <message>
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
@@ -6616,6 +6628,30 @@
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Cela fait plus de %1 jours : le téléphone est peut-être perdu ou n’est plus utilisé. Appelez, et associez de nouveau un téléphone si nécessaire.</translation>
+        </message>
+        <message>
+            <source>it does not know this desk or the mailbox</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>il ne connaît pas ce poste ou la boîte</translation>
+        </message>
+        <message>
+            <source>it holds something else under the same number</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>il a autre chose sous le même numéro</translation>
+        </message>
+        <message>
+            <source>the mailbox is full</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>la boîte est pleine</translation>
+        </message>
+        <message>
+            <source>it finds it too large or cannot read it</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>il le trouve trop grand ou ne peut pas le lire</translation>
+        </message>
+        <message>
+            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Rien n’est perdu ; cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
         </message>
     </context>
     <context>

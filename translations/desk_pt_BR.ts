@@ -281,6 +281,10 @@
             <comment>an act</comment>
             <translation>Antes de piorar: %1</translation>
         </message>
+        <message>
+            <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
+            <translation>chegou antes da hora que traz, %1: o relógio do celular ou desta estação está errado</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -3195,6 +3199,14 @@
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Há mais de %1 dias um telefone não recebe o que lhe foi enviado: %2. Ligue antes que algo se perca.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 fast: please set it.</source>
+            <translation>O relógio deste computador está adiantado cerca de %1: acerte-o, por favor.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 slow: please set it.</source>
+            <translation>O relógio deste computador está atrasado cerca de %1: acerte-o, por favor.</translation>
         </message>
     </context>
     <context>
@@ -6616,6 +6628,30 @@
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>São mais de %1 dias: o telefone pode ter se perdido ou não ser mais usado. Ligue e, se preciso, vincule um telefone de novo.</translation>
+        </message>
+        <message>
+            <source>it does not know this desk or the mailbox</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>ele não conhece esta estação ou a caixa de correio</translation>
+        </message>
+        <message>
+            <source>it holds something else under the same number</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>ele tem outra coisa sob o mesmo número</translation>
+        </message>
+        <message>
+            <source>the mailbox is full</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>a caixa de correio está cheia</translation>
+        </message>
+        <message>
+            <source>it finds it too large or cannot read it</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>ele o acha grande demais ou não consegue ler</translation>
+        </message>
+        <message>
+            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>O servidor não aceita o que esta estação envia: %1. Nada se perde; fica aqui e é tentado de novo. Avise quem administra o servidor.</translation>
         </message>
     </context>
     <context>

@@ -94,6 +94,7 @@ Q_SIGNALS:
     void failed(const QString& text);
 
 private:
+    static QString refusedText(sync::Refusal::Why why);
     void answer(const QString& key, records::ReminderAnswer answer, std::optional<clock::Instant> until = {});
     std::vector<clock::Instant> laterTimes() const;
 
