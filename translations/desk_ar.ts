@@ -6989,13 +6989,13 @@
             <translation>الصندوق ممتلئ</translation>
         </message>
         <message>
-            <source>it finds it too large or cannot read it</source>
+            <source>it is too large or unreadable for it</source>
             <comment>why the hub takes nothing</comment>
             <translation>يجده كبيرًا جدًا أو لا يستطيع قراءته</translation>
         </message>
         <message>
-            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
-            <translation>المحور لا يقبل ما يرسله هذا المكتب: %1. لم يضع شيء؛ يبقى هنا ويعاد إرساله. أخبر من يدير المحور.</translation>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>المحور لا يقبل ما يرسله هذا المكتب: %1. يبقى هنا ويعاد إرساله. أخبر من يدير المحور.</translation>
         </message>
     </context>
     <context>

@@ -6645,13 +6645,13 @@
             <translation>Das Postfach ist voll</translation>
         </message>
         <message>
-            <source>it finds it too large or cannot read it</source>
+            <source>it is too large or unreadable for it</source>
             <comment>why the hub takes nothing</comment>
             <translation>Es ist ihm zu groß, oder er kann es nicht lesen</translation>
         </message>
         <message>
-            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
-            <translation>Der Hub nimmt nicht an, was dieses Pult sendet: %1. Nichts ist verloren; es bleibt hier und wird wieder versucht. Sagen Sie es dem, der den Hub betreibt.</translation>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>Der Hub nimmt nicht an, was dieses Pult sendet: %1. Es bleibt hier und wird wieder versucht. Sagen Sie es dem, der den Hub betreibt.</translation>
         </message>
     </context>
     <context>

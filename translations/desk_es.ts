@@ -6645,13 +6645,13 @@
             <translation>el buzón está lleno</translation>
         </message>
         <message>
-            <source>it finds it too large or cannot read it</source>
+            <source>it is too large or unreadable for it</source>
             <comment>why the hub takes nothing</comment>
             <translation>le parece demasiado grande o no puede leerlo</translation>
         </message>
         <message>
-            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
-            <translation>El servidor no acepta lo que envía este puesto: %1. Nada se pierde; se queda aquí y se intenta de nuevo. Avise a quien administra el servidor.</translation>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>El servidor no acepta lo que envía este puesto: %1. Se queda aquí y se intenta de nuevo. Avise a quien administra el servidor.</translation>
         </message>
     </context>
     <context>

@@ -6645,13 +6645,13 @@
             <translation>la boîte est pleine</translation>
         </message>
         <message>
-            <source>it finds it too large or cannot read it</source>
+            <source>it is too large or unreadable for it</source>
             <comment>why the hub takes nothing</comment>
             <translation>il le trouve trop grand ou ne peut pas le lire</translation>
         </message>
         <message>
-            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
-            <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Rien n’est perdu ; cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
         </message>
     </context>
     <context>

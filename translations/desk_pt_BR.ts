@@ -6645,13 +6645,13 @@
             <translation>a caixa de correio está cheia</translation>
         </message>
         <message>
-            <source>it finds it too large or cannot read it</source>
+            <source>it is too large or unreadable for it</source>
             <comment>why the hub takes nothing</comment>
             <translation>ele o acha grande demais ou não consegue ler</translation>
         </message>
         <message>
-            <source>The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.</source>
-            <translation>O servidor não aceita o que esta estação envia: %1. Nada se perde; fica aqui e é tentado de novo. Avise quem administra o servidor.</translation>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>O servidor não aceita o que esta estação envia: %1. Fica aqui e é tentado de novo. Avise quem administra o servidor.</translation>
         </message>
     </context>
     <context>

@@ -31,9 +31,9 @@ QString refusedText(sync::Refusal::Why why)
         case sync::Refusal::Why::unreadable:
             break;
         }
-        return PhoneWords::tr("it finds it too large or cannot read it", "why the hub takes nothing");
+        return PhoneWords::tr("it is too large or unreadable for it", "why the hub takes nothing");
     };
-    return PhoneWords::tr("The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried again. Tell whoever runs the hub.")
+    return PhoneWords::tr("The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.")
         .arg(reason());
 }
 

@@ -116,10 +116,10 @@ TEST_CASE("what the hub does not take is trouble with its reason, and stands on 
     const std::map<Why, QString> reasons{{Why::unknownThere, QStringLiteral("it does not know this desk or the mailbox")},
                                          {Why::taken, QStringLiteral("it holds something else under the same number")},
                                          {Why::full, QStringLiteral("the mailbox is full")},
-                                         {Why::unreadable, QStringLiteral("it finds it too large or cannot read it")}};
+                                         {Why::unreadable, QStringLiteral("it is too large or unreadable for it")}};
     for (const auto& [why, reason] : reasons) {
         REQUIRE(sync::noteRefused(it.vault(), it.link().mailbox, 99, why));
-        const auto said = QStringLiteral("The hub does not take what this desk sends: %1. Nothing is lost; it stays here and is tried "
+        const auto said = QStringLiteral("The hub does not take what this desk sends: %1. It stays here and is tried "
                                          "again. Tell whoever runs the hub.")
                               .arg(reason);
         CHECK(it.hub().trouble() == said);
