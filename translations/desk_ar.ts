@@ -6576,8 +6576,8 @@
             <translation>العودة إلى العيادة</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.</source>
-            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا المفاتيح ولا النسخ الاحتياطية ولا إضافة المكاتب أو استبعادها. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
+            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات والخطوات الخطيرة مثل استبعاد مكتب أو مفتاح جديد. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا نسخة احتياطية ولا عبارة مرور جديدة ولا ملف محفوظ. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>

@@ -29,7 +29,7 @@ PageFrame {
     ]
 
     Words {
-        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols. Opening entries does, looking at a course does not; nor do keys, backups, and desks that were added or shut out. Where no name was noted, the desk is named.")
+        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.")
         soft: true
         Layout.fillWidth: true
         Layout.maximumWidth: 60 * Theme.textBody

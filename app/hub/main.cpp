@@ -132,12 +132,11 @@ int serve(const Place& place, server::ServerSettings settings, const mailbox::Li
     auto http = server::HttpServer::start(service, clock, settings);
     if (!http)
         return complain(http.error());
+    server::UsageFigures usage([&] { return (*mail)->ready().has_value(); }, [&](clock::Instant now) { return (*mail)->usage(now); }, clock);
     std::unique_ptr<server::MetricsServer> metrics;
     if (metricsAt) {
-        auto started = server::MetricsServer::start(metricsAt->address, metricsAt->port, [&] {
-            const auto usage = (*mail)->usage(clock.now());
-            return server::metricsText((*http)->figures(), usage ? std::optional(*usage) : std::nullopt);
-        });
+        auto started = server::MetricsServer::start(metricsAt->address, metricsAt->port,
+                                                    [&] { return server::metricsText((*http)->figures(), usage.now()); });
         if (!started)
             return complain(started.error());
         metrics = std::move(*started);

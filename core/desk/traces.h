@@ -1,8 +1,8 @@
 #pragma once
 /// \file
-/// Who did what at the clinic's desks, as far as it is in the journal: what is no operation (keys, backups,
-/// desks added or shut out, looking at a course) leaves no line. Inspecting the vault shows a line that
-/// was changed or taken out.
+/// Who did what at the clinic's desks, as far as it is in the journal: grave steps are (a desk added or shut out, a phone ended or
+/// replaced, a fresh key, changed numbers); what is no operation leaves no line: a backup, a passphrase, a file that was saved,
+/// looking at a course (docs/decisions/0031-plainer-than-planned.md). Inspecting the vault shows a line that was changed or taken out.
 
 #include "core/journal/state.h"
 
