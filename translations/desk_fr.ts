@@ -283,7 +283,7 @@
         </message>
         <message>
             <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
-            <translation>arrivé avant l’heure qu’il porte, %1 : l’horloge du téléphone ou de ce poste est fausse</translation>
+            <translation>arrivé avant l’heure qu’il porte, %1 : l’horloge du téléphone ou de ce poste est fausse</translation>
         </message>
     </context>
     <context>
@@ -3202,11 +3202,11 @@
         </message>
         <message>
             <source>The clock of this computer is about %1 fast: please set it.</source>
-            <translation>L’horloge de cet ordinateur avance d’environ %1 : réglez-la, s’il vous plaît.</translation>
+            <translation>L’horloge de cet ordinateur avance d’environ %1 : réglez-la, s’il vous plaît.</translation>
         </message>
         <message>
             <source>The clock of this computer is about %1 slow: please set it.</source>
-            <translation>L’horloge de cet ordinateur retarde d’environ %1 : réglez-la, s’il vous plaît.</translation>
+            <translation>L’horloge de cet ordinateur retarde d’environ %1 : réglez-la, s’il vous plaît.</translation>
         </message>
     </context>
     <context>
@@ -6245,7 +6245,7 @@
         </message>
         <message>
             <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
-            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et les actes graves comme un poste exclu ou une nouvelle clé. Ouvrir des notes en laisse une ; consulter un suivi n’en laisse pas, ni une sauvegarde, ni une nouvelle phrase secrète, ni un fichier enregistré. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et les actes graves comme un poste exclu ou une nouvelle clé. Ouvrir des notes en laisse une ; consulter un suivi n’en laisse pas, ni une sauvegarde, ni une nouvelle phrase secrète, ni un fichier enregistré. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>
@@ -6651,7 +6651,7 @@
         </message>
         <message>
             <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
-            <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
+            <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
         </message>
     </context>
     <context>
