@@ -281,6 +281,10 @@
             <comment>an act</comment>
             <translation>Bevor es schlimmer war: %1</translation>
         </message>
+        <message>
+            <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
+            <translation>kam vor der Zeit, die darauf steht, %1: Die Uhr des Telefons oder dieses Pults geht falsch</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -3349,6 +3353,14 @@
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Seit mehr als %1 Tagen hat ein Telefon nicht angenommen, was ihm gesendet wurde: %2. Rufen Sie an, bevor etwas verloren geht.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 fast: please set it.</source>
+            <translation>Die Uhr dieses Rechners geht etwa %1 vor: Bitte stellen Sie sie.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 slow: please set it.</source>
+            <translation>Die Uhr dieses Rechners geht etwa %1 nach: Bitte stellen Sie sie.</translation>
         </message>
     </context>
     <context>
@@ -6464,6 +6476,10 @@
             <translation>Zurück zur Praxis</translation>
         </message>
         <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
+            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle und schwere Schritte wie ein ausgesperrtes Pult oder ein neuer Schlüssel. Einträge zu öffnen ebenso; einen Verlauf anzusehen nicht, auch keine Sicherung, keine neue Passphrase und keine gespeicherte Datei. Wo kein Name vermerkt wurde, steht das Pult.</translation>
+        </message>
+        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Suchen: ein Name, eine Handlung, ein Tag</translation>
         </message>
@@ -6852,6 +6868,30 @@
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Das sind mehr als %1 Tage: Das Telefon ist vielleicht verloren oder nicht mehr in Gebrauch. Rufen Sie an, und koppeln Sie wenn nötig ein Telefon neu.</translation>
+        </message>
+        <message>
+            <source>it does not know this desk or the mailbox</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>Er kennt dieses Pult oder das Postfach nicht</translation>
+        </message>
+        <message>
+            <source>it holds something else under the same number</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>Er hat unter derselben Nummer etwas anderes</translation>
+        </message>
+        <message>
+            <source>the mailbox is full</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>Das Postfach ist voll</translation>
+        </message>
+        <message>
+            <source>it is too large or unreadable for it</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>Es ist ihm zu groß, oder er kann es nicht lesen</translation>
+        </message>
+        <message>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>Der Hub nimmt nicht an, was dieses Pult sendet: %1. Es bleibt hier und wird wieder versucht. Sagen Sie es dem, der den Hub betreibt.</translation>
         </message>
     </context>
     <context>

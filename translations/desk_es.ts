@@ -281,6 +281,10 @@
             <comment>an act</comment>
             <translation>Antes de empeorar: %1</translation>
         </message>
+        <message>
+            <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
+            <translation>llegó antes de la hora que lleva, %1: el reloj del teléfono o de este puesto está mal</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -3349,6 +3353,14 @@
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Hace más de %1 días que un teléfono no recoge lo que se le envió: %2. Llame antes de que se pierda algo.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 fast: please set it.</source>
+            <translation>El reloj de este ordenador va adelantado unos %1: póngalo en hora, por favor.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 slow: please set it.</source>
+            <translation>El reloj de este ordenador va atrasado unos %1: póngalo en hora, por favor.</translation>
         </message>
     </context>
     <context>
@@ -6464,6 +6476,10 @@
             <translation>Volver a la clínica</translation>
         </message>
         <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
+            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos y pasos graves como un puesto excluido o una clave nueva. Abrir anotaciones también; mirar un caso, no; tampoco una copia de seguridad, una nueva frase de acceso ni un archivo guardado. Donde no se anotó un nombre, figura el puesto.</translation>
+        </message>
+        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Buscar: un nombre, un acto, un día</translation>
         </message>
@@ -6852,6 +6868,30 @@
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Son más de %1 días: puede que el teléfono se haya perdido o ya no se use. Llame y, si hace falta, vincule de nuevo un teléfono.</translation>
+        </message>
+        <message>
+            <source>it does not know this desk or the mailbox</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>no conoce este puesto o el buzón</translation>
+        </message>
+        <message>
+            <source>it holds something else under the same number</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>tiene otra cosa con el mismo número</translation>
+        </message>
+        <message>
+            <source>the mailbox is full</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>el buzón está lleno</translation>
+        </message>
+        <message>
+            <source>it is too large or unreadable for it</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>le parece demasiado grande o no puede leerlo</translation>
+        </message>
+        <message>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>El servidor no acepta lo que envía este puesto: %1. Se queda aquí y se intenta de nuevo. Avise a quien administra el servidor.</translation>
         </message>
     </context>
     <context>

@@ -281,6 +281,10 @@
             <comment>an act</comment>
             <translation>Avant l’aggravation : %1</translation>
         </message>
+        <message>
+            <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
+            <translation>arrivé avant l’heure qu’il porte, %1 : l’horloge du téléphone ou de ce poste est fausse</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -828,7 +832,7 @@
         </message>
         <message>
             <source>Corrected or added to since: as the entries stand now, this would not be raised. It stays until somebody closes it.</source>
-            <translation>Corrigé ou complété depuis : d&apos;après les notes actuelles, ce signal n&apos;apparaîtrait pas. Il reste jusqu&apos;à ce que quelqu&apos;un le ferme.</translation>
+            <translation>Corrigé ou complété depuis : d’après les notes actuelles, ce signal n’apparaîtrait pas. Il reste jusqu’à ce que quelqu’un le ferme.</translation>
         </message>
     </context>
     <context>
@@ -3350,6 +3354,14 @@
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Depuis plus de %1 jours, un téléphone n’a pas reçu ce qui lui a été envoyé : %2. Appelez avant que quelque chose ne se perde.</translation>
         </message>
+        <message>
+            <source>The clock of this computer is about %1 fast: please set it.</source>
+            <translation>L’horloge de cet ordinateur avance d’environ %1 : réglez-la, s’il vous plaît.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 slow: please set it.</source>
+            <translation>L’horloge de cet ordinateur retarde d’environ %1 : réglez-la, s’il vous plaît.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::PairingBoard</name>
@@ -3543,7 +3555,7 @@
         </message>
         <message>
             <source>The phone that is linked now is let go of as soon as the new one is confirmed: what is written there afterwards does not reach the clinic, and it says so. The new phone gets the whole diary. Photographs stay with the clinic. Nothing changes before the six digits are confirmed.</source>
-            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s&apos;y écrit ensuite n&apos;arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
+            <translation>Le téléphone lié maintenant est abandonné dès que le nouveau est confirmé : ce qui s’y écrit ensuite n’arrive pas à la clinique, et il le dit. Le nouveau téléphone reçoit tout le journal. Les photographies restent à la clinique. Rien ne change avant la confirmation des six chiffres.</translation>
         </message>
         <message>
             <source>The hub refuses the lost phone as soon as the new one is confirmed, or at once if you only end it. What it did not send stays unknown. The new phone gets the whole diary. Photographs stay with the clinic.</source>
@@ -6464,6 +6476,10 @@
             <translation>Retour à la clinique</translation>
         </message>
         <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et les actes graves comme un poste exclu ou une nouvelle clé. Ouvrir des notes en laisse une ; consulter un suivi n’en laisse pas, ni une sauvegarde, ni une nouvelle phrase secrète, ni un fichier enregistré. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+        </message>
+        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Rechercher : un nom, un acte, un jour</translation>
         </message>
@@ -6852,6 +6868,30 @@
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>Cela fait plus de %1 jours : le téléphone est peut-être perdu ou n’est plus utilisé. Appelez, et associez de nouveau un téléphone si nécessaire.</translation>
+        </message>
+        <message>
+            <source>it does not know this desk or the mailbox</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>il ne connaît pas ce poste ou la boîte</translation>
+        </message>
+        <message>
+            <source>it holds something else under the same number</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>il a autre chose sous le même numéro</translation>
+        </message>
+        <message>
+            <source>the mailbox is full</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>la boîte est pleine</translation>
+        </message>
+        <message>
+            <source>it is too large or unreadable for it</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>il le trouve trop grand ou ne peut pas le lire</translation>
+        </message>
+        <message>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>Le hub n’accepte pas ce que ce poste envoie : %1. Cela reste ici et sera retenté. Prévenez la personne qui gère le hub.</translation>
         </message>
     </context>
     <context>

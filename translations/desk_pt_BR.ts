@@ -281,6 +281,10 @@
             <comment>an act</comment>
             <translation>Antes de piorar: %1</translation>
         </message>
+        <message>
+            <source>came before the time that it bears, %1: the clock of the phone or of this desk is wrong</source>
+            <translation>chegou antes da hora que traz, %1: o relógio do celular ou desta estação está errado</translation>
+        </message>
     </context>
     <context>
         <name>CourseLine</name>
@@ -3349,6 +3353,14 @@
         <message>
             <source>For more than %1 days a phone has not taken what was sent to it: %2. Call, before anything is lost.</source>
             <translation>Há mais de %1 dias um telefone não recebe o que lhe foi enviado: %2. Ligue antes que algo se perca.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 fast: please set it.</source>
+            <translation>O relógio deste computador está adiantado cerca de %1: acerte-o, por favor.</translation>
+        </message>
+        <message>
+            <source>The clock of this computer is about %1 slow: please set it.</source>
+            <translation>O relógio deste computador está atrasado cerca de %1: acerte-o, por favor.</translation>
         </message>
     </context>
     <context>
@@ -6464,6 +6476,10 @@
             <translation>Voltar à clínica</translation>
         </message>
         <message>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
+            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos e passos graves, como uma estação excluída ou uma chave nova. Abrir anotações também; olhar um caso, não; nem um backup, uma nova frase secreta ou um arquivo salvo. Onde nenhum nome foi anotado, consta a estação.</translation>
+        </message>
+        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Buscar: um nome, uma ação, um dia</translation>
         </message>
@@ -6852,6 +6868,30 @@
         <message>
             <source>That is more than %1 days: the phone may be lost or out of use. Call, and pair a phone anew if need be.</source>
             <translation>São mais de %1 dias: o telefone pode ter se perdido ou não ser mais usado. Ligue e, se preciso, vincule um telefone de novo.</translation>
+        </message>
+        <message>
+            <source>it does not know this desk or the mailbox</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>ele não conhece esta estação ou a caixa de correio</translation>
+        </message>
+        <message>
+            <source>it holds something else under the same number</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>ele tem outra coisa sob o mesmo número</translation>
+        </message>
+        <message>
+            <source>the mailbox is full</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>a caixa de correio está cheia</translation>
+        </message>
+        <message>
+            <source>it is too large or unreadable for it</source>
+            <comment>why the hub takes nothing</comment>
+            <translation>ele o acha grande demais ou não consegue ler</translation>
+        </message>
+        <message>
+            <source>The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.</source>
+            <translation>O servidor não aceita o que esta estação envia: %1. Fica aqui e é tentado de novo. Avise quem administra o servidor.</translation>
         </message>
     </context>
     <context>

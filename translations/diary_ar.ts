@@ -324,6 +324,39 @@
         <source>until day %1</source>
         <translation>حتى اليوم %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>أقل من دقيقة</numerusform>
+            <numerusform>دقيقة واحدة</numerusform>
+            <numerusform>دقيقتين</numerusform>
+            <numerusform>%Ln دقائق</numerusform>
+            <numerusform>%Ln دقيقة</numerusform>
+            <numerusform>%Ln دقيقة</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>أقل من ساعة</numerusform>
+            <numerusform>ساعة واحدة</numerusform>
+            <numerusform>ساعتين</numerusform>
+            <numerusform>%Ln ساعات</numerusform>
+            <numerusform>%Ln ساعة</numerusform>
+            <numerusform>%Ln ساعة</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>أقل من يوم</numerusform>
+            <numerusform>يوم واحد</numerusform>
+            <numerusform>يومين</numerusform>
+            <numerusform>%Ln أيام</numerusform>
+            <numerusform>%Ln يومًا</numerusform>
+            <numerusform>%Ln يوم</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>DiaryWords</name>
@@ -2340,6 +2373,30 @@
     <message>
         <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
         <translation>لم يعد هذا الهاتف مرتبطًا بالعيادة. ما تكتبه هنا لا يصل إلى أحد، ولا ترن التذكيرات هنا. استخدم هاتفك الآخر. إن لم يوجد هاتف آخر فاتصل بعيادتك.</translation>
+    </message>
+    <message>
+        <source>The server between is full. What you write does not fit in.</source>
+        <translation>الخادم الوسيط ممتلئ. لا مكان فيه لما تكتبه.</translation>
+    </message>
+    <message>
+        <source>The server between does not know this phone any more.</source>
+        <translation>الخادم الوسيط لم يعد يعرف هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>The server between does not take what this phone sends.</source>
+        <translation>الخادم الوسيط لا يقبل ما يرسله هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>It stays on this phone, and this phone tries again. Call your clinic, please.</source>
+        <translation>يبقى على هذا الهاتف، والهاتف يحاول مرة أخرى. اتصل بعيادتك من فضلك.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 fast. Please set it: it rings your reminders.</source>
+        <translation>ساعة هذا الهاتف متقدمة بنحو %1. اضبطها من فضلك: عليها ترن تذكيراتك.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
+        <translation>ساعة هذا الهاتف متأخرة بنحو %1. اضبطها من فضلك: عليها ترن تذكيراتك.</translation>
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>

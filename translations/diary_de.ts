@@ -324,6 +324,27 @@
         <source>until day %1</source>
         <translation>bis Tag %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n Minute</numerusform>
+            <numerusform>%n Minuten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n Stunde</numerusform>
+            <numerusform>%n Stunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tage</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>DiaryWords</name>
@@ -2316,6 +2337,30 @@
     <message>
         <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
         <translation>Dieses Telefon ist nicht mehr mit der Praxis verbunden. Was Sie hier schreiben, erreicht niemanden, und Erinnerungen klingeln hier nicht. Nehmen Sie Ihr anderes Telefon. Gibt es keines, rufen Sie Ihre Praxis an.</translation>
+    </message>
+    <message>
+        <source>The server between is full. What you write does not fit in.</source>
+        <translation>Der Server dazwischen ist voll. Was Sie schreiben, passt nicht mehr hinein.</translation>
+    </message>
+    <message>
+        <source>The server between does not know this phone any more.</source>
+        <translation>Der Server dazwischen kennt dieses Telefon nicht mehr.</translation>
+    </message>
+    <message>
+        <source>The server between does not take what this phone sends.</source>
+        <translation>Der Server dazwischen nimmt nicht an, was dieses Telefon sendet.</translation>
+    </message>
+    <message>
+        <source>It stays on this phone, and this phone tries again. Call your clinic, please.</source>
+        <translation>Es bleibt auf diesem Telefon, und das Telefon versucht es wieder. Bitte rufen Sie Ihre Praxis an.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 fast. Please set it: it rings your reminders.</source>
+        <translation>Die Uhr dieses Telefons geht etwa %1 vor. Bitte stellen Sie sie: Nach ihr läuten Ihre Erinnerungen.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
+        <translation>Die Uhr dieses Telefons geht etwa %1 nach. Bitte stellen Sie sie: Nach ihr läuten Ihre Erinnerungen.</translation>
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>

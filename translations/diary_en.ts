@@ -324,6 +324,27 @@
         <source>until day %1</source>
         <translation>until day %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n hour</numerusform>
+            <numerusform>%n hours</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>DiaryWords</name>
@@ -2316,6 +2337,30 @@
     <message>
         <source>Follow-up visit: %1</source>
         <translation>Follow-up visit: %1</translation>
+    </message>
+    <message>
+        <source>The server between is full. What you write does not fit in.</source>
+        <translation>The server between is full. What you write does not fit in.</translation>
+    </message>
+    <message>
+        <source>The server between does not know this phone any more.</source>
+        <translation>The server between does not know this phone any more.</translation>
+    </message>
+    <message>
+        <source>The server between does not take what this phone sends.</source>
+        <translation>The server between does not take what this phone sends.</translation>
+    </message>
+    <message>
+        <source>It stays on this phone, and this phone tries again. Call your clinic, please.</source>
+        <translation>It stays on this phone, and this phone tries again. Call your clinic, please.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 fast. Please set it: it rings your reminders.</source>
+        <translation>The clock of this phone is about %1 fast. Please set it: it rings your reminders.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
+        <translation>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</translation>
     </message>
     </context>
     <context>

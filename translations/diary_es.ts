@@ -324,6 +324,27 @@
         <source>until day %1</source>
         <translation>hasta el día %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minuto</numerusform>
+            <numerusform>%n minutos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n hora</numerusform>
+            <numerusform>%n horas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>DiaryWords</name>
@@ -2316,6 +2337,30 @@
     <message>
         <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
         <translation>Este teléfono ya no está vinculado con la clínica. Lo que escriba aquí no llega a nadie, y los recordatorios no suenan aquí. Use su otro teléfono. Si no hay otro, llame a su clínica.</translation>
+    </message>
+    <message>
+        <source>The server between is full. What you write does not fit in.</source>
+        <translation>El servidor intermedio está lleno. Lo que usted escribe no cabe.</translation>
+    </message>
+    <message>
+        <source>The server between does not know this phone any more.</source>
+        <translation>El servidor intermedio ya no conoce este teléfono.</translation>
+    </message>
+    <message>
+        <source>The server between does not take what this phone sends.</source>
+        <translation>El servidor intermedio no acepta lo que envía este teléfono.</translation>
+    </message>
+    <message>
+        <source>It stays on this phone, and this phone tries again. Call your clinic, please.</source>
+        <translation>Se queda en este teléfono, y el teléfono lo intenta de nuevo. Llame a su clínica, por favor.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 fast. Please set it: it rings your reminders.</source>
+        <translation>El reloj de este teléfono va adelantado unos %1. Póngalo en hora, por favor: con él suenan sus recordatorios.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
+        <translation>El reloj de este teléfono va atrasado unos %1. Póngalo en hora, por favor: con él suenan sus recordatorios.</translation>
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>

@@ -324,6 +324,27 @@
         <source>until day %1</source>
         <translation>jusqu'au jour %1</translation>
     </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n minute</numerusform>
+            <numerusform>%n minutes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n heure</numerusform>
+            <numerusform>%n heures</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n jour</numerusform>
+            <numerusform>%n jours</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>DiaryWords</name>
@@ -2316,6 +2337,30 @@
     <message>
         <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
         <translation>Ce téléphone n&apos;est plus lié à la clinique. Ce que vous écrivez ici n&apos;arrive à personne, et les rappels ne sonnent pas ici. Prenez votre autre téléphone. S&apos;il n&apos;y en a pas, appelez votre clinique.</translation>
+    </message>
+    <message>
+        <source>The server between is full. What you write does not fit in.</source>
+        <translation>Le serveur entre vous est plein. Ce que vous écrivez n&apos;y entre pas.</translation>
+    </message>
+    <message>
+        <source>The server between does not know this phone any more.</source>
+        <translation>Le serveur entre vous ne connaît plus ce téléphone.</translation>
+    </message>
+    <message>
+        <source>The server between does not take what this phone sends.</source>
+        <translation>Le serveur entre vous n&apos;accepte pas ce que ce téléphone envoie.</translation>
+    </message>
+    <message>
+        <source>It stays on this phone, and this phone tries again. Call your clinic, please.</source>
+        <translation>Cela reste sur ce téléphone, et le téléphone essaie de nouveau. Appelez votre clinique, s&apos;il vous plaît.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 fast. Please set it: it rings your reminders.</source>
+        <translation>L&apos;horloge de ce téléphone avance d&apos;environ %1. Réglez-la, s&apos;il vous plaît : vos rappels sonnent d&apos;après elle.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
+        <translation>L&apos;horloge de ce téléphone retarde d&apos;environ %1. Réglez-la, s&apos;il vous plaît : vos rappels sonnent d&apos;après elle.</translation>
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>

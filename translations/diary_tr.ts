@@ -324,6 +324,24 @@
         <source>until day %1</source>
         <translation>gün %1 sonuna kadar</translation>
     </message>
+    <message numerus="yes">
+        <source>%n minute(s)</source>
+        <translation>
+            <numerusform>%n dakika</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s)</source>
+        <translation>
+            <numerusform>%n saat</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n gün</numerusform>
+        </translation>
+    </message>
     </context>
     <context>
         <name>DiaryWords</name>
@@ -2310,6 +2328,30 @@
     <message>
         <source>This phone is no longer linked with the clinic. What you write here reaches nobody, and reminders do not ring here. Use your other phone. If there is none, call your clinic.</source>
         <translation>Bu telefon artık klinikle bağlı değil. Burada yazdıklarınız kimseye ulaşmaz ve hatırlatmalar burada çalmaz. Öbür telefonunuzu kullanın. Başka telefon yoksa kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>The server between is full. What you write does not fit in.</source>
+        <translation>Aradaki sunucu dolu. Yazdıklarınız sığmıyor.</translation>
+    </message>
+    <message>
+        <source>The server between does not know this phone any more.</source>
+        <translation>Aradaki sunucu bu telefonu artık tanımıyor.</translation>
+    </message>
+    <message>
+        <source>The server between does not take what this phone sends.</source>
+        <translation>Aradaki sunucu bu telefonun gönderdiklerini kabul etmiyor.</translation>
+    </message>
+    <message>
+        <source>It stays on this phone, and this phone tries again. Call your clinic, please.</source>
+        <translation>Bu telefonda kalır ve telefon yeniden dener. Lütfen kliniğinizi arayın.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 fast. Please set it: it rings your reminders.</source>
+        <translation>Bu telefonun saati yaklaşık %1 ileri. Lütfen ayarlayın: hatırlatmalarınız ona göre çalar.</translation>
+    </message>
+    <message>
+        <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
+        <translation>Bu telefonun saati yaklaşık %1 geri. Lütfen ayarlayın: hatırlatmalarınız ona göre çalar.</translation>
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>

@@ -81,7 +81,7 @@ struct DeskSetup {
     const clock::Clock& clock;
     aftercare::Zone zone;
     deskapp::CourierMaker courier = {};
-    crypto::StretchCost cost = {};
+    std::optional<crypto::StretchCost> cost = {};  ///< of a passphrase; empty: measured when one is set
     QString language = {};          ///< empty: as kept, else as the system
     std::chrono::milliseconds syncEvery{0};  ///< zero: only when asked
     bool locksWhenIdle = false;     ///< after the minutes chosen in the settings

@@ -91,8 +91,6 @@ int main(int argc, char* argv[])
                                             : QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) + QStringLiteral("/vault");
     const clock::SystemClock clock;
     QDir().mkpath(QFileInfo(folder).absolutePath());
-    // Measured once, where a vault is about to be made.
-    const auto cost = vault::Vault::exists(folder.toStdString()) ? crypto::StretchCost{} : vault::calibratedCost(clock);
     const auto notices = device::openNotices(clock);
     app::DeskProgram program({.folder = folder.toStdString(),
                               .clock = clock,
@@ -102,7 +100,6 @@ int main(int argc, char* argv[])
                                       return std::make_unique<courier::QtCourier>(QString::fromStdString(clinicHub.address()),
                                                                                   clinicHub.keyHash);
                                   },
-                              .cost = cost,
                               .language = parser.value(language),
                               .syncEvery = std::chrono::seconds(30),
                               .locksWhenIdle = true,
@@ -114,7 +111,7 @@ int main(int argc, char* argv[])
         }
         const bytes::View raw(reinterpret_cast<const std::uint8_t*>(words->constData()), static_cast<std::size_t>(words->size()));
         const auto opened = program.workplace().vaultExists() ? program.workplace().unlock(raw)
-                                                              : program.workplace().create(raw, cost);
+                                                              : program.workplace().create(raw, vault::calibratedCost(clock));
         words->fill('\0');
         if (!opened) {
             return complain(QStringLiteral("the vault cannot be opened. %1").arg(deskapp::errorText(opened.error())));

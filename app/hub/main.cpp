@@ -14,6 +14,7 @@
 #include <csignal>
 #include <fstream>
 #include <iostream>
+#include <map>
 #include <pthread.h>
 #include <sys/resource.h>
 
@@ -112,8 +113,8 @@ std::optional<Listen> listenFrom(const std::string& text)
     return Listen{text.substr(0, colon), static_cast<std::uint16_t>(port)};
 }
 
-int serve(const Place& place, const server::ServerSettings& settings, const mailbox::Limits& limits,
-          const std::string& portFile, const std::optional<Listen>& metricsAt)
+int serve(const Place& place, server::ServerSettings settings, const mailbox::Limits& limits,
+          const std::string& portFile, const std::optional<Listen>& metricsAt, server::Log::Level level)
 {
     // Before any thread starts, so that all of them leave these signals to untilAsked().
     const sigset_t signals = ownSignals();
@@ -121,7 +122,9 @@ int serve(const Place& place, const server::ServerSettings& settings, const mail
     allowManyConnections();
 
     const clock::SystemClock clock;
-    server::Log log(std::cout, clock);
+    server::Log log(std::cout, clock, level);
+    if (level != server::Log::Level::events)
+        settings.answered = [&log](const server::Answered& answered) { log.request(answered); };
     auto mail = opened(place);
     if (!mail)
         return complain(mail.error());
@@ -129,12 +132,11 @@ int serve(const Place& place, const server::ServerSettings& settings, const mail
     auto http = server::HttpServer::start(service, clock, settings);
     if (!http)
         return complain(http.error());
+    server::UsageFigures usage([&] { return (*mail)->ready().has_value(); }, [&](clock::Instant now) { return (*mail)->usage(now); }, clock);
     std::unique_ptr<server::MetricsServer> metrics;
     if (metricsAt) {
-        auto started = server::MetricsServer::start(metricsAt->address, metricsAt->port, [&] {
-            const auto usage = (*mail)->usage(clock.now());
-            return server::metricsText((*http)->figures(), usage ? std::optional(*usage) : std::nullopt);
-        });
+        auto started = server::MetricsServer::start(metricsAt->address, metricsAt->port,
+                                                    [&] { return server::metricsText((*http)->figures(), usage.now()); });
         if (!started)
             return complain(started.error());
         metrics = std::move(*started);
@@ -187,6 +189,7 @@ int main(int argc, char** argv)
     std::string listen = "127.0.0.1:8443", metrics, portFile, root, hint, device;
     server::ServerSettings settings;
     mailbox::Limits limits;
+    auto level = server::Log::Level::refusals;
     double perDevice = limits.perDevice.perSecond * 60, perAddress = limits.perAddress.perSecond * 60;
     int keepHours = static_cast<int>(limits.retention.count());
     double enrolments = limits.enrolPerAddress.perSecond * 3600;
@@ -209,6 +212,12 @@ int main(int argc, char** argv)
                       "Plain HTTP on any address, because a proxy with TLS stands before it and nothing else reaches it")
         ->excludes(certificate);
     serving->add_option("--metrics", metrics, "Address and port for GET /metrics, for monitoring only; default: none");
+    serving->add_option("--log", level, "What to log besides events: nothing of requests, who was not let in, or each request")
+        ->transform(CLI::CheckedTransformer(std::map<std::string, server::Log::Level>{{"events", server::Log::Level::events},
+                                                                                      {"refusals", server::Log::Level::refusals},
+                                                                                      {"requests", server::Log::Level::requests}},
+                                            CLI::ignore_case))
+        ->default_str("refusals");
     serving->add_option("--port-file", portFile, "Write the port here once it listens");
     serving->add_option("--network-threads", settings.networkThreads)->check(CLI::Range(1, 64))->capture_default_str();
     serving->add_option("--device-requests", perDevice, "Requests a minute that one device may make")->check(CLI::Range(1.0, 1e6))->capture_default_str();
@@ -248,7 +257,7 @@ int main(int argc, char** argv)
         limits.perDevice = {perDevice, perDevice / 60};
         limits.perAddress = {perAddress, perAddress / 60};
         limits.enrolPerAddress = {enrolments, enrolments / 3600};
-        return serve(place, settings, limits, portFile, metricsAt);
+        return serve(place, settings, limits, portFile, metricsAt, level);
     }
     auto mail = opened(place);
     if (!mail)

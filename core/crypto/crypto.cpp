@@ -124,12 +124,15 @@ Secret derive(const Secret& from, std::uint64_t id, std::string_view context)
     return secret;
 }
 
+bool isPossible(const StretchCost& cost)
+{
+    return cost.passes >= 1 && cost.passes <= 8 && cost.memoryKiB >= 8 * 1024 && cost.memoryKiB <= 512 * 1024;
+}
+
 Result<Secret> stretchPassphrase(View passphrase, const Array<16>& salt, const StretchCost& cost)
 {
-    if (cost.passes < 1 || cost.passes > 8)
-        return fail(Reason::outOfRange, "stretch: want 1..8 passes");
-    if (cost.memoryKiB < 8 * 1024 || cost.memoryKiB > 512 * 1024)
-        return fail(Reason::outOfRange, "stretch: want 8..512 MiB");
+    if (!isPossible(cost))
+        return fail(Reason::outOfRange, "stretch: want 1..8 passes and 8..512 MiB");
     Array<Secret::size> out;
     const int failed = crypto_pwhash_argon2id(
         out.data(), out.size(), reinterpret_cast<const char*>(passphrase.data()), passphrase.size(),

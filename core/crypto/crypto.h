@@ -92,6 +92,8 @@ struct StretchCost {
     bool operator==(const StretchCost&) const = default;
 };
 inline constexpr StretchCost stretchFloor{3, 64 * 1024};
+/// Within its bounds.
+bool isPossible(const StretchCost& cost);
 
 /// \returns Reason::outOfRange for a cost outside its bounds (bytes from a file decide the cost:
 ///          an unbounded one would be an attack), Reason::tooLarge if the memory cannot be had.

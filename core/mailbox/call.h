@@ -17,6 +17,7 @@ struct Service::Call {
     bool again = false;
     std::vector<std::string_view> parts{};  ///< of the path, without /v1/
     std::int64_t clinic = 0;                ///< of the device, once it is known
+    std::string_view refused{};             ///< why nobody was let in, where that is the answer
 };
 
 /// Empty bodies of errors are all alike: they tell an attacker nothing.

@@ -92,6 +92,7 @@ Response Service::handle(const Request& request, const std::string& address, clo
         }
     }
     response.clinic = call.clinic;
+    response.refused = response.status < 500 ? call.refused : std::string_view();
     response.hubTime =
         std::to_string(std::chrono::floor<std::chrono::seconds>(now).time_since_epoch().count());
     return response;
@@ -150,20 +151,32 @@ Response Service::route(Call& call)
     return answer(404);
 }
 
-Result<Device> Service::authorised(const Call& call)
+/// The answer is the same whatever the reason; the reason is for the operator.
+Response Service::refuse(Call& call, int status, std::string_view why)
+{
+    call.refused = why;
+    return answer(status);
+}
+
+Result<Device> Service::authorised(Call& call)
 {
     const Result<Authorisation> parsed = parseAuthorisation(call.request.authorisation);
+    call.refused = "no signature";
     if (!parsed)
         return fail(Reason::forged, "device: no authorisation that can be read");
+    call.refused = "unknown or revoked device";
     const Result<Device> device = m_store.device(parsed->device);
     if (!device && device.error().reason != Reason::notFound)
         return device;
     if (!device || device->revoked)
         return fail(Reason::forged, "device: unknown or revoked");
+    call.refused = "signature";
     if (!signatureHolds(call.request, *parsed, device->key))
         return fail(Reason::forged, "device: the signature does not hold");
+    call.refused = "stale or replayed";
     if (!call.again && !isFresh(*parsed, call.now))
         return fail(Reason::expired, "device: too old, or seen before");
+    call.refused = {};
     return device;
 }
 

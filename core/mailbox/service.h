@@ -70,7 +70,8 @@ public:
 private:
     struct Call;
     Response route(Call& call);
-    Result<Device> authorised(const Call& call);
+    Result<Device> authorised(Call& call);
+    static Response refuse(Call& call, int status, std::string_view why);
     bool isFresh(const Authorisation& authorisation, clock::Instant now);
 
     Response registerDesk(Call& call);
@@ -90,6 +91,7 @@ private:
     Response blobs(Call& call, const Device& device);
     Response news(Call& call, const Device& device);
     Response endDevices(Call& call, const Device& desk);
+    static Response noOffer(Call& call, const Result<StoredOffer>& offer);
     Result<StoredOffer> ownOffer(const Call& call, const Device& device);
 
     MailStore& m_store;

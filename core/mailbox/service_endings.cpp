@@ -18,16 +18,18 @@ Response Service::endDevices(Call& call, const Device& desk)
     if (!reader.atEnd() || sealed.empty())
         return answer(400);
     const Result<std::int64_t> clinic = m_store.clinicOf(root);
-    if (!clinic)
-        return clinic.error().reason == Reason::notFound ? answer(401) : answerFor(clinic.error());
-    if (*clinic != desk.clinic)
-        return answer(401);
+    if (!clinic && clinic.error().reason != Reason::notFound)
+        return answerFor(clinic.error());
+    if (!clinic || *clinic != desk.clinic)
+        return refuse(call, 401, "another clinic's root");
     // All of them hold, or none is heard.
     std::vector<DeviceEnded> endings;
     for (const bytes::View each : sealed) {
         const auto ended = openEnding(each, root);
-        if (!ended)
+        if (!ended) {
+            call.refused = "ending";
             return answerFor(ended.error());
+        }
         endings.push_back(*ended);
     }
     for (const DeviceEnded& ended : endings) {

@@ -33,8 +33,10 @@ Response Service::registerDesk(Call& call)
     const Result<std::int64_t> clinic = m_store.clinicOf(root);
     if (!clinic && clinic.error().reason != Reason::notFound)
         return answerFor(clinic.error());
-    if (!clinic || !crypto::verify(root, text, signature))
-        return answer(401);
+    if (!clinic)
+        return refuse(call, 401, "clinic not admitted");
+    if (!crypto::verify(root, text, signature))
+        return refuse(call, 401, "root signature");
     return answerFor(m_store.putDevice({envelope::deviceIdOf(desk), desk, Role::desk, *clinic, false}));
 }
 
@@ -67,11 +69,17 @@ Response Service::bundle(Call& call)
     if (!locator)
         return answer(400);
     const Result<StoredOffer> offer = m_store.offerByLocator(*locator);
-    if (!offer)
-        return answerFor(offer.error());
-    if (offer->expires <= call.now)
-        return answer(404);
+    if (!offer || offer->expires <= call.now)
+        return noOffer(call, offer);
     return answer(200, bytes::Writer().block(offer->bundle).raw(offer->bundleTag).bytes());
+}
+
+/// One that is unknown, over or asked for by somebody else; or a store that cannot say.
+Response Service::noOffer(Call& call, const Result<StoredOffer>& offer)
+{
+    if (!offer && offer.error().reason != Reason::notFound)
+        return answerFor(offer.error());
+    return refuse(call, 404, "no such offer");
 }
 
 /// proof 32 | sealed request (length, bytes). Once.
@@ -89,11 +97,12 @@ Response Service::enrol(Call& call)
     if (!id || !reader.atEnd() || sealed.empty())
         return answer(400);
     const Result<StoredOffer> offer = m_store.offer(*id);
-    if (!offer)
-        return answerFor(offer.error());
-    if (offer->expires <= call.now || !crypto::equal(offer->proof, proof))
-        return answer(404);
-    return answerFor(m_store.takeOffer(*id, sealed));
+    if (!offer || offer->expires <= call.now || !crypto::equal(offer->proof, proof))
+        return noOffer(call, offer);
+    const Done taken = m_store.takeOffer(*id, sealed);
+    if (!taken && taken.error().reason == Reason::alreadyExists)
+        call.refused = "offer used before";
+    return answerFor(taken);
 }
 
 Result<StoredOffer> Service::ownOffer(const Call& call, const Device& device)
@@ -153,10 +162,8 @@ Response Service::offerAnswer(Call& call)
     if (!id || !reader.atEnd())
         return answer(400);
     const Result<StoredOffer> offer = m_store.offer(*id);
-    if (!offer)
-        return answerFor(offer.error());
-    if (!crypto::equal(offer->proof, proof))
-        return answer(404);
+    if (!offer || !crypto::equal(offer->proof, proof))
+        return noOffer(call, offer);
     return answer(200, bytes::Writer().block(offer->nonce).block(offer->link).bytes());
 }
 

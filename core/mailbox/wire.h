@@ -25,6 +25,7 @@ struct Response {
     std::int64_t retryAfterSeconds = 0;  ///< with 429 and 503
     std::string hubTime;        ///< seconds since 1970, always sent: a client keeps the difference
     std::int64_t clinic = 0;    ///< whose device asked; 0 if it is not known. For the server itself, and never sent
+    std::string_view refused{};  ///< why nobody was let in, in words of the program; for the server's own log, and never sent
 };
 
 /// Signs a request: device, time by the hub's clock, a fresh nonce, and Ed25519 over

@@ -1,5 +1,7 @@
 #include "core/sync/hub_client.h"
 
+#include "core/sync/hub_time.h"
+
 #include <algorithm>
 #include <charconv>
 
@@ -12,9 +14,18 @@ constexpr const char* statusText = "hub: status ";
 
 }  // namespace
 
+int statusOf(const Error& error)
+{
+    const std::string_view detail = error.detail;
+    int status = 0;
+    if (detail.starts_with(statusText))
+        std::from_chars(detail.data() + std::string_view(statusText).size(), detail.data() + detail.size(), status);
+    return status;
+}
+
 bool isUnknownThere(const Error& error)
 {
-    return error.reason == Reason::refused && error.detail == statusText + std::to_string(401);
+    return statusOf(error) == 401;
 }
 
 Result<mailbox::Response> judged(Result<mailbox::Response> response)
@@ -43,18 +54,14 @@ void HubClient::attempt(mailbox::Request request, Answer answer, bool again)
     mailbox::signRequest(request, m_key, m_clock.now() + m_offset);
     const auto self = shared_from_this();
     m_courier.send(request, [self, request, answer = std::move(answer), again](Result<mailbox::Response> response) {
-        if (response && response->status == 401 && again) {
-            std::int64_t seconds = 0;
-            const std::string& said = response->hubTime;
-            const auto [end, problem] = std::from_chars(said.data(), said.data() + said.size(), seconds);
-            // A time that no hub can have would overflow ours.
-            constexpr std::int64_t year9999 = 253'402'300'799;
-            if (problem == std::errc() && end == said.data() + said.size() && seconds >= 0 && seconds <= year9999) {
-                self->m_offset = std::chrono::seconds(seconds)
-                                 - std::chrono::floor<std::chrono::seconds>(self->m_clock.now().time_since_epoch());
-                self->attempt(request, answer, false);
-                return;
-            }
+        const auto theirs = response ? hubTimeIn(response->hubTime) : std::nullopt;
+        const auto ours = std::chrono::floor<std::chrono::seconds>(self->m_clock.now().time_since_epoch());
+        if (theirs)
+            self->m_ahead = ours - *theirs;
+        if (theirs && response->status == 401 && again) {
+            self->m_offset = *theirs - ours;
+            self->attempt(request, answer, false);
+            return;
         }
         const bool good = response && response->status >= 200 && response->status < 300;
         self->m_retryAfter = std::chrono::seconds(response && !good ? std::clamp<std::int64_t>(response->retryAfterSeconds, 0, mostSeconds) : 0);

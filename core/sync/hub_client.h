@@ -6,6 +6,7 @@
 #include "core/sync/courier.h"
 
 #include <memory>
+#include <optional>
 
 namespace ebbline::sync {
 
@@ -26,6 +27,9 @@ public:
     /// How long the last answer that was no success asked to be left alone; 0: it did not ask.
     std::chrono::seconds retryAfter() const { return m_retryAfter; }
 
+    /// How far our clock is ahead of the hub's, by its last answer; empty before one.
+    std::optional<std::chrono::seconds> clockAhead() const { return m_ahead; }
+
     /// The same without a signature.
     static void plainRequest(Courier& courier, const mailbox::Request& request, const Answer& answer);
 
@@ -34,7 +38,8 @@ private:
     Courier& m_courier;
     const crypto::SigningKey& m_key;
     const clock::Clock& m_clock;
-    std::chrono::seconds m_offset{0};
+    std::chrono::seconds m_offset{0};  ///< of the hub's clock, for signing; learnt from a refusal
+    std::optional<std::chrono::seconds> m_ahead;
     std::chrono::seconds m_retryAfter{0};
 };
 
@@ -42,5 +47,7 @@ private:
 Result<mailbox::Response> judged(Result<mailbox::Response> response);
 /// The hub does not know who asks (status 401), or does not believe it; another refusal is none of this.
 bool isUnknownThere(const Error& error);
+/// The status that judged() made an error of; 0: the error is none of a hub's answers.
+int statusOf(const Error& error);
 
 }  // namespace ebbline::sync

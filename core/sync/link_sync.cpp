@@ -4,11 +4,13 @@
 #include "core/bytes/text.h"
 #include "core/mailbox/service.h"
 #include "core/sync/hub_client.h"
+#include "core/sync/hub_time.h"
 #include "core/sync/inbox.h"
 #include "core/sync/key_change.h"
-#include "core/sync/least_version.h"
+#include "core/sync/looking_back.h"
 #include "core/sync/outbox.h"
 #include "core/sync/photo_carrier.h"
+#include "core/sync/refusals.h"
 
 #include <memory>
 
@@ -106,6 +108,7 @@ private:
         if (m_place == m_posts.size())
             return carryPhotos();
         m_acknowledged = false;
+        m_refusedHere.reset();
         // Who was away may not know whom to seal to.
         m_hearing = hasToHearFirst();
         return m_hearing ? startPulling() : sealAndOffer();
@@ -157,12 +160,22 @@ private:
             return each.atHub && (post().ended || !isOver(each.offeredAt, offerAgainAfter, now()));
         });
         m_outgoing = std::move(*outgoing);
+        const auto refusal = refusalOf(m_vault, post().mailbox);
+        if (!refusal)
+            return finish(refusal.error());
+        m_refusal = *refusal;
         offerNext(0);
+    }
+
+    /// Those behind one that is refused wait with it: nothing is passed over. Once a run is enough, and less often after a while.
+    bool isLeftAlone(const vault::Outgoing& waiting) const
+    {
+        return m_refusedHere == waiting.sequence || (m_refusal && m_refusal->sequence == waiting.sequence && rests(*m_refusal, now()));
     }
 
     void offerNext(std::size_t place)
     {
-        if (place == m_outgoing.size())
+        if (place == m_outgoing.size() || isLeftAlone(m_outgoing[place]))
             return m_acknowledged ? nextLink() : startPulling();
         const vault::Outgoing& waiting = m_outgoing[place];
         mailbox::Request request{"PUT", mailboxPath(waiting.mailbox) + "/" + bytes::toHex(m_vault.device().view()) + "/"
@@ -170,19 +183,27 @@ private:
                                  {}, waiting.envelope, {}};
         const auto self = shared_from_this();
         m_hub->signedRequest(std::move(request), [self, place](const Result<mailbox::Response>& response) {
-            if (!response)
-                return self->offerFailed(response.error());
             const vault::Outgoing& sent = self->m_outgoing[place];
+            if (!response)
+                return self->offerFailed(sent, response.error());
             if (const Done marked = self->m_vault.markAtHub(sent.mailbox, sent.sequence); !marked)
                 return self->finish(marked.error());
+            if (self->m_refusal && self->m_refusal->sequence == sent.sequence)
+                if (const Done taken = forgetRefusal(self->m_vault, sent.mailbox); !taken)
+                    return self->finish(taken.error());
             ++self->m_report.envelopesSent;
             self->offerNext(place + 1);
         });
     }
 
     /// A mailbox that takes nothing may still hold what says why, above all the peer's acknowledgement.
-    void offerFailed(const Error& error)
+    void offerFailed(const vault::Outgoing& refused, const Error& error)
     {
+        if (const auto why = refusedBecause(error)) {
+            m_refusedHere = refused.sequence;
+            if (const Done noted = noteRefused(m_vault, refused.mailbox, refused.sequence, *why); !noted)
+                return finish(noted.error());
+        }
         if (m_acknowledged || error.reason == Reason::unreachable || error.reason == Reason::tooSoon)
             return problemWithLink(error);
         if (!m_report.problem)
@@ -319,33 +340,11 @@ private:
             m_report.problem = std::move(problem);
         if (const Done noted = noteWhereStopped(m_limited); !noted && !m_report.problem)
             m_report.problem = noted.error();
-        lookBack();
+        if (const auto ahead = m_hub->clockAhead())
+            if (const Done noted = noteClockAhead(m_vault, *ahead); !noted && !m_report.problem)
+                m_report.problem = noted.error();
+        lookBack(m_vault, m_report);
         m_done(m_report);
-    }
-
-    /// What a hub may withhold shows by time alone, whichever links this run came to.
-    void lookBack()
-    {
-        const auto links = m_vault.links();
-        for (const vault::Link& link : links ? *links : std::vector<vault::Link>{}) {
-            if (link.ended)
-                continue;
-            m_report.tooOld = m_report.tooOld || isTooOld(m_vault, link.clinicRoot);
-            const auto standing = m_vault.standing(link.mailbox);
-            if (!standing)
-                continue;
-            m_report.rolledBack = m_report.rolledBack || standing->rolledBack;
-            m_report.unproved += standing->unprovedSince && isOver(*standing->unprovedSince, longestSilence, now()) ? 1 : 0;
-            const auto last = standing->heardAt ? standing->heardAt : standing->spokeAt;
-            m_report.silent += last && !isClosed(link) && isOver(*last, longestSilence, now()) ? 1 : 0;
-        }
-    }
-
-    bool isClosed(const vault::Link& link) const
-    {
-        const auto& courses = m_vault.state().courses;
-        const auto course = courses.find(link.course);
-        return course != courses.end() && course->second.followUp.has_value();
     }
 
     vault::Vault& m_vault;
@@ -361,16 +360,13 @@ private:
     std::set<envelope::DeviceId> m_stuck;  ///< senders of this mailbox that are left out
     std::vector<envelope::DeviceId> m_tell;
     std::vector<vault::Outgoing> m_outgoing;
+    std::optional<Refusal> m_refusal;             ///< of this mailbox, before it was offered anything
+    std::optional<std::uint64_t> m_refusedHere;  ///< in this run
     Report m_report;
     std::shared_ptr<PhotoCarrier> m_photos;  ///< between its turns
 };
 
 }  // namespace
-
-bool isOver(clock::Instant since, std::chrono::milliseconds limit, clock::Instant now)
-{
-    return now - since > limit || since - now > limit;
-}
 
 void run(vault::Vault& vault, Courier& courier, std::function<void(Report)> done)
 {

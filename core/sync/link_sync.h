@@ -29,6 +29,7 @@ struct Report {
     bool forkSeen = false;         ///< two histories of one device: say so
     bool rolledBack = false;       ///< the peer holds more of ours than this vault: it is an older copy, say so
     bool tooOld = false;           ///< the clinic asks for a newer program, or says what this one does not know: say so
+    std::size_t refused = 0;       ///< mailboxes of which the hub does not take what is sent (core/sync/refusals.h): say so
     std::size_t garbled = 0;       ///< answers of the hub that cannot be read to their end
     std::size_t silent = 0;        ///< open courses from whose other end nothing new came for longer than longestSilence
     std::size_t unproved = 0;      ///< links with operations unacknowledged for longer than longestSilence

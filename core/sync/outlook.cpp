@@ -29,6 +29,8 @@ Outlook::State gravest(const vault::Standing& standing, const Outlook& outlook)
         return Outlook::State::olderHere;
     if (standing.fork)
         return Outlook::State::forked;
+    if (outlook.refusal)
+        return Outlook::State::refused;
     if (standing.gap)
         return Outlook::State::withheld;
     if (outlook.unheard)
@@ -55,7 +57,11 @@ Result<Outlook> outlookOf(const vault::Vault& vault, const envelope::MailboxId& 
     const auto unsealed = vault.unsealed(mailbox);
     if (!unsealed)
         return fail(unsealed.error());
+    const auto refusal = refusalOf(vault, mailbox);
+    if (!refusal)
+        return fail(refusal.error());
     Outlook outlook;
+    outlook.refusal = *refusal;
     outlook.waitingSince = oldestWaiting(*standing, *unsealed);
     outlook.heardAt = standing->heardAt;
     // Before anything came, the silence is counted from when we spoke.

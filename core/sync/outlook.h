@@ -2,10 +2,11 @@
 /// \file
 /// How it stands with the other end of a mailbox, in one look: what it has acknowledged, since when something
 /// waits, when it was last heard, and what a hub keeps back. All of it is proved by signatures and timed by our own
-/// clock (vault::Standing); nothing rests on what a hub says, and nothing counts as delivered before the other end
-/// has acknowledged it.
+/// clock (vault::Standing), and nothing counts as delivered before the other end has acknowledged it. What a hub says is
+/// told as what it says: that it does not take an envelope. It makes nothing look better than it is.
 
 #include "core/sync/link_sync.h"
+#include "core/sync/refusals.h"
 
 #include <array>
 
@@ -16,6 +17,7 @@ struct Outlook {
     enum class State : std::uint8_t {
         olderHere,  ///< the other end holds more of ours than this vault does: this vault is an older copy
         forked,     ///< two histories of one device were shown
+        refused,    ///< the hub does not take what is sent from here
         withheld,   ///< a signed message is here that comes after one which the hub does not show, or shows no more
         unheard,    ///< nothing new from the other end for longestSilence or longer
         waiting,    ///< something that was written here is not acknowledged
@@ -24,6 +26,7 @@ struct Outlook {
     State state = State::delivered;
     std::optional<clock::Instant> waitingSince;  ///< the oldest that is not acknowledged; empty: nothing waits
     std::optional<clock::Instant> heardAt;       ///< when something new of the other end was last accepted; empty: never
+    std::optional<Refusal> refusal;              ///< what the hub does not take, whatever graver holds as well
     bool unheard = false;                        ///< as State::unheard, whatever graver holds as well
 };
 

@@ -47,6 +47,8 @@ struct Vault::Inside {
     Result<Tails> loadTails();
     /// \returns whether the operation is new here; Reason::alreadyExists if another one has its name.
     Result<bool> insertForeign(const journal::Operation& operation);
+    /// Keeps when an operation came that bears a time clearly later.
+    Done noteEarly(const journal::Operation& operation);
     /// What is held under a name; empty if nothing is.
     Result<std::optional<bytes::Bytes>> bytesOf(const journal::OperationId& id);
     /// If the operation takes a photograph of its course back: lets its chunks go.

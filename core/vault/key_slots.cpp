@@ -234,6 +234,16 @@ bool KeySlots::has(SlotKind kind) const
     return false;
 }
 
+std::optional<crypto::StretchCost> KeySlots::dearest() const
+{
+    std::optional<crypto::StretchCost> most;
+    for (const auto& stored : m_slots)
+        if (const auto slot = stored && m_sound ? parse(*stored) : fail(Reason::notFound, ""); slot && crypto::isPossible(slot->cost))
+            most = most ? crypto::StretchCost{std::max(most->passes, slot->cost.passes), std::max(most->memoryKiB, slot->cost.memoryKiB)}
+                        : slot->cost;
+    return most;
+}
+
 bytes::Bytes KeySlots::encode() const
 {
     bytes::Writer out;

@@ -59,6 +59,10 @@ public:
 
     bool has(SlotKind kind) const;
 
+    /// The dearest stretching among the ways in, each of its two figures for itself; empty of a damaged file, which
+    /// may say anything.
+    std::optional<crypto::StretchCost> dearest() const;
+
     bytes::Bytes encode() const;
     static Result<KeySlots> decode(bytes::View input);
 

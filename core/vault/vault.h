@@ -11,6 +11,7 @@
 #include "core/vault/attempt_guard.h"
 #include "core/vault/ways_in.h"
 
+#include <map>
 #include <set>
 
 namespace ebbline::vault {
@@ -186,6 +187,10 @@ public:
     /// `with`, if set, does in the same transaction what the operations mean for links and channels.
     Done accept(const envelope::MailboxId& mailbox, const envelope::DeviceId& sender, const Cursor& head,
                 const std::vector<journal::Operation>& operations, const std::function<Done()>& with = {});
+    /// When operations of others came that bear a time more than clearlyAhead later: by the clock of whoever wrote them it was
+    /// not yet that time, and either that clock or this one is wrong. For the screens; nothing is judged by it.
+    Result<std::map<journal::OperationId, clock::Instant>> cameEarly() const;
+    static constexpr std::chrono::minutes clearlyAhead{10};
     /// Several of putLink(), endLink(), keep(), sendAgain() and noteTold() in one durable transaction. Whatever
     /// changes the journal has one of its own.
     Done together(const std::function<Done()>& work);

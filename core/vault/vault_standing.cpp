@@ -1,5 +1,7 @@
 // How it stands with a mailbox: what passed, what is missing, what was refused.
 
+#include "core/bytes/reader.h"
+#include "core/bytes/text.h"
 #include "core/vault/inside.h"
 #include "core/vault/rows.h"
 
@@ -166,6 +168,40 @@ std::size_t Vault::quarantined(const envelope::MailboxId& mailbox) const
         return 0;
     const Result<bool> row = statement->bind(mailbox.view()).step();
     return row && *row ? static_cast<std::size_t>(statement->integer(0)) : 0;
+}
+
+namespace {
+
+/// Under names that begin so a vault keeps when operations came that bear a later time: device, slash, number.
+constexpr std::string_view earlyPrefix = "came-early/";
+
+}  // namespace
+
+Done Vault::Inside::noteEarly(const journal::Operation& operation)
+{
+    const clock::Instant now = clock.now();
+    if (operation.entered.at - now <= clearlyAhead)
+        return {};
+    return putKept(std::string(earlyPrefix) + bytes::toHex(operation.id.device.view()) + '/' + std::to_string(operation.id.number),
+                   bytes::Writer().raw(operation.id.device.view()).u64(operation.id.number).u64(static_cast<std::uint64_t>(millisOf(now))).bytes());
+}
+
+Result<std::map<journal::OperationId, clock::Instant>> Vault::cameEarly() const
+{
+    const auto kept = keptUnder(earlyPrefix);
+    if (!kept)
+        return fail(kept.error());
+    std::map<journal::OperationId, clock::Instant> early;
+    for (const auto& [name, value] : *kept) {
+        bytes::Reader reader(value);
+        journal::OperationId id;
+        id.device = reader.id<envelope::DeviceTag>();
+        id.number = reader.u64();
+        const auto millis = static_cast<std::int64_t>(reader.u64());
+        if (reader.atEnd())
+            early.insert_or_assign(id, instantOf(millis));
+    }
+    return early;
 }
 
 }  // namespace ebbline::vault

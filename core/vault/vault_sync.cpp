@@ -225,6 +225,8 @@ Done Vault::accept(const envelope::MailboxId& mailbox, const envelope::DeviceId&
             fresh.push_back(&operation);
             if (const Done dropped = inside.dropRemoved(operation); !dropped)
                 return dropped;
+            if (const Done early = inside.noteEarly(operation); !early)
+                return early;
         }
         if (with)
             if (const Done done = with(); !done)

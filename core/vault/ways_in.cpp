@@ -59,9 +59,18 @@ Result<Opened> open(const std::filesystem::path& folder, const Offered& offered,
     return opened;
 }
 
-Done replace(Opened& opened, SlotKind kind, bytes::View secret, const crypto::StretchCost& cost,
+/// What the vault has is the least: a machine that is busy while it measures, or a program that did not measure, must
+/// not leave it easier to search than it was.
+crypto::StretchCost notBelow(const KeySlots& slots, const crypto::StretchCost& cost)
+{
+    const crypto::StretchCost least = slots.dearest().value_or(cost);
+    return {std::max(cost.passes, least.passes), std::max(cost.memoryKiB, least.memoryKiB)};
+}
+
+Done replace(Opened& opened, SlotKind kind, bytes::View secret, const crypto::StretchCost& asked,
              const std::filesystem::path& folder, bytes::View deviceSecret = {})
 {
+    const crypto::StretchCost cost = notBelow(opened.slots, asked);
     // Bound and not bound are two forms of one way in: the other one goes.
     if (kind == SlotKind::passphraseAndKeystore)
         opened.slots.drop(SlotKind::passphrase);

@@ -42,11 +42,14 @@ Result<crypto::Secret> openDataKey(const std::filesystem::path& folder, const Of
                                    const clock::Readings& now);
 
 /// A fresh recovery code in place of the old one, stored before it is returned: show it once.
-/// \returns as openDataKey(), and Reason::storageFull, Reason::storageFailed: the old code holds then.
+/// \param cost  at least; never below what a way into this vault costs already
+/// \returns as openDataKey(), and Reason::storageFull, Reason::storageFailed, Reason::tooLarge if the memory for the
+///          stretching cannot be had: the old code holds then.
 Result<RecoveryCode> renewRecoveryCode(const std::filesystem::path& folder, const Offered& offered,
                                        const crypto::StretchCost& cost, const clock::Readings& now);
 
 /// Replaces the passphrase; also the way back after the recovery code opened the vault.
+/// \param cost  as for renewRecoveryCode()
 /// \param deviceSecret  binds the new one to this device, 32 bytes; empty: it is not bound, whatever the old was
 /// \returns as renewRecoveryCode(): the old passphrase holds then. Reason::invalidState for binding without a
 ///          recovery code, or at a desk.

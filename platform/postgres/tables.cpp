@@ -1,12 +1,14 @@
 #include "platform/postgres/tables.h"
 
+#include "platform/postgres/tables_drop.h"
+
 namespace ebbline::postgres {
 
 /// Every row carries the clinic that it belongs to. A call names its clinic for its own transaction
 /// (`ebbline.clinic`); a row that is found by its unguessable key alone is named (`ebbline.named`);
 /// what counts or tidies everything says so (`ebbline.whole`). Forced, so that the owner of the tables
 /// is held to it as well; a partition shows nothing but through its table.
-const std::array<std::string_view, 4> migrations{
+const std::array<std::string_view, 5> migrations{
     R"sql(
     CREATE TABLE clinic (
         id bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY, root bytea NOT NULL UNIQUE, hint text NOT NULL
@@ -387,6 +389,7 @@ const std::array<std::string_view, 4> migrations{
         UPDATE mailbox SET blob_bytes = blob_bytes - freed, blobs = blobs - gone WHERE id = p_mailbox;
         RETURN 0;
     END $$;
-    )sql"};
+    )sql",
+    acknowledgementsOnce};
 
 }  // namespace ebbline::postgres

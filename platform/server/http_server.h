@@ -16,6 +16,15 @@
 
 namespace ebbline::server {
 
+/// What an operator's log may say of one request: words of the program and numbers, nothing that the request brought.
+struct Answered {
+    std::string_view route;    ///< mailbox::routeName(); "unreadable" for what ended before it was a request
+    int status = 0;
+    std::string_view refused;  ///< why nobody was let in; empty: somebody was, or nobody had to be
+    std::chrono::milliseconds took{0};
+    std::size_t bytesIn = 0, bytesOut = 0;  ///< bodies
+};
+
 struct ServerSettings {
     std::string address = "127.0.0.1";
     std::uint16_t port = 0;               ///< 0: any free one
@@ -31,6 +40,7 @@ struct ServerSettings {
     std::chrono::seconds headerTime{10};
     std::chrono::seconds bodyTime{60};
     std::chrono::seconds idleTime{60};
+    std::function<void(const Answered&)> answered;  ///< after each answer, on any thread; empty: nobody is told
 };
 
 /// Counters since the start, for metrics and tests.

@@ -48,6 +48,12 @@ struct Shared {
     Waiting waiting;
     std::atomic<bool> stopping = false;
 
+    void tell(const Answered& answered) const
+    {
+        if (settings.answered)
+            settings.answered(answered);
+    }
+
     std::atomic<std::uint64_t> requests = 0;
     std::atomic<std::uint64_t> refusedConnections = 0;
     std::atomic<std::uint64_t> malformed = 0;

@@ -65,6 +65,18 @@ asio::awaitable<void> accepting(tcp::acceptor& acceptor, const std::function<std
 
 }  // namespace
 
+std::optional<mailbox::Usage> UsageFigures::now()
+{
+    const std::scoped_lock lock(m_mutex);
+    const auto now = m_clock.uptime().elapsed;
+    if (m_last && now - m_at < keptFor)
+        return m_ready() ? m_last : std::nullopt;
+    const auto counted = m_count(m_clock.now());
+    m_last = counted ? std::optional(*counted) : std::nullopt;
+    m_at = now;
+    return m_last;
+}
+
 std::string metricsText(const ServerFigures& figures, const std::optional<mailbox::Usage>& usage)
 {
     const auto count = [](std::int64_t value) { return static_cast<std::uint64_t>(std::max<std::int64_t>(value, 0)); };

@@ -1,3 +1,4 @@
+#include "core/mailbox/route_name.h"
 #include "platform/server/counted_address.h"
 #include "platform/server/inside.h"
 
@@ -145,6 +146,7 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
             // Nobody there, or nothing that can be answered: only a parse error deserves words.
             if (readable || headProblem.category() == http::make_error_code(http::error::bad_method).category()) {
                 ++shared->malformed;
+                shared->tell({.route = "unreadable", .status = statusFor(headProblem), .refused = {}});
                 auto refusal = made(11, false, {statusFor(headProblem), {}, 0, {}});
                 (void)co_await http::async_write(stream, refusal, noThrow);
             }
@@ -154,6 +156,7 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
         const BodyRoom room(*shared, static_cast<std::size_t>(parser.content_length().value_or(0)));
         if (!room.isThere()) {
             ++shared->serverErrors;
+            shared->tell({.route = "unreadable", .status = 503, .refused = {}});
             auto refusal = made(11, false, {503, {}, noRoomRetry, {}});
             (void)co_await http::async_write(stream, refusal, noThrow);
             co_return;
@@ -162,6 +165,7 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
         const auto [bodyProblem, bodySize] = co_await http::async_read(stream, buffer, parser, noThrow);
         if (bodyProblem) {
             ++shared->malformed;
+            shared->tell({.route = "unreadable", .status = statusFor(bodyProblem), .refused = {}});
             auto refusal = made(11, false, {statusFor(bodyProblem), {}, 0, {}});
             (void)co_await http::async_write(stream, refusal, noThrow);
             co_return;
@@ -177,6 +181,8 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
         request.authorisation = std::string(message["EB-Auth"]);
         request.body = std::move(message.body());
         const auto written = mailbox::Service::writtenBy(request);
+        Answered said{.route = mailbox::routeName(request), .refused = {}, .bytesIn = request.body.size()};
+        const auto began = std::chrono::steady_clock::now();
 
         // A long poll may outlast every other limit; the answer's own limit follows.
         beast::get_lowest_layer(stream).expires_never();
@@ -184,6 +190,11 @@ asio::awaitable<void> conversation(Stream& stream, std::shared_ptr<Shared> share
         mailbox::Response answer = co_await respond(shared, std::move(request), address);
         if (answer.status >= 500)
             ++shared->serverErrors;
+        said.status = answer.status;
+        said.refused = answer.refused;
+        said.bytesOut = answer.body.size();
+        said.took = std::chrono::floor<std::chrono::milliseconds>(std::chrono::steady_clock::now() - began);
+        shared->tell(said);
         if (written && answer.status == 200)
             shared->waiting.wake({*written, answer.clinic});
 

@@ -11,7 +11,7 @@
 
 namespace ebbline::deskapp {
 
-KeepBoard::KeepBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent)
+KeepBoard::KeepBoard(Workplace& workplace, std::optional<crypto::StretchCost> cost, QObject* parent)
     : QObject(parent), m_workplace(workplace), m_cost(cost)
 {
     m_pool.setMaxThreadCount(1);
@@ -82,6 +82,11 @@ void KeepBoard::note(records::Step step)
     }
 }
 
+std::function<crypto::StretchCost()> KeepBoard::costAsker() const
+{
+    return [given = m_cost, &clock = m_workplace.clock()] { return given ? *given : vault::calibratedCost(clock); };
+}
+
 void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const QString& again)
 {
     clear();
@@ -95,8 +100,8 @@ void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const
         return;
     }
     run(tr("The passphrase is being changed."), now,
-        [this, folder = m_workplace.folder(), next = std::make_shared<TypedSecret>(fresh), cost = m_cost, at = m_workplace.clock().readings()](bytes::View words) {
-            const auto done = vault::changePassphrase(folder, vault::Offered::passphrase(words), next->view(), cost, at);
+        [this, folder = m_workplace.folder(), next = std::make_shared<TypedSecret>(fresh), cost = costAsker(), at = m_workplace.clock().readings()](bytes::View words) {
+            const auto done = vault::changePassphrase(folder, vault::Offered::passphrase(words), next->view(), cost(), at);
             return Came{[this, done] {
                             m_outcome = done ? tr("From now on only the new passphrase opens this desk.") : QString();
                             m_problem = done ? QString() : errorText(done.error());
@@ -108,8 +113,8 @@ void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const
 void KeepBoard::makeCode(const QString& passphrase)
 {
     run(tr("A recovery code is being made."), passphrase,
-        [this, folder = m_workplace.folder(), cost = m_cost, at = m_workplace.clock().readings()](bytes::View words) {
-            const auto made = vault::renewRecoveryCode(folder, vault::Offered::passphrase(words), cost, at);
+        [this, folder = m_workplace.folder(), cost = costAsker(), at = m_workplace.clock().readings()](bytes::View words) {
+            const auto made = vault::renewRecoveryCode(folder, vault::Offered::passphrase(words), cost(), at);
             const auto code = made ? QString::fromStdString(made->text()) : QString();
             const auto problem = made ? Error{} : made.error();
             return Came{[this, code, problem] {

@@ -25,7 +25,7 @@ class KeepBoard : public QObject {
     Q_PROPERTY(QString code READ code NOTIFY changed FINAL)          ///< shown once; empty otherwise
 
 public:
-    KeepBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent = nullptr);
+    KeepBoard(Workplace& workplace, std::optional<crypto::StretchCost> cost, QObject* parent = nullptr);
     ~KeepBoard() override;
 
     void open();
@@ -57,9 +57,11 @@ private:
     void run(const QString& doing, const QString& passphrase, Work work);
     void clear();
     void note(records::Step step);
+    /// To be asked beside the interface: measuring takes a second or two.
+    std::function<crypto::StretchCost()> costAsker() const;
 
     Workplace& m_workplace;
-    crypto::StretchCost m_cost;
+    std::optional<crypto::StretchCost> m_cost;
     QThreadPool m_pool;
     bool m_busy = false;
     int m_round = 0;  ///< whose result still counts

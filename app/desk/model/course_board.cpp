@@ -137,7 +137,7 @@ void CourseBoard::refresh()
                      return finding.open && finding.urgency <= recovery::Urgency::callNow;
                  }),
                  summary.unopened > 0 || std::ranges::any_of(view->findings, isOpen));
-    m_entries.setRows(entryRows(*view->state, stamp));
+    m_entries.setRows(entryRows(*view->state, stamp, cameEarly(m_workplace)));
     m_messages.setRows(messageRows(*view->state, m_name, stamp));
     m_curves.refresh();
     Q_EMIT changed();

@@ -141,7 +141,7 @@ Paper coursePaper(Workplace& workplace, const recovery::CourseId& course)
         findings.rows.append({finding.urgencyName, finding.title + QStringLiteral(". ") + finding.reason, finding.when, finding.acts.join(QLatin1Char('\n'))});
     }
     PaperPart entries{CourseLook::tr("Entries"), {}, {CourseLook::tr("Day"), CourseLook::tr("Scores"), CourseLook::tr("Signs and words"), CourseLook::tr("Marks")}, {}};
-    for (const auto& row : entryRows(*state, &stampText)) {
+    for (const auto& row : entryRows(*state, &stampText, cameEarly(workplace))) {
         const auto entry = row.value.value<EntryRow>();
         QStringList said{entry.signs, entry.note};
         said.removeAll(QString());

@@ -136,7 +136,17 @@ QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp
     return rows;
 }
 
-QList<RowList::Row> entryRows(const journal::CourseState& course, const Stamp& stamp)
+CameEarly cameEarly(Workplace& workplace)
+{
+    CameEarly early;
+    const auto found = workplace.desk().vault().cameEarly();
+    for (const auto& [operation, at] : found ? *found : std::map<journal::OperationId, clock::Instant>{}) {
+        early.emplace(operation, workplace.zone().moment(at));
+    }
+    return early;
+}
+
+QList<RowList::Row> entryRows(const journal::CourseState& course, const Stamp& stamp, const CameEarly& early)
 {
     std::vector<const journal::EntryHistory*> order;
     for (const auto& [id, history] : course.entries) {
@@ -160,6 +170,9 @@ QList<RowList::Row> entryRows(const journal::CourseState& course, const Stamp& s
         QStringList marks;
         if (entry.isLate()) {
             marks << Course::tr("entered late, %1").arg(stamp(entry.recordedAt));
+        }
+        if (const auto came = early.find(history->versions.back().operation); came != early.end()) {
+            marks << Course::tr("came before the time that it bears, %1: the clock of the phone or of this desk is wrong").arg(stamp(came->second));
         }
         if (history->amended()) {
             const auto& before = history->versions[history->versions.size() - 2].value;

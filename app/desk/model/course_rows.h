@@ -3,6 +3,7 @@
 /// The lists of a course in words: findings with what people did about them, entries, messages.
 
 #include "app/desk/model/row_list.h"
+#include "app/desk/model/workplace.h"
 #include "core/desk/desk.h"
 
 #include <QMetaType>
@@ -109,8 +110,11 @@ QString raisingEntry(const triage::Finding& finding, const journal::CourseState&
 
 /// Open ones first, most urgent first, then the closed ones, newest first.
 QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp);
+/// When operations came that bear a clearly later time (vault::Vault::cameEarly()), on the clinic's wall.
+using CameEarly = std::map<journal::OperationId, clock::Moment>;
+CameEarly cameEarly(Workplace& workplace);
 /// Newest first.
-QList<RowList::Row> entryRows(const journal::CourseState& course, const Stamp& stamp);
+QList<RowList::Row> entryRows(const journal::CourseState& course, const Stamp& stamp, const CameEarly& early = {});
 /// Oldest first.
 QList<RowList::Row> messageRows(const journal::CourseState& course, const QString& patient, const Stamp& stamp);
 

@@ -2,6 +2,7 @@
 
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "core/sync/hub_time.h"
 
 namespace ebbline::deskapp {
 
@@ -66,6 +67,13 @@ HubWatch::HubWatch(Workplace& workplace, CourierMaker maker, QObject* parent)
 void HubWatch::refresh()
 {
     m_phones = m_workplace.isOpen() ? PhoneOutlooks(m_workplace).count() : PhoneOutlooks::Count{};
+    m_refused.clear();
+    m_clockAhead.reset();
+    if (m_workplace.isOpen() && !m_workplace.isDemo()) {
+        // Also of what goes from desk to desk, which is no phone's.
+        m_refused = sync::refusals(m_workplace.desk().vault()).value_or(std::vector<sync::Refusal>{});
+        m_clockAhead = sync::clockAhead(m_workplace.desk().vault());
+    }
     Q_EMIT changed();
 }
 
@@ -135,7 +143,13 @@ QString HubWatch::freshness() const
     if (!m_lastHeard) {
         return tr("Not heard from the hub yet");
     }
-    return tr("Last heard from the hub: %1").arg(whenText(*m_lastHeard, m_workplace.now()));
+    const auto heard = tr("Last heard from the hub: %1").arg(whenText(*m_lastHeard, m_workplace.now()));
+    if (!m_clockAhead) {
+        return heard;
+    }
+    const auto clock = m_clockAhead->count() > 0 ? tr("The clock of this computer is about %1 fast: please set it.")
+                                                 : tr("The clock of this computer is about %1 slow: please set it.");
+    return QStringLiteral("%1. %2").arg(heard, clock.arg(lengthText(abs(*m_clockAhead))));
 }
 
 QString HubWatch::unheard() const
@@ -189,7 +203,12 @@ QString HubWatch::trouble() const
     if (m_quarantined > 0) {
         texts << tr("%Ln message(s) could not be verified and were set apart.", nullptr, static_cast<int>(m_quarantined));
     }
-    if (m_problem) {
+    // What the hub refuses is said in words of its own: errorText() speaks of this computer.
+    const auto refused = m_problem ? sync::refusedBecause(*m_problem) : std::nullopt;
+    if (!m_refused.empty() || refused) {
+        texts << refusedText(m_refused.empty() ? *refused : m_refused.front().why);
+    }
+    if (m_problem && !refused) {
         texts << errorText(*m_problem);
     }
     if (m_lastHeard && isStale()) {

@@ -86,6 +86,8 @@ private:
     bool m_fork = false;
     std::size_t m_quarantined = 0;
     PhoneOutlooks::Count m_phones;
+    std::vector<sync::Refusal> m_refused;
+    std::optional<std::chrono::minutes> m_clockAhead;  ///< of the hub's, where it is worth saying
     pulse::HubPulse m_pulse;  ///< ends before the courier that it uses
 };
 

@@ -18,6 +18,25 @@ class PhoneWords {
 
 }  // namespace
 
+QString refusedText(sync::Refusal::Why why)
+{
+    const auto reason = [why] {
+        switch (why) {
+        case sync::Refusal::Why::unknownThere:
+            return PhoneWords::tr("it does not know this desk or the mailbox", "why the hub takes nothing");
+        case sync::Refusal::Why::taken:
+            return PhoneWords::tr("it holds something else under the same number", "why the hub takes nothing");
+        case sync::Refusal::Why::full:
+            return PhoneWords::tr("the mailbox is full", "why the hub takes nothing");
+        case sync::Refusal::Why::unreadable:
+            break;
+        }
+        return PhoneWords::tr("it is too large or unreadable for it", "why the hub takes nothing");
+    };
+    return PhoneWords::tr("The hub does not take what this desk sends: %1. It stays here and is tried again. Tell whoever runs the hub.")
+        .arg(reason());
+}
+
 PhoneOutlooks::PhoneOutlooks(Workplace& workplace) : m_workplace(workplace)
 {
     const auto links = workplace.desk().vault().links();
@@ -53,6 +72,9 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
         break;
     case State::forked:
         lines << PhoneWords::tr("The phone sent two different histories: call, and do not rely on its entries.");
+        break;
+    case State::refused:
+        lines << refusedText(outlook->refusal->why);
         break;
     case State::withheld:
         lines << PhoneWords::tr("A message of the phone is missing: the hub holds it back or lost it.");

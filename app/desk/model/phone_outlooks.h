@@ -12,6 +12,9 @@
 
 namespace ebbline::deskapp {
 
+/// That the hub does not take something, why, and what to do.
+QString refusedText(sync::Refusal::Why why);
+
 class PhoneOutlooks {
 public:
     /// The phones in use, one a course. \pre the workplace is open, and stays so

@@ -111,10 +111,12 @@ QString stampText(const clock::Moment& moment)
 QString agoText(const clock::Moment& moment, const clock::Moment& now)
 {
     const auto passed = std::chrono::floor<std::chrono::minutes>(now.at - moment.at);
-    const auto minutes = static_cast<int>(passed.count());
-    if (minutes < 1) {
-        return Times::tr("just now");
-    }
+    return passed.count() < 1 ? Times::tr("just now") : lengthText(passed);
+}
+
+QString lengthText(std::chrono::minutes length)
+{
+    const auto minutes = static_cast<int>(length.count());
     if (minutes < 60) {
         return Times::tr("%Ln min", nullptr, minutes);
     }

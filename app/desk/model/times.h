@@ -24,6 +24,8 @@ QString zonedClockText(const clock::Moment& moment);
 QString dateText(const clock::Moment& moment);
 /// "25 min", "3 h", "2 days": how long ago, rounded down; "just now" under a minute.
 QString agoText(const clock::Moment& moment, const clock::Moment& now);
+/// "25 min", "3 h", "2 days": rounded down.
+QString lengthText(std::chrono::minutes length);
 /// "Day 5".
 QString dayText(int day);
 

@@ -6,7 +6,7 @@
 
 namespace ebbline::deskapp {
 
-UnlockBoard::UnlockBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent)
+UnlockBoard::UnlockBoard(Workplace& workplace, std::optional<crypto::StretchCost> cost, QObject* parent)
     : QObject(parent), m_workplace(workplace), m_cost(cost)
 {
     connect(&workplace, &Workplace::openChanged, this, [this] { useCode(false); });
@@ -65,7 +65,7 @@ bool UnlockBoard::create(const QString& passphrase, const QString& again)
     if (!isUsable(passphrase, again)) {
         return false;
     }
-    return settle(m_workplace.create(TypedSecret(passphrase).view(), m_cost));
+    return settle(m_workplace.create(TypedSecret(passphrase).view(), cost()));
 }
 
 bool UnlockBoard::isCodeOffered() const
@@ -92,7 +92,7 @@ bool UnlockBoard::recover(const QString& code, const QString& passphrase, const 
         return false;
     }
     const TypedSecret fresh(passphrase);
-    auto outcome = vault::changePassphrase(m_workplace.folder(), vault::Offered::recoveryCode(*read), fresh.view(), m_cost,
+    auto outcome = vault::changePassphrase(m_workplace.folder(), vault::Offered::recoveryCode(*read), fresh.view(), cost(),
                                            m_workplace.clock().readings());
     if (outcome) {
         outcome = m_workplace.unlock(fresh.view());

@@ -23,7 +23,7 @@ class UnlockBoard : public QObject {
 public:
     static constexpr int shortestPassphrase = 12;  ///< characters
 
-    UnlockBoard(Workplace& workplace, const crypto::StretchCost& cost, QObject* parent = nullptr);
+    UnlockBoard(Workplace& workplace, std::optional<crypto::StretchCost> cost, QObject* parent = nullptr);
 
     bool vaultExists() const { return m_workplace.vaultExists(); }
     QString title() const;
@@ -45,10 +45,11 @@ Q_SIGNALS:
 
 private:
     bool settle(const Done& outcome);
+    crypto::StretchCost cost() const { return m_cost ? *m_cost : vault::calibratedCost(m_workplace.clock()); }
     bool isUsable(const QString& passphrase, const QString& again);
 
     Workplace& m_workplace;
-    crypto::StretchCost m_cost;
+    std::optional<crypto::StretchCost> m_cost;
     bool m_recovering = false;
     QString m_problem;
 };

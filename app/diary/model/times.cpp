@@ -78,6 +78,16 @@ QString dayText(int day)
     return QCoreApplication::translate("DiaryTimes", "Day %1").arg(QLocale().toString(day));
 }
 
+QString lengthText(std::chrono::minutes length)
+{
+    const auto minutes = static_cast<int>(length.count());
+    if (minutes < 120)
+        return QCoreApplication::translate("DiaryTimes", "%n minute(s)", nullptr, minutes);
+    if (minutes < 48 * 60)
+        return QCoreApplication::translate("DiaryTimes", "%n hour(s)", nullptr, minutes / 60);
+    return QCoreApplication::translate("DiaryTimes", "%n day(s)", nullptr, minutes / (24 * 60));
+}
+
 QString untilText(int lastDay, int today)
 {
     if (lastDay <= today)

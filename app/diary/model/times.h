@@ -16,6 +16,8 @@ QString stampText(const clock::Moment& moment);
 QString whenText(const clock::Moment& moment, const clock::Moment& now);  ///< "today 14:05", "Monday 9:12"
 QString dayNameText(const clock::Moment& moment, const clock::Moment& now);  ///< "Today", "Yesterday", "22 March"
 QString dayText(int day);                                                ///< "Day 2"
+/// "14 minutes", "3 hours", "2 days": rounded down.
+QString lengthText(std::chrono::minutes length);
 /// "until day 13", "until tomorrow", "today": the last day an instruction holds.
 QString untilText(int lastDay, int today);
 

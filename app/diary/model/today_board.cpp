@@ -5,6 +5,7 @@
 #include "app/diary/model/times.h"
 #include "app/diary/model/words.h"
 #include "core/aftercare/visit.h"
+#include "core/sync/hub_time.h"
 
 #include <algorithm>
 #include <array>
@@ -119,6 +120,17 @@ QString TodayBoard::sent() const
               static_cast<int>(m_today.waiting));
 }
 
+QString TodayBoard::refusedText(sync::Refusal::Why why)
+{
+    switch (why) {
+    case sync::Refusal::Why::full: return tr("The server between is full. What you write does not fit in.");
+    case sync::Refusal::Why::unknownThere: return tr("The server between does not know this phone any more.");
+    case sync::Refusal::Why::taken:
+    case sync::Refusal::Why::unreadable: break;
+    }
+    return tr("The server between does not take what this phone sends.");
+}
+
 QString TodayBoard::outlook() const
 {
     if (!m_home.isOpen() || !m_home.diary().joined())
@@ -136,6 +148,9 @@ QString TodayBoard::outlook() const
     switch (outlook->state) {
     case State::olderHere: lines << tr("This phone holds an older copy of your diary. Some of what you wrote may be gone here. Call your clinic, please."); break;
     case State::forked: lines << tr("Two messages from the clinic do not fit together. Call your clinic before you act on one."); break;
+    case State::refused:
+        lines << refusedText(outlook->refusal->why) << tr("It stays on this phone, and this phone tries again. Call your clinic, please.");
+        break;
     case State::withheld: lines << tr("A message from the clinic is missing here. Call your clinic, please."); break;
     case State::unheard:
         lines << (outlook->heardAt ? tr("This phone has heard nothing from the clinic since %1.").arg(when(*outlook->heardAt))
@@ -151,6 +166,10 @@ QString TodayBoard::outlook() const
         lines << tr("That is more than %1 days. Call your clinic, please. Keep this phone and this program: what you wrote may be nowhere else.").arg(days);
     if (!lines.isEmpty())
         lines << tr("If you are worried, call. Do not wait for an answer here.");
+    if (const auto ahead = sync::clockAhead(m_home.diary().vault()))
+        lines << (ahead->count() > 0 ? tr("The clock of this phone is about %1 fast. Please set it: it rings your reminders.")
+                                     : tr("The clock of this phone is about %1 slow. Please set it: it rings your reminders."))
+                     .arg(lengthText(abs(*ahead)));
     return lines.join(QLatin1Char(' '));
 }
 

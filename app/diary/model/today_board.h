@@ -105,6 +105,7 @@ private:
     DayLine lineOf(const patient::ReminderView& view, clock::Instant at) const;
     bool isScored(recovery::Symptom symptom) const;
     void addCurves(recovery::Symptom symptom, QList<charts::CurvePicture>& pictures) const;
+    static QString refusedText(sync::Refusal::Why why);
     void answer(const QString& key, records::ReminderAnswer answer, std::optional<clock::Instant> until = {});
     std::vector<clock::Instant> laterTimes() const;
 

@@ -1,7 +1,12 @@
 // How it stands with the phones, at the desk: on the queue, at a course, and on the clinic's page.
+#include "app/desk/model/course_rows.h"
+#include "core/sync/hub_time.h"
+#include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
+
+#include <map>
 
 using namespace ebbline;
 using namespace std::chrono_literals;
@@ -101,6 +106,76 @@ TEST_CASE("what a hub holds back, a phone that forked and an older desk are trou
     REQUIRE(it.vault().noteRolledBack(mailbox));
     CHECK(it.hub().trouble().contains(QLatin1String("put back to an older copy")));
     CHECK(it.row().reach.startsWith(QLatin1String("The phone holds more from this desk")));
+}
+
+TEST_CASE("what the hub does not take is trouble with its reason, and stands on the row whose phone waits for it", "[desk][outlook]")
+{
+    using Why = sync::Refusal::Why;
+    Phones it;
+    REQUIRE(it.hub().trouble().toStdString() == "");
+    const std::map<Why, QString> reasons{{Why::unknownThere, QStringLiteral("it does not know this desk or the mailbox")},
+                                         {Why::taken, QStringLiteral("it holds something else under the same number")},
+                                         {Why::full, QStringLiteral("the mailbox is full")},
+                                         {Why::unreadable, QStringLiteral("it is too large or unreadable for it")}};
+    for (const auto& [why, reason] : reasons) {
+        REQUIRE(sync::noteRefused(it.vault(), it.link().mailbox, 99, why));
+        const auto said = QStringLiteral("The hub does not take what this desk sends: %1. It stays here and is tried "
+                                         "again. Tell whoever runs the hub.")
+                              .arg(reason);
+        CHECK(it.hub().trouble() == said);
+        CHECK(it.row().reach.startsWith(said));
+    }
+    REQUIRE(sync::forgetRefusal(it.vault(), it.link().mailbox));
+    CHECK(it.hub().trouble().toStdString() == "");
+    CHECK(it.row().reach.toStdString() == "");
+}
+
+TEST_CASE("a wrong clock of the desk is said beside when the hub was heard, calmly", "[desk][outlook][clocks]")
+{
+    Phones it;
+    const auto heard = "1796800000000 60";
+    REQUIRE(it.vault().keep("desk/last-heard", bytes::viewOf(heard)));
+    it.program->lock();
+    REQUIRE(it.program->workplace().unlock(bytes::viewOf(DemoClinic::passphrase)));
+    CHECK_FALSE(it.hub().freshness().contains(QLatin1String("clock")));
+    REQUIRE(sync::noteClockAhead(it.vault(), 14min));
+    CHECK(it.hub().freshness().endsWith(QLatin1String(". The clock of this computer is about 14 min fast: please set it.")));
+    REQUIRE(sync::noteClockAhead(it.vault(), -3h));
+    CHECK(it.hub().freshness().endsWith(QLatin1String(". The clock of this computer is about 3 h slow: please set it.")));
+    CHECK_FALSE(it.hub().trouble().contains(QLatin1String("clock")));
+}
+
+TEST_CASE("an entry that came before the time that it bears says so, and nothing of the course is changed by it", "[desk][outlook][clocks]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    world.clock.advance(30h);
+    const auto truly = world.clock.now();
+    const auto entryFrom = [&](std::chrono::milliseconds ahead) {
+        world.clock.turnWall(truly + ahead);
+        REQUIRE(phone.record(world.entryOf(phone, 3, 2)));
+        world.clock.turnWall(truly);
+        world.syncPhone(phone);
+        world.syncDesk();
+    };
+    entryFrom(10min);
+    CHECK(world.desk.vault().cameEarly()->empty());
+    entryFrom(10min + 1s);
+    const auto early = world.desk.vault().cameEarly();
+    REQUIRE(early->size() == 1);
+    CHECK(early->begin()->second == truly);
+
+    deskapp::CameEarly said;
+    for (const auto& [operation, at] : *early) {
+        said.emplace(operation, world.zone.moment(at));
+    }
+    const auto& state = *world.desk.course(course)->state;
+    const auto rows = deskapp::entryRows(state, world.now(), said);
+    REQUIRE(rows.size() == 2);
+    CHECK(rows[0].value.value<deskapp::EntryRow>().marks.contains(QLatin1String("came before the time that it bears, Today")));
+    CHECK(rows[1].value.value<deskapp::EntryRow>().marks.toStdString() == "");
+    CHECK(world.desk.vault().verify());
 }
 
 TEST_CASE("a closed course asks for no word from its phone", "[desk][outlook]")

@@ -1,9 +1,12 @@
 // What stands between her and the clinic, said on the day's page: never ahead of the proof, and with what to do.
+#include "core/sync/hub_time.h"
 #include "core/sync/least_version.h"
 #include "core/sync/messages.h"
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
+
+#include <map>
 
 using namespace ebbline;
 using namespace std::chrono_literals;
@@ -110,6 +113,44 @@ TEST_CASE("a message that is missing, two that do not fit, and an older copy are
     CHECK_FALSE(day.outlook().contains(QLatin1String("is missing")));
     REQUIRE(vault.noteRolledBack(day.mailbox()));
     CHECK(day.outlook().startsWith(QLatin1String("This phone holds an older copy of your diary.")));
+}
+
+TEST_CASE("what the server does not take is said with its reason, at the top, until it is taken", "[diary][outlook]")
+{
+    using Why = sync::Refusal::Why;
+    Day day;
+    auto& vault = day.program->home().diary().vault();
+    day.patient.setOffline(true);
+    DemoPatient::tell(*day.program, 3);
+    const std::map<Why, QString> said{{Why::full, QStringLiteral("The server between is full. What you write does not fit in.")},
+                                      {Why::unknownThere, QStringLiteral("The server between does not know this phone any more.")},
+                                      {Why::taken, QStringLiteral("The server between does not take what this phone sends.")},
+                                      {Why::unreadable, QStringLiteral("The server between does not take what this phone sends.")}};
+    for (const auto& [why, text] : said) {
+        REQUIRE(sync::noteRefused(vault, day.mailbox(), 99, why));
+        CHECK(day.outlook().startsWith(text + QStringLiteral(" It stays on this phone, and this phone tries again. Call your clinic, please.")));
+        CHECK(day.outlook().contains(QLatin1String("what you wrote is not with the clinic")));
+        CHECK(day.outlook().endsWith(whatToDo));
+        CHECK(day.program->today()->isStuck());
+    }
+    REQUIRE(sync::forgetRefusal(vault, day.mailbox()));
+    CHECK_FALSE(day.outlook().contains(QLatin1String("server")));
+    CHECK_FALSE(day.program->today()->isStuck());
+}
+
+TEST_CASE("a wrong clock of the phone is said calmly, with how much and which way", "[diary][outlook][clocks]")
+{
+    Day day;
+    auto& vault = day.program->home().diary().vault();
+    REQUIRE(sync::noteClockAhead(vault, 14min));
+    CHECK(day.plain() == "The clock of this phone is about 14 minutes fast. Please set it: it rings your reminders.");
+    CHECK_FALSE(day.program->today()->isStuck());
+    REQUIRE(sync::noteClockAhead(vault, -3h));
+    CHECK(day.plain() == "The clock of this phone is about 3 hours slow. Please set it: it rings your reminders.");
+    REQUIRE(sync::noteClockAhead(vault, 48h));
+    CHECK(day.plain().starts_with("The clock of this phone is about 2 days fast."));
+    REQUIRE(sync::noteClockAhead(vault, 10min));
+    CHECK(day.plain() == "");
 }
 
 TEST_CASE("a locked diary says nothing of its outlook", "[diary][outlook]")

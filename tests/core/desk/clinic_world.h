@@ -32,6 +32,8 @@ public:
             return answer(fail(Reason::unreachable, "no network"));
         if (swallow && swallow(request))
             return answer(mailbox::Response{200, {}, 0, {}});
+        if (const int status = refuse ? refuse(request) : 0; status != 0)
+            return answer(mailbox::Response{status, {}, 0, {}});
         mailbox::Response response = m_service.handle(request, "127.0.0.1", m_clock.now());
         if (tamper)
             tamper(request, response);
@@ -43,6 +45,7 @@ public:
     bytes::Bytes received;  ///< everything that the hub was given
     std::function<void(const mailbox::Request&, mailbox::Response&)> tamper;
     std::function<bool(const mailbox::Request&)> swallow;  ///< the hub says that it took these, and keeps nothing
+    std::function<int(const mailbox::Request&)> refuse;  ///< the status with which the hub turns one down; 0: it does not
 
 private:
     mailbox::Service& m_service;

@@ -7,6 +7,8 @@
 #include <catch2/generators/catch_generators.hpp>
 #include <rapidcheck.h>
 
+#include <set>
+
 using namespace ebbline;
 using namespace ebbline::envelope;
 
@@ -52,6 +54,24 @@ TEST_CASE("short messages all have one size: 1,348 bytes", "[envelope]")
 
     // 144 fixed + 96 for one recipient + 4 length + 1,024 padded + 16 tag + 64 signature.
     CHECK(parties.sealed(Bytes(length, 7)).size() == 1348);
+}
+
+TEST_CASE("no two sealings share a nonce, a key or their bytes", "[envelope]")
+{
+    const Parties parties;
+    std::set<Bytes> nonces, commitments, contents;
+    constexpr std::size_t sealings = 2000;
+    for (std::size_t i = 0; i < sealings; ++i) {
+        const Bytes envelope = parties.sealed(bytes::viewOf("swelling L 4"));
+        // Places of the format: the nonce, what commits to the content key, and the ciphertext.
+        const auto part = [&](std::size_t from, std::size_t size) { return Bytes(envelope.begin() + static_cast<std::ptrdiff_t>(from), envelope.begin() + static_cast<std::ptrdiff_t>(from + size)); };
+        nonces.insert(part(84, 24));
+        commitments.insert(part(112, 32));
+        contents.insert(part(144 + 96 + 4, 1040));
+    }
+    CHECK(nonces.size() == sealings);
+    CHECK(commitments.size() == sealings);
+    CHECK(contents.size() == sealings);
 }
 
 TEST_CASE("one byte more than a step takes another step", "[envelope]")

@@ -7,6 +7,8 @@
 #include <catch2/catch_test_macros.hpp>
 #include <rapidcheck.h>
 
+#include <random>
+
 using namespace ebbline;
 using namespace ebbline::pairing;
 using namespace std::chrono_literals;
@@ -81,6 +83,51 @@ TEST_CASE("two neighbours that changed places are noticed", "[pairing]")
         REQUIRE_FALSE(typedCodeFromText(typed));
     }
     CHECK(tried == 20);
+}
+
+TEST_CASE("of two wrong letters at most one pair in a thousand passes", "[pairing]")
+{
+    constexpr std::string_view alphabet = "ABCDEFGHIJKLMNOPQRSTUVWXYZ234567";
+    const auto lettersOf = [](std::string code) {
+        std::erase(code, '-');
+        return code;
+    };
+    // Every pair of places of one code, with every two wrong letters.
+    const std::string letters = lettersOf(std::string(sample));
+    std::size_t tried = 0, passed = 0;
+    for (std::size_t i = 0; i < letters.size(); ++i)
+        for (std::size_t j = i + 1; j < letters.size(); ++j)
+            for (const char first : alphabet)
+                for (const char second : alphabet) {
+                    if (first == letters[i] || second == letters[j])
+                        continue;
+                    std::string typed = letters;
+                    typed[i] = first;
+                    typed[j] = second;
+                    ++tried;
+                    passed += typedCodeFromText(typed) ? 1 : 0;
+                }
+    CHECK(tried == 24 * 23 / 2 * 31 * 31);
+    CHECK(passed * 1000 <= tried);
+
+    // And a sample over many codes, always the same one.
+    std::mt19937 dice(20'270'301);
+    const auto roll = [&](std::size_t below) { return static_cast<std::size_t>(dice() % below); };
+    std::size_t slipped = 0;
+    constexpr std::size_t typos = 20'000;
+    for (std::size_t round = 0; round < typos; ++round) {
+        TypedCode code;
+        for (auto& byte : code.locator)
+            byte = static_cast<std::uint8_t>(roll(256));
+        for (auto& byte : code.secret)
+            byte = static_cast<std::uint8_t>(roll(256));
+        std::string typed = lettersOf(toText(code));
+        const std::size_t i = roll(24), j = (i + 1 + roll(23)) % 24;
+        for (const std::size_t place : {i, j})
+            typed[place] = alphabet[(alphabet.find(typed[place]) + 1 + roll(31)) % 32];
+        slipped += typedCodeFromText(typed) ? 1 : 0;
+    }
+    CHECK(slipped * 1000 <= typos);
 }
 
 TEST_CASE("a code with too few or too many letters is refused", "[pairing][errors]")

@@ -3,6 +3,7 @@
 
 #include "tests/core/vault/filled_vault.h"
 
+#include <cstdlib>
 #include <random>
 
 using namespace ebbline;
@@ -57,6 +58,66 @@ TEST_CASE("a changed byte anywhere in the database is damage, never a wrong pass
         damaged[place] = static_cast<char>(damaged[place] ^ (1 << random() % 8));
         CAPTURE(place);
         original.check(damaged);
+    }
+}
+
+TEST_CASE("bytes flipped at random places of the database are damage; EBBLINE_FLIPS says how many, EBBLINE_SEED which", "[vault][errors][damage]")
+{
+    const Original original;
+    const auto given = [](const char* name, unsigned long otherwise) {
+        const char* text = std::getenv(name);
+        return text && *text ? std::strtoul(text, nullptr, 10) : otherwise;
+    };
+    const unsigned long seed = given("EBBLINE_SEED", 20'270'305);
+    std::mt19937 random(static_cast<std::mt19937::result_type>(seed));
+    for (unsigned long flips = given("EBBLINE_FLIPS", 40); flips > 0; --flips) {
+        const std::size_t place = random() % original.database.size();
+        std::string damaged = original.database;
+        damaged[place] = static_cast<char>(damaged[place] ^ (1 << random() % 8));
+        CAPTURE(seed, place);
+        original.check(damaged);
+    }
+}
+
+TEST_CASE("a log beside the database that is not its own, stale or foreign, is refused or changes nothing", "[vault][errors][damage]")
+{
+    const Original original;
+    const auto log = original.vault.path() / "vault.db-wal";
+    // Stale: from when less had been written. Foreign: of another vault.
+    std::string stale, foreign;
+    {
+        auto open = Vault::unlock(original.vault.path(), test::herons, original.vault.clock);
+        REQUIRE(open);
+        REQUIRE(open->append({records::EntryRecorded{test::sampleEntry(50)}}, test::secondEvening));
+        stale = test::contentsOf(log);
+        for (std::uint8_t i = 51; i < 60; ++i)
+            REQUIRE(open->append({records::EntryRecorded{test::sampleEntry(i)}}, test::secondEvening));
+    }
+    const test::FilledVault other;
+    {
+        auto open = Vault::unlock(other.path(), test::herons, other.clock);
+        REQUIRE(open);
+        REQUIRE(open->append({records::EntryRecorded{test::sampleEntry(50)}}, test::secondEvening));
+        foreign = test::contentsOf(other.path() / "vault.db-wal");
+    }
+    REQUIRE(stale.size() > page);
+    REQUIRE(foreign.size() > page);
+    const std::string database = test::contentsOf(original.file);
+    const std::string digest = journal::dump(Vault::unlock(original.vault.path(), test::herons, original.vault.clock)->state());
+
+    for (const std::string& wrong : {stale, foreign}) {
+        CAPTURE(&wrong == &stale);
+        test::put(original.file, database);
+        std::filesystem::remove(original.vault.path() / "vault.db-shm");
+        test::put(log, wrong);
+        // An inspection only looks: it leaves what it finds.
+        const auto looked = inspect(original.vault.path(), original.dataKey);
+        CHECK(test::contentsOf(original.file) == database);
+        const auto opened = Vault::unlock(original.vault.path(), test::herons, original.vault.clock);
+        if (!opened)
+            CHECK(opened.error().reason == Reason::damaged);
+        else
+            CHECK((journal::dump(opened->state()) == digest || !looked.sound()));
     }
 }
 

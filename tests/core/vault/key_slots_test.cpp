@@ -41,6 +41,24 @@ TEST_CASE("the passphrase gives the data key back, also after storing", "[vault]
     CHECK(same(decoded->unlock(SlotKind::passphrase, bytes::viewOf("a long passphrase")), made.dataKey));
 }
 
+TEST_CASE("what a damaged file or an impossible slot says of its cost counts for nothing", "[vault]")
+{
+    const Made made;
+    CHECK(made.slots.dearest() == cheap);
+    bytes::Bytes file = made.slots.encode();
+    file[12] = 0x01;  // the memory, in the first slot
+    const auto damaged = KeySlots::decode(file);
+    REQUIRE(damaged);
+    CHECK_FALSE(damaged->dearest());
+
+    const auto sum = crypto::hash128(bytes::View(file).first(KeySlots::slotSize * KeySlots::slotCount));
+    std::copy(sum.begin(), sum.end(), file.end() - 16);
+    const auto forged = KeySlots::decode(file);
+    REQUIRE(forged);
+    REQUIRE(forged->isSound());
+    CHECK_FALSE(forged->dearest());
+}
+
 TEST_CASE("a wrong passphrase is called wrong, not damaged", "[vault]")
 {
     const Made made;

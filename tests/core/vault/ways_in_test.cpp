@@ -113,6 +113,43 @@ TEST_CASE("who forgot the passphrase sets another one with the code", "[vault]")
     }
 }
 
+TEST_CASE("no change makes a vault cheaper to search than it was, whatever cost is asked for", "[vault]")
+{
+    constexpr crypto::StretchCost dear{2, 16 * 1024};
+    for (const Vault::Owner owner : {Vault::Owner::patient, Vault::Owner::clinic}) {
+        const Device device(owner);
+        const auto dearest = [&] { return KeySlots::generations(device.folder.path())->front().dearest(); };
+        REQUIRE(dearest() == cheap);
+        REQUIRE(changePassphrase(device.folder.path(), Offered::passphrase(passphrase), another, dear, device.clock.readings()));
+        REQUIRE(dearest() == dear);
+
+        // The only way in is replaced: nothing else keeps the cost up.
+        REQUIRE(changePassphrase(device.folder.path(), Offered::passphrase(another), passphrase, cheap, device.clock.readings()));
+        CHECK(dearest() == dear);
+        CHECK_FALSE(device.refusal(Offered::passphrase(passphrase)));
+
+        // A code printed beside it, and one that follows it.
+        const RecoveryCode code = device.printed();
+        auto slots = KeySlots::generations(device.folder.path())->front();
+        slots.drop(owner == Vault::Owner::clinic ? SlotKind::desk : SlotKind::passphrase);
+        CHECK(slots.dearest() == dear);
+        CHECK_FALSE(device.refusal(Offered::recoveryCode(code)));
+    }
+}
+
+TEST_CASE("each figure of the cost stays for itself, and a dearer one than the vault has is taken", "[vault]")
+{
+    const Device device;
+    const auto dearest = [&] { return KeySlots::generations(device.folder.path())->front().dearest(); };
+    const auto change = [&](const crypto::StretchCost& cost) {
+        return changePassphrase(device.folder.path(), Offered::passphrase(passphrase), passphrase, cost, device.clock.readings());
+    };
+    REQUIRE(change({2, 8 * 1024}));
+    CHECK(dearest() == crypto::StretchCost{2, 8 * 1024});
+    REQUIRE(change({1, 12 * 1024}));
+    CHECK(dearest() == crypto::StretchCost{2, 12 * 1024});
+}
+
 TEST_CASE("a refused change leaves every way as it was", "[vault][errors]")
 {
     const Device device;

@@ -1,7 +1,9 @@
 // What only a shared store has: commits that overlap, hubs that hear of each other, servers that come and
 // go, migrations that meet.
 
+#include "core/bytes/text.h"
 #include "platform/postgres/connection.h"
+#include "platform/postgres/tables.h"
 #include "tests/platform/postgres/any_store.h"
 
 #include <atomic>
@@ -202,10 +204,92 @@ TEST_CASE("hubs that start together migrate once; a newer database is refused", 
     for (std::thread& hub : hubs)
         hub.join();
     CHECK(opened == 6);
-    CHECK(cluster.sql("SELECT count(*) || ' ' || max(number) FROM ebbline.version") == "4 4");
+    CHECK(cluster.sql("SELECT count(*) || ' ' || max(number) FROM ebbline.version") == "5 5");
 
     (void)cluster.sql("INSERT INTO ebbline.version VALUES (999)");
     CHECK(postgres::openPostgresStore(settings).error().reason == Reason::unsupported);
+}
+
+TEST_CASE("a database of every earlier version is brought forward, and what lay in it is handed out, counted and tidied", "[postgres]")
+{
+    if (!Cluster::isAvailable())
+        SKIP(Cluster::missing);
+    Cluster cluster;
+    // Version 3 is the first that stores anything by functions.
+    for (std::size_t version = 3; version < postgres::migrations.size(); ++version) {
+        CAPTURE(version);
+        const std::string name = "old" + std::to_string(version);
+        (void)cluster.sql("CREATE DATABASE " + name + " OWNER hub", "postgres");
+        postgres::Settings settings;
+        settings.address = cluster.address({}, name);
+        const auto desk = deviceOf(1, Role::desk), phone = deviceOf(1, Role::phone);
+        const envelope::MailboxId mailbox{crypto::randomArray<16>()};
+        {
+            // As a hub of that version left it.
+            const auto session = sessionTo(settings.address);
+            REQUIRE(session->run("CREATE SCHEMA ebbline; CREATE TABLE ebbline.version (number bigint NOT NULL); SET search_path = ebbline"));
+            for (std::size_t i = 0; i < version; ++i)
+                REQUIRE(session->run(std::string(postgres::migrations[i]) + "; INSERT INTO version VALUES (" + std::to_string(i + 1) + ")"));
+            const auto hex = [](bytes::View view) { return "'\\x" + bytes::toHex(view) + "'::bytea"; };
+            const auto device = [&](const Device& each) {
+                return "SELECT put_device(1, " + hex(each.id.view()) + ", " + hex(each.key.value) + ", " + std::to_string(static_cast<int>(each.role)) + ")";
+            };
+            REQUIRE(session->run("SELECT set_config('ebbline.whole', 'on', false); INSERT INTO clinic (root, hint) VALUES ('\\x01', '');"
+                                 + device(desk) + ";" + device(phone) + "; SELECT set_config('ebbline.clinic', '1', false);"
+                                 + "INSERT INTO mailbox (id, clinic, phone) VALUES (" + hex(mailbox.view()) + ", 1, " + hex(phone.id.view()) + ")"));
+            const auto received = std::to_string(noon.time_since_epoch().count());
+            for (int i = 1; i <= 3; ++i)
+                REQUIRE(session->run("SELECT put_envelope(1, false, " + hex(mailbox.view()) + ", " + hex(phone.id.view()) + ", " + std::to_string(i)
+                                     + ", " + hex(bytes::viewOf("body " + std::to_string(i))) + ", " + received + ", 1000, 100)"));
+            REQUIRE(session->run("SELECT acknowledge(1, true, " + hex(mailbox.view()) + ", " + hex(desk.id.view()) + ", " + hex(phone.id.view())
+                                 + ", 2, " + received + ")"));
+        }
+        auto store = postgres::openPostgresStore(settings);
+        if (!store)
+            FAIL(store.error().detail);
+        const auto number = std::to_string(postgres::migrations.size());
+        CHECK(cluster.sql("SELECT count(*) || ' ' || max(number) FROM ebbline.version", name) == number + " " + number);
+        CHECK(sequencesOf((*store)->envelopesAfter(desk, mailbox, {}, 1'000'000)) == Sequences{1, 2, 3});
+        CHECK((*store)->usage(noon)->envelopes == 3);
+        CHECK((*store)->putEnvelope(phone, mailbox, 1, bytes::viewOf("body 1"), noon, roomy));
+        CHECK(reasonOf((*store)->putEnvelope(phone, mailbox, 1, bytes::viewOf("another"), noon, roomy)) == Reason::alreadyExists);
+        REQUIRE((*store)->dropAcknowledged(noon + 1ms));
+        CHECK(sequencesOf((*store)->envelopesAfter(desk, mailbox, {}, 1'000'000)) == Sequences{3});
+    }
+}
+
+TEST_CASE("tidying looks at no acknowledgement twice, and at one again if its envelope came once more", "[postgres]")
+{
+    AnyStore store(Kind::postgres);
+    const ClinicInStore clinic(*store);
+    const auto session = sessionTo(store.address());
+    const auto toDo = [&] {
+        const auto rows = session->ask("SELECT count(*) FROM may_be_dropped($1::bigint, 500)",
+                                       Arguments().add(std::int64_t{(noon + 24h * 30).time_since_epoch().count()}));
+        REQUIRE(rows);
+        return rows->integer(0, 0);
+    };
+    const auto put = [&](std::uint64_t sequence) { REQUIRE(store->putEnvelope(clinic.phone, clinic.mailbox, sequence, bytes::viewOf("x"), noon, roomy)); };
+    for (std::uint64_t i = 1; i <= 3; ++i)
+        put(i);
+    CHECK(toDo() == 0);
+    REQUIRE(store->acknowledge(clinic.desk, clinic.mailbox, {clinic.phone.id, 2}, noon));
+    CHECK(toDo() == 1);
+    REQUIRE(store->dropAcknowledged(noon + 24h));
+    CHECK(toDo() == 0);
+    CHECK(store->usage(noon)->envelopes == 1);
+
+    // Offered again by a phone that did not hear of it.
+    put(2);
+    CHECK(toDo() == 1);
+    REQUIRE(store->dropAcknowledged(noon + 24h));
+    CHECK(store->usage(noon)->envelopes == 1);
+    CHECK(toDo() == 0);
+
+    REQUIRE(store->acknowledge(clinic.desk, clinic.mailbox, {clinic.phone.id, 3}, noon));
+    CHECK(toDo() == 1);
+    REQUIRE(store->dropAcknowledged(noon + 24h));
+    CHECK(store->usage(noon)->envelopes == 0);
 }
 
 TEST_CASE("a commit that did not wait for its standby is not taken for done", "[postgres]")

@@ -5,6 +5,8 @@
 #include <catch2/catch_test_macros.hpp>
 
 #include <random>
+#include <set>
+#include <sstream>
 #include <thread>
 
 using namespace ebbline;
@@ -86,6 +88,35 @@ TEST_CASE("framing that two readers could understand differently is refused", "[
     refused("Host: other");
     refused("Bad Header: x");
     refused(" Folded: x");
+}
+
+TEST_CASE("no answer names the program, its version or a reason, and none repeats what was asked", "[server]")
+{
+    RunningHub hub;
+    Member stranger;
+    const std::vector<std::string> asked{
+        health(),
+        "TRACE /v1/health HTTP/1.1\r\nHost: hub\r\nX-Canary: repeated\r\n\r\n",
+        "OPTIONS * HTTP/1.1\r\nHost: hub\r\n\r\n",
+        "GET /canary/repeated HTTP/1.1\r\nHost: hub\r\n\r\n",
+        "GET /v1/bundles/nothex HTTP/1.1\r\nHost: hub\r\n\r\n",
+        stranger.http("GET", "/v1/news", {}, {}, hub.clock.now()),
+        "POST /v1/desks HTTP/1.1\r\nHost: hub\r\nContent-Length: -5\r\n\r\n",
+    };
+    for (const std::string& request : asked) {
+        const std::string response = hub.ask(request);
+        CAPTURE(request, response);
+        CHECK(statusOf(response) != 0);
+        CHECK(response.ends_with("\r\n\r\n"));  // no body
+        for (const char* word : {"ebbline", "Beast", "Boost", "canary", "repeated", "nothex"})
+            CHECK(response.find(word) == std::string::npos);
+        // Nothing but what a client needs to read it.
+        const std::set<std::string> needed{"Content-Type", "Cache-Control", "EB-Time", "Connection", "Content-Length"};
+        std::istringstream lines(response.substr(response.find("\r\n") + 2));
+        for (std::string line; std::getline(lines, line) && line != "\r";)
+            CHECK(needed.contains(line.substr(0, line.find(':'))));
+    }
+    CHECK(statusOf(hub.ask(asked[1])) != 200);
 }
 
 TEST_CASE("a header over its limit and a body over its limit are refused", "[server]")

@@ -54,6 +54,38 @@ TEST_CASE("a store that does not answer has no figures, and that is one", "[serv
     CHECK(metricsText({}, mailbox::Usage{}).find("\nebbline_store_up 1\n") != std::string::npos);
 }
 
+TEST_CASE("what is stored is counted once a minute at most, and a store that is away has no figures", "[server][metrics]")
+{
+    int counted = 0;
+    bool there = true;
+    clock::ManualClock clock(clock::Instant{std::chrono::hours(500'000)});
+    UsageFigures figures([&] { return there; },
+                         [&](clock::Instant) -> Result<mailbox::Usage> {
+                             if (!there)
+                                 return fail(Reason::unreachable, "away");
+                             mailbox::Usage usage;
+                             usage.envelopes = ++counted;
+                             return usage;
+                         },
+                         clock);
+    for (int i = 0; i < 4; ++i) {
+        CHECK(figures.now()->envelopes == 1);
+        clock.advance(std::chrono::seconds(14));
+    }
+    // A wall clock that is set tells nothing of how long it was.
+    clock.turnWall(clock.now() + std::chrono::hours(2));
+    CHECK(figures.now()->envelopes == 1);
+    clock.advance(std::chrono::seconds(4));
+    CHECK(figures.now()->envelopes == 2);
+
+    there = false;
+    CHECK_FALSE(figures.now());
+    clock.advance(UsageFigures::keptFor);
+    CHECK_FALSE(figures.now());
+    there = true;
+    CHECK(figures.now()->envelopes == 3);
+}
+
 TEST_CASE("figures are given at one path on a port of their own", "[server][metrics]")
 {
     int asked = 0;
