@@ -12,6 +12,10 @@ if [ -z "${QT_QPA_PLATFORM:-}" ] && [ -z "${DISPLAY:-}" ] && [ -n "${WAYLAND_DIS
     export QT_QPA_PLATFORM=wayland
 fi
 
+# Held by this script and by what it starts, until the last of them has ended: run.sh empties no demo that is open.
+exec 9>"$demo/open.lock"
+flock --nonblock 9 || fail "the demo in $demo is open already"
+
 port=$(cat "$demo/hub.port")
 hub_pid='' diary_pid=''
 # Ends what is still running; both are children of this script.

@@ -91,6 +91,9 @@ build() {
     say "built $preset in $((SECONDS - began)) s"
 }
 
+# demo_is_open FOLDER: whether anything that open_demo.sh started on it still runs.
+demo_is_open() { [ -e "$1/open.lock" ] && ! flock --nonblock "$1/open.lock" true; }
+
 # A private folder for Qt's sockets where the session has none.
 ensure_runtime_dir() {
     if [ -z "${XDG_RUNTIME_DIR:-}" ] || [ ! -w "${XDG_RUNTIME_DIR:-/nonexistent}" ]; then

@@ -1,11 +1,14 @@
 #!/usr/bin/env bash
-# Installs what is missing, builds, and runs every test.
+# Installs what is missing, builds, and runs the tests of the ordinary build. Sanitizers, clang-tidy, fuzzing, campaigns,
+# gates and what takes an hour or the network are asked for apart: --help names them.
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
 
 usage() {
     cat <<'TEXT'
 usage: bash platform/test.sh [--no-install] [--sanitize] [--campaign] [--gates] [--soak] [--help]
+
+Without an option for it nothing is run with sanitizers, read by clang-tidy or fuzzed.
 
   --no-install  do not install packages
   --campaign    instead of the ordinary run, the long campaigns. Against the vault: 20000 kills, 10000 power
@@ -131,4 +134,4 @@ if [ "$soak" = yes ]; then
     step "Fuzzing for long" bash platform/fuzz.sh "$(number EBBLINE_FUZZ_SECONDS 300 86400)"
     [ "${EBBLINE_SIZE:-campaign}" != release ] || campaigns
 fi
-say "all tests passed in $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s"
+say "the tests passed in $(((SECONDS - ebbline_started) / 60)) min $(((SECONDS - ebbline_started) % 60)) s"

@@ -2,7 +2,7 @@
 #
 # House rules that a machine can see: file length, banned names, no reading of the time in core
 # outside clock, no literal style or logic in QML outside the theme, no unfinished marks, tests
-# that assert something, and nothing at the top level that the layout does not name.
+# that assert something, warnings that are errors in every preset, and nothing at the top level that the layout does not name.
 cmake_minimum_required(VERSION 3.25)
 set(faults 0)
 macro(fault text)
@@ -59,6 +59,11 @@ foreach(file IN LISTS sources)
         endif()
     endif()
 endforeach()
+
+file(READ ${ROOT}/CMakePresets.json presets)
+if(presets MATCHES "EBBLINE_WARNINGS_ARE_ERRORS[^,}]*(false|OFF)")
+    fault("CMakePresets.json: a preset in which no warning is an error; name the one false alarm in platform/cmake/warnings.cmake")
+endif()
 
 set(top CMakeLists.txt README.md DEVELOPERS.md LICENSE CMakePresets.json core app platform tests translations docs build)
 file(GLOB entries RELATIVE ${ROOT} ${ROOT}/*)

@@ -70,17 +70,25 @@ TEST_CASE("a table of what a phone holds raises what the phone raised", "[tool][
     }
     const clock::Instant end = scores.back().enteredAt.at;
 
-    using Raised = std::tuple<std::string, clock::Instant, recovery::Urgency>;
+    using Raised = std::tuple<std::string, clock::Instant, recovery::Urgency, std::optional<Symptom>, Side, std::string>;
     std::multiset<Raised> onPhone;
     for (const triage::Finding& finding : triage::findingsOf(phone.vault().state().courses.begin()->second, world.zone.moment(end))) {
-        const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
-        onPhone.emplace(trigger ? std::string(triggers::word(trigger->trigger)) : std::get<warnings::Finding>(finding.what).rule,
-                        finding.raisedAt.at, finding.urgency);
+        if (const auto* trigger = std::get_if<triggers::Finding>(&finding.what)) {
+            const auto symptom = trigger->trigger == triggers::Trigger::silence ? std::nullopt : std::optional(trigger->stream.symptom);
+            onPhone.emplace(std::string(triggers::word(trigger->trigger)), finding.raisedAt.at, finding.urgency, symptom, trigger->stream.side,
+                            triggers::explain(*trigger));
+        } else {
+            const auto& warning = std::get<warnings::Finding>(finding.what);
+            std::string reason;
+            for (const std::string& each : warning.reasons)
+                reason += (reason.empty() ? "" : ", ") + each;
+            onPhone.emplace(warning.rule, finding.raisedAt.at, finding.urgency, std::nullopt, warning.side, reason);
+        }
     }
     std::multiset<Raised> onTable;
     const auto judged = assessed(scores, later(), signs);
     for (const exchange::FindingRow& row : judged.findings)
-        onTable.emplace(row.trigger, row.raisedAt.at, row.urgency);
+        onTable.emplace(row.trigger, row.raisedAt.at, row.urgency, row.symptom, row.side, row.reason);
     CHECK_FALSE(onPhone.empty());
     CHECK(onTable == onPhone);
 }

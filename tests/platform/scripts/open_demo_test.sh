@@ -31,7 +31,7 @@ wrong() {
 says() { grep -q -e "$1" "$scratch/said" || wrong "not said: $1"; }
 
 stands_in ebbline-desk 'exit 0'
-stands_in ebbline-diary 'sleep 0.5'
+stands_in ebbline-diary 'exec sleep 0.5'
 opened 0 env DISPLAY=:7
 says "the desk was closed; close the diary to end"
 
@@ -55,6 +55,33 @@ opened 0 env -u QT_QPA_PLATFORM DISPLAY=:7 WAYLAND_DISPLAY=wayland-0
 says "the desk is told: nothing"
 opened 0 env -u DISPLAY QT_QPA_PLATFORM=offscreen WAYLAND_DISPLAY=wayland-0
 says "the desk is told: offscreen"
+
+# While it is open, nobody empties it and nobody opens it again; afterwards it can be.
+mkdir -p "$scratch/root/platform"
+cp "$root"/platform/{run,steps,open_demo}.sh "$scratch/root/platform/"
+mkdir -p "$scratch/root/build"
+mv "$scratch/demo" "$scratch/root/build/demo"
+stands_in ebbline-desk 'exit 0'
+# shellcheck disable=SC2016
+stands_in ebbline-diary 'until [ -e "$0.close" ]; do sleep 0.1; done'
+DISPLAY=:7 bash "$scratch/root/platform/open_demo.sh" "$scratch/root/build/demo" "$scratch/bin" >"$scratch/opened" 2>&1 &
+open=$!
+for _ in $(seq 100); do ! grep -q "close the diary to end" "$scratch/opened" || break; sleep 0.1; done
+refused() {
+    local code=0
+    DISPLAY=:7 timeout 60 bash "$scratch/root/platform/$1" "${@:2}" >"$scratch/said" 2>&1 || code=$?
+    [ "$code" = 1 ] || wrong "exit code $code of $1 while the demo is open, wanted 1"
+}
+refused run.sh --no-install
+says "the demo in build/demo is open, and would be emptied"
+refused open_demo.sh "$scratch/root/build/demo" "$scratch/bin"
+says "is open already"
+[ -s "$scratch/root/build/demo/hub.port" ] || wrong "the open demo was emptied"
+touch "$scratch/bin/ebbline-diary.close"
+wait "$open" || wrong "the demo that was open did not end well"
+# shellcheck source=/dev/null
+! (. "$root/platform/steps.sh" && demo_is_open "$scratch/root/build/demo") || wrong "a demo that was closed counts as open"
+mv "$scratch/root/build/demo" "$scratch/demo"
 
 stands_in ebbline-hub 'exit 1'
 : >"$scratch/bin/ebbline-hub.pid"

@@ -12,33 +12,34 @@ echo 'Checks: "-*"' >.clang-tidy
 echo '// shared' >core/clock/instant.h
 echo '// of the tool' >app/tool/words.h
 
-# database FLAGS_OF_THE_FIRST: how twenty files are compiled.
+# database FLAGS_OF_THE_FIRST [FOLDER PRESET]: how twenty files are compiled.
 database() {
-    local i flags=$1
+    local i flags=$1 folder=${2:-app/tool} preset=${3:-tsan}
+    mkdir -p "$folder" "build/$preset"
     {
         for i in $(seq 20); do
-            echo "int file$i;" >"app/tool/file$i.cpp"
+            echo "int file$i;" >"$folder/file$i.cpp"
             printf '%s\n{"directory": "%s", "file": "%s", "command": "c++ %s -c file%s.cpp"}\n' \
-                "$([ "$i" = 1 ] && echo '[' || echo ',')" "$PWD/build/tsan" "$PWD/app/tool/file$i.cpp" "$flags" "$i"
+                "$([ "$i" = 1 ] && echo '[' || echo ',')" "$PWD/build/$preset" "$PWD/$folder/file$i.cpp" "$flags" "$i"
             flags=-O1
         done
         echo ']'
-    } >build/tsan/compile_commands.json
+    } >"build/$preset/compile_commands.json"
 }
 database -O1
 
 # Notes what it is asked to check.
 cat >"$scratch/bin/clang-tidy-19" <<'TEXT'
 #!/usr/bin/env bash
-case $1 in --version) echo "version 19" ;; *) echo "${@: -1}" >>"$CHECKED" ;; esac
+case $1 in --version) echo "version 19" ;; *) echo "$2 ${@: -1}" >>"$CHECKED" ;; esac
 TEXT
 chmod +x "$scratch/bin/clang-tidy-19"
 
-# checks COUNT WHAT: how many files are checked after it.
+# checks COUNT WHAT [ARGUMENT...]: how many files are checked after it.
 checks() {
     local count
     : >"$scratch/checked"
-    CHECKED=$scratch/checked XDG_CACHE_HOME=$scratch/cache PATH=$scratch/bin:$PATH bash platform/tidy.sh >"$scratch/said" 2>&1 || {
+    CHECKED=$scratch/checked XDG_CACHE_HOME=$scratch/cache PATH=$scratch/bin:$PATH bash platform/tidy.sh "${@:3}" >"$scratch/said" 2>&1 || {
         cat "$scratch/said" >&2
         exit 1
     }
@@ -58,5 +59,18 @@ echo 'int more;' >>app/tool/file7.cpp
 checks 1 "one file changed"
 echo 'Checks: "*"' >.clang-tidy
 checks 20 "the checks changed"
+
+# What includes Qt is read as the dev preset compiles it, and by itself where somebody names it.
+database -O1 app/desk dev
+checks 20 "the rest of app and platform" --qt
+grep -q '^build/dev app/desk/file3.cpp$' "$scratch/checked" || { echo "not as the dev preset compiles it" >&2; faults=$((faults + 1)); }
+checks 0 "nothing changed there" --qt
+echo 'int more;' >>app/desk/file3.cpp
+echo 'int more;' >>app/desk/file4.cpp
+checks 1 "one file is named" --qt app/desk/file4.cpp
+if PATH=$scratch/bin:$PATH bash platform/tidy.sh --qt app/desk/absent.cpp >"$scratch/said" 2>&1 || ! grep -q "only 0 of the 1 files" "$scratch/said"; then
+    echo "a file that nothing compiles passes" >&2
+    faults=$((faults + 1))
+fi
 [ "$faults" -eq 0 ] || exit 1
 echo "what changed is checked again"
