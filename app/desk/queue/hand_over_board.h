@@ -6,6 +6,7 @@
 
 #include "app/desk/model/workplace.h"
 #include "app/desk/sheet/paper.h"
+#include "app/desk/sheet/paper_printer.h"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -38,6 +39,7 @@ public:
     /// `.pdf` or `.txt`. \returns false and says why in outcome().
     bool write(const QString& path);
     Q_INVOKABLE void saveAs();
+    Q_INVOKABLE void print();
     Q_INVOKABLE void copy();  ///< as text, to the clipboard
 
 Q_SIGNALS:
@@ -45,6 +47,7 @@ Q_SIGNALS:
 
 private:
     Workplace& m_workplace;
+    PaperPrinter m_printer;
     Paper m_paper;
     QString m_word;
     QString m_outcome;
