@@ -343,6 +343,10 @@
             <source>Its page says what happens, and asks once</source>
             <translation>صفحته تقول ما سيحدث وتسأل مرة واحدة</translation>
         </message>
+        <message>
+            <source>Print</source>
+            <translation>طباعة</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -1007,6 +1011,10 @@
         <message>
             <source>bring the visit forward: its new day and time</source>
             <translation>تقديم الموعد: اليوم والوقت الجديدان</translation>
+        </message>
+        <message>
+            <source>print the sheet, the course or the hand-over</source>
+            <translation>طباعة الورقة أو المسار أو التسليم</translation>
         </message>
     </context>
     <context>
@@ -2076,6 +2084,10 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>يجري فتح الصور.</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>طباعة</translation>
         </message>
     </context>
     <context>
@@ -6061,10 +6073,6 @@
             <translation>نسخ كنص</translation>
         </message>
         <message>
-            <source>Save or print</source>
-            <translation>حفظ أو طباعة</translation>
-        </message>
-        <message>
             <source>Take it down</source>
             <translation>إزالتها</translation>
         </message>
@@ -6075,6 +6083,14 @@
         <message>
             <source>Pin it</source>
             <translation>تثبيتها</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>طباعة</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>حفظ</translation>
         </message>
     </context>
     <context>
@@ -7552,6 +7568,25 @@
         <message>
             <source>Days since the treatment</source>
             <translation>الأيام منذ المعالجة</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PaperPrinter</name>
+        <message>
+            <source>Print</source>
+            <translation>طباعة</translation>
+        </message>
+        <message>
+            <source>No printer is set up on this computer. Set one up, or save the pages as a file.</source>
+            <translation>لا توجد طابعة معدّة على هذا الحاسوب. أعِدّ واحدة، أو احفظ الصفحات كملف.</translation>
+        </message>
+        <message>
+            <source>Sent to %1. Fetch it there; this desk wrote no file.</source>
+            <translation>أُرسل إلى %1. خذه من هناك؛ لم يكتب هذا المكتب أي ملف.</translation>
+        </message>
+        <message>
+            <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
+            <translation>لم تقبله الطابعة. تحقّق من أنها تعمل وفيها ورق، ثم اطبع مرة أخرى.</translation>
         </message>
     </context>
 </TS>

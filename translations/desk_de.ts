@@ -331,6 +331,10 @@
             <source>Its page says what happens, and asks once</source>
             <translation>Die Seite sagt, was geschieht, und fragt einmal</translation>
         </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -987,6 +991,10 @@
         <message>
             <source>bring the visit forward: its new day and time</source>
             <translation>den Termin vorziehen: neuer Tag und neue Uhrzeit</translation>
+        </message>
+        <message>
+            <source>print the sheet, the course or the hand-over</source>
+            <translation>Bogen, Verlauf oder Übergabe drucken</translation>
         </message>
     </context>
     <context>
@@ -1988,6 +1996,10 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>Die Fotos werden geöffnet.</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
         </message>
     </context>
     <context>
@@ -5761,10 +5773,6 @@
             <translation>Als Text kopieren</translation>
         </message>
         <message>
-            <source>Save or print</source>
-            <translation>Speichern oder drucken</translation>
-        </message>
-        <message>
             <source>Take it down</source>
             <translation>Abnehmen</translation>
         </message>
@@ -5775,6 +5783,14 @@
         <message>
             <source>Pin it</source>
             <translation>Anheften</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>Speichern</translation>
         </message>
     </context>
     <context>
@@ -7196,6 +7212,25 @@
         <message>
             <source>Days since the treatment</source>
             <translation>Tage seit der Behandlung</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PaperPrinter</name>
+        <message>
+            <source>Print</source>
+            <translation>Drucken</translation>
+        </message>
+        <message>
+            <source>No printer is set up on this computer. Set one up, or save the pages as a file.</source>
+            <translation>Auf diesem Computer ist kein Drucker eingerichtet. Richten Sie einen ein, oder speichern Sie die Seiten als Datei.</translation>
+        </message>
+        <message>
+            <source>Sent to %1. Fetch it there; this desk wrote no file.</source>
+            <translation>An %1 gesendet. Holen Sie es dort ab; dieses Pult hat keine Datei geschrieben.</translation>
+        </message>
+        <message>
+            <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
+            <translation>Der Drucker hat es nicht angenommen. Sehen Sie nach, ob er an ist und Papier hat, und drucken Sie noch einmal.</translation>
         </message>
     </context>
 </TS>

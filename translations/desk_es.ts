@@ -331,6 +331,10 @@
             <source>Its page says what happens, and asks once</source>
             <translation>Su página dice qué ocurre y pregunta una vez</translation>
         </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -987,6 +991,10 @@
         <message>
             <source>bring the visit forward: its new day and time</source>
             <translation>adelantar la visita: nuevo día y nueva hora</translation>
+        </message>
+        <message>
+            <source>print the sheet, the course or the hand-over</source>
+            <translation>imprimir la hoja, el curso o el relevo</translation>
         </message>
     </context>
     <context>
@@ -1988,6 +1996,10 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>Se están abriendo las fotos.</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
         </message>
     </context>
     <context>
@@ -5761,10 +5773,6 @@
             <translation>Copiar como texto</translation>
         </message>
         <message>
-            <source>Save or print</source>
-            <translation>Guardar o imprimir</translation>
-        </message>
-        <message>
             <source>Take it down</source>
             <translation>Retirar</translation>
         </message>
@@ -5775,6 +5783,14 @@
         <message>
             <source>Pin it</source>
             <translation>Fijar</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>Guardar</translation>
         </message>
     </context>
     <context>
@@ -7196,6 +7212,25 @@
         <message>
             <source>Days since the treatment</source>
             <translation>Días desde el tratamiento</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PaperPrinter</name>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
+        </message>
+        <message>
+            <source>No printer is set up on this computer. Set one up, or save the pages as a file.</source>
+            <translation>No hay ninguna impresora instalada en este equipo. Instale una o guarde las páginas como archivo.</translation>
+        </message>
+        <message>
+            <source>Sent to %1. Fetch it there; this desk wrote no file.</source>
+            <translation>Enviado a %1. Recójalo allí; este puesto no escribió ningún archivo.</translation>
+        </message>
+        <message>
+            <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
+            <translation>La impresora no lo aceptó. Mire si está encendida y tiene papel, e imprima de nuevo.</translation>
         </message>
     </context>
 </TS>

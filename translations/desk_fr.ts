@@ -331,6 +331,10 @@
             <source>Its page says what happens, and asks once</source>
             <translation>Sa page dit ce qui se passe et pose la question une seule fois</translation>
         </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimer</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -987,6 +991,10 @@
         <message>
             <source>bring the visit forward: its new day and time</source>
             <translation>avancer la visite : nouveau jour et nouvelle heure</translation>
+        </message>
+        <message>
+            <source>print the sheet, the course or the hand-over</source>
+            <translation>imprimer la fiche, le suivi ou la relève</translation>
         </message>
     </context>
     <context>
@@ -1988,6 +1996,10 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>Ouverture des photos en cours.</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimer</translation>
         </message>
     </context>
     <context>
@@ -5761,10 +5773,6 @@
             <translation>Copier en texte</translation>
         </message>
         <message>
-            <source>Save or print</source>
-            <translation>Enregistrer ou imprimer</translation>
-        </message>
-        <message>
             <source>Take it down</source>
             <translation>Retirer</translation>
         </message>
@@ -5775,6 +5783,14 @@
         <message>
             <source>Pin it</source>
             <translation>Épingler</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimer</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>Enregistrer</translation>
         </message>
     </context>
     <context>
@@ -7196,6 +7212,25 @@
         <message>
             <source>Days since the treatment</source>
             <translation>Jours depuis le traitement</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PaperPrinter</name>
+        <message>
+            <source>Print</source>
+            <translation>Imprimer</translation>
+        </message>
+        <message>
+            <source>No printer is set up on this computer. Set one up, or save the pages as a file.</source>
+            <translation>Aucune imprimante n’est installée sur cet ordinateur. Installez-en une, ou enregistrez les pages dans un fichier.</translation>
+        </message>
+        <message>
+            <source>Sent to %1. Fetch it there; this desk wrote no file.</source>
+            <translation>Envoyé à %1. Allez le chercher ; ce poste n’a écrit aucun fichier.</translation>
+        </message>
+        <message>
+            <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
+            <translation>L’imprimante ne l’a pas accepté. Vérifiez qu’elle est allumée et a du papier, puis imprimez à nouveau.</translation>
         </message>
     </context>
 </TS>

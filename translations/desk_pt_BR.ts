@@ -331,6 +331,10 @@
             <source>Its page says what happens, and asks once</source>
             <translation>A página diz o que acontece e pergunta uma vez</translation>
         </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
+        </message>
     </context>
     <context>
         <name>CoursesPage</name>
@@ -987,6 +991,10 @@
         <message>
             <source>bring the visit forward: its new day and time</source>
             <translation>antecipar a consulta: novo dia e nova hora</translation>
+        </message>
+        <message>
+            <source>print the sheet, the course or the hand-over</source>
+            <translation>imprimir a folha, o curso ou a passagem</translation>
         </message>
     </context>
     <context>
@@ -1988,6 +1996,10 @@
         <message>
             <source>The photographs are being opened.</source>
             <translation>As fotos estão sendo abertas.</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
         </message>
     </context>
     <context>
@@ -5761,10 +5773,6 @@
             <translation>Copiar como texto</translation>
         </message>
         <message>
-            <source>Save or print</source>
-            <translation>Salvar ou imprimir</translation>
-        </message>
-        <message>
             <source>Take it down</source>
             <translation>Retirar</translation>
         </message>
@@ -5775,6 +5783,14 @@
         <message>
             <source>Pin it</source>
             <translation>Fixar</translation>
+        </message>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
+        </message>
+        <message>
+            <source>Save</source>
+            <translation>Salvar</translation>
         </message>
     </context>
     <context>
@@ -7196,6 +7212,25 @@
         <message>
             <source>Days since the treatment</source>
             <translation>Dias desde o tratamento</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::PaperPrinter</name>
+        <message>
+            <source>Print</source>
+            <translation>Imprimir</translation>
+        </message>
+        <message>
+            <source>No printer is set up on this computer. Set one up, or save the pages as a file.</source>
+            <translation>Nenhuma impressora está instalada neste computador. Instale uma ou salve as páginas como arquivo.</translation>
+        </message>
+        <message>
+            <source>Sent to %1. Fetch it there; this desk wrote no file.</source>
+            <translation>Enviado para %1. Busque lá; esta estação não gravou nenhum arquivo.</translation>
+        </message>
+        <message>
+            <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
+            <translation>A impressora não aceitou. Veja se está ligada e tem papel, e imprima de novo.</translation>
         </message>
     </context>
 </TS>

@@ -35,6 +35,11 @@ PageFrame {
             onClicked: root.course.saveAs()
         },
         ActButton {
+            text: qsTr("Print")
+            quiet: true
+            onClicked: root.course.print()
+        },
+        ActButton {
             text: qsTr("Follow-up")
             onClicked: root.program.openFollowUp(root.course.key)
         },
@@ -44,6 +49,7 @@ PageFrame {
         }
     ]
 
+    Shortcut { sequences: [StandardKey.Print]; onActivated: root.course.print() }
     Words {
         text: root.course.facts
         soft: true

@@ -19,11 +19,17 @@ PageFrame {
             onClicked: root.note.copy()
         },
         ActButton {
-            text: qsTr("Save or print")
-            primary: true
+            text: qsTr("Save")
             onClicked: root.note.saveAs()
+        },
+        ActButton {
+            text: qsTr("Print")
+            primary: true
+            onClicked: root.note.print()
         }
     ]
+
+    Shortcut { sequences: [StandardKey.Print]; onActivated: root.note.print() }
 
     Card {
         visible: root.note.pinned.length > 0

@@ -28,7 +28,7 @@ PanelFrame {
                 ["T", qsTr("take it: others see who is on it")], ["C", qsTr("call: number, what to ask, what was said")],
                 ["X", qsTr("close the most urgent finding, with an outcome")], ["F", qsTr("bring the visit forward: its new day and time")],
                 ["N", qsTr("next with entries that nobody opened")], ["H", qsTr("hand over")], ["/", qsTr("search")], ["A", qsTr("take search and filters off")],
-                ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")],
+                ["Ctrl+1, Ctrl+2", qsTr("queue, courses")], ["Ctrl+N", qsTr("new treatment")], ["Ctrl+P", qsTr("print the sheet, the course or the hand-over")],
                 ["Ctrl+L", qsTr("lock")], ["F1, ?", qsTr("this help")],
                 [qsTr("On the face chart"), qsTr("arrows move the cursor (with Shift in small steps), Space sets entry point and end, Escape starts over; Page Up and Page Down choose a thread, Home takes its entry point and End its end, Space puts it down, Delete removes the thread")],
                 [qsTr("On photographs"), qsTr("+ and - zoom both, 0 shows the whole, arrows move what is in sight; while the eyes are marked, arrows move the cursor (with Shift in small steps), Space marks, Backspace undoes, Escape ends")]]

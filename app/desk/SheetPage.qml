@@ -22,13 +22,19 @@ PageFrame {
             Layout.preferredWidth: 10 * Theme.textBody
         },
         ActButton {
-            text: qsTr("Save as PDF")
+            text: qsTr("Print")
             primary: true
+            enabled: !root.sheet.working
+            onClicked: root.sheet.print()
+        },
+        ActButton {
+            text: qsTr("Save as PDF")
             enabled: !root.sheet.working
             onClicked: root.sheet.saveAs()
         }
     ]
 
+    Shortcut { sequences: [StandardKey.Print]; onActivated: root.sheet.print() }
     TickBox {
         visible: root.sheet.photoChoice
         text: qsTr("With photographs: the first and the last of each view")

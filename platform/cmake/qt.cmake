@@ -2,7 +2,7 @@
 find_package(Qt6 6.4 REQUIRED COMPONENTS Core Gui Widgets Network Qml Quick QuickControls2 Svg Charts
     Multimedia LinguistTools)
 if(NOT EBBLINE_PHONE)
-    find_package(Qt6 6.4 REQUIRED COMPONENTS DBus Test)
+    find_package(Qt6 6.4 REQUIRED COMPONENTS DBus PrintSupport Test)
 endif()
 qt_standard_project_setup()
 if(POLICY QTP0001)

@@ -31,7 +31,7 @@ QString placeOf(const recovery::CourseId& course)
 }  // namespace
 
 CourseBoard::CourseBoard(Workplace& workplace, QObject* parent)
-    : QObject(parent), m_workplace(workplace), m_usual(workplace), m_curves(workplace)
+    : QObject(parent), m_workplace(workplace), m_printer(workplace), m_usual(workplace), m_curves(workplace)
 {
     connect(&workplace, &Workplace::changed, this, &CourseBoard::refresh);
     connect(&workplace, &Workplace::openChanged, this, [this] {
@@ -293,6 +293,21 @@ void CourseBoard::saveAs()
     dialog->selectFile(QStringLiteral("course-%1-%2.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate), key().left(6)));
     connect(dialog, &QFileDialog::fileSelected, this, &CourseBoard::write);
     dialog->open();
+}
+
+void CourseBoard::print()
+{
+    if (m_course.isNull() || !m_workplace.isOpen()) {
+        return;
+    }
+    const auto paper = coursePaper(m_workplace, m_course);
+    const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
+    m_printer.print(
+        paper.title, QPageSize::A4, [paper, mirrored](const QSizeF& size) { return pagesOf(paper, size, mirrored); },
+        [this](const QString& sentence) {
+            m_outcome = sentence;
+            Q_EMIT outcomeChanged();
+        });
 }
 
 void CourseBoard::setMessageDraft(const QString& text)

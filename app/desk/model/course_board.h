@@ -7,6 +7,7 @@
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/curve_board.h"
 #include "app/desk/model/usual_board.h"
+#include "app/desk/sheet/paper_printer.h"
 
 namespace ebbline::deskapp {
 
@@ -98,6 +99,8 @@ public:
     /// `.csv` (the open table of scores), `.pdf` or `.txt`. \returns false and says why in outcome().
     bool write(const QString& path);
     Q_INVOKABLE void saveAs();
+    /// Asks which printer, then prints the same list; outcome() says what came of it.
+    Q_INVOKABLE void print();
 
 Q_SIGNALS:
     void changed();
@@ -113,6 +116,7 @@ private:
     void empty();
 
     Workplace& m_workplace;
+    PaperPrinter m_printer;
     recovery::CourseId m_course;
     QString m_name;
     QString m_phone;

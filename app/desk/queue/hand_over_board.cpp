@@ -19,7 +19,7 @@ constexpr auto lately = std::chrono::hours(24);
 
 }  // namespace
 
-HandOverBoard::HandOverBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+HandOverBoard::HandOverBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace), m_printer(workplace)
 {
     connect(&workplace, &Workplace::changed, this, &HandOverBoard::changed);
     connect(&workplace, &Workplace::openChanged, this, [this] {
@@ -163,6 +163,20 @@ void HandOverBoard::saveAs()
     dialog->selectFile(QStringLiteral("hand-over-%1.pdf").arg(dateOf(m_workplace.now()).toString(Qt::ISODate)));
     connect(dialog, &QFileDialog::fileSelected, this, &HandOverBoard::write);
     dialog->open();
+}
+
+void HandOverBoard::print()
+{
+    if (m_paper.title.isEmpty()) {
+        return;
+    }
+    const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
+    m_printer.print(
+        m_paper.title, QPageSize::A4, [paper = m_paper, mirrored](const QSizeF& size) { return pagesOf(paper, size, mirrored); },
+        [this](const QString& sentence) {
+            m_outcome = sentence;
+            Q_EMIT changed();
+        });
 }
 
 void HandOverBoard::copy()

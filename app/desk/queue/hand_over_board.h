@@ -7,6 +7,7 @@
 #include "app/desk/model/course_rows.h"
 #include "app/desk/model/workplace.h"
 #include "app/desk/sheet/paper.h"
+#include "app/desk/sheet/paper_printer.h"
 
 #include <QObject>
 #include <QtQml/qqmlregistration.h>
@@ -39,6 +40,7 @@ public:
     /// `.pdf` or `.txt`. \returns false and says why in outcome().
     bool write(const QString& path);
     Q_INVOKABLE void saveAs();
+    Q_INVOKABLE void print();
     Q_INVOKABLE void copy();  ///< as text, to the clipboard
 
 Q_SIGNALS:
@@ -49,6 +51,7 @@ private:
     QString wordsUp(const Stamp& stamp) const;
 
     Workplace& m_workplace;
+    PaperPrinter m_printer;
     Paper m_paper;
     QString m_word;
     QString m_outcome;

@@ -15,7 +15,6 @@ namespace ebbline::deskapp {
 
 namespace {
 
-constexpr int dotsPerInch = 96;
 constexpr double edge = 48;
 constexpr double foot = 32;
 
@@ -88,6 +87,44 @@ void fill(QTextDocument& document, const Paper& paper, bool mirrored)
     }
 }
 
+class PaperPages final : public Pages {
+public:
+    PaperPages(const Paper& paper, const QSizeF& size, bool mirrored)
+        : m_size(size), m_body(size.width() - 2 * edge, size.height() - 2 * edge - foot), m_stamp(paper.stamp), m_mirrored(mirrored)
+    {
+        fill(m_document, paper, mirrored);
+        m_document.setPageSize(m_body);
+    }
+
+    int pageCount() const override { return m_document.pageCount(); }
+
+    void paint(QPainter& painter, int page) const override
+    {
+        painter.save();
+        painter.translate(edge, edge - page * m_body.height());
+        QAbstractTextDocumentLayout::PaintContext context;
+        context.clip = QRectF(0, page * m_body.height(), m_body.width(), m_body.height());
+        context.palette.setColor(QPalette::Text, Qt::black);
+        painter.setClipRect(context.clip);
+        m_document.documentLayout()->draw(&painter, context);
+        painter.restore();
+        painter.setFont(fontOf(10));
+        painter.setPen(Qt::black);
+        const auto number = QStringLiteral("%1 / %2").arg(QLocale().toString(page + 1), QLocale().toString(pageCount()));
+        const double top = m_size.height() - edge;
+        const double width = m_size.width() - 2 * edge;
+        painter.drawText(QRectF(edge, top, width, foot), m_mirrored ? Qt::AlignLeft : Qt::AlignRight, number);
+        painter.drawText(QRectF(edge, top, width - 80, foot), m_mirrored ? Qt::AlignRight : Qt::AlignLeft, m_stamp);
+    }
+
+private:
+    QSizeF m_size;
+    QSizeF m_body;
+    QString m_stamp;
+    bool m_mirrored;
+    QTextDocument m_document;
+};
+
 Done writePdf(const Paper& paper, const QString& file, bool letter, bool mirrored)
 {
     QSaveFile out(file);
@@ -95,43 +132,14 @@ Done writePdf(const Paper& paper, const QString& file, bool letter, bool mirrore
         return fail(Reason::storageFailed, "paper: the file cannot be written");
     }
     QPdfWriter writer(&out);
-    const QPageSize size(letter ? QPageSize::Letter : QPageSize::A4);
     constexpr int fine = 300;
     writer.setResolution(fine);
-    writer.setPageSize(size);
+    writer.setPageSize(QPageSize(letter ? QPageSize::Letter : QPageSize::A4));
     writer.setPageMargins(QMarginsF());
     writer.setTitle(paper.title);
     writer.setCreator(QStringLiteral("Ebbline"));
-
-    const QSizeF page = size.size(QPageSize::Inch) * dotsPerInch;
-    const QSizeF body(page.width() - 2 * edge, page.height() - 2 * edge - foot);
-    QTextDocument document;
-    fill(document, paper, mirrored);
-    document.setPageSize(body);
-    QPainter painter;
-    if (!painter.begin(&writer)) {
-        return fail(Reason::storageFailed, "paper: the file cannot be written");
-    }
-    painter.scale(static_cast<double>(fine) / dotsPerInch, static_cast<double>(fine) / dotsPerInch);
-    for (int i = 0; i < document.pageCount(); ++i) {
-        if (i > 0 && !writer.newPage()) {
-            return fail(Reason::storageFailed, "paper: a page cannot be written");
-        }
-        painter.save();
-        painter.translate(edge, edge - i * body.height());
-        QAbstractTextDocumentLayout::PaintContext context;
-        context.clip = QRectF(0, i * body.height(), body.width(), body.height());
-        context.palette.setColor(QPalette::Text, Qt::black);
-        painter.setClipRect(context.clip);
-        document.documentLayout()->draw(&painter, context);
-        painter.restore();
-        painter.setFont(fontOf(10));
-        painter.setPen(Qt::black);
-        const auto number = QStringLiteral("%1 / %2").arg(QLocale().toString(i + 1), QLocale().toString(document.pageCount()));
-        painter.drawText(QRectF(edge, page.height() - edge, page.width() - 2 * edge, foot), mirrored ? Qt::AlignLeft : Qt::AlignRight, number);
-        painter.drawText(QRectF(edge, page.height() - edge, page.width() - 2 * edge - 80, foot), mirrored ? Qt::AlignRight : Qt::AlignLeft, paper.stamp);
-    }
-    if (!painter.end() || !out.commit()) {
+    const Done painted = paintPages(writer, [&](const QSizeF& size) { return pagesOf(paper, size, mirrored); });
+    if (!painted || !out.commit()) {
         return fail(Reason::storageFailed, "paper: the file cannot be written");
     }
     return {};
@@ -159,6 +167,11 @@ QString Paper::asText() const
         }
     }
     return text.join(QLatin1Char('\n')) + QLatin1Char('\n');
+}
+
+std::unique_ptr<Pages> pagesOf(const Paper& paper, const QSizeF& size, bool mirrored)
+{
+    return std::make_unique<PaperPages>(paper, size, mirrored);
 }
 
 Done writePaper(const Paper& paper, const QString& file, bool letter, bool mirrored)

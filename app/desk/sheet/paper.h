@@ -4,7 +4,7 @@
 /// page numbers; readable in black and white, right to left where the language runs so. Never more names
 /// than the list is about, and none in the file's properties.
 
-#include "core/result/result.h"
+#include "app/desk/sheet/pages.h"
 
 #include <QList>
 #include <QStringList>
@@ -26,6 +26,9 @@ struct Paper {
     /// The same as plain text.
     QString asText() const;
 };
+
+/// The list on pages, for paintPages().
+std::unique_ptr<Pages> pagesOf(const Paper& paper, const QSizeF& size, bool mirrored);
 
 /// Writes `.pdf` (A4, or Letter) or `.txt` by the end of the name.
 /// \returns Reason::unsupported for another end, Reason::storageFailed.

@@ -10,7 +10,7 @@
 
 namespace ebbline::deskapp {
 
-SheetBoard::SheetBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace), m_pictures(workplace)
+SheetBoard::SheetBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace), m_pictures(workplace), m_printer(workplace)
 {
     connect(&m_pictures, &PhotoPictures::arrived, this, [this] {
         if (m_working) {
@@ -156,6 +156,21 @@ void SheetBoard::saveAs()
     dialog->selectFile(suggestedFile());
     connect(dialog, &QFileDialog::fileSelected, this, &SheetBoard::write);
     dialog->open();
+}
+
+void SheetBoard::print()
+{
+    if (!m_content || m_working) {
+        return;
+    }
+    const bool mirrored = QGuiApplication::layoutDirection() == Qt::RightToLeft;
+    m_printer.print(
+        m_content->title, m_letter ? QPageSize::Letter : QPageSize::A4,
+        [content = *m_content, mirrored](const QSizeF& paper) { return std::make_unique<SheetLayout>(content, paper, mirrored); },
+        [this](const QString& sentence) {
+            m_outcome = sentence;
+            Q_EMIT outcomeChanged();
+        });
 }
 
 bool SheetBoard::write(const QString& path)

@@ -3,6 +3,7 @@
 /// The follow-up sheet on the screen: the pages as they print, and the way to a file.
 
 #include "app/desk/photos/photo_pictures.h"
+#include "app/desk/sheet/paper_printer.h"
 #include "app/desk/sheet/sheet_layout.h"
 
 #include <QObject>
@@ -54,6 +55,8 @@ public:
     bool write(const QString& path);
     /// Asks where to, then writes.
     Q_INVOKABLE void saveAs();
+    /// Asks which printer, then prints; outcome() says what came of it.
+    Q_INVOKABLE void print();
 
 Q_SIGNALS:
     void changed();
@@ -65,6 +68,7 @@ private:
 
     Workplace& m_workplace;
     PhotoPictures m_pictures;
+    PaperPrinter m_printer;
     recovery::CourseId m_course;
     std::optional<SheetContent> m_content;
     std::unique_ptr<SheetLayout> m_layout;

@@ -4,6 +4,7 @@
 /// Units are CSS pixels, 96 to the inch. Black on white, with line styles and words instead of
 /// colours, so that a copier loses nothing; photographs, if any, keep their colours.
 
+#include "app/desk/sheet/pages.h"
 #include "app/desk/sheet/sheet_content.h"
 
 #include <QFont>
@@ -16,18 +17,15 @@ class QPainter;
 
 namespace ebbline::deskapp {
 
-inline constexpr double unitsPerInch = 96;
-
-class SheetLayout {
+class SheetLayout : public Pages {
 public:
     /// `page` in units, margins included. Text runs right to left if `mirrored`; faces and curves
     /// never do.
     SheetLayout(SheetContent content, const QSizeF& page, bool mirrored);
 
-    int pageCount() const { return m_pages; }
+    int pageCount() const override { return m_pages; }
     QSizeF pageSize() const { return m_page; }
-    /// \pre 0 <= page < pageCount(); the painter's unit is the layout's.
-    void paint(QPainter& painter, int page) const;
+    void paint(QPainter& painter, int page) const override;
 
 private:
     struct Block {

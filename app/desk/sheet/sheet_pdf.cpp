@@ -1,9 +1,7 @@
 #include "app/desk/sheet/sheet_layout.h"
 
 #include <QFile>
-#include <QPageLayout>
 #include <QPageSize>
-#include <QPainter>
 #include <QPdfWriter>
 
 namespace ebbline::deskapp {
@@ -22,19 +20,8 @@ Done writeSheetPdf(const SheetContent& content, const QString& file, int page, b
     writer.setPageMargins(QMarginsF());
     writer.setTitle(content.title);  // no name of a patient in the file's properties
     writer.setCreator(QStringLiteral("Ebbline"));
-    const SheetLayout layout(content, size.size(QPageSize::Inch) * unitsPerInch, mirrored);
-    QPainter painter;
-    if (!painter.begin(&writer)) {
-        return fail(Reason::storageFailed, "sheet: the file cannot be written");
-    }
-    painter.scale(dotsPerInch / unitsPerInch, dotsPerInch / unitsPerInch);
-    for (int i = 0; i < layout.pageCount(); ++i) {
-        if (i > 0 && !writer.newPage()) {
-            return fail(Reason::storageFailed, "sheet: a page cannot be written");
-        }
-        layout.paint(painter, i);
-    }
-    if (!painter.end() || out.error() != QFileDevice::NoError) {
+    const Done painted = paintPages(writer, [&](const QSizeF& paper) { return std::make_unique<SheetLayout>(content, paper, mirrored); });
+    if (!painted || out.error() != QFileDevice::NoError) {
         return fail(Reason::storageFailed, "sheet: the file cannot be written");
     }
     return {};
