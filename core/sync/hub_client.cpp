@@ -12,6 +12,15 @@ namespace {
 constexpr std::int64_t mostSeconds = 1'000'000;  ///< of a Retry-After: keeps what a hub says from overflowing a time
 constexpr const char* statusText = "hub: status ";
 
+/// How far our clock is ahead of the hub's; empty if it did not say.
+std::optional<std::chrono::seconds> aheadOf(const Result<mailbox::Response>& response, std::chrono::seconds ours)
+{
+    if (response)
+        if (const auto theirs = hubTimeIn(response->hubTime))
+            return ours - *theirs;
+    return std::nullopt;
+}
+
 }  // namespace
 
 int statusOf(const Error& error)
@@ -54,14 +63,14 @@ void HubClient::attempt(mailbox::Request request, Answer answer, bool again)
     mailbox::signRequest(request, m_key, m_clock.now() + m_offset);
     const auto self = shared_from_this();
     m_courier.send(request, [self, request, answer = std::move(answer), again](Result<mailbox::Response> response) {
-        const auto theirs = response ? hubTimeIn(response->hubTime) : std::nullopt;
         const auto ours = std::chrono::floor<std::chrono::seconds>(self->m_clock.now().time_since_epoch());
-        if (theirs)
-            self->m_ahead = ours - *theirs;
-        if (theirs && response->status == 401 && again) {
-            self->m_offset = *theirs - ours;
-            self->attempt(request, answer, false);
-            return;
+        if (const auto ahead = aheadOf(response, ours)) {
+            self->m_ahead = *ahead;
+            if (response->status == 401 && again) {
+                self->m_offset = -*ahead;
+                self->attempt(request, answer, false);
+                return;
+            }
         }
         const bool good = response && response->status >= 200 && response->status < 300;
         self->m_retryAfter = std::chrono::seconds(response && !good ? std::clamp<std::int64_t>(response->retryAfterSeconds, 0, mostSeconds) : 0);
