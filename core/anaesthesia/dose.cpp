@@ -89,9 +89,17 @@ Result<Dose> doseOf(const recovery::Treatment& treatment, const Limits& limits)
         dose.epinephrineUg = dose.givenMl * 1e6 / solution.epinephrineOneIn / (1 + solution.bicarbonatePart);
 
     if (treatment.weightKg) {
-        const Result<double> maximum = maximumMg(dose.limitedAs, *treatment.weightKg, limits);
+        Result<double> maximum = maximumMg(dose.limitedAs, *treatment.weightKg, limits);
         if (!maximum)
             return fail(maximum.error());
+        if (dose.limitedAs != solution.drug) {
+            // A clinic may have set the other one lower: what is given beside it never raises the maximum.
+            const Result<double> ofSolution = maximumMg(solution.drug, *treatment.weightKg, limits);
+            if (ofSolution && *ofSolution < *maximum) {
+                maximum = ofSolution;
+                dose.limitedAs = solution.drug;
+            }
+        }
         const Limits label;
         const double cap = dose.limitedAs == recovery::Drug::lidocaine
                                ? std::min(limits.plainCapMg, label.plainCapMg)

@@ -36,7 +36,7 @@ struct Dose {
     double epinephrineUg;      ///< microgram
     std::optional<double> maximumMg;  ///< empty without a weight
     std::optional<double> maximumMl;  ///< of this solution, beside what was given otherwise; at least 0
-    recovery::Drug limitedAs;  ///< whose maximum holds: plain as soon as some was given otherwise
+    recovery::Drug limitedAs;  ///< whose maximum holds: once some was given otherwise, the lower of both
     bool capped = false;       ///< the maximum is the cap, not mg/kg
     bool overMaximum = false;  ///< by more than the rounding of a sum, a billionth of the maximum
     std::vector<int> tracksOverHalfMl;  ///< placements, counted from 1, with more than 0.5 mL

@@ -267,6 +267,7 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
         m_state.protocols.clear();
         m_state.protocolVersions.clear();
         m_state.clinic.reset();
+        m_state.doseLimited.reset();
         m_state.bands = {};
         m_state.bandThresholds.clear();
         m_state.words.clear();

@@ -142,12 +142,18 @@ Response Service::route(Call& call)
         return endDevices(call, *device);
     if (count >= 3 && count <= 5 && first == "m" && parts[2] == "blobs")
         return aboutBlob(call, *device);
+    // Whose mailbox it is, if there is one, is not said; the operator sees that somebody asked.
+    const auto ofMailbox = [&call](Response response) {
+        if (response.status == 404)
+            call.refused = "not its mailbox";
+        return response;
+    };
     if (method == "PUT" && count == 4 && first == "m")
-        return putEnvelope(call, *device);
+        return ofMailbox(putEnvelope(call, *device));
     if (method == "GET" && count == 2 && first == "m")
-        return getEnvelopes(call, *device);
+        return ofMailbox(getEnvelopes(call, *device));
     if (method == "POST" && count == 3 && first == "m" && parts[2] == "ack")
-        return acknowledge(call, *device);
+        return ofMailbox(acknowledge(call, *device));
     return answer(404);
 }
 

@@ -157,7 +157,8 @@ EntryState Diary::Inside::stateOf(const journal::EntryHistory& history) const
         state.openedBefore = *before;
     if (newest.device != vault.device()) {
         // Of the phone that this one replaces: it came from the clinic, which had it when it opened the course here.
-        state.since = current->openedAt.at;
+        // The last time that it did: earlier than that nothing tells on which phone.
+        state.since = std::max(current->openedAt.at, current->visits.back().entered.at);
     } else {
         state.since = vault.deliveredAt(newest);
     }

@@ -47,6 +47,8 @@ void field(Archive& archive, recovery::Scores& scores)
         for (const auto& [stream, score] : scores)
             archive(stream.symptom, stream.side, static_cast<std::uint8_t>(score.points()));
     } else {
+        if (size > recovery::allSymptoms.size() * 3)
+            throw cereal::Exception("more scores than there are");
         scores.clear();
         for (cereal::size_type i = 0; i < size; ++i) {
             recovery::Stream stream{};
@@ -68,6 +70,8 @@ void field(Archive& archive, recovery::Signs& signs)
         for (const recovery::Sign sign : signs)
             archive(sign);
     } else {
+        if (size > recovery::Signs::highestNumber + 1)
+            throw cereal::Exception("more signs than there are");
         signs.clear();
         for (cereal::size_type i = 0; i < size; ++i) {
             recovery::Sign sign{};

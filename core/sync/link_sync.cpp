@@ -46,6 +46,9 @@ public:
             m_hub->signedRequest({"GET", "/v1/news", {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
                 if (!response) {
                     self->m_report.retryAfter = self->m_hub->retryAfter();
+                    if (refusedBecause(response.error()) == Refusal::Why::unknownThere)
+                        if (const Done noted = self->noteUnknownThere(); !noted)
+                            return self->finish(noted.error());
                     return self->finish(response.error());
                 }
                 self->m_report.reached = true;
@@ -61,6 +64,22 @@ public:
 private:
     bool isClinic() const { return m_vault.owner() == vault::Vault::Owner::clinic; }
     clock::Instant now() const { return m_vault.clock().now(); }
+
+    /// A hub that does not know this desk takes nothing of it: that is kept of every mailbox where something waits.
+    Done noteUnknownThere()
+    {
+        for (const Post& post : m_posts) {
+            const auto waiting = m_vault.outgoing(post.mailbox);
+            if (!waiting)
+                return fail(waiting.error());
+            if (waiting->empty())
+                continue;
+            if (const Done noted = noteRefused(m_vault, post.mailbox, waiting->front().sequence, Refusal::Why::unknownThere); !noted)
+                return noted;
+            ++m_report.refused;
+        }
+        return {};
+    }
 
     void keepNews(const bytes::Bytes& body)
     {

@@ -29,10 +29,10 @@ Outlook::State gravest(const vault::Standing& standing, const Outlook& outlook)
         return Outlook::State::olderHere;
     if (standing.fork)
         return Outlook::State::forked;
-    if (outlook.refusal)
-        return Outlook::State::refused;
     if (standing.gap)
         return Outlook::State::withheld;
+    if (outlook.refusal)
+        return Outlook::State::refused;
     if (outlook.unheard)
         return Outlook::State::unheard;
     return outlook.waitingSince ? Outlook::State::waiting : Outlook::State::delivered;

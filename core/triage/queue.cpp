@@ -110,7 +110,7 @@ std::optional<Row> judgedRow(const recovery::CourseId& id, const journal::Course
 
 std::optional<Row> SettledCourses::rowOf(const recovery::CourseId& id, const journal::CourseState& course, const clock::Moment& now)
 {
-    const bool settled = course.followUp && course.followUp->at.at <= now.at;
+    const bool settled = course.followUp && course.followUp->at.at < now.at;
     std::optional<Row> row;
     if (const auto known = m_known.find(id); settled && known != m_known.end() && known->second.revision == course.revision) {
         row = known->second.row;

@@ -2,6 +2,7 @@
 #include "core/vault/tables.h"
 
 #include "core/bytes/reader.h"
+#include "core/records/audience.h"
 #include "core/store/durable_file.h"
 
 namespace ebbline::vault {
@@ -306,7 +307,8 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
         operation.stamp = hybrid.tick(inside.clock.now());
         operation.entered = entered;
         operation.kind = static_cast<std::uint16_t>(records::kindOf(body));
-        operation.audience = mailbox ? journal::Audience::patientAndClinic : journal::Audience::clinic;
+        operation.audience = mailbox && records::goesBetween(records::kindOf(body)) ? journal::Audience::patientAndClinic
+                                                                                    : journal::Audience::clinic;
         operation.course = records::courseOf(body);
         operation.supersedes = supersedes;
         operation.body = records::encode(body);
@@ -316,7 +318,8 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
     }
     const Done stored = inside.database.transaction([&]() -> Done {
         for (std::size_t i = 0; i < operations.size(); ++i) {
-            if (const Done inserted = inside.insertOwn(operations[i], chains[i], mailbox); !inserted)
+            if (const Done inserted = inside.insertOwn(operations[i], chains[i], operations[i].audience == journal::Audience::patientAndClinic ? mailbox : std::nullopt);
+                !inserted)
                 return inserted;
             if (const Done dropped = inside.dropRemoved(operations[i]); !dropped)
                 return dropped;

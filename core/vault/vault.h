@@ -128,7 +128,7 @@ public:
     std::vector<journal::Operation> operations() const;  ///< in fold order
 
     /// Appends operations of this device in one durable transaction; those for the patient and
-    /// the clinic enter the outbox of `mailbox` in the same one. What was kept under the names in
+    /// the clinic (records::goesBetween()) enter the outbox of `mailbox` in the same one. What was kept under the names in
     /// `finished` goes in it, too: a draft whose words are recorded.
     Result<std::vector<journal::OperationId>> append(const std::vector<records::Body>& bodies,
                                                      const clock::Moment& entered,

@@ -37,11 +37,12 @@ double wholeBelow(double value)
 DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Limits& limits)
 {
     DoseWords words;
-    const bool mixed = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine && treatment.otherwiseMg.value_or(0) > 0;
-    const bool epinephrine = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine && !mixed;
-    const auto kind = epinephrine ? Dose::tr("with epinephrine")
-                      : mixed     ? Dose::tr("plain, the lower one, as some was given otherwise")
-                                  : Dose::tr("plain");
+    const auto dose = anaesthesia::doseOf(treatment, limits);
+    const bool solutionWith = treatment.anaesthetic.drug == recovery::Drug::lidocaineWithEpinephrine;
+    const bool epinephrine = dose ? dose->limitedAs == recovery::Drug::lidocaineWithEpinephrine : solutionWith;
+    const auto kind = epinephrine    ? Dose::tr("with epinephrine")
+                      : solutionWith ? Dose::tr("plain, the lower one, as some was given otherwise")
+                                     : Dose::tr("plain");
     const anaesthesia::Limits label;
     words.source = Dose::tr("Limit by US label, %1: %2 mg/kg, in general not over %3 mg")
                        .arg(kind, number(epinephrine ? label.epinephrineMgPerKg : label.plainMgPerKg, 1),
@@ -52,7 +53,6 @@ DoseWords doseWords(const recovery::Treatment& treatment, const anaesthesia::Lim
     if (lowerCap || perKg < (epinephrine ? label.epinephrineMgPerKg : label.plainMgPerKg)) {
         words.clinic = Dose::tr("Your clinic's limit, %1: %2 mg/kg, not over %3 mg").arg(kind, shortest(perKg), shortest(cap));
     }
-    const auto dose = anaesthesia::doseOf(treatment, limits);
     if (!dose) {
         words.problem = Dose::tr("No dose can be shown: check the solution, the volumes and the weight.");
         return words;

@@ -66,26 +66,19 @@ QString PhoneOutlooks::text(const recovery::CourseId& course) const
     const auto now = m_workplace.now();
     const auto when = [&](clock::Instant at) { return whenText(m_workplace.zone().moment(at), now); };
     QStringList lines;
-    switch (outlook->state) {
-    case State::olderHere:
+    if (outlook->state == State::olderHere) {
         lines << PhoneWords::tr("The phone holds more from this desk than the desk does: the desk is an older copy.");
-        break;
-    case State::forked:
+    } else if (outlook->state == State::forked) {
         lines << PhoneWords::tr("The phone sent two different histories: call, and do not rely on its entries.");
-        break;
-    case State::refused:
-        lines << refusedText(outlook->refusal->why);
-        break;
-    case State::withheld:
+    } else if (outlook->state == State::withheld) {
         lines << PhoneWords::tr("A message of the phone is missing: the hub holds it back or lost it.");
-        break;
-    case State::unheard:
+    } else if (outlook->unheard) {
         lines << (outlook->heardAt ? PhoneWords::tr("Phone not heard of since %1: what was written there may not be here.").arg(when(*outlook->heardAt))
                                    : PhoneWords::tr("Phone not heard of since it was linked."));
-        break;
-    case State::waiting:
-    case State::delivered:
-        break;
+    }
+    // What cannot be sent says nothing of what does not come.
+    if (outlook->refusal) {
+        lines << refusedText(outlook->refusal->why);
     }
     if (outlook->waitingSince && sync::isOver(*outlook->waitingSince, sync::longestSilence, now.at)) {
         lines << PhoneWords::tr("It has not confirmed what was sent to it, %1.", "when it was sent").arg(when(*outlook->waitingSince));

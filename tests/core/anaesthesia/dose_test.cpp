@@ -168,6 +168,23 @@ TEST_CASE("what was given otherwise counts, and with any of it the plain maximum
     CHECK(doseOf(treatment)->maximumMl.value() == 0);
 }
 
+TEST_CASE("where a clinic set the maximum with epinephrine below the plain one, giving some otherwise does not raise it", "[anaesthesia]")
+{
+    Limits limits;
+    limits.epinephrineCapMg = 200;
+    // 70 kg, 25 mL of 1 % are 250 mg: over the clinic's 200, under the 300 plain.
+    auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.0, 70, 25);
+    CHECK(doseOf(treatment, limits)->overMaximum);
+    treatment.otherwiseMg = 5;
+
+    const auto dose = doseOf(treatment, limits);
+
+    REQUIRE(dose);
+    CHECK(dose->limitedAs == Drug::lidocaineWithEpinephrine);
+    CHECK_THAT(dose->maximumMg.value(), WithinRel(200.0, 1e-12));
+    CHECK(dose->overMaximum);
+}
+
 TEST_CASE("none given otherwise, or nothing said of it, changes no number", "[anaesthesia]")
 {
     auto treatment = treatmentWith(Drug::lidocaineWithEpinephrine, 1.0, 60, 20);

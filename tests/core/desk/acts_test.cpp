@@ -37,6 +37,12 @@ TEST_CASE("taking, calling and bringing forward can be taken back, and stay on r
         CHECK(world.desk.takeBack(course, *done).error().reason == Reason::alreadyExists);
     }
     CHECK(world.desk.course(course)->state->acts.size() == 6);
+    // None of it goes to the phone, and what does go arrives.
+    REQUIRE(world.desk.writeMessage(course, "We look at it today."));
+    world.syncDesk();
+    world.syncPhone(phone);
+    CHECK(phone.messages().size() == 1);
+    CHECK(phone.vault().state().courses.at(course).acts.empty());
     CHECK(world.desk.takeBack(course, {{world.desk.vault().device(), 900}}).error().reason == Reason::notFound);
     CHECK_FALSE(world.desk.actOn(course, {keys.front(), "w/none"}, Act::taken));
     CHECK(world.desk.course(course)->state->acts.size() == 6);

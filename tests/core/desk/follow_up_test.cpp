@@ -182,6 +182,13 @@ TEST_CASE("a visit that is brought forward reaches the phone with its reminder, 
     CHECK_FALSE(world.desk.queue().front().touched);
     CHECK(world.desk.course(course)->state->visits.size() == 3);
     CHECK(world.desk.takeBack(course, *done).error().reason == Reason::alreadyExists);
+
+    // What people note stays at the clinic, and nothing of it stands in the way of what comes after.
+    CHECK(phone.vault().state().courses.at(course).acts.empty());
+    REQUIRE(world.desk.writeMessage(course, "See you on the day that we agreed."));
+    visitOnPhone();
+    CHECK(phone.messages().size() == 1);
+    CHECK(sync::outlookOf(phone.vault(), phone.link()->mailbox)->state == sync::Outlook::State::delivered);
 }
 
 TEST_CASE("a visit is moved within its bounds, and an act that is taken back late does not undo what was agreed since", "[desk][follow-up]")

@@ -174,6 +174,32 @@ TEST_CASE("a mailbox that is refused holds up no other one of the desk", "[sync]
     CHECK(pair.phone.messages().size() == 1);
 }
 
+TEST_CASE("a desk that the hub does not know is told so for every mailbox where something waits", "[sync][refusals]")
+{
+    Pair pair;
+    const auto other = pair.world.treat("Tomas Reyl");
+    patient::Diary& second = pair.world.join(other);
+    pair.world.syncDesk();
+    REQUIRE(pair.world.desk.writeMessage(pair.course, "For the one."));
+    pair.world.courier.refuse = [](const mailbox::Request& request) { return isPut(request) ? 507 : 0; };
+    pair.world.syncDesk();  // sealed, and turned down for another reason
+    pair.world.courier.refuse = [](const mailbox::Request& request) { return request.path == "/v1/news" ? 401 : 0; };
+
+    const auto report = pair.world.syncDesk();
+
+    CHECK(report.problem);
+    CHECK(report.refused == 1);
+    const auto outlook = sync::outlookOf(pair.world.desk.vault(), pair.mailbox);
+    REQUIRE(outlook->refusal);
+    CHECK(outlook->refusal->why == Refusal::Why::unknownThere);
+    CHECK_FALSE(sync::outlookOf(pair.world.desk.vault(), second.link()->mailbox)->refusal);
+
+    pair.world.courier.refuse = {};
+    pair.world.syncDesk();
+    pair.world.syncPhone(pair.phone);
+    CHECK(pair.phone.messages().size() == 1);
+}
+
 TEST_CASE("what the other end acknowledged all the same is refused no more", "[sync][refusals]")
 {
     Pair pair;

@@ -60,6 +60,7 @@ Read afterVisits(Level level, std::vector<std::string>* brought = nullptr)
         CHECK(ask(altered) == 401);
         CHECK(ask("GET /v1/news HTTP/1.1\r\nHost: hub\r\n\r\n") == 401);
         CHECK(ask(desk.http("PUT", mailbox + "/secretword\"/1", {}, {1, 2, 3}, now)) == 400);
+        CHECK(ask(desk.http("GET", mailbox, {}, {}, now)) == 404);
         CHECK(ask("GET /v1/bundles/00112233 HTTP/1.1\r\nHost: hub\r\n\r\n") == 404);
         CHECK(ask("GET /canary\"word?secretword HTTP/1.1\r\nHost: hub\r\n\r\n") == 404);
         CHECK(ask("POST /v1/desks HTTP/1.1\r\nHost: hub\r\nContent-Length: -5\r\n\r\n") == 400);
@@ -83,20 +84,21 @@ TEST_CASE("whoever is not let in leaves one line with the reason, and whoever is
 {
     const Read read = afterVisits(Level::refusals);
     CAPTURE(read.all);
-    CHECK(read.lines.size() == 6);
-    CHECK(read.count("\"event\":\"refused\"") == 6);
+    CHECK(read.lines.size() == 7);
+    CHECK(read.count("\"event\":\"refused\"") == 7);
     CHECK(read.count("\"why\":\"unknown or revoked device\"") == 2);
     CHECK(read.count("\"why\":\"signature\"") == 1);
     CHECK(read.count("\"why\":\"stale or replayed\"") == 1);
     CHECK(read.count("\"why\":\"no signature\"") == 1);
     CHECK(read.count("\"why\":\"no such offer\"") == 1);
+    CHECK(read.count("\"why\":\"not its mailbox\"") == 1);
 }
 
 TEST_CASE("each request has its line where that is asked for, what could not be read among them", "[server][log]")
 {
     const Read read = afterVisits(Level::requests);
     CAPTURE(read.all);
-    CHECK(read.lines.size() == 11);
+    CHECK(read.lines.size() == 12);
     CHECK(read.count("\"event\":\"request\"") == 5);
     CHECK(read.count("\"route\":\"health.get\",\"status\":200") == 1);
     CHECK(read.count("\"route\":\"news.get\",\"status\":200") == 1);
