@@ -1,9 +1,10 @@
 #!/usr/bin/env bash
-# Makes the pictures of docs/guides and README.md anew, from the programs themselves on invented patients.
+# Makes the pictures of docs/guides and README.md anew, from the programs themselves on invented patients; README's from the
+# story that its first command plays.
 set -euo pipefail
 . "$(dirname "${BASH_SOURCE[0]}")/steps.sh"
 cd "$ebbline_root"
-step "Building the programs" build dev diary_shots desk_shots overview_picture
+step "Building the programs" build dev diary_shots desk_shots overview_picture ebbline ebbline-hub
 ensure_runtime_dir
 export QT_QPA_PLATFORM=offscreen QT_QUICK_BACKEND=software
 shots=build/guide-pictures
@@ -41,6 +42,10 @@ take desk queue_call desk-call
 take desk handOver desk-handover
 take desk practice_comparison desk-practice
 take desk protocol_rehearsed desk-rehearsal
-build/dev/bin/overview_picture "$pictures/overview.png" 600 "$pictures/patient-today.png" "$pictures/patient-warning.png" \
-    "$pictures/desk-queue.png" || fail "the overview could not be made"
+story=build/guide-pictures/story
+step "Playing the story" quietly build/logs/guide-story.log build/dev/bin/ebbline story --out "$story"
+warned=$(find "$story" -name 'phone-day*-warning.png' | head -n 1)
+[ -n "$warned" ] || fail "the story shows no warning"
+build/dev/bin/overview_picture "$pictures/overview.png" 600 "$story/phone-day0-evening.png" "$story/${warned##*/}" \
+    "$story/desk-queue-longest.png" || fail "the overview could not be made"
 say "the pictures in $pictures are those of the programs"

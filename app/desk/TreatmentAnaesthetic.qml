@@ -66,13 +66,18 @@ Flow {
         LineField {
             objectName: "otherwise"
             label: qsTr("Lidocaine given otherwise, mg")
-            hint: qsTr("Nerve blocks, other strengths")
             problem: root.ready ? root.editor.otherwiseProblem : ""
             numeric: true
             value: root.ready ? root.editor.otherwise : ""
             onEdited: text => root.editor.otherwise = text
             width: Math.min(root.columnWidth, 20 * Theme.textBody)
             height: implicitHeight
+        }
+        Words {
+            text: qsTr("Nerve blocks, other strengths")
+            small: true
+            soft: true
+            width: Math.min(root.columnWidth, 20 * Theme.textBody)
         }
         LineField {
             objectName: "weight"

@@ -84,6 +84,14 @@ def faults_of_pictures(there, script, shown):
            [f"docs/guides/pictures/{name}: no page shows it" for name in sorted(there - shown)]
 
 
+def faults_of_overview(script):
+    """README's picture shows what the story of README's first command leaves, and no page that was put up for it."""
+    call = re.search(r'overview_picture "\$pictures/\S+?" \d+((?:[^\n]*\\\n)*[^\n|]*)', script)
+    shown = re.findall(r'"(\$[^"]+)"', call[1]) if call else []
+    return [f"platform/guide_pictures.sh: {name} of the overview is not of the story" for name in shown if not name.startswith("$story/")] or \
+           ([] if shown else ["platform/guide_pictures.sh: makes no overview"])
+
+
 def main():
     root = pathlib.Path(sys.argv[1])
     folders = [path for path in sorted(root.iterdir()) if path.is_dir() and not path.name.startswith((".", "build"))]
@@ -101,6 +109,9 @@ def main():
     faults += faults_of_pictures(there, script, shown)
     if len(faults_of_pictures(there | {"by-hand.png"}, script, shown)) != len(faults_of_pictures(there, script, shown)) + 2:
         faults.append("a picture that no script makes is not seen")
+    faults += faults_of_overview(script)
+    if not faults_of_overview(script.replace('"$story/', '"$pictures/')) or not faults_of_overview(""):
+        faults.append("an overview that is not of the story is not seen")
     reached, waiting = set(), list(STARTS)
     while waiting:
         name = waiting.pop()

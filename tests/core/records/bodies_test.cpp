@@ -112,6 +112,37 @@ TEST_CASE("a treatment says who placed the threads and what was redone, and only
     CHECK(decodeDraft(encode(TreatmentRecorded{treatment})).value() == treatment);
 }
 
+namespace {
+
+/// A treatment as programs wrote it before there was a third version; the second adds who placed the threads and one that was redone.
+constexpr auto treatmentOfBefore =
+    "0707070707070707070707070707070703030303030303030303030303030303806a5100a40100003c0000000d0000004575726f70652f42"
+    "65726c696e020000000103010000000000807240000000000040654000000000000070400000000000007040010104130000006400000007"
+    "00000054482d34343137000a000000323032392d30362d33309a9999999999d93f0203010000000000005a40000000000040654000000000"
+    "00006240000000000000704001010413000000640000000700000054482d34343137000a000000323032392d30362d33309a9999999999d9"
+    "3f01000000000000f03f0000000000000000000000000000000000000000000000000000004f4001000000010000000201020f000000626f"
+    "7468207369646573206576656e";
+constexpr auto addedBySecond = "0c00000044722e20416461204c756e640100000001011700000069742073746f6f6420756e6465722074686520736b696e";
+
+}  // namespace
+
+TEST_CASE("a treatment that an older program wrote reads as it did, and goes on in the same bytes", "[records][treatment]")
+{
+    auto treatment = test::sampleTreatment();
+    treatment.note = "both sides even";
+    const auto readsAs = [&](const std::string& hex) {
+        const bytes::Bytes raw = bytes::fromHex(hex).value();
+        const auto body = decode(Kind::treatmentRecorded, raw);
+        REQUIRE(body);
+        CHECK(std::get<TreatmentRecorded>(*body).treatment == treatment);
+        CHECK(encode(*body) == raw);
+    };
+    readsAs("0100" + std::string(treatmentOfBefore));
+    treatment.placedBy = "Dr. Ada Lund";
+    treatment.placements[1].redone = recovery::Redone{recovery::Redoing::replaced, "it stood under the skin"};
+    readsAs("0200" + std::string(treatmentOfBefore) + addedBySecond);
+}
+
 TEST_CASE("what was given otherwise is a newer version of a treatment, and none of it is another thing than not written down", "[records][treatment]")
 {
     auto treatment = test::sampleTreatment();
