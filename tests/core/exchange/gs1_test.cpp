@@ -74,7 +74,8 @@ TEST_CASE("without its separator a lot may end sooner: every reading is named, a
 {
     const auto lots = [](const std::string& text) {
         std::vector<std::string> found;
-        for (const auto& reading : readingsOf(text, now).value())
+        const auto readings = readingsOf(text, now).value();
+        for (const auto& reading : readings)
             found.push_back(reading.lot.value_or(""));
         return found;
     };

@@ -177,3 +177,90 @@ TEST_CASE("a new desk learns how far each phone's chain goes, however many there
         known += second.vault().peerHead(head.mailbox, head.device)->sequence == 7 ? 1 : 0;
     CHECK(known == many);
 }
+
+TEST_CASE("three phones and two desks that all write end with one queue and one digest, and each phone with its own course", "[sync][clinic]")
+{
+    test::ClinicWorld world;
+    std::vector<recovery::CourseId> courses;
+    for (const char* name : {"Ines Varga", "Lea Fontaine", "Noor Castellan"}) {
+        courses.push_back(world.treat(name));
+        world.join(courses.back());
+    }
+    desk::Desk second = newDesk(world, "second");
+    enlist(world, second);
+    const auto everybody = [&] {
+        for (int i = 0; i < 3; ++i) {
+            for (const auto& phone : world.phones)
+                world.syncPhone(*phone);
+            world.syncDesk();
+            syncOf(second, world.courier);
+        }
+        for (const auto& phone : world.phones)
+            world.syncPhone(*phone);
+    };
+    everybody();
+
+    // A day later each phone writes, two of them what asks for a call; nobody has a network meanwhile but the hub's own.
+    world.clock.advance(30h);
+    const std::vector<recovery::Signs> signs{{recovery::Sign::thickFluid}, {recovery::Sign::fastSwelling, recovery::Sign::bleeding}, {}};
+    for (std::size_t i = 0; i < courses.size(); ++i) {
+        auto entry = world.entryOf(*world.phones[i], 4 + static_cast<int>(i), 2);
+        entry.present = signs[i];
+        REQUIRE(world.phones[i]->record(entry));
+    }
+    everybody();
+    const auto keysOf = [](const desk::Desk& desk, const recovery::CourseId& course) {
+        std::vector<std::string> keys;
+        for (const triage::Row& row : desk.queue())
+            if (row.course == course)
+                for (const triage::Finding& finding : row.findings)
+                    keys.push_back(finding.key);
+        return keys;
+    };
+    REQUIRE(keysOf(world.desk, courses[0]) == keysOf(second, courses[0]));
+    REQUIRE(keysOf(second, courses[1]).size() == 2);
+
+    // Both desks act before either hears of the other: on one course apart, on one the same, and on one against each other.
+    REQUIRE(world.desk.actOn(courses[0], keysOf(world.desk, courses[0]), records::Act::called, {}, "Comes today."));
+    REQUIRE(world.desk.act(courses[1], keysOf(world.desk, courses[1]).front(), records::Act::taken));
+    REQUIRE(second.act(courses[1], keysOf(second, courses[1]).front(), records::Act::taken));
+    REQUIRE(second.act(courses[1], keysOf(second, courses[1]).back(), records::Act::closed, records::Outcome::advised));
+    REQUIRE(world.desk.moveVisit(courses[2], world.inDays(9), {}));
+    world.clock.advance(2min);
+    const auto later = second.moveVisit(courses[2], world.inDays(6), {});
+    REQUIRE(later);
+    REQUIRE(second.openEntries(courses[2]));
+    REQUIRE(world.desk.writeMessage(courses[0], "We expect you at four."));
+    REQUIRE(world.phones[1]->writeMessage("It is softer now."));
+    everybody();
+
+    const auto summaryOf = [](const desk::Desk& desk) {
+        std::string all;
+        for (const triage::Row& row : desk.queue()) {
+            all += bytes::toHex(row.course.view()) + " " + std::to_string(static_cast<int>(row.urgency)) + " " + row.takenBy.value_or("-") + (row.touched ? " touched" : "");
+            for (const triage::Finding& finding : row.findings)
+                all += " " + finding.key;
+            all += "\n";
+        }
+        return all;
+    };
+    CHECK_FALSE(summaryOf(world.desk).empty());
+    CHECK(summaryOf(world.desk) == summaryOf(second));
+    CHECK(journal::digest(world.desk.vault().state()) == journal::digest(second.vault().state()));
+    CHECK(second.course(courses[2])->state->opened->followUp == world.phones[2]->today().followUp);
+    CHECK(world.phones[2]->today().followUp.day() == world.inDays(6).day());
+    CHECK(world.phones[0]->messages().size() == 1);
+    CHECK(world.desk.course(courses[1])->summary.unread == 1);
+
+    // What one desk did the other takes back, and both agree again.
+    REQUIRE(world.desk.takeBack(courses[2], *later));
+    everybody();
+    CHECK(world.phones[2]->today().followUp.day() == world.inDays(9).day());
+    CHECK(journal::digest(world.desk.vault().state()) == journal::digest(second.vault().state()));
+    for (std::size_t i = 0; i < courses.size(); ++i) {
+        CHECK(world.phones[i]->course().course == courses[i]);
+        CHECK(world.phones[i]->vault().verify());
+    }
+    CHECK(world.desk.vault().verify());
+    CHECK(second.vault().verify());
+}
