@@ -4,24 +4,16 @@
 /// program names them, through the translator that it has installed.
 
 #include "tests/screens/demo_patient.h"
+#include "tests/screens/hands.h"
 
 #include <QQuickWindow>
 
-#include <functional>
 #include <vector>
 
 namespace ebbline::screens {
 
-struct Hands {
-    std::function<bool(const QString& name)> use;                        ///< presses it
-    std::function<bool(const QString& name, const QString& text)> fill;  ///< types into it
-};
-
-/// \param kind  0 a finger, 1 a keyboard with the space bar, 2 with the return key, 3 a screen reader
-Hands hands(int kind, QQuickWindow& window);
-
 struct Way {
-    int kind;
+    int kind;  ///< of hands()
     const char* language;
 };
 /// Every kind of hands in English; in German and Arabic those that differ most.
