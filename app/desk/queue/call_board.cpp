@@ -55,7 +55,12 @@ void CallBoard::start(const QString& course)
     m_script = callScript(open);
     forgetVisit();
     if (m_linked && view->state->opened) {
-        m_opened = {view->state->opened->treated, view->state->opened->followUp};
+        const auto& opened = *view->state->opened;
+        auto latest = opened.followUp.day();
+        for (const auto& visit : view->state->visits) {
+            latest = std::max(latest, visit.followUp.day());
+        }
+        m_opened = {opened.treated, opened.followUp, latest};
     }
     m_note = begunWords(m_workplace, placeOf(id));
     Q_EMIT noteChanged();

@@ -99,6 +99,7 @@ private:
     struct Opened {
         clock::Moment treated;
         clock::Moment followUp;
+        clock::LocalDay latest;  ///< of all days that were ever agreed
     };
     std::optional<Opened> m_opened;  ///< what a phone has of the course; empty: none has it
     bool m_asksVisit = false;

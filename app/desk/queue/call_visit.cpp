@@ -68,14 +68,16 @@ void CallBoard::setVisitTime(const QString& time)
     }
 }
 
-/// From today on, or the day after the treatment, up to the day that was agreed; up to the last possible day if that one is past.
+/// From today on, or the day after the treatment, up to the latest day that was ever agreed, so that a slip can be put right; up to
+/// the last possible day if that one is past.
 std::pair<clock::LocalDay, clock::LocalDay> CallBoard::visitDays() const
 {
     const auto today = m_workplace.now().day();
     const auto treated = m_opened->treated.day();
     const auto first = std::max(today, treated + std::chrono::days(aftercare::firstVisitDay));
-    const auto agreed = m_opened->followUp.day();
-    return {first, agreed >= first ? agreed : treated + std::chrono::days(aftercare::lastVisitDay)};
+    const auto last = treated + std::chrono::days(aftercare::lastVisitDay);
+    const auto agreed = std::min(m_opened->latest, last);
+    return {first, agreed >= first ? agreed : last};
 }
 
 std::optional<aftercare::Visit> CallBoard::visit() const

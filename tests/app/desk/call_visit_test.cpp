@@ -1,0 +1,50 @@
+// The visit that a call brings forward: which days can be chosen, and what is noted of it where.
+#include "app/desk/model/times.h"
+#include "app/desk/model/words.h"
+#include "tests/screens/demo_clinic.h"
+
+#include <catch2/catch_test_macros.hpp>
+
+#include <algorithm>
+
+using namespace ebbline;
+
+namespace {
+
+struct Visits {
+    screens::DemoClinic clinic;
+    std::unique_ptr<app::DeskProgram> program = clinic.program(QStringLiteral("en"));
+
+    deskapp::CallBoard& call() { return *program->call(); }
+    QString key(const char* patient) { return deskapp::keyOf(clinic.course(patient)); }
+    desk::CourseView course(const char* patient)
+    {
+        const auto view = program->workplace().desk().course(clinic.course(patient));
+        REQUIRE(view);
+        return *view;
+    }
+    /// Whether the day, and the time if there is one, was taken.
+    bool move(const char* patient, const char* day, const char* time = "")
+    {
+        call().startVisit(key(patient));
+        call().setVisitDay(QString::fromLatin1(day));
+        call().setVisitTime(QString::fromLatin1(time));
+        call().broughtForward();
+        return !call().isShown();
+    }
+};
+
+}  // namespace
+
+TEST_CASE("a day that was typed wrong is put right by a later one, up to the latest that was ever agreed", "[desk][call][follow-up]")
+{
+    Visits at;
+    const auto visit = [&] { return deskapp::dateOf(at.course("Tomas Reyl").state->opened->followUp); };
+    REQUIRE(visit() == QDate(2027, 4, 6));
+    REQUIRE(at.move("Tomas Reyl", "2027-03-23"));  // meant was the 30th
+    CHECK_FALSE(at.move("Tomas Reyl", "2027-04-07"));
+    CHECK(at.call().visitProblem().contains(QLatin1String("April 6, 2027")));
+    CHECK(at.move("Tomas Reyl", "2027-03-30"));
+    CHECK(visit() == QDate(2027, 3, 30));
+    CHECK(at.move("Tomas Reyl", "2027-04-06"));
+}
