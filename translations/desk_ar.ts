@@ -5873,6 +5873,10 @@
             <source>The phone shows from its next sync on: %1</source>
             <translation>يعرض الهاتف بعد مزامنته التالية: %1</translation>
         </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>لا هاتف لديه هذا المسار: الموعد المقدَّم يُدوَّن هنا فقط، ولا يعرضه أي هاتف. أخبرها باليوم.</translation>
+        </message>
     </context>
     <context>
         <name>CallScript</name>

@@ -5573,6 +5573,10 @@
             <source>The phone shows from its next sync on: %1</source>
             <translation>Das Telefon zeigt ab dem nächsten Abgleich: %1</translation>
         </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Kein Telefon hat diesen Verlauf: Ein vorgezogener Termin wird nur hier vermerkt, und kein Telefon zeigt ihn. Sagen Sie ihr den Tag.</translation>
+        </message>
     </context>
     <context>
         <name>CallScript</name>

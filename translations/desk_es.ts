@@ -5573,6 +5573,10 @@
             <source>The phone shows from its next sync on: %1</source>
             <translation>El teléfono muestra desde su próxima sincronización: %1</translation>
         </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Ningún teléfono tiene este caso: una visita adelantada solo se anota aquí, y ningún teléfono la muestra. Dígale el día.</translation>
+        </message>
     </context>
     <context>
         <name>CallScript</name>

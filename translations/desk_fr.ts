@@ -5573,6 +5573,10 @@
             <source>The phone shows from its next sync on: %1</source>
             <translation>Le téléphone affiche dès sa prochaine synchronisation : %1</translation>
         </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Aucun téléphone n’a ce suivi : une visite avancée n’est que notée ici, et aucun téléphone ne l’affiche. Dites-lui le jour.</translation>
+        </message>
     </context>
     <context>
         <name>CallScript</name>

@@ -5573,6 +5573,10 @@
             <source>The phone shows from its next sync on: %1</source>
             <translation>O celular mostra a partir da próxima sincronização: %1</translation>
         </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Nenhum celular tem este caso: uma consulta antecipada só é anotada aqui, e nenhum celular a mostra. Diga a ela o dia.</translation>
+        </message>
     </context>
     <context>
         <name>CallScript</name>

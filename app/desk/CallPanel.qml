@@ -66,6 +66,13 @@ PanelFrame {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        objectName: "visitUntold"
+        visible: text.length > 0
+        text: root.call.visitUntold
+        soft: true
+        Layout.fillWidth: true
+    }
     CallVisit {
         visible: root.call.asksVisit
         call: root.call

@@ -33,6 +33,7 @@ class CallBoard : public QObject {
     Q_PROPERTY(QString visitTime READ visitTime WRITE setVisitTime NOTIFY changed FINAL)  ///< "10:30"; empty: only the day
     Q_PROPERTY(QString visitProblem READ visitProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString visitShows READ visitShows NOTIFY changed FINAL)       ///< what the phone will show; empty: no day yet
+    Q_PROPERTY(QString visitUntold READ visitUntold NOTIFY changed FINAL)     ///< that no phone shows it; empty: one does
     Q_PROPERTY(QString note READ note WRITE setNote NOTIFY noteChanged FINAL)
 
 public:
@@ -55,6 +56,7 @@ public:
     void setVisitTime(const QString& time);
     QString visitProblem() const;
     QString visitShows() const;
+    QString visitUntold() const;
     QString note() const { return m_note; }
     void setNote(const QString& note);
 
@@ -63,7 +65,7 @@ public:
     /// Writes down that the patient was called, with the note, on every open finding.
     Q_INVOKABLE void reached();
     Q_INVOKABLE void notReached();
-    /// As start(), and asks at once for the new day of the visit.
+    /// As start(), and asks at once for the new day of the visit where a phone goes by it. Notes nothing: that is for the button.
     Q_INVOKABLE void startVisit(const QString& course);
     /// The visit was brought forward. A course that a phone has goes by its new day: asks for it first.
     Q_INVOKABLE void broughtForward();

@@ -30,7 +30,7 @@ void CallBoard::forgetVisit()
 void CallBoard::startVisit(const QString& course)
 {
     start(course);
-    if (isShown()) {
+    if (m_opened) {
         broughtForward();
     }
 }
@@ -105,6 +105,12 @@ QString CallBoard::rangeText() const
 QString CallBoard::visitAgreed() const
 {
     return m_opened ? tr("Agreed so far: %1").arg(shownText(aftercare::visitOf(m_opened->followUp), m_workplace.zone())) : QString();
+}
+
+QString CallBoard::visitUntold() const
+{
+    return isShown() && !m_opened ? tr("No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.")
+                                  : QString();
 }
 
 QString CallBoard::visitProblem() const

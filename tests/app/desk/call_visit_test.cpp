@@ -48,3 +48,27 @@ TEST_CASE("a day that was typed wrong is put right by a later one, up to the lat
     CHECK(visit() == QDate(2027, 3, 30));
     CHECK(at.move("Tomas Reyl", "2027-04-06"));
 }
+
+TEST_CASE("where no phone has the course nothing is noted before somebody says so, and the panel says that no phone shows it", "[desk][call][follow-up]")
+{
+    Visits at;
+    constexpr auto petra = "Petra Halden";  // without a phone
+    const auto operations = [&] { return at.program->workplace().state().operations; };
+    at.call().start(at.key(petra));
+    at.call().setNote(QStringLiteral("Not to be noted"));
+    at.call().leave();
+    const auto before = operations();
+
+    at.call().startVisit(at.key(petra));
+    CHECK(at.call().isShown());
+    CHECK_FALSE(at.call().asksVisit());
+    CHECK(at.call().note() == QLatin1String("Not to be noted"));
+    CHECK(at.call().visitUntold().contains(QLatin1String("no phone shows it")));
+    CHECK(operations() == before);
+
+    at.call().broughtForward();
+    CHECK_FALSE(at.call().isShown());
+    at.call().startVisit(at.key("Tomas Reyl"));
+    CHECK(at.call().asksVisit());
+    CHECK(at.call().visitUntold().toStdString() == "");
+}
