@@ -66,7 +66,8 @@ public:
     Q_INVOKABLE void reached();
     Q_INVOKABLE void notReached();
     /// As start(), and asks at once for the new day of the visit where a phone goes by it. Notes nothing: that is for the button.
-    Q_INVOKABLE void startVisit(const QString& course);
+    /// With the key of an open finding the visit answers that one alone, without it all that are open.
+    Q_INVOKABLE void startVisit(const QString& course, const QString& finding = {});
     /// The visit was brought forward. A course that a phone has goes by its new day: asks for it first.
     Q_INVOKABLE void broughtForward();
     /// Sends the note to the patient's phone instead; it is not the note of a call then.
@@ -79,7 +80,7 @@ Q_SIGNALS:
     void noted(const ebbline::recovery::CourseId& course, const std::vector<ebbline::journal::OperationId>& acts, const QString& title);
 
 private:
-    void act(records::Act act, records::Outcome outcome, const QString& did);
+    void act(const std::vector<std::string>& findings, records::Act act, records::Outcome outcome, const QString& did);
     void settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did);
     void forgetVisit();
     std::optional<aftercare::Visit> visit() const;
@@ -89,7 +90,8 @@ private:
 
     Workplace& m_workplace;
     recovery::CourseId m_course;
-    std::vector<std::string> m_findings;
+    std::vector<std::string> m_findings;  ///< open ones
+    std::vector<std::string> m_answered;  ///< those of them that a visit brought forward answers
     QString m_title;
     QString m_phone;
     QString m_language;

@@ -23,13 +23,21 @@ void CallBoard::forgetVisit()
 {
     m_opened.reset();
     m_asksVisit = false;
+    m_answered = m_findings;
     m_visitDay.clear();
     m_visitTime.clear();
 }
 
-void CallBoard::startVisit(const QString& course)
+void CallBoard::startVisit(const QString& course, const QString& finding)
 {
     start(course);
+    if (const auto key = finding.toStdString(); isShown() && !key.empty()) {
+        if (std::ranges::find(m_findings, key) == m_findings.end()) {
+            leave();
+            return;
+        }
+        m_answered = {key};
+    }
     if (m_opened) {
         broughtForward();
     }
@@ -42,9 +50,9 @@ void CallBoard::broughtForward()
     }
     const auto did = tr("Visit brought forward: %1");
     if (!m_opened) {
-        act(records::Act::visitBroughtForward, records::Outcome::none, did);
+        act(m_answered, records::Act::visitBroughtForward, records::Outcome::none, did);
     } else if (const auto asked = visit()) {
-        settleNoted(m_workplace.desk().moveVisit(m_course, aftercare::momentOf(*asked, m_workplace.zone()), m_findings, m_note.trimmed().toStdString()),
+        settleNoted(m_workplace.desk().moveVisit(m_course, aftercare::momentOf(*asked, m_workplace.zone()), m_answered, m_note.trimmed().toStdString()),
                     did);
     } else {
         m_asksVisit = true;

@@ -72,3 +72,36 @@ TEST_CASE("where no phone has the course nothing is noted before somebody says s
     CHECK(at.call().asksVisit());
     CHECK(at.call().visitUntold().toStdString() == "");
 }
+
+TEST_CASE("a visit that is brought forward beside one finding answers that one, and no other is touched by it", "[desk][call][follow-up][safety]")
+{
+    Visits at;
+    constexpr auto tomas = "Tomas Reyl";
+    std::vector<std::string> open;
+    for (const auto& finding : at.course(tomas).findings) {
+        if (finding.open) {
+            open.push_back(finding.key);
+        }
+    }
+    REQUIRE(open.size() > 1);
+    const auto answered = [&] {
+        std::vector<std::string> found;
+        for (const auto& act : at.course(tomas).state->acts) {
+            if (act.act == records::Act::visitBroughtForward) {
+                found.push_back(act.finding);
+            }
+        }
+        return found;
+    };
+    REQUIRE(answered().empty());
+
+    at.call().startVisit(at.key(tomas), QStringLiteral("no/such finding"));
+    CHECK_FALSE(at.call().isShown());
+    at.call().startVisit(at.key(tomas), QString::fromStdString(open.back()));
+    at.call().setVisitDay(QStringLiteral("2027-03-24"));
+    at.call().broughtForward();
+    CHECK(answered() == std::vector{open.back()});
+
+    REQUIRE(at.move(tomas, "2027-03-25"));  // from the row: all of them
+    CHECK(answered().size() == 1 + open.size());
+}
