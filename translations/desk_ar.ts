@@ -5870,6 +5870,14 @@
             <translation>اكتب الوقت بالساعات والدقائق، مثل 10:30، أو اتركه فارغًا.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>منتصف الليل يعني يومًا بلا وقت. اترك الوقت فارغًا إذا لم يُتفق على وقت.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>فات أوان نقل الموعد: اليوم %L1 بعد العلاج، وهو آخر يوم ممكن، قد مضى.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>يعرض الهاتف بعد مزامنته التالية: %1</translation>
         </message>

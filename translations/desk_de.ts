@@ -5570,6 +5570,14 @@
             <translation>Die Uhrzeit als Stunden und Minuten schreiben, zum Beispiel 10:30, oder leer lassen.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>Mitternacht steht für einen Tag ohne Uhrzeit. Lassen Sie die Uhrzeit leer, wenn keine vereinbart ist.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>Es ist zu spät, den Termin zu verschieben: Tag %L1 nach der Behandlung, der letzte mögliche, ist vorbei.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>Das Telefon zeigt ab dem nächsten Abgleich: %1</translation>
         </message>

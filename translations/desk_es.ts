@@ -5570,6 +5570,14 @@
             <translation>Escriba la hora en horas y minutos, por ejemplo 10:30, o déjela vacía.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>La medianoche indica un día sin hora. Deje la hora vacía si no se ha acordado ninguna.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>Es demasiado tarde para mover la visita: el día %L1 tras el tratamiento, el último posible, ya ha pasado.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>El teléfono muestra desde su próxima sincronización: %1</translation>
         </message>

@@ -5570,6 +5570,14 @@
             <translation>Écrivez l’heure en heures et minutes, par exemple 10:30, ou laissez-la vide.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>Minuit signifie un jour sans heure. Laissez l’heure vide si aucune n’est convenue.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>Il est trop tard pour déplacer la visite : le jour %L1 après le traitement, le dernier possible, est passé.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>Le téléphone affiche dès sa prochaine synchronisation : %1</translation>
         </message>

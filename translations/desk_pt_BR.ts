@@ -5570,6 +5570,14 @@
             <translation>Escreva a hora em horas e minutos, por exemplo 10:30, ou deixe em branco.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>Meia-noite indica um dia sem hora. Deixe a hora em branco se nenhuma foi combinada.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>É tarde demais para mudar a consulta: o dia %L1 após o tratamento, o último possível, já passou.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>O celular mostra a partir da próxima sincronização: %1</translation>
         </message>

@@ -31,6 +31,7 @@ PanelFrame {
         ActButton {
             objectName: "broughtForward"
             text: root.call.asksVisit ? qsTr("Move the visit") : qsTr("Visit brought forward")
+            visible: !root.call.asksVisit || root.call.visitMovable
             enabled: !root.call.asksVisit || root.call.visitShows.length > 0
             onClicked: root.call.broughtForward()
         },

@@ -31,6 +31,8 @@ class CallBoard : public QObject {
     Q_PROPERTY(QString visitAgreed READ visitAgreed NOTIFY changed FINAL)     ///< so far
     Q_PROPERTY(QString visitDay READ visitDay WRITE setVisitDay NOTIFY changed FINAL)     ///< ISO date
     Q_PROPERTY(QString visitTime READ visitTime WRITE setVisitTime NOTIFY changed FINAL)  ///< "10:30"; empty: only the day
+    Q_PROPERTY(bool visitMovable READ isVisitMovable NOTIFY changed FINAL)    ///< there is a day left that it may have, on a phone
+    Q_PROPERTY(QString visitTooLate READ visitTooLate NOTIFY changed FINAL)   ///< to move it; empty: not asked for, or not too late
     Q_PROPERTY(QString visitProblem READ visitProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString visitShows READ visitShows NOTIFY changed FINAL)       ///< what the phone will show; empty: no day yet
     Q_PROPERTY(QString visitUntold READ visitUntold NOTIFY changed FINAL)     ///< that no phone shows it; empty: one does
@@ -54,6 +56,8 @@ public:
     void setVisitDay(const QString& day);
     QString visitTime() const { return m_visitTime; }
     void setVisitTime(const QString& time);
+    bool isVisitMovable() const;
+    QString visitTooLate() const;
     QString visitProblem() const;
     QString visitShows() const;
     QString visitUntold() const;

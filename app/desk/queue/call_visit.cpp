@@ -121,9 +121,22 @@ QString CallBoard::visitUntold() const
                                   : QString();
 }
 
+bool CallBoard::isVisitMovable() const
+{
+    const auto [first, last] = m_opened ? visitDays() : std::pair<clock::LocalDay, clock::LocalDay>{};
+    return m_opened && first <= last;
+}
+
+QString CallBoard::visitTooLate() const
+{
+    return m_asksVisit && !isVisitMovable()
+               ? tr("It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.").arg(aftercare::lastVisitDay)
+               : QString();
+}
+
 QString CallBoard::visitProblem() const
 {
-    if (!m_asksVisit || visit() || m_visitDay.trimmed().isEmpty()) {
+    if (!m_asksVisit || !isVisitMovable() || visit() || m_visitDay.trimmed().isEmpty()) {
         return {};
     }
     if (!dayFrom(m_visitDay)) {
@@ -131,6 +144,9 @@ QString CallBoard::visitProblem() const
     }
     if (!minuteFrom(m_visitTime) && !m_visitTime.trimmed().isEmpty()) {
         return tr("Write the time as hours and minutes, for example 10:30, or leave it empty.");
+    }
+    if (minuteFrom(m_visitTime) == 0) {
+        return tr("Midnight stands for a day without a time. Leave the time empty if none is agreed.");
     }
     return rangeText();
 }

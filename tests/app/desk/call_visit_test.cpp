@@ -105,3 +105,31 @@ TEST_CASE("a visit that is brought forward beside one finding answers that one, 
     REQUIRE(at.move(tomas, "2027-03-25"));  // from the row: all of them
     CHECK(answered().size() == 1 + open.size());
 }
+
+TEST_CASE("midnight is no time that is agreed, and the panel says so rather than blame the day", "[desk][call][follow-up]")
+{
+    Visits at;
+    for (const auto* midnight : {"00:00", "0:00"}) {
+        CHECK_FALSE(at.move("Tomas Reyl", "2027-03-24", midnight));
+        CHECK(at.call().visitProblem().startsWith(QLatin1String("Midnight stands for a day without a time.")));
+    }
+    CHECK(at.move("Tomas Reyl", "2027-03-24", "0:01"));
+}
+
+TEST_CASE("on the last day that a visit may have it can be moved to that one, and later it is too late", "[desk][call][follow-up]")
+{
+    Visits at;
+    at.clinic.clock().advance(std::chrono::days(60 - 6));  // six days after the treatment until now
+    at.call().startVisit(at.key("Tomas Reyl"));
+    CHECK(at.call().isVisitMovable());
+    CHECK(at.call().visitTooLate().toStdString() == "");
+
+    at.clinic.clock().advance(std::chrono::days(1));
+    for (const auto* day : {"", "2027-05-15", "2027-05-16", "2027-05-17"}) {
+        CHECK_FALSE(at.move("Tomas Reyl", day));
+        CHECK_FALSE(at.call().isVisitMovable());
+        CHECK(at.call().visitTooLate().contains(QLatin1String("day 60 after the treatment")));
+        CHECK(at.call().visitProblem().toStdString() == "");
+        CHECK(at.call().visitShows().toStdString() == "");
+    }
+}
