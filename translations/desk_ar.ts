@@ -6868,8 +6868,8 @@
             <translation>المريضة</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا نسخة احتياطية أو عبارة مرور أو رمز استعادة اكتمل بعد قفل المكتب. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Show older lines</source>

@@ -6536,8 +6536,8 @@
             <translation>Paciente</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no. Donde no se anotó un nombre, figura el puesto.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no; tampoco una copia de seguridad, una frase de acceso o un código de recuperación que se terminaron después de bloquear el puesto. Donde no se anotó un nombre, figura el puesto.</translation>
         </message>
         <message>
             <source>Show older lines</source>

@@ -6536,8 +6536,8 @@
             <translation>Patient</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas, ni une sauvegarde, une phrase secrète ou un code de secours terminés après le verrouillage du poste. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
         </message>
         <message>
             <source>Show older lines</source>

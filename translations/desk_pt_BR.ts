@@ -6536,8 +6536,8 @@
             <translation>Paciente</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não. Onde nenhum nome foi anotado, consta a estação.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não; nem um backup, uma frase secreta ou um código de recuperação concluídos depois de a estação ser bloqueada. Onde nenhum nome foi anotado, consta a estação.</translation>
         </message>
         <message>
             <source>Show older lines</source>
