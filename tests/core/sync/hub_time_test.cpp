@@ -90,3 +90,19 @@ TEST_CASE("a hub that says a time out of all reason makes a clock wrong by ten y
     CHECK(sync::clockAhead(pair.phone.vault()) == sync::mostClockAhead);
     CHECK(sync::mostClockAhead.count() <= std::numeric_limits<int>::max());
 }
+
+TEST_CASE("an operation that bears the first or the last time there is came early only where it is ahead", "[sync][clocks][hostile]")
+{
+    Pair pair;
+    const auto bearing = [&](clock::Instant at) {
+        const auto entry = pair.world.entryOf(pair.phone, 3, 2);
+        REQUIRE(pair.phone.vault().append({records::EntryRecorded{entry}}, {at, std::chrono::minutes(0), "UTC"},
+                                          pair.world.desk.course(pair.course)->state->link->mailbox));
+        pair.world.syncPhone(pair.phone);
+        pair.world.syncDesk();
+        return pair.world.desk.vault().cameEarly()->size();
+    };
+    CHECK(bearing(clock::Instant::min()) == 0);
+    CHECK(bearing(clock::Instant::max()) == 1);
+    CHECK(pair.world.desk.course(pair.course)->state->entries.size() == 2);
+}
