@@ -5870,8 +5870,20 @@
             <translation>اكتب الوقت بالساعات والدقائق، مثل 10:30، أو اتركه فارغًا.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>منتصف الليل يعني يومًا بلا وقت. اترك الوقت فارغًا إذا لم يُتفق على وقت.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>فات أوان نقل الموعد: اليوم %L1 بعد العلاج، وهو آخر يوم ممكن، قد مضى.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>يعرض الهاتف بعد مزامنته التالية: %1</translation>
+        </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>لا هاتف لديه هذا المسار: الموعد المقدَّم يُدوَّن هنا فقط، ولا يعرضه أي هاتف. أخبرها باليوم.</translation>
         </message>
     </context>
     <context>
@@ -6856,8 +6868,8 @@
             <translation>المريضة</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات، وما جرى للمفاتيح والنسخ الاحتياطية والمكاتب والهواتف. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا نسخة احتياطية أو عبارة مرور أو رمز استعادة اكتمل بعد قفل المكتب. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Show older lines</source>

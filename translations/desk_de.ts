@@ -5570,8 +5570,20 @@
             <translation>Die Uhrzeit als Stunden und Minuten schreiben, zum Beispiel 10:30, oder leer lassen.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>Mitternacht steht für einen Tag ohne Uhrzeit. Lassen Sie die Uhrzeit leer, wenn keine vereinbart ist.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>Es ist zu spät, den Termin zu verschieben: Tag %L1 nach der Behandlung, der letzte mögliche, ist vorbei.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>Das Telefon zeigt ab dem nächsten Abgleich: %1</translation>
+        </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Kein Telefon hat diesen Verlauf: Ein vorgezogener Termin wird nur hier vermerkt, und kein Telefon zeigt ihn. Sagen Sie ihr den Tag.</translation>
         </message>
     </context>
     <context>
@@ -6524,8 +6536,8 @@
             <translation>Patientin</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle, und was mit Schlüsseln, Sicherungen, Pulten und Telefonen geschah. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht. Wo kein Name vermerkt wurde, steht das Pult.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle, und was mit Schlüsseln, Sicherungen, Pulten und Telefonen geschah. Einträge zu öffnen ebenso, einen Verlauf anzusehen nicht, ebenso wenig eine Sicherung, eine Passphrase oder ein Wiederherstellungscode, die erst nach dem Sperren des Pults fertig wurden. Wo kein Name vermerkt wurde, steht das Pult.</translation>
         </message>
         <message>
             <source>Show older lines</source>

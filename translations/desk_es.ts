@@ -5570,8 +5570,20 @@
             <translation>Escriba la hora en horas y minutos, por ejemplo 10:30, o déjela vacía.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>La medianoche indica un día sin hora. Deje la hora vacía si no se ha acordado ninguna.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>Es demasiado tarde para mover la visita: el día %L1 tras el tratamiento, el último posible, ya ha pasado.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>El teléfono muestra desde su próxima sincronización: %1</translation>
+        </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Ningún teléfono tiene este caso: una visita adelantada solo se anota aquí, y ningún teléfono la muestra. Dígale el día.</translation>
         </message>
     </context>
     <context>
@@ -6524,8 +6536,8 @@
             <translation>Paciente</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no. Donde no se anotó un nombre, figura el puesto.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos, y lo que se hizo con claves, copias de seguridad, puestos y teléfonos. Abrir anotaciones también; mirar un caso, no; tampoco una copia de seguridad, una frase de acceso o un código de recuperación que se terminaron después de bloquear el puesto. Donde no se anotó un nombre, figura el puesto.</translation>
         </message>
         <message>
             <source>Show older lines</source>

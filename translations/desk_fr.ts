@@ -5570,8 +5570,20 @@
             <translation>Écrivez l’heure en heures et minutes, par exemple 10:30, ou laissez-la vide.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>Minuit signifie un jour sans heure. Laissez l’heure vide si aucune n’est convenue.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>Il est trop tard pour déplacer la visite : le jour %L1 après le traitement, le dernier possible, est passé.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>Le téléphone affiche dès sa prochaine synchronisation : %1</translation>
+        </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Aucun téléphone n’a ce suivi : une visite avancée n’est que notée ici, et aucun téléphone ne l’affiche. Dites-lui le jour.</translation>
         </message>
     </context>
     <context>
@@ -6524,8 +6536,8 @@
             <translation>Patient</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et ce qui a été fait des clés, sauvegardes, postes et téléphones. Ouvrir des notes en laisse une, consulter un suivi n’en laisse pas, ni une sauvegarde, une phrase secrète ou un code de secours terminés après le verrouillage du poste. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
         </message>
         <message>
             <source>Show older lines</source>

@@ -5570,8 +5570,20 @@
             <translation>Escreva a hora em horas e minutos, por exemplo 10:30, ou deixe em branco.</translation>
         </message>
         <message>
+            <source>Midnight stands for a day without a time. Leave the time empty if none is agreed.</source>
+            <translation>Meia-noite indica um dia sem hora. Deixe a hora em branco se nenhuma foi combinada.</translation>
+        </message>
+        <message>
+            <source>It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.</source>
+            <translation>É tarde demais para mudar a consulta: o dia %L1 após o tratamento, o último possível, já passou.</translation>
+        </message>
+        <message>
             <source>The phone shows from its next sync on: %1</source>
             <translation>O celular mostra a partir da próxima sincronização: %1</translation>
+        </message>
+        <message>
+            <source>No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.</source>
+            <translation>Nenhum celular tem este caso: uma consulta antecipada só é anotada aqui, e nenhum celular a mostra. Diga a ela o dia.</translation>
         </message>
     </context>
     <context>
@@ -6524,8 +6536,8 @@
             <translation>Paciente</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.</source>
-            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não. Onde nenhum nome foi anotado, consta a estação.</translation>
+            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.</source>
+            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos, e o que se fez com chaves, backups, estações e celulares. Abrir anotações também; olhar um caso, não; nem um backup, uma frase secreta ou um código de recuperação concluídos depois de a estação ser bloqueada. Onde nenhum nome foi anotado, consta a estação.</translation>
         </message>
         <message>
             <source>Show older lines</source>

@@ -31,6 +31,7 @@ PanelFrame {
         ActButton {
             objectName: "broughtForward"
             text: root.call.asksVisit ? qsTr("Move the visit") : qsTr("Visit brought forward")
+            visible: !root.call.asksVisit || root.call.visitMovable
             enabled: !root.call.asksVisit || root.call.visitShows.length > 0
             onClicked: root.call.broughtForward()
         },
@@ -63,6 +64,13 @@ PanelFrame {
     Words {
         visible: root.call.language.length > 0
         text: root.call.language
+        soft: true
+        Layout.fillWidth: true
+    }
+    Words {
+        objectName: "visitUntold"
+        visible: text.length > 0
+        text: root.call.visitUntold
         soft: true
         Layout.fillWidth: true
     }

@@ -24,7 +24,14 @@ ColumnLayout {
         text: root.call.visitAgreed
         Layout.fillWidth: true
     }
+    Words {
+        visible: text.length > 0
+        text: root.call.visitTooLate
+        strong: true
+        Layout.fillWidth: true
+    }
     LineField {
+        visible: root.call.visitMovable
         label: qsTr("New day, year-month-day")
         value: root.call.visitDay
         problem: root.call.visitProblem
@@ -32,6 +39,7 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     LineField {
+        visible: root.call.visitMovable
         label: qsTr("Time, if one is agreed")
         value: root.call.visitTime
         onEdited: text => root.call.visitTime = text

@@ -47,7 +47,7 @@ ColumnLayout {
             onSeen: root.course.see(row.key)
             onTaken: root.course.take(row.key)
             onCalled: root.course.called(row.key)
-            onForward: root.call.startVisit(root.course.key)
+            onForward: root.call.startVisit(root.course.key, row.key)
             onClosing: root.course.startClosing(row.key)
             onReopened: root.course.reopen(row.key)
             Layout.fillWidth: true

@@ -35,7 +35,7 @@ PageFrame {
     ]
 
     Words {
-        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not. Where no name was noted, the desk is named.")
+        text: qsTr("What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and what was done with keys, backups, desks and phones. Opening entries does, looking at a course does not, nor does a backup, a passphrase or a recovery code that was finished after the desk was locked. Where no name was noted, the desk is named.")
         soft: true
         Layout.fillWidth: true
         Layout.maximumWidth: 60 * Theme.textBody

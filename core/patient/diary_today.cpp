@@ -117,7 +117,7 @@ Today Diary::today() const
         return today;
     today.day = std::max(0, clock::dayOfRecovery(course->opened->treated, today.now));
     today.followUp = course->opened->followUp;
-    if (course->visits.size() > 1)
+    if (course->visits.size() > 1 && today.now.day() <= today.followUp.day())
         today.formerVisit = course->visits[course->visits.size() - 2].followUp;
     today.inForce = aftercare::inForce(
         aftercare::planFor(course->opened->protocol.carePlan, course->opened->treated, aftercare::visitOf(course->opened->followUp)),

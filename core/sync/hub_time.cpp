@@ -2,6 +2,7 @@
 
 #include "core/bytes/reader.h"
 
+#include <algorithm>
 #include <charconv>
 
 namespace ebbline::sync {
@@ -24,7 +25,7 @@ std::optional<std::chrono::seconds> hubTimeIn(std::string_view said)
 
 Done noteClockAhead(vault::Vault& vault, std::chrono::seconds ahead)
 {
-    const auto minutes = std::chrono::round<std::chrono::minutes>(ahead);
+    const auto minutes = std::clamp(std::chrono::round<std::chrono::minutes>(ahead), -mostClockAhead, mostClockAhead);
     const auto shown = abs(ahead) > clockDiffers ? std::optional(minutes) : std::nullopt;
     if (shown == clockAhead(vault))
         return {};

@@ -11,10 +11,14 @@ namespace ebbline::sync {
 /// From here on it is worth saying. Source: our own choice; a person's watch and a phone differ by less.
 inline constexpr std::chrono::minutes clockDiffers{10};
 
+/// More than this is not told apart: a hub may say any time, and a page counts the minutes in a number that has an end. Source: our own choice.
+inline constexpr std::chrono::minutes mostClockAhead = std::chrono::days(10 * 365);
+
 /// A hub's time as it says it, seconds since 1970; empty for what no hub can mean.
 std::optional<std::chrono::seconds> hubTimeIn(std::string_view said);
 
-/// What a run found: how far this clock is ahead of the hub's, negative if behind. Written only where it changes what is shown.
+/// What a run found: how far this clock is ahead of the hub's, negative if behind, at most mostClockAhead either
+/// way. Written only where it changes what is shown.
 /// \returns Reason::storageFailed.
 Done noteClockAhead(vault::Vault& vault, std::chrono::seconds ahead);
 

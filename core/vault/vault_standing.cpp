@@ -180,7 +180,8 @@ constexpr std::string_view earlyPrefix = "came-early/";
 Done Vault::Inside::noteEarly(const journal::Operation& operation)
 {
     const clock::Instant now = clock.now();
-    if (operation.entered.at - now <= clearlyAhead)
+    // Not the difference: a time may be anything that eight bytes hold.
+    if (operation.entered.at <= now + clearlyAhead)
         return {};
     return putKept(std::string(earlyPrefix) + bytes::toHex(operation.id.device.view()) + '/' + std::to_string(operation.id.number),
                    bytes::Writer().raw(operation.id.device.view()).u64(operation.id.number).u64(static_cast<std::uint64_t>(millisOf(now))).bytes());

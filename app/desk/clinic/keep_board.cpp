@@ -55,13 +55,13 @@ void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
     m_busy = true;
     m_doing = doing;
     Q_EMIT changed();
-    m_pool.start([this, round = m_round, typed = std::make_shared<TypedSecret>(passphrase), work = std::move(work)] {
+    m_pool.start([this, round = m_round, by = m_workplace.desk().person(), typed = std::make_shared<TypedSecret>(passphrase), work = std::move(work)] {
         auto came = work(typed->view());
         QMetaObject::invokeMethod(
             this,
-            [this, round, came = std::move(came)] {
+            [this, round, by, came = std::move(came)] {
                 if (came.step) {
-                    note(*came.step);
+                    note(*came.step, by);
                 }
                 if (round == m_round) {
                     m_busy = false;
@@ -75,10 +75,10 @@ void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
 }
 
 /// A desk that was locked meanwhile has no journal open: that leaves no line.
-void KeepBoard::note(records::Step step)
+void KeepBoard::note(records::Step step, const std::string& by)
 {
     if (m_workplace.isOpen() && !m_workplace.isDemo()) {
-        m_workplace.settle(m_workplace.desk().noteStep(step));
+        m_workplace.settle(m_workplace.desk().noteStep(step, by));
     }
 }
 

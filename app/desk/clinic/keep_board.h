@@ -56,7 +56,7 @@ private:
     using Work = std::function<Came(bytes::View passphrase)>;
     void run(const QString& doing, const QString& passphrase, Work work);
     void clear();
-    void note(records::Step step);
+    void note(records::Step step, const std::string& by);
     /// To be asked beside the interface: measuring takes a second or two.
     std::function<crypto::StretchCost()> costAsker() const;
 

@@ -43,7 +43,6 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
             m_before.clear();
             m_after.clear();
             m_plan.reset();
-            forgetPack();
             m_book.load({});
             m_weight.clear();
             m_otherwise.clear();
@@ -51,7 +50,7 @@ TreatmentEditor::TreatmentEditor(Workplace& workplace, QObject* parent) : QObjec
             m_day.clear();
             m_time.clear();
             m_patientSearch.clear();
-            m_selected = 0;
+            select(0);
             m_patients.setRows({});
             refresh();
         }
@@ -69,9 +68,8 @@ void TreatmentEditor::open()
     m_before.clear();
     m_after.clear();
     m_plan = m_workplace.desk().plan(m_treatment.course);
-    forgetPack();
     showNumbers();
-    m_selected = static_cast<int>(m_book.placements().size());
+    select(static_cast<int>(m_book.placements().size()));
     m_kept.clear();
     setStep(m_treatment.patient.isNull() ? 0 : 1);
     refreshPatients();
@@ -263,7 +261,7 @@ void TreatmentEditor::changeCurrent(const recovery::Placement& placement)
 void TreatmentEditor::placed(int number)
 {
     if (number > 0) {
-        m_selected = number;
+        select(number);
         m_view = current().view;
         touched();
     }
@@ -286,7 +284,7 @@ void TreatmentEditor::draw(QPointF entry, QPointF end)
 
 void TreatmentEditor::move(int number, QPointF entry, QPointF end)
 {
-    m_selected = number;
+    select(number);
     m_book.move(number, pointOf(entry), pointOf(end));
     touched();
 }
@@ -295,7 +293,7 @@ void TreatmentEditor::choose(int number)
 {
     const int next = std::clamp(number, 0, static_cast<int>(m_book.placements().size()));
     if (next != m_selected) {
-        m_selected = next;
+        select(next);
         if (next > 0) {
             m_view = current().view;
         }
@@ -307,7 +305,7 @@ void TreatmentEditor::removeSelected()
 {
     if (m_selected > 0) {
         m_book.remove(m_selected);
-        m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
+        select(std::min(m_selected, static_cast<int>(m_book.placements().size())));
         touched();
     }
 }

@@ -326,6 +326,8 @@ private:
     void changeCurrent(const recovery::Placement& placement);
     void takePack(const exchange::PackCode& code);
     void forgetPack();
+    /// What a code said was said of the thread that was selected then.
+    void select(int number);
     void placed(int number);
     void touched();
     void keep();

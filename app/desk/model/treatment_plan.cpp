@@ -50,7 +50,7 @@ void TreatmentEditor::restore(const recovery::Treatment& treatment)
     m_treatment.at = at;
     m_book.load(m_treatment.placements);
     showNumbers();
-    m_selected = std::min(m_selected, static_cast<int>(m_book.placements().size()));
+    select(std::min(m_selected, static_cast<int>(m_book.placements().size())));
     m_last = this->treatment();
     touched();
 }
@@ -123,6 +123,12 @@ QString TreatmentEditor::planText() const
         text += QLatin1Char(' ') + tr("As planned.");
     }
     return text;
+}
+
+void TreatmentEditor::select(int number)
+{
+    m_selected = number;
+    forgetPack();
 }
 
 void TreatmentEditor::forgetPack()

@@ -97,7 +97,7 @@ bool UnlockBoard::recover(const QString& code, const QString& passphrase, const 
     if (outcome) {
         outcome = m_workplace.unlock(fresh.view());
         if (outcome) {
-            m_workplace.settle(m_workplace.desk().noteStep(records::Step::passphraseChanged));
+            m_workplace.settle(m_workplace.desk().noteStep(records::Step::passphraseChanged, m_workplace.desk().person()));
         }
     } else if (outcome.error().reason == Reason::wrongKey) {
         m_problem = tr("This code does not open this vault. A newer one may have taken its place.");

@@ -55,7 +55,12 @@ void CallBoard::start(const QString& course)
     m_script = callScript(open);
     forgetVisit();
     if (m_linked && view->state->opened) {
-        m_opened = {view->state->opened->treated, view->state->opened->followUp};
+        const auto& opened = *view->state->opened;
+        auto latest = opened.followUp.day();
+        for (const auto& visit : view->state->visits) {
+            latest = std::max(latest, visit.followUp.day());
+        }
+        m_opened = {opened.treated, opened.followUp, latest};
     }
     m_note = begunWords(m_workplace, placeOf(id));
     Q_EMIT noteChanged();
@@ -89,12 +94,12 @@ void CallBoard::setNote(const QString& note)
     }
 }
 
-void CallBoard::act(records::Act act, records::Outcome outcome, const QString& did)
+void CallBoard::act(const std::vector<std::string>& findings, records::Act act, records::Outcome outcome, const QString& did)
 {
     if (!isShown() || !m_workplace.isOpen()) {
         return;
     }
-    settleNoted(m_workplace.desk().actOn(m_course, m_findings, act, outcome, m_note.trimmed().toStdString()), did);
+    settleNoted(m_workplace.desk().actOn(m_course, findings, act, outcome, m_note.trimmed().toStdString()), did);
 }
 
 void CallBoard::settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did)
@@ -109,12 +114,12 @@ void CallBoard::settleNoted(const Result<std::vector<journal::OperationId>>& don
 
 void CallBoard::reached()
 {
-    act(records::Act::called, records::Outcome::none, tr("Called: %1"));
+    act(m_findings, records::Act::called, records::Outcome::none, tr("Called: %1"));
 }
 
 void CallBoard::notReached()
 {
-    act(records::Act::called, records::Outcome::notReached, tr("Not reached: %1"));
+    act(m_findings, records::Act::called, records::Outcome::notReached, tr("Not reached: %1"));
 }
 
 void CallBoard::sendAsMessage()

@@ -31,8 +31,11 @@ class CallBoard : public QObject {
     Q_PROPERTY(QString visitAgreed READ visitAgreed NOTIFY changed FINAL)     ///< so far
     Q_PROPERTY(QString visitDay READ visitDay WRITE setVisitDay NOTIFY changed FINAL)     ///< ISO date
     Q_PROPERTY(QString visitTime READ visitTime WRITE setVisitTime NOTIFY changed FINAL)  ///< "10:30"; empty: only the day
+    Q_PROPERTY(bool visitMovable READ isVisitMovable NOTIFY changed FINAL)    ///< there is a day left that it may have, on a phone
+    Q_PROPERTY(QString visitTooLate READ visitTooLate NOTIFY changed FINAL)   ///< to move it; empty: not asked for, or not too late
     Q_PROPERTY(QString visitProblem READ visitProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString visitShows READ visitShows NOTIFY changed FINAL)       ///< what the phone will show; empty: no day yet
+    Q_PROPERTY(QString visitUntold READ visitUntold NOTIFY changed FINAL)     ///< that no phone shows it; empty: one does
     Q_PROPERTY(QString note READ note WRITE setNote NOTIFY noteChanged FINAL)
 
 public:
@@ -53,8 +56,11 @@ public:
     void setVisitDay(const QString& day);
     QString visitTime() const { return m_visitTime; }
     void setVisitTime(const QString& time);
+    bool isVisitMovable() const;
+    QString visitTooLate() const;
     QString visitProblem() const;
     QString visitShows() const;
+    QString visitUntold() const;
     QString note() const { return m_note; }
     void setNote(const QString& note);
 
@@ -63,8 +69,9 @@ public:
     /// Writes down that the patient was called, with the note, on every open finding.
     Q_INVOKABLE void reached();
     Q_INVOKABLE void notReached();
-    /// As start(), and asks at once for the new day of the visit.
-    Q_INVOKABLE void startVisit(const QString& course);
+    /// As start(), and asks at once for the new day of the visit where a phone goes by it. Notes nothing: that is for the button.
+    /// With the key of an open finding the visit answers that one alone, without it all that are open.
+    Q_INVOKABLE void startVisit(const QString& course, const QString& finding = {});
     /// The visit was brought forward. A course that a phone has goes by its new day: asks for it first.
     Q_INVOKABLE void broughtForward();
     /// Sends the note to the patient's phone instead; it is not the note of a call then.
@@ -77,7 +84,7 @@ Q_SIGNALS:
     void noted(const ebbline::recovery::CourseId& course, const std::vector<ebbline::journal::OperationId>& acts, const QString& title);
 
 private:
-    void act(records::Act act, records::Outcome outcome, const QString& did);
+    void act(const std::vector<std::string>& findings, records::Act act, records::Outcome outcome, const QString& did);
     void settleNoted(const Result<std::vector<journal::OperationId>>& done, const QString& did);
     void forgetVisit();
     std::optional<aftercare::Visit> visit() const;
@@ -87,7 +94,8 @@ private:
 
     Workplace& m_workplace;
     recovery::CourseId m_course;
-    std::vector<std::string> m_findings;
+    std::vector<std::string> m_findings;  ///< open ones
+    std::vector<std::string> m_answered;  ///< those of them that a visit brought forward answers
     QString m_title;
     QString m_phone;
     QString m_language;
@@ -99,6 +107,7 @@ private:
     struct Opened {
         clock::Moment treated;
         clock::Moment followUp;
+        clock::LocalDay latest;  ///< of all days that were ever agreed
     };
     std::optional<Opened> m_opened;  ///< what a phone has of the course; empty: none has it
     bool m_asksVisit = false;

@@ -23,14 +23,22 @@ void CallBoard::forgetVisit()
 {
     m_opened.reset();
     m_asksVisit = false;
+    m_answered = m_findings;
     m_visitDay.clear();
     m_visitTime.clear();
 }
 
-void CallBoard::startVisit(const QString& course)
+void CallBoard::startVisit(const QString& course, const QString& finding)
 {
     start(course);
-    if (isShown()) {
+    if (const auto key = finding.toStdString(); isShown() && !key.empty()) {
+        if (std::ranges::find(m_findings, key) == m_findings.end()) {
+            leave();
+            return;
+        }
+        m_answered = {key};
+    }
+    if (m_opened) {
         broughtForward();
     }
 }
@@ -42,9 +50,9 @@ void CallBoard::broughtForward()
     }
     const auto did = tr("Visit brought forward: %1");
     if (!m_opened) {
-        act(records::Act::visitBroughtForward, records::Outcome::none, did);
+        act(m_answered, records::Act::visitBroughtForward, records::Outcome::none, did);
     } else if (const auto asked = visit()) {
-        settleNoted(m_workplace.desk().moveVisit(m_course, aftercare::momentOf(*asked, m_workplace.zone()), m_findings, m_note.trimmed().toStdString()),
+        settleNoted(m_workplace.desk().moveVisit(m_course, aftercare::momentOf(*asked, m_workplace.zone()), m_answered, m_note.trimmed().toStdString()),
                     did);
     } else {
         m_asksVisit = true;
@@ -68,14 +76,16 @@ void CallBoard::setVisitTime(const QString& time)
     }
 }
 
-/// From today on, or the day after the treatment, up to the day that was agreed; up to the last possible day if that one is past.
+/// From today on, or the day after the treatment, up to the latest day that was ever agreed, so that a slip can be put right; up to
+/// the last possible day if that one is past.
 std::pair<clock::LocalDay, clock::LocalDay> CallBoard::visitDays() const
 {
     const auto today = m_workplace.now().day();
     const auto treated = m_opened->treated.day();
     const auto first = std::max(today, treated + std::chrono::days(aftercare::firstVisitDay));
-    const auto agreed = m_opened->followUp.day();
-    return {first, agreed >= first ? agreed : treated + std::chrono::days(aftercare::lastVisitDay)};
+    const auto last = treated + std::chrono::days(aftercare::lastVisitDay);
+    const auto agreed = std::min(m_opened->latest, last);
+    return {first, agreed >= first ? agreed : last};
 }
 
 std::optional<aftercare::Visit> CallBoard::visit() const
@@ -105,9 +115,28 @@ QString CallBoard::visitAgreed() const
     return m_opened ? tr("Agreed so far: %1").arg(shownText(aftercare::visitOf(m_opened->followUp), m_workplace.zone())) : QString();
 }
 
+QString CallBoard::visitUntold() const
+{
+    return isShown() && !m_opened ? tr("No phone has this course: a visit that is brought forward is only noted here, and no phone shows it. Tell her the day.")
+                                  : QString();
+}
+
+bool CallBoard::isVisitMovable() const
+{
+    const auto [first, last] = m_opened ? visitDays() : std::pair<clock::LocalDay, clock::LocalDay>{};
+    return m_opened && first <= last;
+}
+
+QString CallBoard::visitTooLate() const
+{
+    return m_asksVisit && !isVisitMovable()
+               ? tr("It is too late to move the visit: day %L1 after the treatment, the last that it may have, is over.").arg(aftercare::lastVisitDay)
+               : QString();
+}
+
 QString CallBoard::visitProblem() const
 {
-    if (!m_asksVisit || visit() || m_visitDay.trimmed().isEmpty()) {
+    if (!m_asksVisit || !isVisitMovable() || visit() || m_visitDay.trimmed().isEmpty()) {
         return {};
     }
     if (!dayFrom(m_visitDay)) {
@@ -115,6 +144,9 @@ QString CallBoard::visitProblem() const
     }
     if (!minuteFrom(m_visitTime) && !m_visitTime.trimmed().isEmpty()) {
         return tr("Write the time as hours and minutes, for example 10:30, or leave it empty.");
+    }
+    if (minuteFrom(m_visitTime) == 0) {
+        return tr("Midnight stands for a day without a time. Leave the time empty if none is agreed.");
     }
     return rangeText();
 }

@@ -101,6 +101,27 @@ TEST_CASE("a backup, a new passphrase and a recovery code leave a line with who 
     CHECK(lines().front() == std::pair(records::Step::passphraseChanged, std::string()));  // nobody is named at the door
 }
 
+TEST_CASE("the line of a backup bears who began it, whoever is named when it ends", "[desk][keep][traces]")
+{
+    Keeping at;
+    const auto backups = [&] {
+        std::vector<std::string> by;
+        const auto& vault = at.program->workplace().desk().vault();
+        for (const auto& trace : desk::traces(vault.state(), vault.operations())) {
+            if (trace.step == records::Step::backupMade) {
+                by.push_back(trace.by);
+            }
+        }
+        return by;
+    };
+    const auto known = backups().size();
+    at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
+    at.program->workplace().desk().setPerson("Ilan Osei");
+    at.wait();
+    REQUIRE(backups().size() == known + 1);
+    CHECK(backups().front() == "Dr Mara Lindqvist");
+}
+
 TEST_CASE("a check says that all is whole, and which fault it found in a damaged vault", "[desk][keep]")
 {
     Keeping at;

@@ -216,6 +216,25 @@ TEST_CASE("a visit is moved within its bounds, and an act that is taken back lat
     CHECK(world.desk.course(course)->state->opened->followUp.day() == world.inDays(12).day());
 }
 
+TEST_CASE("a phone says that the visit was moved until the day of the visit is over", "[desk][follow-up]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    const auto agreed = phone.today().followUp;
+    CHECK_FALSE(phone.today().formerVisit);
+    REQUIRE(world.desk.moveVisit(course, world.inDays(5), {}));
+    world.syncDesk();
+    world.syncPhone(phone);
+    CHECK(phone.today().formerVisit == agreed);
+
+    const auto midnight = world.zone.instantOf(world.inDays(6).day(), std::chrono::minutes(0));
+    world.clock.advance(midnight - world.clock.now() - 1min);
+    CHECK(phone.today().formerVisit == agreed);
+    world.clock.advance(1min);
+    CHECK_FALSE(phone.today().formerVisit);
+}
+
 TEST_CASE("a course cannot be opened with a follow-up before, or long after, its treatment", "[desk][follow-up]")
 {
     test::ClinicWorld world;

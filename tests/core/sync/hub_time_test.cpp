@@ -3,6 +3,8 @@
 #include "core/sync/hub_time.h"
 #include "tests/core/desk/clinic_world.h"
 
+#include <limits>
+
 using namespace ebbline;
 using namespace std::chrono_literals;
 
@@ -76,4 +78,31 @@ TEST_CASE("a time that no hub can mean is none", "[sync][clocks]")
     CHECK(sync::hubTimeIn("1772352000") == 1772352000s);
     for (const char* said : {"", "-1", "soon", "1772352000 ", "253402300800", "99999999999999999999"})
         CHECK_FALSE(sync::hubTimeIn(said));
+}
+
+TEST_CASE("a hub that says a time out of all reason makes a clock wrong by ten years and no more, which a page can count", "[sync][clocks][hostile]")
+{
+    Pair pair;
+    pair.world.courier.tamper = [](const mailbox::Request&, mailbox::Response& response) { response.hubTime = "253402300799"; };  // the year 9999
+    CHECK(pair.found(0s) == -sync::mostClockAhead);
+    pair.world.courier.tamper = {};
+    REQUIRE(sync::noteClockAhead(pair.phone.vault(), std::chrono::years(8000)));
+    CHECK(sync::clockAhead(pair.phone.vault()) == sync::mostClockAhead);
+    CHECK(sync::mostClockAhead.count() <= std::numeric_limits<int>::max());
+}
+
+TEST_CASE("an operation that bears the first or the last time there is came early only where it is ahead", "[sync][clocks][hostile]")
+{
+    Pair pair;
+    const auto bearing = [&](clock::Instant at) {
+        const auto entry = pair.world.entryOf(pair.phone, 3, 2);
+        REQUIRE(pair.phone.vault().append({records::EntryRecorded{entry}}, {at, std::chrono::minutes(0), "UTC"},
+                                          pair.world.desk.course(pair.course)->state->link->mailbox));
+        pair.world.syncPhone(pair.phone);
+        pair.world.syncDesk();
+        return pair.world.desk.vault().cameEarly()->size();
+    };
+    CHECK(bearing(clock::Instant::min()) == 0);
+    CHECK(bearing(clock::Instant::max()) == 1);
+    CHECK(pair.world.desk.course(pair.course)->state->entries.size() == 2);
 }
