@@ -151,7 +151,7 @@ std::string offsetText(const Moment& moment)
     const long long size = std::llabs(total);
     if (size == 0)
         return "UTC";
-    std::string text = std::string("UTC") + (total < 0 ? "\u2212" : "+") + std::to_string(size / 60);
+    std::string text = (total < 0 ? "UTC-" : "UTC+") + std::to_string(size / 60);
     if (size % 60 != 0)
         text += (size % 60 < 10 ? ":0" : ":") + std::to_string(size % 60);
     return text;

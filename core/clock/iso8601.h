@@ -25,8 +25,8 @@ std::string toIso8601(Instant instant);
 /// `2027-03-28`.
 std::string toIso8601(LocalDay day);
 
-/// The offset of a wall clock as it stands beside a time on paper: `UTC`, `UTC+1`, `UTC−3:30`, with the
-/// sign of a number (U+2212), at which no line breaks.
+/// The offset of a wall clock as it stands beside a time on paper: `UTC`, `UTC+1`, `UTC-3:30`. ASCII:
+/// every font has it, and no line breaks between a hyphen and a digit.
 std::string offsetText(const Moment& moment);
 
 }  // namespace ebbline::clock

@@ -27,6 +27,7 @@ QString pdfText(const QString& path)
     static const QRegularExpression directions(QStringLiteral("[\\x{200e}\\x{200f}\\x{202a}-\\x{202e}\\x{2066}-\\x{2069}]"));
     return saidBy(QStringLiteral("pdftotext"), {QStringLiteral("-enc"), QStringLiteral("UTF-8"), path, QStringLiteral("-")})
         .remove(directions)
+        .normalized(QString::NormalizationForm_KC)
         .simplified();
 }
 

@@ -14,8 +14,8 @@ struct PdfFont {
     bool unicode = false;  ///< its glyphs say which letters they stand for: text can be searched, copied and read aloud
 };
 
-/// The words of all pages in reading order, one space between any two, without the marks that only keep directions.
-/// Fails the case if the file cannot be read.
+/// The words of all pages in reading order, one space between any two, without the marks that only keep directions; a ligature counts
+/// as its letters (Unicode's compatibility composition), as a search in a reader takes it. Fails the case if the file cannot be read.
 QString pdfText(const QString& path);
 /// Every font that the file uses.
 QList<PdfFont> pdfFonts(const QString& path);

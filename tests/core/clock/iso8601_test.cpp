@@ -106,7 +106,7 @@ TEST_CASE("beside a time on paper stands how far its clock was from UTC", "[cloc
     CHECK(beside(60min) == "UTC+1");
     CHECK(beside(345min) == "UTC+5:45");
     CHECK(beside(14h) == "UTC+14");
-    CHECK(beside(-5h) == "UTC\u22125");
-    CHECK(beside(-210min) == "UTC\u22123:30");
-    CHECK(beside(-5min) == "UTC\u22120:05");
+    CHECK(beside(-5h) == "UTC-5");
+    CHECK(beside(-210min) == "UTC-3:30");
+    CHECK(beside(-5min) == "UTC-0:05");
 }
