@@ -75,7 +75,7 @@ Judged judgeAll(Model model, Rhythm rhythm, const Sizes& sizes)
 
 void printMain(const std::vector<Judged>& all, double budget)
 {
-    char title[16];
+    char title[32];
     std::snprintf(title, sizeof title, "Budget %g", budget);
     printMainHeader(title);
     for (const Judged& judged : all)
