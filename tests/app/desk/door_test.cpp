@@ -100,7 +100,9 @@ TEST_CASE("a limit that the clinic lowered holds at the desk, is named apart fro
     CHECK(limits.state().contains(QLatin1String("Lowered by Ilan Osei")));
     CHECK(program->begun()->words(QStringLiteral("doseLimits")).isEmpty());
 
+    program.reset();
     auto again = clinic.program(QStringLiteral("en"));
+    again->workplace().desk().setPerson("Ilan Osei");
     CHECK(again->workplace().desk().doseLimits() == anaesthesia::Limits{.plainMgPerKg = 4});
     again->openTreatment();
     again->treatment()->setDrug(1);

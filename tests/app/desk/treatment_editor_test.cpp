@@ -125,6 +125,7 @@ TEST_CASE("lidocaine given otherwise is counted, kept, undone, and no number is 
     editor.setOtherwise(QStringLiteral("40"));
     CHECK(editor.otherwiseProblem().isEmpty());
 
+    program.reset();
     auto again = clinic.program(QStringLiteral("en"));
     again->openTreatment();
     CHECK(again->treatment()->otherwise() == QLatin1String("40"));
