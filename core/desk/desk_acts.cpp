@@ -94,9 +94,9 @@ Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::Course
                                                           const std::vector<std::string>& keys, const std::string& note)
 {
     const clock::Moment now = m_inside->now();
-    auto bodies = m_inside->acts(id, keys, {id, {}, records::Act::visitBroughtForward, records::Outcome::none, m_inside->person, note, now});
-    if (!bodies)
-        return fail(bodies.error());
+    const auto acts = m_inside->acts(id, keys, {id, {}, records::Act::visitBroughtForward, records::Outcome::none, m_inside->person, note, now});
+    if (!acts)
+        return fail(acts.error());
     const journal::CourseState& course = *m_inside->course(id);
     const auto mailbox = m_inside->mailboxOf(id);
     if (!course.opened || !mailbox)
@@ -105,8 +105,7 @@ Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::Course
         return fail(when.error());
     if (course.opened->followUp == followUp)
         return fail(Reason::alreadyExists, "follow-up: that is what was agreed");
-    bodies->insert(bodies->begin(), withVisit(course, followUp, m_inside->person));
-    return m_inside->vault.append(*bodies, now, mailbox);
+    return m_inside->vault.appendApart({withVisit(course, followUp, m_inside->person)}, *acts, now, mailbox);
 }
 
 Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::OperationId>& acts)
@@ -119,21 +118,22 @@ Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::Ope
     std::vector<records::Body> bodies;
     std::optional<clock::Moment> formerVisit;
     for (const journal::OperationId& act : acts) {
-        const journal::Visit* moved = movedWith(*found, act);
-        if (moved)
+        if (found->actsTakenBack.contains(act))
+            continue;
+        if (movedWith(*found, act))
             formerVisit = found->visits[found->visits.size() - 2].followUp;
         if (std::ranges::find(found->visits, act, &journal::Visit::operation) != found->visits.end())
             continue;
         if (std::ranges::find(found->actOperations, act) == found->actOperations.end())
             return fail(Reason::notFound, "act: the course has no such act");
-        if (!found->actsTakenBack.contains(act))
-            bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
+        bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
     }
+    std::vector<records::Body> visit;
     if (formerVisit)
-        bodies.push_back(withVisit(*found, *formerVisit, m_inside->person));
-    if (bodies.empty())
+        visit.push_back(withVisit(*found, *formerVisit, m_inside->person));
+    if (bodies.empty() && visit.empty())
         return fail(Reason::alreadyExists, "act: it is taken back");
-    const auto appended = m_inside->vault.append(bodies, m_inside->now(), m_inside->mailboxOf(id));
+    const auto appended = m_inside->vault.appendApart(visit, bodies, m_inside->now(), m_inside->mailboxOf(id));
     return appended ? Done{} : Done(fail(appended.error()));
 }
 

@@ -277,12 +277,22 @@ Result<std::vector<journal::OperationId>> Vault::append(const std::vector<record
     });
 }
 
+Result<std::vector<journal::OperationId>> Vault::appendApart(const std::vector<records::Body>& shared, const std::vector<records::Body>& own,
+                                                             const clock::Moment& entered, const std::optional<envelope::MailboxId>& mailbox)
+{
+    std::vector<records::Body> bodies = shared;
+    bodies.insert(bodies.end(), own.begin(), own.end());
+    return appendWith(bodies, entered, mailbox, {}, [] { return Done{}; }, own.size());
+}
+
+/// The last `own` of the bodies stay within the clinic.
 Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<records::Body>& bodies,
                                                             const clock::Moment& entered,
                                                             const std::optional<envelope::MailboxId>& mailbox,
                                                             const std::optional<journal::OperationId>& supersedes,
-                                                            const std::function<Done()>& alongside)
+                                                            const std::function<Done()>& alongside, std::size_t own)
 {
+    const auto isShared = [&](std::size_t body) { return mailbox.has_value() && body + own < bodies.size(); };
     Inside& inside = *m_inside;
     clock::HybridClock hybrid = inside.hybrid;
     bytes::Array<32> chain = inside.lastChain;
@@ -297,7 +307,7 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
         operation.stamp = hybrid.tick(inside.clock.now());
         operation.entered = entered;
         operation.kind = static_cast<std::uint16_t>(records::kindOf(body));
-        operation.audience = mailbox ? journal::Audience::patientAndClinic : journal::Audience::clinic;
+        operation.audience = isShared(operations.size()) ? journal::Audience::patientAndClinic : journal::Audience::clinic;
         operation.course = records::courseOf(body);
         operation.supersedes = supersedes;
         operation.body = records::encode(body);
@@ -307,7 +317,7 @@ Result<std::vector<journal::OperationId>> Vault::appendWith(const std::vector<re
     }
     const Done stored = inside.database.transaction([&]() -> Done {
         for (std::size_t i = 0; i < operations.size(); ++i) {
-            if (const Done inserted = inside.insertOwn(operations[i], chains[i], mailbox); !inserted)
+            if (const Done inserted = inside.insertOwn(operations[i], chains[i], isShared(i) ? mailbox : std::nullopt); !inserted)
                 return inserted;
             if (const Done dropped = inside.dropRemoved(operations[i]); !dropped)
                 return dropped;

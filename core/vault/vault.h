@@ -135,6 +135,11 @@ public:
                                                      std::optional<journal::OperationId> supersedes = {},
                                                      const std::vector<std::string_view>& finished = {});
 
+    /// As append(), and in the same transaction `own`, which stay within the clinic whatever the mailbox. \returns the names of
+    /// all, those of `own` last.
+    Result<std::vector<journal::OperationId>> appendApart(const std::vector<records::Body>& shared, const std::vector<records::Body>& own,
+                                                          const clock::Moment& entered, const std::optional<envelope::MailboxId>& mailbox);
+
     /// A small value kept durably but never synced (a draft, a setting). Empty removes it.
     Done keep(std::string_view name, bytes::View value);
     /// \returns Reason::notFound if nothing is kept under the name, Reason::storageFailed if it cannot be read.
@@ -281,7 +286,7 @@ private:
     Result<std::vector<journal::OperationId>> appendWith(const std::vector<records::Body>& bodies, const clock::Moment& entered,
                                                          const std::optional<envelope::MailboxId>& mailbox,
                                                          const std::optional<journal::OperationId>& supersedes,
-                                                         const std::function<Done()>& alongside);
+                                                         const std::function<Done()>& alongside, std::size_t own = 0);
     explicit Vault(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
 };
