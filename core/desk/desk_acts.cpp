@@ -105,6 +105,7 @@ Result<std::vector<journal::OperationId>> Desk::moveVisit(const recovery::Course
         return fail(when.error());
     if (course.opened->followUp == followUp)
         return fail(Reason::alreadyExists, "follow-up: that is what was agreed");
+    // Of these the phone gets the course alone: what people note stays at the clinic (records::goesBetween()).
     bodies->insert(bodies->begin(), withVisit(course, followUp, m_inside->person));
     return m_inside->vault.append(*bodies, now, mailbox);
 }
@@ -119,15 +120,15 @@ Done Desk::takeBack(const recovery::CourseId& id, const std::vector<journal::Ope
     std::vector<records::Body> bodies;
     std::optional<clock::Moment> formerVisit;
     for (const journal::OperationId& act : acts) {
-        const journal::Visit* moved = movedWith(*found, act);
-        if (moved)
+        if (found->actsTakenBack.contains(act))
+            continue;
+        if (movedWith(*found, act))
             formerVisit = found->visits[found->visits.size() - 2].followUp;
         if (std::ranges::find(found->visits, act, &journal::Visit::operation) != found->visits.end())
             continue;
         if (std::ranges::find(found->actOperations, act) == found->actOperations.end())
             return fail(Reason::notFound, "act: the course has no such act");
-        if (!found->actsTakenBack.contains(act))
-            bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
+        bodies.push_back(records::ActTakenBack{id, {act.device, act.number}, m_inside->person, m_inside->now()});
     }
     if (formerVisit)
         bodies.push_back(withVisit(*found, *formerVisit, m_inside->person));

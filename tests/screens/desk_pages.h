@@ -72,6 +72,11 @@ inline QList<DeskPage> deskPages()
              program.queue()->cancelClosing();
              program.call()->start(program.queue()->rows()->keyAt(0));
          }},
+        {QStringLiteral("queue_visit"), [](auto& program, auto&) {
+             program.call()->startVisit(program.queue()->rows()->keyAt(0));
+             program.call()->setVisitDay(QStringLiteral("2027-03-24"));
+             program.call()->setVisitTime(QStringLiteral("16:30"));
+         }},
         {QStringLiteral("handOver"), [](auto& program, auto&) {
              program.call()->leave();
              program.openHandOver();

@@ -174,6 +174,9 @@ TEST_CASE("a visit that is brought forward reaches the phone with its reminder, 
     CHECK(view->state->acts.back().act == records::Act::visitBroughtForward);
     CHECK(view->state->acts.back().note == "Comes on Thursday.");
     CHECK(view->state->openedAt == openedAt);
+    // What was found and noted stays within the clinic.
+    for (const auto& operation : phone.vault().operations())
+        CHECK(operation.kind != static_cast<std::uint16_t>(records::Kind::findingActed));
     REQUIRE(view->state->visits.size() == 2);
 
     REQUIRE(world.desk.takeBack(course, *done));
