@@ -2037,7 +2037,7 @@
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>بدون عبارة المرور والرمز لا يستطيع أحد فتح هذه المفكرة. يمكنك إزالة هذا التطبيق مع بياناته من الهاتف، ثم تثبيته والارتباط من جديد: تعرض عيادتك رمزًا جديدًا. ما أرسلته يعود. وما لم يُرسل يضيع.</translation>
+        <translation>بدون عبارة المرور والرمز تبقى هذه المفكرة مغلقة. يمكنك إزالة هذا التطبيق مع بياناته من الهاتف، ثم تثبيته والارتباط من جديد: تعرض عيادتك رمزًا جديدًا. ما أرسلته يعود. وما لم يُرسل يضيع.</translation>
     </message>
     </context>
     <context>

@@ -2025,7 +2025,7 @@
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Ohne Passphrase und Code kann niemand dieses Tagebuch öffnen. Sie können diese App mit ihren Daten vom Telefon nehmen, sie neu aufspielen und sich neu verbinden: Ihre Praxis zeigt einen neuen Code. Was Sie gesendet haben, kommt zurück. Was nicht gesendet war, ist verloren.</translation>
+        <translation>Ohne Passphrase und Code bleibt dieses Tagebuch geschlossen. Sie können diese App mit ihren Daten vom Telefon nehmen, sie neu aufspielen und sich neu verbinden: Ihre Praxis zeigt einen neuen Code. Was Sie gesendet haben, kommt zurück. Was nicht gesendet war, ist verloren.</translation>
     </message>
     </context>
     <context>
@@ -2183,7 +2183,7 @@
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
         <source>Reminders ring now. Try one before you leave the clinic.</source>
-        <translation>Erinnerungen klingeln jetzt. Probieren Sie eine aus, bevor Sie die Praxis verlassen.</translation>
+        <translation>Ab jetzt klingeln Erinnerungen. Probieren Sie eine aus, bevor Sie die Praxis verlassen.</translation>
     </message>
     </context>
     <context>
@@ -2364,7 +2364,7 @@
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
-            <translation>Ihre Klinik hat den Termin verlegt. Vorher war er: %1</translation>
+            <translation>Ihre Praxis hat den Termin verlegt. Vorher war er: %1</translation>
         </message>
     </context>
     <context>

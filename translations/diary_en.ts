@@ -2362,6 +2362,10 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</translation>
     </message>
+        <message>
+            <source>Your clinic moved the visit. Before, it was: %1</source>
+            <translation>Your clinic moved the visit. Before, it was: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>

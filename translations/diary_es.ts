@@ -2025,7 +2025,7 @@
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sin la frase de acceso y sin el código nadie puede abrir este diario. Puede quitar esta aplicación del teléfono con sus datos, instalarla otra vez y unirse de nuevo: su clínica muestra un código nuevo. Lo que envió vuelve. Lo que no se envió se pierde.</translation>
+        <translation>Sin la frase de acceso y sin el código este diario queda cerrado. Puede quitar esta aplicación del teléfono con sus datos, instalarla otra vez y unirse de nuevo: su clínica muestra un código nuevo. Lo que envió vuelve. Lo que no se envió se pierde.</translation>
     </message>
     </context>
     <context>

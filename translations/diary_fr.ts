@@ -2025,7 +2025,7 @@
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sans phrase secrète ni code, personne ne peut ouvrir ce journal. Vous pouvez retirer cette application du téléphone avec ses données, la remettre et vous relier de nouveau : votre clinique montre un nouveau code. Ce que vous avez envoyé revient. Ce qui n’a pas été envoyé est perdu.</translation>
+        <translation>Sans phrase secrète ni code, ce journal reste fermé. Vous pouvez retirer cette application du téléphone avec ses données, la remettre et vous relier de nouveau : votre clinique montre un nouveau code. Ce que vous avez envoyé revient. Ce qui n’a pas été envoyé est perdu.</translation>
     </message>
     </context>
     <context>
@@ -2183,7 +2183,7 @@
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
         <source>Reminders ring now. Try one before you leave the clinic.</source>
-        <translation>Les rappels sonnent maintenant. Essayez-en un avant de quitter la clinique.</translation>
+        <translation>Désormais, les rappels sonnent. Essayez-en un avant de quitter la clinique.</translation>
     </message>
     </context>
     <context>

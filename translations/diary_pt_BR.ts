@@ -2025,7 +2025,7 @@
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sem a frase secreta e sem o código ninguém pode abrir este diário. Você pode tirar este aplicativo do celular com os seus dados, instalar de novo e se conectar outra vez: a sua clínica mostra um novo código. O que você enviou volta. O que não foi enviado se perde.</translation>
+        <translation>Sem a frase secreta e sem o código este diário fica fechado. Você pode tirar este aplicativo do celular com os seus dados, instalar de novo e se conectar outra vez: a sua clínica mostra um novo código. O que você enviou volta. O que não foi enviado se perde.</translation>
     </message>
     </context>
     <context>

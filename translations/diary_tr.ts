@@ -2022,7 +2022,7 @@
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Parola sözü ve kod olmadan bu günlüğü kimse açamaz. Bu uygulamayı verileriyle birlikte telefondan kaldırıp yeniden kurabilir ve yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Gönderdikleriniz geri gelir. Gönderilmemiş olanlar kaybolur.</translation>
+        <translation>Parola sözü ve kod olmadan bu günlük kapalı kalır. Bu uygulamayı verileriyle birlikte telefondan kaldırıp yeniden kurabilir ve yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Gönderdikleriniz geri gelir. Gönderilmemiş olanlar kaybolur.</translation>
     </message>
     </context>
     <context>

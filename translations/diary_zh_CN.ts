@@ -2022,7 +2022,7 @@
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>没有口令和代码，谁都打不开这本日记。您可以把这个应用连同数据从手机上移除，重新安装并重新加入：诊所会显示新的代码。您发送过的内容会回来。没有发送的内容会丢失。</translation>
+        <translation>没有口令和代码，这本日记会一直关着。您可以把这个应用连同数据从手机上移除，重新安装并重新加入：诊所会显示新的代码。您发送过的内容会回来。没有发送的内容会丢失。</translation>
     </message>
     </context>
     <context>
