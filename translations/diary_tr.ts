@@ -2355,7 +2355,7 @@
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
-            <translation>Kliniğiniz kontrolü başka güne aldı. Önceki: %1</translation>
+            <translation>Kliniğiniz kontrolün zamanını değiştirdi. Önceki: %1</translation>
         </message>
     </context>
     <context>
