@@ -2097,6 +2097,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>لا يعطي هذا الهاتف نصفه من المفتاح. حاول مرة أخرى. إن لم ينفع ذلك، فاقفل المفكرة واستخدم رمز الاسترداد.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>تعذّرت كتابة كل شيء. جزء منه موجود في المجلد «%1». كل من يفتحه يستطيع قراءته: احذف المجلد.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

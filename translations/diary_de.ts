@@ -2077,6 +2077,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, sperren Sie das Tagebuch und nehmen Sie Ihren Ersatz-Code.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Nicht alles konnte geschrieben werden. Ein Teil liegt im Ordner „%1“. Wer ihn öffnet, kann ihn lesen: Löschen Sie den Ordner.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -2077,6 +2077,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

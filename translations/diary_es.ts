@@ -2077,6 +2077,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, cierre el diario y use su código de recuperación.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>No se pudo escribir todo. Una parte está en la carpeta «%1». Quien la abra puede leerla: borre la carpeta.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

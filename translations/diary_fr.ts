@@ -2077,6 +2077,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n&apos;aide pas, verrouillez le journal et utilisez votre code de secours.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Tout n’a pas pu être écrit. Une partie est dans le dossier « %1 ». Quiconque l’ouvre peut la lire : supprimez le dossier.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

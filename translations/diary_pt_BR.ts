@@ -2077,6 +2077,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este celular não entrega a sua metade da chave. Tente de novo. Se isso não ajudar, tranque o diário e use o seu código de recuperação.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Nem tudo pôde ser gravado. Uma parte está na pasta “%1”. Quem a abrir pode ler: apague a pasta.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>

@@ -2072,6 +2072,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>这部手机没有给出它那一半密钥。请再试一次。如果没有用，请锁上日记，再使用您的恢复代码。</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>没能全部写入。一部分在文件夹“%1”里。打开它的人都能读到：请删除这个文件夹。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
