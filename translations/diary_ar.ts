@@ -2855,6 +2855,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>لا يستطيع هذا الجهاز الاتصال. من فضلك اطلب هذا الرقم من هاتف:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>إذا لم تبدأ مكالمة، فاطلب هذا الرقم من هاتف:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2819,6 +2819,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Dieses Gerät kann nicht anrufen. Bitte wählen Sie diese Nummer auf einem Telefon:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Wenn kein Anruf beginnt, wählen Sie diese Nummer an einem Telefon:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

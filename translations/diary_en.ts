@@ -2819,6 +2819,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>This device can not call. Please dial this number on a phone:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>If no call starts, dial this number on a phone:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

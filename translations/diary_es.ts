@@ -2819,6 +2819,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Este aparato no puede llamar. Por favor, marque este número en un teléfono:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Si no empieza ninguna llamada, marque este número en un teléfono:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2819,6 +2819,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Cet appareil ne peut pas appeler. Composez ce numéro sur un téléphone, s’il vous plaît :</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Si aucun appel ne commence, composez ce numéro sur un téléphone :</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2819,6 +2819,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Este aparelho não pode ligar. Por favor, disque este número em um telefone:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Se nenhuma ligação começar, disque este número em um telefone:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

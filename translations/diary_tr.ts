@@ -2810,6 +2810,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Bu cihaz arama yapamaz. Lütfen bu numarayı bir telefondan arayın:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Arama başlamazsa bu numarayı bir telefondan arayın:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -2810,6 +2810,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>这台设备不能打电话。请用电话拨打这个号码：</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>如果没有开始呼叫，请用电话拨打这个号码：</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>
