@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Zufällige Buchstaben und Ziffern, die Sie auf Papier aufbewahren</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>Ich habe beides verloren</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Ohne Passphrase und Code bleibt dieses Tagebuch geschlossen. Sie können diese App mit ihren Daten vom Telefon nehmen, sie neu aufspielen und sich neu verbinden: Ihre Praxis zeigt einen neuen Code. Was Sie gesendet haben, kommt zurück. Was nicht gesendet war, ist verloren.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Versuchen Sie es zuerst noch einmal. Ohne Passphrase und Code bleibt dieses Tagebuch geschlossen. Sie können sich auf einem anderen Gerät neu verbinden, oder auf diesem, sobald die Daten dieser App gelöscht sind: Ihre Praxis zeigt einen neuen Code. Die App zu entfernen löscht ihre Daten vielleicht nicht. Die Einträge, die Sie gesendet haben, kommen zurück. Fotos bleiben bei Ihrer Praxis. Was nicht gesendet war, ist verloren.</translation>
     </message>
     </context>
     <context>

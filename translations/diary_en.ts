@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letters and digits by chance, for you to keep on paper</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>I lost both</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</translation>
     </message>
     </context>
     <context>

@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letras y cifras al azar, para guardar en papel</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>He perdido las dos cosas</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sin la frase de acceso y sin el código este diario queda cerrado. Puede quitar esta aplicación del teléfono con sus datos, instalarla otra vez y unirse de nuevo: su clínica muestra un código nuevo. Lo que envió vuelve. Lo que no se envió se pierde.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Primero pruebe otra vez. Sin la frase de acceso y sin el código este diario queda cerrado. Puede unirse de nuevo en otro dispositivo, o en este una vez borrados los datos de esta aplicación: su clínica muestra un código nuevo. Quitar la aplicación quizá no borre sus datos. Las anotaciones que envió vuelven. Las fotos se quedan en su clínica. Lo que no se envió se pierde.</translation>
     </message>
     </context>
     <context>

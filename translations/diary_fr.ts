@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Des lettres et des chiffres au hasard, à garder sur papier</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>J’ai perdu les deux</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sans phrase secrète ni code, ce journal reste fermé. Vous pouvez retirer cette application du téléphone avec ses données, la remettre et vous relier de nouveau : votre clinique montre un nouveau code. Ce que vous avez envoyé revient. Ce qui n’a pas été envoyé est perdu.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Essayez d’abord encore une fois. Sans phrase secrète ni code, ce journal reste fermé. Vous pouvez vous relier de nouveau sur un autre appareil, ou sur celui-ci une fois les données de cette application supprimées : votre clinique montre un nouveau code. Retirer l’application ne supprime peut-être pas ses données. Les notes que vous avez envoyées reviennent. Les photos restent à votre clinique. Ce qui n’a pas été envoyé est perdu.</translation>
     </message>
     </context>
     <context>

@@ -1130,6 +1130,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Kâğıtta saklamanız için rastgele harf ve rakamlar</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>İkisini de kaybettim</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2021,8 +2025,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Parola sözü ve kod olmadan bu günlük kapalı kalır. Bu uygulamayı verileriyle birlikte telefondan kaldırıp yeniden kurabilir ve yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Gönderdikleriniz geri gelir. Gönderilmemiş olanlar kaybolur.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Önce bir kez daha deneyin. Parola sözü ve kod olmadan bu günlük kapalı kalır. Başka bir cihazda, ya da bu uygulamanın verileri silindikten sonra bu cihazda yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Uygulamayı kaldırmak verilerini silmeyebilir. Gönderdiğiniz kayıtlar geri gelir. Fotoğraflar kliniğinizde kalır. Gönderilmemiş olanlar kaybolur.</translation>
     </message>
     </context>
     <context>
