@@ -580,7 +580,7 @@
         </message>
         <message>
             <source>Enter all lidocaine injected today. Creams count toward the same limit, but how much of one is absorbed is not known: none is counted here. Buffering thins the solution; the milligrams stay.</source>
-            <translation>أدخل كل ليدوكائين حُقن اليوم. الكريمات تُحسب ضمن الحد نفسه، لكن مقدار ما يُمتص منها غير معروف: لا يُحسب أي منها هنا. المزج يخفّف المحلول؛ أما الملغرامات فتبقى.</translation>
+            <translation>أدخل كل ليدوكائين حُقن اليوم. الكريمات تُحسب ضمن الحد نفسه، لكن مقدار ما يُمتص منها غير معروف: لا يُحسب أي منها هنا. معادلة الحموضة تخفّف المحلول؛ أما الملغرامات فتبقى.</translation>
         </message>
     </context>
     <context>
@@ -760,7 +760,7 @@
         </message>
         <message>
             <source>A week before: %1.</source>
-            <translation>قبل أسبوع: %1.</translation>
+            <translation>قبل ذلك بأسبوع: %1.</translation>
         </message>
         <message>
             <source>Over its last three days: %1 points.</source>
@@ -6834,10 +6834,6 @@
         <message>
             <source>Back to the clinic</source>
             <translation>العودة إلى العيادة</translation>
-        </message>
-        <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
-            <translation>ما يُكتب على مكتب يترك سطرًا: المريضات والعلاجات والملاحظات والرسائل والبروتوكولات والخطوات الخطيرة مثل استبعاد مكتب أو مفتاح جديد. وفتح الإدخالات كذلك، أما مجرد النظر إلى مسار فلا، ولا نسخة احتياطية ولا عبارة مرور جديدة ولا ملف محفوظ. وحيث لم يُسجَّل اسم يُذكر المكتب.</translation>
         </message>
         <message>
             <source>Search: a name, an act, a day</source>

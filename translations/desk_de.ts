@@ -6504,10 +6504,6 @@
             <translation>Zurück zur Praxis</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
-            <translation>Was an einem Pult geschrieben wird, hinterlässt eine Zeile: Patientinnen, Behandlungen, Befunde, Nachrichten, Protokolle und schwere Schritte wie ein ausgesperrtes Pult oder ein neuer Schlüssel. Einträge zu öffnen ebenso; einen Verlauf anzusehen nicht, auch keine Sicherung, keine neue Passphrase und keine gespeicherte Datei. Wo kein Name vermerkt wurde, steht das Pult.</translation>
-        </message>
-        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Suchen: ein Name, eine Handlung, ein Tag</translation>
         </message>

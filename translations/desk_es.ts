@@ -6504,10 +6504,6 @@
             <translation>Volver a la clínica</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
-            <translation>Lo que se escribe en un puesto deja una línea: pacientes, tratamientos, hallazgos, mensajes, protocolos y pasos graves como un puesto excluido o una clave nueva. Abrir anotaciones también; mirar un caso, no; tampoco una copia de seguridad, una nueva frase de acceso ni un archivo guardado. Donde no se anotó un nombre, figura el puesto.</translation>
-        </message>
-        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Buscar: un nombre, un acto, un día</translation>
         </message>

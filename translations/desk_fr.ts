@@ -6504,10 +6504,6 @@
             <translation>Retour à la clinique</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
-            <translation>Ce qui est écrit à un poste laisse une ligne : patients, traitements, constats, messages, protocoles, et les actes graves comme un poste exclu ou une nouvelle clé. Ouvrir des notes en laisse une ; consulter un suivi n’en laisse pas, ni une sauvegarde, ni une nouvelle phrase secrète, ni un fichier enregistré. Là où aucun nom n’a été noté, le poste est indiqué.</translation>
-        </message>
-        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Rechercher : un nom, un acte, un jour</translation>
         </message>

@@ -6504,10 +6504,6 @@
             <translation>Voltar à clínica</translation>
         </message>
         <message>
-            <source>What is written at a desk leaves a line: patients, treatments, findings, messages, protocols, and grave steps such as a desk that is shut out or a fresh key. Opening entries does; looking at a course does not, nor does a backup, a new passphrase, or a file that was saved. Where no name was noted, the desk is named.</source>
-            <translation>O que se escreve em uma estação deixa uma linha: pacientes, tratamentos, achados, mensagens, protocolos e passos graves, como uma estação excluída ou uma chave nova. Abrir anotações também; olhar um caso, não; nem um backup, uma nova frase secreta ou um arquivo salvo. Onde nenhum nome foi anotado, consta a estação.</translation>
-        </message>
-        <message>
             <source>Search: a name, an act, a day</source>
             <translation>Buscar: um nome, uma ação, um dia</translation>
         </message>

@@ -1145,6 +1145,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>حروف وأرقام عشوائية، لتحفظها على ورقة</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>فقدت الاثنين</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2036,8 +2040,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>بدون عبارة المرور والرمز لا يستطيع أحد فتح هذه المفكرة. يمكنك إزالة هذا التطبيق مع بياناته من الهاتف، ثم تثبيته والارتباط من جديد: تعرض عيادتك رمزًا جديدًا. ما أرسلته يعود. وما لم يُرسل يضيع.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>حاول مرة أخرى أولًا. بدون عبارة المرور والرمز تبقى هذه المفكرة مغلقة. يمكنك الارتباط من جديد على جهاز آخر، أو على هذا الجهاز بعد حذف بيانات هذا التطبيق: تعرض عيادتك رمزًا جديدًا. قد لا تحذف إزالةُ التطبيق بياناتِه. الإدخالات التي أرسلتها تعود. الصور تبقى لدى عيادتك. وما لم يُرسل يضيع.</translation>
     </message>
     </context>
     <context>
@@ -2097,6 +2101,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>لا يعطي هذا الهاتف نصفه من المفتاح. حاول مرة أخرى. إن لم ينفع ذلك، فاقفل المفكرة واستخدم رمز الاسترداد.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>تعذّرت كتابة كل شيء. جزء منه موجود في المجلد «%1». كل من يفتحه يستطيع قراءته: احذف المجلد.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2851,6 +2859,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>لا يستطيع هذا الجهاز الاتصال. من فضلك اطلب هذا الرقم من هاتف:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>إذا لم تبدأ مكالمة، فاطلب هذا الرقم من هاتف:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Zufällige Buchstaben und Ziffern, die Sie auf Papier aufbewahren</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>Ich habe beides verloren</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Ohne Passphrase und Code kann niemand dieses Tagebuch öffnen. Sie können diese App mit ihren Daten vom Telefon nehmen, sie neu aufspielen und sich neu verbinden: Ihre Praxis zeigt einen neuen Code. Was Sie gesendet haben, kommt zurück. Was nicht gesendet war, ist verloren.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Versuchen Sie es zuerst noch einmal. Ohne Passphrase und Code bleibt dieses Tagebuch geschlossen. Sie können sich auf einem anderen Gerät neu verbinden, oder auf diesem, sobald die Daten dieser App gelöscht sind: Ihre Praxis zeigt einen neuen Code. Die App zu entfernen löscht ihre Daten vielleicht nicht. Die Einträge, die Sie gesendet haben, kommen zurück. Fotos bleiben bei Ihrer Praxis. Was nicht gesendet war, ist verloren.</translation>
     </message>
     </context>
     <context>
@@ -2077,6 +2081,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, sperren Sie das Tagebuch und nehmen Sie Ihren Ersatz-Code.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Nicht alles konnte geschrieben werden. Ein Teil liegt im Ordner „%1“. Wer ihn öffnet, kann ihn lesen: Löschen Sie den Ordner.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2183,7 +2191,7 @@
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
         <source>Reminders ring now. Try one before you leave the clinic.</source>
-        <translation>Erinnerungen klingeln jetzt. Probieren Sie eine aus, bevor Sie die Praxis verlassen.</translation>
+        <translation>Ab jetzt klingeln Erinnerungen. Probieren Sie eine aus, bevor Sie die Praxis verlassen.</translation>
     </message>
     </context>
     <context>
@@ -2364,7 +2372,7 @@
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
-            <translation>Ihre Klinik hat den Termin verlegt. Vorher war er: %1</translation>
+            <translation>Ihre Praxis hat den Termin verlegt. Vorher war er: %1</translation>
         </message>
     </context>
     <context>
@@ -2815,6 +2823,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Dieses Gerät kann nicht anrufen. Bitte wählen Sie diese Nummer auf einem Telefon:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Wenn kein Anruf beginnt, wählen Sie diese Nummer an einem Telefon:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letters and digits by chance, for you to keep on paper</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>I lost both</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</translation>
     </message>
     </context>
     <context>
@@ -2077,6 +2081,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2362,6 +2370,10 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</translation>
     </message>
+        <message>
+            <source>Your clinic moved the visit. Before, it was: %1</source>
+            <translation>Your clinic moved the visit. Before, it was: %1</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::WarningBoard</name>
@@ -2811,6 +2823,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>This device can not call. Please dial this number on a phone:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>If no call starts, dial this number on a phone:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

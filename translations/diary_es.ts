@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letras y cifras al azar, para guardar en papel</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>He perdido las dos cosas</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sin la frase de acceso y sin el código nadie puede abrir este diario. Puede quitar esta aplicación del teléfono con sus datos, instalarla otra vez y unirse de nuevo: su clínica muestra un código nuevo. Lo que envió vuelve. Lo que no se envió se pierde.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Primero pruebe otra vez. Sin la frase de acceso y sin el código este diario queda cerrado. Puede unirse de nuevo en otro dispositivo, o en este una vez borrados los datos de esta aplicación: su clínica muestra un código nuevo. Quitar la aplicación quizá no borre sus datos. Las anotaciones que envió vuelven. Las fotos se quedan en su clínica. Lo que no se envió se pierde.</translation>
     </message>
     </context>
     <context>
@@ -2077,6 +2081,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, cierre el diario y use su código de recuperación.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>No se pudo escribir todo. Una parte está en la carpeta «%1». Quien la abra puede leerla: borre la carpeta.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2815,6 +2823,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Este aparato no puede llamar. Por favor, marque este número en un teléfono:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Si no empieza ninguna llamada, marque este número en un teléfono:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Des lettres et des chiffres au hasard, à garder sur papier</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>J’ai perdu les deux</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sans phrase secrète ni code, personne ne peut ouvrir ce journal. Vous pouvez retirer cette application du téléphone avec ses données, la remettre et vous relier de nouveau : votre clinique montre un nouveau code. Ce que vous avez envoyé revient. Ce qui n’a pas été envoyé est perdu.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Essayez d’abord encore une fois. Sans phrase secrète ni code, ce journal reste fermé. Vous pouvez vous relier de nouveau sur un autre appareil, ou sur celui-ci une fois les données de cette application supprimées : votre clinique montre un nouveau code. Retirer l’application ne supprime peut-être pas ses données. Les notes que vous avez envoyées reviennent. Les photos restent à votre clinique. Ce qui n’a pas été envoyé est perdu.</translation>
     </message>
     </context>
     <context>
@@ -2077,6 +2081,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n&apos;aide pas, verrouillez le journal et utilisez votre code de secours.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Tout n’a pas pu être écrit. Une partie est dans le dossier « %1 ». Quiconque l’ouvre peut la lire : supprimez le dossier.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2183,7 +2191,7 @@
     <message>
         <location filename="../app/diary/model/reminder_board.cpp" line="104"/>
         <source>Reminders ring now. Try one before you leave the clinic.</source>
-        <translation>Les rappels sonnent maintenant. Essayez-en un avant de quitter la clinique.</translation>
+        <translation>Désormais, les rappels sonnent. Essayez-en un avant de quitter la clinique.</translation>
     </message>
     </context>
     <context>
@@ -2815,6 +2823,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Cet appareil ne peut pas appeler. Composez ce numéro sur un téléphone, s’il vous plaît :</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Si aucun appel ne commence, composez ce numéro sur un téléphone :</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -1133,6 +1133,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letras e algarismos ao acaso, para guardar no papel</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>Perdi os dois</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2024,8 +2028,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Sem a frase secreta e sem o código ninguém pode abrir este diário. Você pode tirar este aplicativo do celular com os seus dados, instalar de novo e se conectar outra vez: a sua clínica mostra um novo código. O que você enviou volta. O que não foi enviado se perde.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Primeiro tente mais uma vez. Sem a frase secreta e sem o código este diário fica fechado. Você pode se conectar outra vez em outro aparelho, ou neste depois de apagar os dados deste aplicativo: a sua clínica mostra um novo código. Tirar o aplicativo talvez não apague os seus dados. As anotações que você enviou voltam. As fotos ficam na sua clínica. O que não foi enviado se perde.</translation>
     </message>
     </context>
     <context>
@@ -2077,6 +2081,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este celular não entrega a sua metade da chave. Tente de novo. Se isso não ajudar, tranque o diário e use o seu código de recuperação.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Nem tudo pôde ser gravado. Uma parte está na pasta “%1”. Quem a abrir pode ler: apague a pasta.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2815,6 +2823,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Este aparelho não pode ligar. Por favor, disque este número em um telefone:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Se nenhuma ligação começar, disque este número em um telefone:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

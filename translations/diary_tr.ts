@@ -1130,6 +1130,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Kâğıtta saklamanız için rastgele harf ve rakamlar</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>İkisini de kaybettim</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2021,8 +2025,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>Parola sözü ve kod olmadan bu günlüğü kimse açamaz. Bu uygulamayı verileriyle birlikte telefondan kaldırıp yeniden kurabilir ve yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Gönderdikleriniz geri gelir. Gönderilmemiş olanlar kaybolur.</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>Önce bir kez daha deneyin. Parola sözü ve kod olmadan bu günlük kapalı kalır. Başka bir cihazda, ya da bu uygulamanın verileri silindikten sonra bu cihazda yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Uygulamayı kaldırmak verilerini silmeyebilir. Gönderdiğiniz kayıtlar geri gelir. Fotoğraflar kliniğinizde kalır. Gönderilmemiş olanlar kaybolur.</translation>
     </message>
     </context>
     <context>
@@ -2072,6 +2076,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Bu telefon anahtarın kendindeki yarısını vermiyor. Tekrar deneyin. İşe yaramazsa günlüğü kilitleyip kurtarma kodunuzu kullanın.</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>Hepsi yazılamadı. Bir bölümü “%1” klasöründe. Klasörü açan herkes okuyabilir: klasörü silin.</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2355,7 +2363,7 @@
     </message>
         <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
-            <translation>Kliniğiniz kontrolü başka güne aldı. Önceki: %1</translation>
+            <translation>Kliniğiniz kontrolün zamanını değiştirdi. Önceki: %1</translation>
         </message>
     </context>
     <context>
@@ -2806,6 +2814,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Bu cihaz arama yapamaz. Lütfen bu numarayı bir telefondan arayın:</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>Arama başlamazsa bu numarayı bir telefondan arayın:</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -1130,6 +1130,10 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>随机的字母和数字，写在纸上保存</translation>
     </message>
+        <message>
+            <source>I lost both</source>
+            <translation>两样都丢了</translation>
+        </message>
     </context>
     <context>
         <name>Main</name>
@@ -2021,8 +2025,8 @@
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
-        <source>Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.</source>
-        <translation>没有口令和代码，谁都打不开这本日记。您可以把这个应用连同数据从手机上移除，重新安装并重新加入：诊所会显示新的代码。您发送过的内容会回来。没有发送的内容会丢失。</translation>
+        <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
+        <translation>请先再试一次。没有口令和代码，这本日记会一直关着。您可以在另一台设备上重新加入，或者在删除这个应用的数据之后在这台设备上重新加入：诊所会显示新的代码。移除应用不一定会删除它的数据。您发送过的记录会回来。照片留在诊所。没有发送的内容会丢失。</translation>
     </message>
     </context>
     <context>
@@ -2072,6 +2076,10 @@
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>这部手机没有给出它那一半密钥。请再试一次。如果没有用，请锁上日记，再使用您的恢复代码。</translation>
     </message>
+        <message>
+            <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
+            <translation>没能全部写入。一部分在文件夹“%1”里。打开它的人都能读到：请删除这个文件夹。</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::diaryapp::ReminderBoard</name>
@@ -2806,6 +2814,10 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>这台设备不能打电话。请用电话拨打这个号码：</translation>
     </message>
+        <message>
+            <source>If no call starts, dial this number on a phone:</source>
+            <translation>如果没有开始呼叫，请用电话拨打这个号码：</translation>
+        </message>
     </context>
     <context>
         <name>AdviceCard</name>

@@ -1,4 +1,4 @@
-// One number to call: shown as well as dialled. Where nothing here can dial, it stands large, to be dialled elsewhere.
+// One number to call: shown as well as dialled. Where nothing here can dial, or nobody can know, it stands large, to be dialled elsewhere.
 //
 // In   primary, tone: of the button
 import QtQuick
@@ -31,7 +31,8 @@ ColumnLayout {
         id: word
 
         visible: root.undialled
-        text: qsTr("This device can not call. Please dial this number on a phone:")
+        text: root.board.dialTried ? qsTr("If no call starts, dial this number on a phone:")
+                                   : qsTr("This device can not call. Please dial this number on a phone:")
         Layout.fillWidth: true
         Accessible.role: Accessible.AlertMessage
         Accessible.name: word.text + " " + root.number

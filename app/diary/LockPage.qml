@@ -115,9 +115,17 @@ PageBody {
         onClicked: root.board.useCode(!root.recovering)
         Layout.fillWidth: true
     }
+    ActButton {
+        visible: root.board.lostOffered && root.board.bothLost.length === 0
+        quiet: true
+        text: root.recovering ? qsTr("I lost both") : qsTr("I lost my passphrase")
+        onClicked: root.board.tellLost()
+        Layout.fillWidth: true
+    }
     Words {
         visible: text.length > 0
         text: root.board.bothLost
+        Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     Card {

@@ -42,7 +42,7 @@ struct Today {
     int day = 0;
     clock::Moment now;
     clock::Moment followUp;
-    std::optional<clock::Moment> formerVisit;  ///< the clinic moved the visit; it was to be then. Until the visit's day is over
+    std::optional<clock::Moment> formerVisit;  ///< the clinic moved the visit to another day or hour; it was to be then. Until the visit's day is over
     std::vector<ReminderView> dueNow;      ///< due and unanswered, oldest first
     std::vector<ReminderView> next;        ///< coming up, soonest first, at most 6
     std::vector<ReminderView> answeredToday;  ///< due today and answered, or answered today

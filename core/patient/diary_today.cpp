@@ -33,6 +33,30 @@ bool isLoud(const triage::Finding& finding)
     return finding.urgency <= recovery::Urgency::callNow;
 }
 
+/// An answer about the visit that was agreed before says nothing about the one that holds.
+bool isOfEarlierVisit(const records::ReminderAnswered& answer, const aftercare::Reminder& reminder, const journal::CourseState& course)
+{
+    return reminder.kind == aftercare::InstructionKind::followUp && course.visits.size() > 1
+           && answer.at.at < course.visits.back().entered.at;
+}
+
+/// Another day, or another hour where one was agreed; an hour that is added to a day moves nothing.
+bool isMoved(const aftercare::Visit& before, const aftercare::Visit& now)
+{
+    return before.day != now.day || (before.minute && before.minute != now.minute);
+}
+
+/// The latest visit from which the one that holds was moved; empty where it is, after all, the one agreed at first.
+std::optional<clock::Moment> formerVisit(const journal::CourseState& course)
+{
+    const aftercare::Visit now = aftercare::visitOf(course.opened->followUp);
+    const auto differs = [&](const journal::Visit& visit) { return isMoved(aftercare::visitOf(visit.followUp), now); };
+    if (course.visits.empty() || !differs(course.visits.front()))
+        return std::nullopt;
+    const auto found = std::find_if(course.visits.rbegin(), course.visits.rend(), differs);
+    return found->followUp;
+}
+
 }  // namespace
 
 aftercare::QuietHours Diary::quietHours() const
@@ -76,7 +100,7 @@ std::vector<ReminderView> Diary::Inside::reminders() const
     for (aftercare::Reminder& reminder : aftercare::remindersOf(opened.protocol.carePlan, opened.treated,
                                                                 aftercare::visitOf(opened.followUp), zone, quiet)) {
         ReminderView view{std::move(reminder), {}, {}, {}, false};
-        if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end()) {
+        if (const auto found = current->reminders.find(view.reminder.key); found != current->reminders.end() && !isOfEarlierVisit(found->second, view.reminder, *current)) {
             view.answer = found->second.answer;
             view.laterUntil = found->second.laterUntil;
             view.answeredAt = found->second.at;
@@ -117,8 +141,8 @@ Today Diary::today() const
         return today;
     today.day = std::max(0, clock::dayOfRecovery(course->opened->treated, today.now));
     today.followUp = course->opened->followUp;
-    if (course->visits.size() > 1 && today.now.day() <= today.followUp.day())
-        today.formerVisit = course->visits[course->visits.size() - 2].followUp;
+    if (today.now.day() <= today.followUp.day())
+        today.formerVisit = formerVisit(*course);
     today.inForce = aftercare::inForce(
         aftercare::planFor(course->opened->protocol.carePlan, course->opened->treated, aftercare::visitOf(course->opened->followUp)),
         today.day);

@@ -11,6 +11,7 @@ LockBoard::LockBoard(Home& home, QObject* parent) : QObject(parent), m_home(home
 {
     connect(&home, &Home::openChanged, this, [this] {
         m_recovering = false;
+        m_lost = false;
         forgetDrawn();
         say({});
     });
@@ -32,7 +33,6 @@ void LockBoard::say(const QString& problem, const QString& repeat)
     m_problem = problem;
     m_repeatProblem = repeat;
     m_codeProblem.clear();
-    m_refused = false;
     Q_EMIT changed();
 }
 
@@ -79,20 +79,25 @@ void LockBoard::unlock(const QString& passphrase)
     say(opened.error().reason == Reason::refused
             ? tr("This phone does not give its half of the key. Try again. If that does not help, use your recovery code.")
             : errorText(opened.error()));
-    m_refused = opened.error().reason == Reason::wrongKey || opened.error().reason == Reason::tooSoon;
-    Q_EMIT changed();
 }
 
 QString LockBoard::bothLost() const
 {
-    if (isFresh() || !(m_recovering || (m_refused && !isCodeOffered())))
+    if (!isLostOffered() || !m_lost)
         return {};
-    return tr("Without passphrase and code this diary stays closed. You can take this app off the phone with its data, put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.");
+    return tr("Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.");
+}
+
+void LockBoard::tellLost()
+{
+    m_lost = isLostOffered();
+    Q_EMIT changed();
 }
 
 void LockBoard::useCode(bool code)
 {
     m_recovering = code && isCodeOffered();
+    m_lost = false;
     say({});
 }
 

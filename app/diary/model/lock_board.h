@@ -18,7 +18,8 @@ class LockBoard : public QObject {
     Q_PROPERTY(bool codeOffered READ isCodeOffered NOTIFY changed FINAL)   ///< there is a recovery code
     Q_PROPERTY(bool recovering READ isRecovering NOTIFY changed FINAL)     ///< by the recovery code
     Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
-    Q_PROPERTY(QString bothLost READ bothLost NOTIFY changed FINAL)  ///< what is left without passphrase and code, where it is of use
+    Q_PROPERTY(QString bothLost READ bothLost NOTIFY changed FINAL)  ///< what is left without passphrase and code, once she asked for it
+    Q_PROPERTY(bool lostOffered READ isLostOffered NOTIFY changed FINAL)  ///< she can ask for it
     Q_PROPERTY(QString drawn READ drawn NOTIFY changed FINAL)  ///< a passphrase drawn for her, to write on paper; empty: none
 
 public:
@@ -33,7 +34,9 @@ public:
     bool isCodeOffered() const { return m_home.exists() && m_home.hasRecoveryCode(); }
     bool isRecovering() const { return m_recovering; }
     QString codeProblem() const { return m_codeProblem; }
-    /// While the code is asked for, or where there is none and a passphrase did not open it. Empty else.
+    /// While the code is asked for, or where there is none.
+    bool isLostOffered() const { return !isFresh() && (m_recovering || !isCodeOffered()); }
+    /// Empty before tellLost(): a slip of the finger is no loss.
     QString bothLost() const;
     QString drawn() const { return m_drawn; }
 
@@ -46,6 +49,8 @@ public:
     /// Makes the diary with the drawn passphrase, which is on her paper now and is not shown again. \pre one is drawn
     Q_INVOKABLE void createDrawn();
     Q_INVOKABLE void unlock(const QString& passphrase);
+    /// She says that nothing is left to open it with.
+    Q_INVOKABLE void tellLost();
     /// The passphrase is lost: goes on with the recovery code, or back.
     Q_INVOKABLE void useCode(bool code);
     /// Sets a new passphrase by the code, and opens the diary.
@@ -63,7 +68,7 @@ private:
     QString m_repeatProblem;
     QString m_codeProblem;
     bool m_recovering = false;
-    bool m_refused = false;  ///< a passphrase was tried, and was not the right one or came too soon
+    bool m_lost = false;  ///< she said that nothing is left to open it with
 };
 
 }  // namespace ebbline::diaryapp

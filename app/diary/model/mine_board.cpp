@@ -7,10 +7,42 @@
 
 #include <QCoreApplication>
 #include <QDir>
+#include <QFile>
 
 #include <utility>
 
 namespace ebbline::diaryapp {
+
+namespace {
+
+/// The files of one taking along: all of them, or none.
+class Written {
+public:
+    /// \param write  writes the file of this name; \returns what it does
+    template <typename Write>
+    bool add(const QString& name, Write write)
+    {
+        const bool there = QFile::exists(name);
+        const bool done = write();
+        // One that was there and could not be replaced is as it was; behind an address it is written in part.
+        if (done || !there || name.contains(QLatin1String("://")))
+            m_names << name;
+        return done;
+    }
+    /// \returns false if one of them is still there
+    bool remove() const
+    {
+        bool gone = true;
+        for (const QString& name : m_names)
+            gone = (!QFile::exists(name) || QFile::remove(name)) && gone;
+        return gone;
+    }
+
+private:
+    QStringList m_names;
+};
+
+}  // namespace
 
 MineBoard::MineBoard(Home& home, DiarySettings& settings, QObject* parent)
     : QObject(parent), m_home(home), m_settings(settings)
@@ -87,20 +119,32 @@ void MineBoard::takeAlong(const QUrl& folder)
         const QDir chosen(nameOfChosen(folder));
         bool written = !folder.isEmpty() && chosen.mkpath(name);
         const QDir place(chosen.filePath(name));
+        Written files;
+        const auto put = [&](const QString& file, const QByteArray& bytes) {
+            const QString path = place.filePath(file);
+            return files.add(path, [&] { return writeChosen(path, bytes); });
+        };
         for (const auto& [file, text] : m_home.diary().tables())
-            written = written && writeChosen(place.filePath(QString::fromStdString(file)), QByteArray::fromStdString(text));
+            written = written && put(QString::fromStdString(file), QByteArray::fromStdString(text));
         const auto bundle = m_home.diary().bundle((QCoreApplication::applicationName() + QLatin1Char(' ') + QCoreApplication::applicationVersion()).trimmed().toStdString());
-        written = written && bundle && writeChosen(place.filePath(QStringLiteral("diary.fhir.json")), QByteArray::fromStdString(*bundle));
+        written = written && bundle && put(QStringLiteral("diary.fhir.json"), QByteArray::fromStdString(*bundle));
         // Opened by whoever opens the folder: as files, they are as plain as the tables.
         for (const auto& [file, photo] : m_home.diary().photoFiles()) {
             const auto jpeg = m_home.diary().photo(photo);
             written = written && jpeg
-                      && writeChosen(place.filePath(QString::fromStdString(file)),
-                                   QByteArray(reinterpret_cast<const char*>(jpeg->data()), static_cast<qsizetype>(jpeg->size())));
+                      && put(QString::fromStdString(file),
+                             QByteArray(reinterpret_cast<const char*>(jpeg->data()), static_cast<qsizetype>(jpeg->size())));
         }
-        written = written && writeRecordPdf(m_home.diary(), m_settings.isFahrenheit(), place.filePath(QStringLiteral("diary.pdf")));
-        m_outcome = written ? tr("Done. It is in the folder “%1”. Anyone who opens it can read it.").arg(name)
-                            : tr("It could not be written there. Choose another place.");
+        const QString page = place.filePath(QStringLiteral("diary.pdf"));
+        written = written && files.add(page, [&] { return writeRecordPdf(m_home.diary(), m_settings.isFahrenheit(), page); });
+        if (written)
+            m_outcome = tr("Done. It is in the folder “%1”. Anyone who opens it can read it.").arg(name);
+        else if (!files.remove())
+            m_outcome = tr("Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.").arg(name);
+        else {
+            (void)chosen.rmdir(name);  // stays if something else is in it
+            m_outcome = tr("It could not be written there. Choose another place.");
+        }
     }
     Q_EMIT changed();
 }

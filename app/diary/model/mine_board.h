@@ -36,7 +36,7 @@ public:
     /// Holds for one taking along and `stepHolds`. \returns whether it is hers; a wrong one counts as an attempt.
     Q_INVOKABLE bool allowTaking(const QString& passphrase);
     /// Writes a folder of its own inside the given one: tables, a bundle for other programs, and a page to print.
-    /// \pre allowTaking()
+    /// If one file fails, what was written goes again; what cannot be removed is named. \pre allowTaking()
     Q_INVOKABLE void takeAlong(const QUrl& folder);
     Q_INVOKABLE void askDelete();
     Q_INVOKABLE void keepAll();

@@ -30,11 +30,17 @@ ReminderBoard::ReminderBoard(Home& home, DiarySettings& settings, notifications:
     connect(m_bells, &notifications::Bells::openAsked, this, &ReminderBoard::openAsked);
     connect(m_bells, &notifications::Bells::laterAsked, this, &ReminderBoard::putOff);
     connect(m_bells, &notifications::Bells::rang, this, [this] {
+        m_trying = false;
+        m_refused = false;
         m_home.touch();  // something is due: the day shows it
     });
     connect(m_bells, &notifications::Bells::failed, this, [this] {
-        m_tried = tr("It did not ring. This device refused it.");
-        m_settings.setTryDone(false);
+        m_refused = true;
+        if (m_trying) {
+            m_tried = tr("It did not ring. This device refused it.");
+            m_settings.setTryDone(false);
+        }
+        m_trying = false;
         Q_EMIT changed();
     });
     setWords();
@@ -74,8 +80,8 @@ void ReminderBoard::cancelAll()
 
 QString ReminderBoard::state() const
 {
-    if (!isRinging())
-        return silence();
+    if (const QString why = silence(); !why.isEmpty())
+        return why;
     if (m_state.problem)
         return tr("This device does not take all reminders. Look into your diary each day.");
     if (!m_state.next)
@@ -91,9 +97,12 @@ QString ReminderBoard::state() const
 QString ReminderBoard::silence() const
 {
     switch (m_state.leave) {
-    case aftercare::Leave::granted: return {};
-    case aftercare::Leave::noBell: return tr("This device can not ring. What is due stands here.");
+    case aftercare::Leave::granted:
+        if (!m_refused)
+            return {};
+        [[fallthrough]];
     case aftercare::Leave::denied: return tr("Reminders do not ring. What is due stands here.");
+    case aftercare::Leave::noBell: return tr("This device can not ring. What is due stands here.");
     case aftercare::Leave::notAsked: break;
     }
     return tr("Reminders do not ring yet. What is due stands here.");
@@ -101,7 +110,7 @@ QString ReminderBoard::silence() const
 
 QString ReminderBoard::card() const
 {
-    return isTryOffered() ? tr("Reminders ring now. Try one before you leave the clinic.") : silence();
+    return isTryOffered() && !m_refused ? tr("Reminders ring now. Try one before you leave the clinic.") : silence();
 }
 
 QString ReminderBoard::late() const
@@ -118,6 +127,7 @@ void ReminderBoard::askPunctual()
 void ReminderBoard::allow(bool ring)
 {
     m_settings.setMayRing(ring);
+    m_refused = false;
     if (m_bells)
         m_bells->allow(ring);
     m_tried.clear();
@@ -130,6 +140,7 @@ void ReminderBoard::tryBell()
         return;
     m_tryInSight = isTryOffered();
     m_settings.setTryDone(true);
+    m_trying = true;
     m_tried = tr("Look at the edge of your screen. It must say: “%1”").arg(tr("There is something for you."));
     m_bells->ringNow();
     Q_EMIT changed();

@@ -81,6 +81,8 @@ private:
     aftercare::BellState m_state;
     QString m_tried;
     bool m_tryInSight = false;  ///< made from the day's page, and how it went stands there
+    bool m_trying = false;      ///< a try was asked for, and the device has not said yet how it went
+    bool m_refused = false;     ///< the device did not take the last bell
     QString m_calendarOutcome;
 };
 

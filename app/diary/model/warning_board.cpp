@@ -221,7 +221,14 @@ bool WarningBoard::call(const QString& number)
         if (c.isDigit() || c == QLatin1Char('+'))
             plain += c;
     const bool dialled = QDesktopServices::openUrl(QUrl(QStringLiteral("tel:") + plain));
-    setUndialled(dialled ? QString() : number);
+    // A desktop starts whatever is set for such an address, and hears nothing of what comes of it.
+#if defined(Q_OS_ANDROID) || defined(Q_OS_IOS)
+    constexpr bool answers = true;
+#else
+    constexpr bool answers = false;
+#endif
+    m_dialTried = dialled;
+    setUndialled(dialled && answers ? QString() : number);
     return dialled;
 }
 

@@ -43,7 +43,8 @@ class WarningBoard : public QObject {
     Q_PROPERTY(QList<ebbline::diaryapp::CallLine> calls READ calls NOTIFY changed FINAL)
     Q_PROPERTY(QString callHint READ callHint NOTIFY changed FINAL)  ///< for whom the numbers are; empty: of her clinic
     Q_PROPERTY(bool choosingPlace READ isChoosingPlace NOTIFY changed FINAL)  ///< of several places, which is hers is not known: none leads
-    Q_PROPERTY(QString undialled READ undialled NOTIFY undialledChanged FINAL)  ///< the number that nothing here could dial; empty: none
+    Q_PROPERTY(QString undialled READ undialled NOTIFY undialledChanged FINAL)  ///< the number that nothing here dials, as far as can be known; empty: none
+    Q_PROPERTY(bool dialTried READ isDialTried NOTIFY undialledChanged FINAL)   ///< of `undialled`: a call may have started all the same
     Q_PROPERTY(QString clinicName READ clinicName NOTIFY changed FINAL)
     Q_PROPERTY(QStringList emergencySigns READ emergencySigns NOTIFY changed FINAL)
     Q_PROPERTY(QStringList callSigns READ callSigns NOTIFY changed FINAL)  ///< for the clinic, the same day
@@ -77,6 +78,7 @@ public:
     /// Where the phone says that it is used; at first as the system says.
     void setRegion(QLocale::Territory region);
     QString undialled() const { return m_undialled; }
+    bool isDialTried() const { return m_dialTried; }
     QString clinicName() const;
     QStringList emergencySigns() const;
     QStringList callSigns() const;
@@ -84,7 +86,8 @@ public:
     /// The patient has read it: recorded, and it no longer covers the day. Where that cannot be recorded, it is said, and
     /// the warning comes again when the diary is opened next. Of an entry that is not saved nothing is recorded.
     Q_INVOKABLE void confirm();
-    /// Hands the number to the phone. \returns false where nothing can dial: undialled() says so, until another page shows.
+    /// Hands the number to the device. \returns false where nothing can dial: undialled() says so, until another page
+    /// shows. Only a phone knows that it dials: elsewhere the number also stands there if the device took it.
     Q_INVOKABLE bool call(const QString& number);
 
 Q_SIGNALS:
@@ -100,6 +103,7 @@ private:
     std::vector<triage::Finding> m_findings;
     QString m_unsaved;
     QString m_undialled;
+    bool m_dialTried = false;
     QLocale::Territory m_region = QLocale::system().territory();
     bool m_keptOverLock = false;
     QSet<QString> m_read;  ///< keys of findings whose reading could not be recorded

@@ -161,6 +161,23 @@ TEST_CASE("all that has arrived is said to be with the clinic before it is delet
     CHECK(program->mine()->loss() == QLatin1String("All your entries are on the clinic's computer too."));
 }
 
+TEST_CASE("where one file cannot be written, nothing of the diary is left in the folder", "[diary][mine][security]")
+{
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    DemoPatient::tell(*program, 4);
+    QTemporaryDir folder;
+    // A folder stands where a table should go.
+    REQUIRE(QDir(folder.path()).mkpath(QStringLiteral("diary-2027-03-01/signs.csv")));
+    REQUIRE(program->mine()->allowTaking(passphrase));
+    program->mine()->takeAlong(QUrl::fromLocalFile(folder.path()));
+
+    CHECK(program->mine()->outcome() == QLatin1String("It could not be written there. Choose another place."));
+    const QDir made(folder.filePath(QStringLiteral("diary-2027-03-01")));
+    CHECK(made.entryList(QDir::Files) == QStringList{});
+    CHECK(made.entryList(QDir::Dirs | QDir::NoDotAndDotDot) == QStringList{QStringLiteral("signs.csv")});
+}
+
 TEST_CASE("all of a diary is taken along or deleted only by who knows its passphrase", "[diary][mine][security]")
 {
     DemoPatient patient;

@@ -103,10 +103,11 @@ TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, 
     CHECK(program->home().isOpen());
 }
 
-TEST_CASE("who lost passphrase and code is told what is left, where it is of use, and nothing is wiped by it", "[diary][lock]")
+TEST_CASE("who lost passphrase and code is told what is left at her own touch, and nothing is wiped by it", "[diary][lock]")
 {
-    const QString words = QStringLiteral("Without passphrase and code this diary stays closed. You can take this app off the phone with its data, "
-                                         "put it on again, and join anew: your clinic shows a new code. What you sent comes back. What was not sent is lost.");
+    const QString words = QStringLiteral("Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once "
+                                         "the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent "
+                                         "come back. Photographs stay with your clinic. What was not sent is lost.");
     DemoPatient patient;
     auto program = patient.program(QStringLiteral("en"));
     auto& board = *program->locking();
@@ -116,8 +117,12 @@ TEST_CASE("who lost passphrase and code is told what is left, where it is of use
     program->lock();
     CHECK(board.bothLost().isEmpty());
 
-    // No code was made: said once a passphrase did not open it.
-    board.unlock(QStringLiteral("three calm swans wade"));
+    // No code was made. A passphrase that does not open it, or comes too soon, says nothing of a loss.
+    for (int guess = 0; guess < 8; ++guess)
+        board.unlock(QStringLiteral("three calm swans wade"));
+    CHECK(board.bothLost().isEmpty());
+    CHECK(board.isLostOffered());
+    board.tellLost();
     CHECK(board.bothLost() == words);
     CHECK(program->home().exists());
     patient.clock().advance(std::chrono::hours(1));
@@ -128,8 +133,11 @@ TEST_CASE("who lost passphrase and code is told what is left, where it is of use
     program->keys()->makeCode(passphrase);
     program->lock();
     board.unlock(QStringLiteral("three calm swans wade"));
+    board.tellLost();  // the code comes first
     CHECK(board.bothLost().isEmpty());
     board.useCode(true);
+    CHECK(board.bothLost().isEmpty());
+    board.tellLost();
     CHECK(board.bothLost() == words);
     board.useCode(false);
     CHECK(board.bothLost().isEmpty());

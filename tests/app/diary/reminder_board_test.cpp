@@ -137,6 +137,39 @@ TEST_CASE("a try rings at once and says what to look for, and says so when the d
     CHECK(program->reminders()->tried() == QLatin1String("It did not ring. This device refused it."));
 }
 
+TEST_CASE("after a bell that the device refused the day says that nothing rings, until one rings again", "[diary][bells]")
+{
+    const QString silent = QStringLiteral("Reminders do not ring. What is due stands here.");
+    DemoPatient patient;
+    auto program = patient.joined(QStringLiteral("en"));
+    auto& board = *program->reminders();
+    board.allow(true);
+    SECTION("a try")
+    {
+        patient.bells().refuses = true;
+        board.tryBell();
+        CHECK(board.card() == silent);
+        CHECK(board.state() == silent);
+        CHECK(board.isTryOffered());
+        patient.bells().refuses = false;
+        board.tryBell();
+        CHECK_FALSE(board.card() == silent);
+        CHECK(board.silence().isEmpty());
+    }
+    SECTION("a later one: she is not asked to try before she leaves the clinic")
+    {
+        board.tryBell();
+        board.putTryAway();
+        REQUIRE(board.card().isEmpty());
+        Q_EMIT patient.bells().failed();
+        CHECK(board.card() == silent);
+        CHECK_FALSE(board.isTryOffered());
+        CHECK(board.tried().isEmpty());
+        Q_EMIT patient.bells().rang();
+        CHECK(board.card().isEmpty());
+    }
+}
+
 TEST_CASE("after the yes the day offers to try a bell, until one was tried or the offer is put away", "[diary][bells]")
 {
     DemoPatient patient;

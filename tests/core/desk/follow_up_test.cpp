@@ -194,6 +194,64 @@ TEST_CASE("a visit that is brought forward reaches the phone with its reminder, 
     CHECK(sync::outlookOf(phone.vault(), phone.link()->mailbox)->state == sync::Outlook::State::delivered);
 }
 
+TEST_CASE("a visit that moves after its reminder was answered is reminded of again", "[desk][follow-up]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    const auto due = [&]() -> std::optional<std::string> {
+        for (const patient::ReminderView& view : phone.today().dueNow)
+            if (view.reminder.kind == aftercare::InstructionKind::followUp)
+                return view.reminder.key;
+        return std::nullopt;
+    };
+    const auto waitUntilDue = [&] {
+        for (int hour = 0; hour < 60 * 24 && !due(); ++hour)
+            world.clock.advance(1h);
+        return due();
+    };
+    const auto key = waitUntilDue();
+    REQUIRE(key);
+    const auto answer = GENERATE(records::ReminderAnswer::done, records::ReminderAnswer::later);
+    REQUIRE(phone.answerReminder(*key, answer, answer == records::ReminderAnswer::later ? std::optional(world.now().at + 240h) : std::nullopt));
+    REQUIRE_FALSE(due());
+    world.syncPhone(phone);
+    world.syncDesk();
+    world.clock.advance(1h);
+    const aftercare::Visit next{world.now().day() + std::chrono::days(4), 9 * 60};
+    REQUIRE(world.desk.moveVisit(course, aftercare::momentOf(next, world.zone), {}));
+    world.syncDesk();
+    world.syncPhone(phone);
+
+    REQUIRE(waitUntilDue() == key);
+    CHECK(world.now().day() <= next.day);
+    REQUIRE(phone.answerReminder(*key, records::ReminderAnswer::done, std::nullopt));
+    CHECK_FALSE(due());
+}
+
+TEST_CASE("a phone says that a visit moved only if it is on another day or hour than was agreed at first", "[desk][follow-up]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    const auto agreed = phone.today().followUp;
+    const auto day = aftercare::visitOf(agreed).day;
+    const auto movesTo = [&](const aftercare::Visit& visit) {
+        world.clock.advance(1h);
+        REQUIRE(world.desk.moveVisit(course, aftercare::momentOf(visit, world.zone), {}));
+        world.syncDesk();
+        world.syncPhone(phone);
+        return phone.today().formerVisit;
+    };
+    CHECK_FALSE(phone.today().formerVisit);
+    CHECK(movesTo({day - std::chrono::days(1), {}}) == agreed);
+    // An hour is added to the day: it is still the move from the first.
+    CHECK(movesTo({day - std::chrono::days(1), 15 * 60}) == agreed);
+    CHECK(movesTo({day - std::chrono::days(1), 16 * 60}) == aftercare::momentOf({day - std::chrono::days(1), 15 * 60}, world.zone));
+    // Back to what was agreed.
+    CHECK_FALSE(movesTo(aftercare::visitOf(agreed)));
+}
+
 TEST_CASE("a visit is moved within its bounds, and an act that is taken back late does not undo what was agreed since", "[desk][follow-up]")
 {
     test::ClinicWorld world;
