@@ -105,7 +105,7 @@ Database& Database::operator=(Database&&) noexcept = default;
 Database::~Database() = default;
 
 Result<std::unique_ptr<Database::Handle>> Database::connect(const std::filesystem::path& file,
-                                                            const crypto::Secret& key, bool create)
+                                                            const crypto::Secret& key, bool create, bool leaveLog)
 {
     wipeFreedMemory();
     if (create && !std::filesystem::exists(file))
@@ -115,6 +115,8 @@ Result<std::unique_ptr<Database::Handle>> Database::connect(const std::filesyste
     const int flags = SQLITE_OPEN_READWRITE | SQLITE_OPEN_FULLMUTEX | (create ? SQLITE_OPEN_CREATE : 0);
     if (const int code = sqlite3_open_v2(file.c_str(), &handle->connection, flags, nullptr); code != SQLITE_OK)
         return fail(code == SQLITE_NOMEM ? Reason::tooLarge : Reason::storageFailed, "store: the file cannot be opened");
+    // Until it has been read: closing carries a log over into the file, unread, and what lies beside it may be another's.
+    sqlite3_db_config(handle->connection, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1, nullptr);
     if (const auto plain = refusePlaintext(handle->connection); !plain)
         return fail(plain.error());
     sqlite3_extended_result_codes(handle->connection, 1);
@@ -128,6 +130,8 @@ Result<std::unique_ptr<Database::Handle>> Database::connect(const std::filesyste
     if (sqlite3_exec(handle->connection, "SELECT count(*) FROM sqlite_master", nullptr, nullptr, nullptr) != SQLITE_OK)
         return fail(handle->error("open"));
     handle->version = std::atoi(pragma(handle->connection, "PRAGMA user_version").c_str());
+    if (!leaveLog)
+        sqlite3_db_config(handle->connection, SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 0, nullptr);
     return handle;
 }
 
@@ -166,7 +170,10 @@ Result<Database> Database::inspect(const std::filesystem::path& file, const cryp
 {
     if (std::error_code ignored; !std::filesystem::exists(file, ignored))
         return fail(Reason::notFound, "store: there is no such file");
-    auto handle = connect(file, key, true);  // a copy is made through it
+    // Whoever only looks leaves a log as it lies.
+    std::error_code noLog;
+    const auto log = std::filesystem::file_size(file.string() + "-wal", noLog);
+    auto handle = connect(file, key, true, !noLog && log > 0);  // a copy is made through it
     if (!handle)
         return fail(handle.error());
     Database database(std::move(*handle));

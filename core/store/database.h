@@ -83,7 +83,7 @@ private:
     explicit Database(std::unique_ptr<Handle> handle);
     /// A connection with its key that has read the file once, and the file's version.
     static Result<std::unique_ptr<Handle>> connect(const std::filesystem::path& file, const crypto::Secret& key,
-                                                   bool create);
+                                                   bool create, bool leaveLog = false);
     std::unique_ptr<Handle> m_handle;
 };
 

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include <elf.h>
+#include <execinfo.h>
 #include <link.h>
 #include <ucontext.h>
 
@@ -13,7 +14,7 @@ namespace ebbline::faults {
 
 namespace {
 
-void (*teller)(std::uintptr_t) = nullptr;
+void (*teller)(const Frames&) = nullptr;
 
 std::uintptr_t placeIn(const void* context)
 {
@@ -31,7 +32,17 @@ std::uintptr_t placeIn(const void* context)
 /// The old action is back by then, so that the same instruction, done again, kills.
 void onDeath(int, siginfo_t*, void* context)
 {
-    teller(placeIn(context));
+    std::array<void*, 32> found{};
+    const int count = backtrace(found.data(), static_cast<int>(found.size()));
+    Frames frames{placeIn(context)};
+    // The handler's own frames stand before it.
+    std::size_t next = 0;
+    for (int i = 0; i < count && next < frames.size(); ++i) {
+        const auto address = reinterpret_cast<std::uintptr_t>(found[static_cast<std::size_t>(i)]);
+        if (next > 0 || address == frames[0])
+            frames[next++] = address;
+    }
+    teller(frames);
 }
 
 template <typename Row>
@@ -58,9 +69,12 @@ std::uintptr_t shift()
 
 }  // namespace
 
-void tellDeath(void (*tell)(std::uintptr_t address))
+void tellDeath(void (*tell)(const Frames& frames))
 {
     teller = tell;
+    // The unwinder is loaded now, while there is memory.
+    std::array<void*, 4> first{};
+    (void)backtrace(first.data(), static_cast<int>(first.size()));
     static std::array<char, 64 * 1024> room;
     stack_t own{};
     own.ss_sp = room.data();
@@ -69,29 +83,34 @@ void tellDeath(void (*tell)(std::uintptr_t address))
     struct sigaction action{};
     action.sa_sigaction = onDeath;
     action.sa_flags = SA_SIGINFO | SA_ONSTACK | static_cast<int>(SA_RESETHAND);
-    for (const int signal : {SIGSEGV, SIGBUS, SIGFPE, SIGILL})
+    for (const int signal : {SIGSEGV, SIGBUS, SIGFPE, SIGILL, SIGABRT})
         sigaction(signal, &action, nullptr);
 }
 
-std::string functionAt(std::uintptr_t address)
+std::vector<std::string> functionsIn(const Frames& frames)
 {
+    std::vector<std::string> functions;
     std::ifstream file("/proc/self/exe", std::ios::binary);
     const auto head = rowsAt<Elf64_Ehdr>(file, 0, sizeof(Elf64_Ehdr));
     if (head.empty())
         return {};
     const auto sections = rowsAt<Elf64_Shdr>(file, head[0].e_shoff, std::uint64_t{head[0].e_shnum} * sizeof(Elf64_Shdr));
-    const std::uintptr_t place = address - shift();
     for (const Elf64_Shdr& section : sections) {
         if (section.sh_type != SHT_SYMTAB || section.sh_link >= sections.size())
             continue;
         const Elf64_Shdr& words = sections[section.sh_link];
         const auto names = rowsAt<char>(file, words.sh_offset, words.sh_size);
-        for (const Elf64_Sym& symbol : rowsAt<Elf64_Sym>(file, section.sh_offset, section.sh_size))
-            if (ELF64_ST_TYPE(symbol.st_info) == STT_FUNC && place >= symbol.st_value && place < symbol.st_value + symbol.st_size
-                && symbol.st_name < names.size())
-                return std::string(names.data() + symbol.st_name);
+        const auto symbols = rowsAt<Elf64_Sym>(file, section.sh_offset, section.sh_size);
+        for (std::size_t i = 0; i < frames.size() && frames[i] != 0; ++i) {
+            // A caller's address is the one after its call.
+            const std::uintptr_t place = frames[i] - shift() - (i > 0 ? 1 : 0);
+            for (const Elf64_Sym& symbol : symbols)
+                if (ELF64_ST_TYPE(symbol.st_info) == STT_FUNC && place >= symbol.st_value && place < symbol.st_value + symbol.st_size
+                    && symbol.st_name < names.size())
+                    functions.emplace_back(names.data() + symbol.st_name);
+        }
     }
-    return {};
+    return functions;
 }
 
 }  // namespace ebbline::faults

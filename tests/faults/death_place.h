@@ -3,16 +3,22 @@
 /// Where a program died, so that a known death of a library is told from one of ours. Needs a program that kept its table of
 /// symbols; without it no place has a name.
 
+#include <array>
 #include <cstdint>
 #include <string>
+#include <vector>
 
 namespace ebbline::faults {
 
-/// From now on a death by a memory fault calls `tell` with the address of the instruction, and then happens. `tell` runs in a
-/// signal handler: it may write to a pipe, and little else.
-void tellDeath(void (*tell)(std::uintptr_t address));
+/// Addresses of the instruction that killed and of its callers, innermost first; zeros at the end.
+using Frames = std::array<std::uintptr_t, 12>;
 
-/// The function of this program that holds the instruction; empty if none does, as in a shared library.
-std::string functionAt(std::uintptr_t address);
+/// From now on a death by a memory fault or by abort() calls `tell`, and then happens. `tell` runs in a signal handler: it may write to a
+/// pipe, and little else.
+void tellDeath(void (*tell)(const Frames& frames));
+
+/// The functions of this program among the frames, innermost first, without those of shared libraries: a fault in memset is
+/// its caller's.
+std::vector<std::string> functionsIn(const Frames& frames);
 
 }  // namespace ebbline::faults

@@ -105,14 +105,15 @@ TEST_CASE("a log beside the database that is not its own, stale or foreign, is r
     const std::string database = test::contentsOf(original.file);
     const std::string digest = journal::dump(Vault::unlock(original.vault.path(), test::herons, original.vault.clock)->state());
 
-    for (const std::string& wrong : {stale, foreign}) {
-        CAPTURE(&wrong == &stale);
+    for (const std::string& wrong : {std::cref(stale), std::cref(foreign)}) {
+        const bool isStale = &wrong == &stale;
+        CAPTURE(isStale);
         test::put(original.file, database);
         std::filesystem::remove(original.vault.path() / "vault.db-shm");
         test::put(log, wrong);
         // An inspection only looks: it leaves what it finds.
         const auto looked = inspect(original.vault.path(), original.dataKey);
-        CHECK(test::contentsOf(original.file) == database);
+        CHECK((test::contentsOf(original.file) == database));
         const auto opened = Vault::unlock(original.vault.path(), test::herons, original.vault.clock);
         if (!opened)
             CHECK(opened.error().reason == Reason::damaged);

@@ -47,7 +47,8 @@ Read afterVisits(Level level, std::vector<std::string>* brought = nullptr)
         const auto clinic = store->addClinic(root.publicKey(), "Mole");
         Member desk, stranger, revoked;
         REQUIRE(store->putDevice({desk.id, desk.key.publicKey(), mailbox::Role::desk, *clinic, false}));
-        REQUIRE(store->putDevice({revoked.id, revoked.key.publicKey(), mailbox::Role::desk, *clinic, true}));
+        REQUIRE(store->putDevice({revoked.id, revoked.key.publicKey(), mailbox::Role::desk, *clinic, false}));
+        REQUIRE(store->revokeDevice(revoked.id));
         const auto now = clock.now();
         const std::string news = "/v1/news", mailbox = "/v1/m/" + bytes::toHex(crypto::randomArray<16>());
         CHECK(ask("GET /v1/health HTTP/1.1\r\nHost: hub\r\n\r\n") == 200);
