@@ -73,7 +73,7 @@ struct Follower {
         program->joining()->poll();
         patient.looks();
         program->joining()->poll();
-        REQUIRE(program->joining()->number() == patient.number());  // read aloud, and the same at the clinic
+        REQUIRE(program->joining()->number().remove(QLatin1Char(' ')) == patient.number());  // read aloud, and the same at the clinic
         patient.confirms();
         patient.sends();
         program->joining()->poll();
