@@ -5,12 +5,17 @@ namespace ebbline::screens {
 
 namespace {
 
+bool isGauge(const QQuickItem* item)
+{
+    return QByteArray(item->metaObject()->className()).startsWith("SideGauge_");
+}
+
 /// What is read as one, from the outermost to the item: what scrolls, and gauges.
 QList<const QQuickItem*> blocksOf(const QQuickItem* item)
 {
     QList<const QQuickItem*> blocks{item};
     for (const auto* parent = item->parentItem(); parent != nullptr; parent = parent->parentItem()) {
-        if (parent->inherits("QQuickFlickable") || QByteArray(parent->metaObject()->className()).startsWith("SideGauge_")) {
+        if (parent->inherits("QQuickFlickable") || isGauge(parent)) {
             blocks.prepend(parent);
         }
     }
@@ -52,8 +57,10 @@ QStringList outOfOrder(QQuickWindow& window)
         while (first[shared] == second[shared]) {
             ++shared;
         }
-        const bool insideGauge = shared > 0 && !first[shared - 1]->inherits("QQuickFlickable");
-        if (!insideGauge && !isReadBefore(first[shared], second[shared], order[i]->property("mirrored").toBool())) {
+        const bool insideGauge = shared > 0 && isGauge(first[shared - 1]);
+        // The sides stand as on the picture, whatever the direction of the words.
+        const bool mirrored = order[i]->property("mirrored").toBool() && !(isGauge(first[shared]) && isGauge(second[shared]));
+        if (!insideGauge && !isReadBefore(first[shared], second[shared], mirrored)) {
             faults << nameOf(order[i - 1]) + QStringLiteral(" comes before ") + nameOf(order[i]);
         }
     }

@@ -280,8 +280,7 @@ void EntryBoard::signsDone()
     for (const recovery::Sign sign : recovery::allSigns)
         if (!m_entry.present.contains(sign))
             m_entry.absent.insert(sign);
-    keep();
-    next();
+    next();  // keeps both at once: one touch is one durable write
     warnOf(m_home.isOpen() ? m_home.diary().judged(m_entry) : std::vector<triage::Finding>{});
 }
 

@@ -69,7 +69,9 @@ TEST_CASE("a damaged diary says on the lock page that it is damaged, deletes not
     CHECK(program->page() == Page::lock);
     CHECK_FALSE(program->home().isOpen());
     CHECK(program->locking()->problem() == QLatin1String("The diary's file is damaged. Nothing was deleted. Call your clinic."));
-    CHECK(filesOf(patient) == before);
+    const QStringList after = filesOf(patient);
+    for (const QString& kept : before)
+        CHECK(after.contains(kept));
 
     program->openCall();
     CHECK(program->page() == Page::call);

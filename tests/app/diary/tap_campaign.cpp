@@ -4,7 +4,7 @@
 // back and earlier moments among the taps, and says on a pipe before each tap what the drafts must be after it, and
 // after each tap that it is done. The parent kills it with signal 9 at a random tap, opens the diary and compares: the
 // drafts must be those of the last finished tap, or of the tap that was under way. Fails if anything that was typed is
-// lost, if the kills did not fall where they should, or if a kind of tap never came.
+// lost, if the kills did not fall where they should, or if in a long run a kind of tap never came.
 
 #include "app/diary/model/entry_board.h"
 #include "app/diary/model/history_board.h"
@@ -27,6 +27,7 @@ using diaryapp::EntryBoard;
 namespace {
 
 constexpr int mostTaps = 14;  ///< before the kill
+constexpr int longRun = 200;  ///< kills, from which on each kind of tap has to have come
 constexpr int steps = 7;      ///< of an entry: five questions, the signs, the rest
 constexpr const char* kinds[] = {"answer", "next", "tick", "untick", "signs done", "words", "temperature", "save", "back", "earlier", "note"};
 
@@ -119,7 +120,7 @@ private:
 
     Tap next()
     {
-        switch (pick(8)) {
+        switch (pick(10)) {
         case 0: return noteToClinic();
         case 1: return earlier();
         case 2:
@@ -318,7 +319,7 @@ int main(int argc, char** argv)
     bool met = counts.insideTap * 10 >= wanted && counts.taps >= wanted;
     for (const char* kind : kinds) {
         std::printf("  %s   %d\n", kind, counts.kinds[kind]);
-        met = met && counts.kinds[kind] > 0;
+        met = met && (counts.kinds[kind] > 0 || wanted < longRun);
     }
     std::printf(met ? "nothing that was typed was lost\n" : "FAILED: too few kills fell inside a tap, or a kind of tap never came\n");
     return met ? 0 : 1;
