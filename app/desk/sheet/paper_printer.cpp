@@ -43,7 +43,7 @@ void PaperPrinter::print(const QString& title, QPageSize::PageSizeId paper, LayO
     m_dialog->setWindowTitle(tr("Print"));
     // A file is what "Save" is for, and says that it is not encrypted.
     m_dialog->setOption(QAbstractPrintDialog::PrintToFile, false);
-    connect(m_dialog, &QPrintDialog::accepted, this, [this, printer, layOut = std::move(layOut), said = std::move(said)] {
+    connect(m_dialog.data(), &QDialog::accepted, this, [this, printer, layOut = std::move(layOut), said = std::move(said)] {
         const auto printed = paintPages(*printer, layOut);
         const bool taken = printed && printer->printerState() != QPrinter::Error && printer->printerState() != QPrinter::Aborted;
         said(taken ? tr("Sent to %1. Fetch it there; this desk wrote no file.").arg(printer->printerName())
