@@ -196,7 +196,7 @@ TEST_CASE("a closed course asks for no word from its phone", "[desk][outlook]")
     CHECK(it.hub().phones() != linked);
 }
 
-TEST_CASE("a locked desk and one of invented patients say nothing of phones", "[desk][outlook]")
+TEST_CASE("a locked desk says nothing of phones, and one of invented patients speaks of the one that fell silent", "[desk][outlook]")
 {
     Phones it;
     it.clinic.clock().advance(sync::longestSilence);
@@ -204,6 +204,5 @@ TEST_CASE("a locked desk and one of invented patients say nothing of phones", "[
     CHECK(it.hub().unheard().toStdString() == "");
     CHECK(it.hub().phones().toStdString() == "");
     REQUIRE(it.program->unlocking()->openDemo());
-    CHECK(it.hub().unheard().toStdString() == "");
-    CHECK(it.hub().phones().toStdString() == "");
+    CHECK(it.hub().unheard().contains(QLatin1String("Ulrik Fenwood")));
 }

@@ -107,7 +107,7 @@ TEST_CASE("every line is searched and saved, however many there are, and older o
 
     CHECK(board.hasMore());
     CHECK(board.rows()->rowCount() == 1000);
-    CHECK(board.says().contains(QLatin1String("the newest 1,000 are shown")));
+    CHECK(board.says().contains(QLatin1String("the newest 1000 are shown")));
     board.setSearch(QStringLiteral("treatment recorded"));  // older than all of them
     CHECK(board.rows()->rowCount() > 5);
     CHECK_FALSE(board.hasMore());
