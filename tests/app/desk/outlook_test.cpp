@@ -171,7 +171,7 @@ TEST_CASE("an entry that came before the time that it bears says so, and nothing
         said.emplace(operation, world.zone.moment(at));
     }
     const auto& state = *world.desk.course(course)->state;
-    const auto rows = deskapp::entryRows(state, world.now(), said);
+    const auto rows = deskapp::entryRows(state, [now = world.now()](const clock::Moment& at) { return deskapp::whenText(at, now); }, said);
     REQUIRE(rows.size() == 2);
     CHECK(rows[0].value.value<deskapp::EntryRow>().marks.contains(QLatin1String("came before the time that it bears, Today")));
     CHECK(rows[1].value.value<deskapp::EntryRow>().marks.toStdString() == "");

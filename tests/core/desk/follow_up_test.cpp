@@ -3,6 +3,8 @@
 #include "core/aftercare/visit.h"
 #include "tests/core/desk/clinic_world.h"
 
+#include <catch2/generators/catch_generators.hpp>
+
 #include <algorithm>
 
 using namespace ebbline;
