@@ -2,12 +2,12 @@
 //
 // In   primary, tone: of the button
 import QtQuick
-import QtQuick.Layouts
 import Ebbline.Controls
 import Ebbline.Diary
 import Ebbline.Theme
 
-ColumnLayout {
+// No layout of its own: one inside another keeps the height of a width that has passed.
+Column {
     id: root
 
     required property WarningBoard board
@@ -25,7 +25,7 @@ ColumnLayout {
         primary: root.primary
         tone: root.tone
         onClicked: root.board.call(root.line.number)
-        Layout.fillWidth: true
+        width: root.width
     }
     Words {
         id: word
@@ -33,7 +33,7 @@ ColumnLayout {
         visible: root.undialled
         text: root.board.dialTried ? qsTr("If no call starts, dial this number on a phone:")
                                    : qsTr("This device can not call. Please dial this number on a phone:")
-        Layout.fillWidth: true
+        width: root.width
         Accessible.role: Accessible.AlertMessage
         Accessible.name: word.text + " " + root.number
     }
@@ -43,7 +43,7 @@ ColumnLayout {
         strong: true
         font.pixelSize: Theme.textLarge
         horizontalAlignment: Text.AlignHCenter
-        Layout.fillWidth: true
+        width: root.width
         Accessible.ignored: true
     }
 }

@@ -83,9 +83,11 @@ QString lengthText(std::chrono::minutes length)
     const auto minutes = static_cast<int>(length.count());
     if (minutes < 120)
         return QCoreApplication::translate("DiaryTimes", "%n minute(s)", nullptr, minutes);
-    if (minutes < 48 * 60)
-        return QCoreApplication::translate("DiaryTimes", "%n hour(s)", nullptr, minutes / 60);
-    return QCoreApplication::translate("DiaryTimes", "%n day(s)", nullptr, minutes / (24 * 60));
+    const int hours = minutes / 60;
+    if (hours < 48)
+        return QCoreApplication::translate("DiaryTimes", "%n hour(s)", nullptr, hours);
+    const int days = hours / 24;
+    return QCoreApplication::translate("DiaryTimes", "%n day(s)", nullptr, days);
 }
 
 QString untilText(int lastDay, int today)

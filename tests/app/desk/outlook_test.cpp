@@ -1,5 +1,6 @@
 // How it stands with the phones, at the desk: on the queue, at a course, and on the clinic's page.
 #include "app/desk/model/course_rows.h"
+#include "app/desk/model/times.h"
 #include "core/sync/hub_time.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"

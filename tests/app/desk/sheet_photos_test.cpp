@@ -33,7 +33,8 @@ TEST_CASE("photographs are on the sheet only when asked for, the first and the l
     REQUIRE(QTest::qWaitFor([&] { return !sheet.isWorking(); }));
 
     CHECK(sheet.pageCount() > pages);
-    CHECK(sheet.text().contains(QLatin1String("Photographs, Front: Day 0, 16 Mar 2027, 20:00, and Day 6, 22 Mar 2027, 11:00. As they were taken")));
+    const auto offset = deskapp::leftToRight("UTC+1");
+    CHECK(sheet.text().contains(QStringLiteral("Photographs, Front: Day 0, 16 Mar 2027, 20:00 %1, and Day 6, 22 Mar 2027, 11:00 %1. As they were taken").arg(offset)));
     CHECK(sheet.text().contains(QLatin1String("Photographs, From the patient's left: ")));
     CHECK(sheet.text().contains(QLatin1String("Photograph, From the patient's right: Day 0")));
 

@@ -79,7 +79,7 @@ TEST_CASE("a damaged diary says on the lock page that it is damaged, deletes not
     CHECK(numbersOf(*program) == QStringList{"+00 555 0100", "+00 555 0199", "112"});
     CHECK(program->warning()->doNow() == QLatin1String("If you are worried, call. You do not need a reason."));
     CHECK(program->warning()->emergencySigns().size() == 7);
-    CHECK(program->warning()->callSigns().contains(QLatin1String("You have a fever of 38 °C or more.")));
+    CHECK(program->warning()->callSigns().contains(QStringLiteral("You have a fever of 38 °C or more.")));
     program->back();
     CHECK(program->page() == Page::lock);
 }
