@@ -75,7 +75,7 @@ ColumnLayout {
                 TableLine {
                     strong: true
                     cells: [qsTr("Patient"), qsTr("Phone"), qsTr("Treated"), qsTr("Lot as written"), qsTr("Outcome")]
-                    widths: [7, 6, 6, 5, 6]
+                    widths: [6, 6, 6, 5, 7]
                     Layout.fillWidth: true
                 }
                 Repeater {
@@ -85,7 +85,7 @@ ColumnLayout {
                         required property callRow row
 
                         cells: [row.name, row.phone, row.treated, row.printed, row.outcome]
-                        widths: [7, 6, 6, 5, 6]
+                        widths: [6, 6, 6, 5, 7]
                         spoken: row.spoken
                         opens: true
                         onOpened: root.opened(row.course)

@@ -115,6 +115,10 @@ PageFrame {
         Layout.fillHeight: true
         Layout.minimumHeight: root.scrolls ? 24 * Theme.textBody : 0
 
+        // Also to the acts of a row further down.
+        FocusFollower {
+            area: list
+        }
         ListView {
             id: list
 

@@ -1,6 +1,7 @@
 // One number to call: shown as well as dialled. Where nothing here can dial, or nobody can know, it stands large, to be dialled elsewhere.
 //
 // In   primary, tone: of the button
+//      brief: at the foot of a page, where there is little room: the number stands on the button alone
 import QtQuick
 import Ebbline.Controls
 import Ebbline.Diary
@@ -14,6 +15,7 @@ Column {
     required property var line
     property bool primary: false
     property color tone: Theme.tide
+    property bool brief: false
     readonly property string number: "\u2066" + root.line.number.replace(/ /g, "\u00a0") + "\u2069"
     readonly property bool undialled: root.board.undialled.length > 0 && root.board.undialled === root.line.number
 
@@ -38,7 +40,7 @@ Column {
         Accessible.name: word.text + " " + root.number
     }
     Words {
-        visible: root.undialled
+        visible: root.undialled && !root.brief
         text: root.number
         strong: true
         font.pixelSize: Theme.textLarge

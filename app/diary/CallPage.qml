@@ -21,6 +21,7 @@ PageBody {
             line: root.numberStays ? root.board.calls[0] : ({ title: "", number: "" })
             primary: true
             tone: root.board.emergency ? Theme.emergency : Theme.callNow
+            brief: true
             Layout.fillWidth: true
         }
     ]

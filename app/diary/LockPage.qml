@@ -133,20 +133,22 @@ PageBody {
         implicitHeight: leaves.implicitHeight + 2 * Theme.gap
         Layout.fillWidth: true
 
-        ColumnLayout {
+        Column {
             id: leaves
 
-            anchors.fill: parent
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.top: parent.top
             anchors.margins: Theme.gap
             spacing: Theme.gapSmall
 
             Words {
                 text: qsTr("What leaves this phone")
                 strong: true
-                Layout.fillWidth: true
+                width: leaves.width
             }
             LeavesList {
-                Layout.fillWidth: true
+                width: leaves.width
             }
         }
     }

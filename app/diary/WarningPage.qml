@@ -20,6 +20,7 @@ PageBody {
             line: root.board.calls[0]
             primary: true
             tone: root.tone
+            brief: true
             Layout.fillWidth: true
         }
     ]

@@ -123,7 +123,7 @@ TEST_CASE("so do all pages in the other languages, on a small screen with the la
 TEST_CASE("so do all pages on a large screen, and on a tablet that stands upright", "[desk][screens]")
 {
     const auto language = GENERATE("en", "ar");
-    walk(language, 100, GENERATE(QSize(2560, 1440), QSize(3840, 2160), QSize(800, 1280)), false);
+    walk(language, 100, GENERATE(QSize(2560, 1440), QSize(3840, 2160), QSize(1024, 1366)), false);
 }
 
 TEST_CASE("Tab reaches every control of the queue page and comes round again", "[desk][screens][keys]")

@@ -74,7 +74,7 @@ TEST_CASE("a patient reads what she types, once and in sight, with each kind of 
     const auto act = hands(kind, window);
     constexpr int normal = 0, password = 2;  // TextInput.Normal, TextInput.Password
     const auto echo = [&](const char* name) {
-        const auto* field = screens::named(window, QString::fromLatin1(name));
+        const auto* field = screens::named(window, said("LockPage", name));
         return field != nullptr ? field->property("echoMode").toInt() : -1;
     };
 
@@ -198,7 +198,7 @@ TEST_CASE("a patient answers a reminder, with each kind of hands", "[diary][flow
     const auto due = program->today()->due().size();
     REQUIRE(due > 1);
 
-    REQUIRE(hands(kind, *program->window()).use(said("PhotoPage", "Done")));
+    REQUIRE(hands(kind, *program->window()).use(said("DueCard", "Done")));
     CHECK(program->today()->due().size() == due - 1);
 }
 

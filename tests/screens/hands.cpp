@@ -111,7 +111,9 @@ bool tabTo(QQuickWindow& window, const QString& name)
             continue;
         if (!showsFocus(now) || !inSight(now, window))
             return false;
-        if (now == named(window, name))
+        // By its name: a text within the control may bear the same one.
+        auto* accessible = QAccessible::queryAccessibleInterface(now);
+        if (accessible != nullptr && accessible->text(QAccessible::Name) == name)
             return true;
     }
     return false;

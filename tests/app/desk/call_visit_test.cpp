@@ -43,8 +43,7 @@ TEST_CASE("a day that was typed wrong is put right by a later one, up to the lat
     REQUIRE(visit() == QDate(2027, 4, 6));
     REQUIRE(at.move("Tomas Reyl", "2027-03-23"));  // meant was the 30th
     CHECK_FALSE(at.move("Tomas Reyl", "2027-04-07"));
-    CAPTURE(at.call().visitProblem().toStdString());
-    CHECK(at.call().visitProblem().contains(QLatin1String("April 6, 2027")));
+    CHECK(at.call().visitProblem().contains(QLatin1String("6 April 2027")));
     CHECK(at.move("Tomas Reyl", "2027-03-30"));
     CHECK(visit() == QDate(2027, 3, 30));
     CHECK(at.move("Tomas Reyl", "2027-04-06"));
