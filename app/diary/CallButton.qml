@@ -19,8 +19,18 @@ Column {
     readonly property string number: "\u2066" + root.line.number.replace(/ /g, "\u00a0") + "\u2069"
     readonly property bool undialled: root.board.undialled.length > 0 && root.board.undialled === root.line.number
 
+    readonly property string advice: root.board.dialTried ? qsTr("If no call starts, dial this number on a phone:")
+                                                          : qsTr("This device can not call. Please dial this number on a phone:")
+
     spacing: Theme.gapSmall
 
+    Words {
+        visible: root.undialled && root.brief
+        text: root.advice
+        width: root.width
+        Accessible.role: Accessible.AlertMessage
+        Accessible.name: root.advice + " " + root.number
+    }
     ActButton {
         text: qsTr("%1: %2").arg(root.line.title).arg(root.number)
         hint: qsTr("Calls this number")
@@ -30,14 +40,11 @@ Column {
         width: root.width
     }
     Words {
-        id: word
-
-        visible: root.undialled
-        text: root.board.dialTried ? qsTr("If no call starts, dial this number on a phone:")
-                                   : qsTr("This device can not call. Please dial this number on a phone:")
+        visible: root.undialled && !root.brief
+        text: root.advice
         width: root.width
         Accessible.role: Accessible.AlertMessage
-        Accessible.name: word.text + " " + root.number
+        Accessible.name: root.advice + " " + root.number
     }
     Words {
         visible: root.undialled && !root.brief

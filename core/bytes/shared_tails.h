@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// What long byte strings have in common at their end. Every course carries the protocol that it was opened with,
-/// which is nearly all of its bytes and the same for thousands: kept once, they take a tenth of the room.
+/// which is nearly all of its bytes and the same for thousands: kept once, thousands take the room of one.
 
 #include "core/bytes/bytes.h"
 
