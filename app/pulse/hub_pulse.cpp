@@ -20,6 +20,8 @@ double chance()
 HubPulse::HubPulse(Ways ways, QObject* parent) : QObject(parent), m_ways(std::move(ways))
 {
     m_timer.setSingleShot(true);
+    // A coarse timer may ring a twentieth early: a hub that asked for two minutes would be asked again within them.
+    m_timer.setTimerType(Qt::PreciseTimer);
     connect(&m_timer, &QTimer::timeout, this, &HubPulse::step);
 }
 

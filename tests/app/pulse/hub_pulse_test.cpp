@@ -132,7 +132,8 @@ TEST_CASE("a hub that asks to be left alone is, also by what is written and afte
     CHECK(pulse.runNow());
     CHECK(runs == 1);
     CHECK(pulse.untilNext() >= 119s);
-    CHECK(pulse.untilNext() <= 121s);
+    // What it asked for, up to a second of chance so that not all come at once, and the rounding up of what is left.
+    CHECK(pulse.untilNext() <= 121s + 1ms);
     pulse.nudge();
     CHECK(runs == 1);
     pulse.networkIsBack();
