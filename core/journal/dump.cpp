@@ -108,6 +108,12 @@ std::string dump(const State& state)
         out.line("band-choice", choice.version, records::BandChosen{choice});
     for (const auto& [id, word] : state.words)
         out.line("word", place(id), word);
+    for (const auto& given : state.roles)
+        out.line("role", place(given.operation), given.value);
+    // Without roles nothing follows from whom the clinic named before.
+    if (!state.roles.empty())
+        for (const auto& named : state.people)
+            out.line("people", place(named.operation), records::ClinicDescribed{{}, {}, named.value});
     for (const auto& [id, course] : state.courses)
         dumpCourse(out, id, course);
     return out.take();

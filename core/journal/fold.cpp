@@ -83,6 +83,7 @@ private:
         CourseState& course = m_state.courses[body.course];
         course.acts.push_back(std::move(body));
         course.actOperations.push_back(m_operation->id);
+        course.actStamps.push_back(m_operation->stamp);
     }
 
     void take(records::ActTakenBack& body)
@@ -127,7 +128,11 @@ private:
         m_state.protocols.insert_or_assign(name, std::move(body));
     }
 
-    void take(records::ClinicDescribed& body) { m_state.clinic = std::move(body); }
+    void take(records::ClinicDescribed& body)
+    {
+        m_state.people.push_back({body.people, m_operation->id, m_operation->entered, m_operation->stamp});
+        m_state.clinic = std::move(body);
+    }
 
     void take(records::DoseLimited& body) { m_state.doseLimited = std::move(body); }
 
@@ -139,8 +144,14 @@ private:
         course.link = std::move(body);
     }
 
-    /// It stands in the journal for whoever asks who did it; nothing follows from it.
+    /// These stand in the journal for whoever asks who did it; nothing follows from them.
     void take(const records::StepTaken&) {}
+    void take(const records::WorkDone&) {}
+
+    void take(records::RoleGiven& body)
+    {
+        m_state.roles.push_back({std::move(body), m_operation->id, m_operation->entered, m_operation->stamp});
+    }
 
     /// A phone speaks of its own key alone: the operation's device is its author.
     void take(records::KeyAnnounced& body)
@@ -271,6 +282,8 @@ void Journal::refold(const recovery::CourseId& course, Shelf& shelf)
         m_state.bands = {};
         m_state.bandThresholds.clear();
         m_state.words.clear();
+        m_state.roles.clear();
+        m_state.people.clear();
     } else {
         m_state.courses.erase(course);
     }

@@ -8,6 +8,7 @@
 
 #include <map>
 #include <span>
+#include <string_view>
 
 namespace ebbline::journal {
 
@@ -55,6 +56,7 @@ struct CourseState {
     std::vector<records::WarningShown> warnings;        ///< in order
     std::vector<records::FindingActed> acts;            ///< in order, with those that were taken back
     std::vector<OperationId> actOperations;             ///< which operation each of them is
+    std::vector<clock::HybridTime> actStamps;           ///< and its stamp
     std::map<OperationId, records::ActTakenBack> actsTakenBack;  ///< first of each; an act may not have arrived
     std::vector<records::MessageWritten> messages;      ///< in order
     std::map<records::MessageId, records::MessageRead> reads;
@@ -100,6 +102,8 @@ struct State {
     bands::History bands;      ///< versions of the clinic's band; a choice that its rules refuse changes nothing
     std::map<std::string, triggers::Thresholds> bandThresholds;  ///< by version: calibrated to it
     std::map<OperationId, records::WordHandedOver> words;  ///< every word that was handed over
+    std::vector<Version<records::RoleGiven>> roles;            ///< every role that was given, in order
+    std::vector<Version<std::vector<std::string>>> people;     ///< whom the clinic named, in order; the last holds
     std::size_t operations = 0;
     std::size_t unknown = 0;   ///< kept, not understood
     std::size_t unreadable = 0;  ///< of a known kind, but refused by decode: kept and counted
@@ -107,6 +111,17 @@ struct State {
     /// The words that are up: with text, and replaced by no other; oldest first. Two that were written at two
     /// desks, of which neither knew, are both up.
     std::vector<std::pair<OperationId, const records::WordHandedOver*>> wordsUp() const;
+
+    /// The role that was given to a person last; empty: none, and she may do everything.
+    std::optional<records::Role> roleOf(std::string_view person) const;
+    /// Whether her role allows it. Where nobody whom the clinic names may name people, everybody may: two desks that did
+    /// not know of each other cannot leave a clinic without.
+    bool mayDo(std::string_view person, records::Task task) const;
+    /// The same by what stands before an operation in the order of the fold, for reading what was done. Whoever did it may
+    /// have been at a desk that a change of roles had not reached yet.
+    bool couldDo(std::string_view person, records::Task task, const OperationId& operation, clock::HybridTime stamp) const;
+    /// The same of an act on a finding of that course; true for one that the course does not hold.
+    bool couldDo(const CourseState& course, const records::FindingActed& act) const;
 };
 
 /// Folds from nothing.

@@ -9,6 +9,7 @@
 #include "core/photos/alignment.h"
 #include "core/photos/manifest.h"
 #include "core/records/known_bands.h"
+#include "core/records/roles.h"
 #include "core/recovery/treatment.h"
 #include "core/triggers/protocol.h"
 
@@ -49,8 +50,10 @@ enum class Kind : std::uint16_t {
     actTakenBack = 24,
     wordHandedOver = 25,
     doseLimited = 26,
+    roleGiven = 27,
+    workDone = 28,
 };
-inline constexpr Kind newestKind = Kind::doseLimited;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::workDone;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -345,7 +348,7 @@ using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, En
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited>;
+                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited, RoleGiven, WorkDone>;
 
 Kind kindOf(const Body& body);
 

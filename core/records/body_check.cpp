@@ -258,6 +258,15 @@ struct BodyCheck {
     {
         check.that("limit", anaesthesia::check(b.limits)).text("by", b.by).moment("at", b.at);
     }
+    void operator()(const RoleGiven& b)
+    {
+        check.text("person", b.person).that("person", b.person.empty() ? fail(Reason::notEnough, "missing") : Done{});
+        check.within("role", b.role, Role::inCharge, newestRole).text("by", b.by).moment("at", b.at);
+    }
+    void operator()(const WorkDone& b)
+    {
+        check.within("task", b.task, Task::treat, newestTask).text("by", b.by).moment("at", b.at);
+    }
     void operator()(const BandChosen& b)
     {
         check.text("version", b.choice.version, 64).text("by", b.choice.by).text("reason", b.choice.reason, maximumText);

@@ -39,4 +39,18 @@ void serialize(Archive& archive, DoseLimited& b)
     field(archive, b.at);
 }
 
+template <typename Archive>
+void serialize(Archive& archive, RoleGiven& b)
+{
+    archive(b.person, b.role, b.by);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, WorkDone& b)
+{
+    archive(b.task, b.course, b.by);
+    field(archive, b.at);
+}
+
 }  // namespace ebbline::records

@@ -144,6 +144,8 @@ inline std::vector<records::Body> sampleBodies()
         ActTakenBack{sampleCourse, {idOf<envelope::DeviceTag>(2), 7}, "Dr. Jonas Feld", at},
         WordHandedOver{"Ring the first two before nine.", {{idOf<envelope::DeviceTag>(2), 4}}, "Dr. Ada Lund", at},
         DoseLimited{{4, 250, 6.5, 400}, "Dr. Ada Lund", at},
+        RoleGiven{"Dr. Jonas Feld", Role::onCall, "Dr. Ada Lund", at},
+        WorkDone{Task::protocol, {}, "Dr. Ada Lund", at},
     };
 }
 
