@@ -2428,6 +2428,10 @@
             <source>Record the treatment</source>
             <translation>تسجيل المعالجة</translation>
         </message>
+        <message>
+            <source>%1 What you write is kept as a draft.</source>
+            <translation>%1 ما تكتبه يُحفظ مسودةً.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -6790,6 +6794,11 @@
             <source>Recovery code made</source>
             <translation>أُنشئ رمز الاستعادة</translation>
         </message>
+        <message>
+            <source>Role of %1: %2</source>
+            <comment>person, role</comment>
+            <translation>دور %1: %2</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7595,6 +7604,129 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>لم تقبله الطابعة. تحقّق من أنها تعمل وفيها ورق، ثم اطبع مرة أخرى.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Roles</name>
+        <message>
+            <source>Recording treatments and follow-ups</source>
+            <translation>تسجيل العلاجات والمراجعات</translation>
+        </message>
+        <message>
+            <source>Closing a finding</source>
+            <translation>إغلاق ملاحظة</translation>
+        </message>
+        <message>
+            <source>Signing a protocol, a usual range or a limit</source>
+            <translation>توقيع بروتوكول أو مجال معتاد أو حد</translation>
+        </message>
+        <message>
+            <source>Linking and ending patients&apos; phones</source>
+            <translation>ربط هواتف المرضى وإنهاؤها</translation>
+        </message>
+        <message>
+            <source>Adding and shutting out desks, fresh keys and the hub</source>
+            <translation>إضافة المكاتب واستبعادها والمفاتيح الجديدة والمحور</translation>
+        </message>
+        <message>
+            <source>Changing the numbers that patients call</source>
+            <translation>تغيير الأرقام التي يتصل بها المرضى</translation>
+        </message>
+        <message>
+            <source>Naming people and giving roles</source>
+            <translation>تسمية الأشخاص وإسناد الأدوار</translation>
+        </message>
+        <message>
+            <source>Backups, passphrase and saving who did what</source>
+            <translation>النسخ الاحتياطي وعبارة المرور وحفظ قائمة من فعل ماذا</translation>
+        </message>
+        <message>
+            <source>The practice&apos;s figures</source>
+            <translation>أرقام العيادة</translation>
+        </message>
+        <message>
+            <source>In charge</source>
+            <translation>المسؤول</translation>
+        </message>
+        <message>
+            <source>Practitioner</source>
+            <translation>المعالج</translation>
+        </message>
+        <message>
+            <source>Colleague on call</source>
+            <translation>الزميل المناوب</translation>
+        </message>
+        <message>
+            <source>Assistant</source>
+            <translation>المساعد</translation>
+        </message>
+        <message>
+            <source>Keeper of the computers</source>
+            <translation>القائم على الأجهزة</translation>
+        </message>
+        <message>
+            <source>No role yet: may do everything.</source>
+            <translation>بلا دور بعد: يجوز له كل شيء.</translation>
+        </message>
+        <message>
+            <source>May do everything.</source>
+            <translation>يجوز له كل شيء.</translation>
+        </message>
+        <message>
+            <source>Treatments, follow-ups and closing findings; patients&apos; phones; the numbers that patients call; the practice&apos;s figures.</source>
+            <translation>العلاجات والمراجعات وإغلاق الملاحظات؛ هواتف المرضى؛ الأرقام التي يتصلون بها؛ أرقام العيادة.</translation>
+        </message>
+        <message>
+            <source>Closing findings; patients&apos; phones.</source>
+            <translation>إغلاق الملاحظات؛ هواتف المرضى.</translation>
+        </message>
+        <message>
+            <source>Patients&apos; phones.</source>
+            <translation>هواتف المرضى.</translation>
+        </message>
+        <message>
+            <source>Desks, keys and the hub; backups and passphrase; saving who did what.</source>
+            <translation>المكاتب والمفاتيح والمحور؛ النسخ الاحتياطي وعبارة المرور؛ حفظ قائمة من فعل ماذا.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk.</source>
+            <translation>قل أولًا من على المكتب.</translation>
+        </message>
+        <message>
+            <source>%1: nobody here has a role for that. Whoever is in charge can give one.</source>
+            <translation>%1: لا أحد هنا له دور لذلك. يمكن للمسؤول أن يسند دورًا.</translation>
+        </message>
+        <message>
+            <source>%1: for %2. Your role here: %3.</source>
+            <comment>task, people, role</comment>
+            <translation>%1: لـ %2. دورك هنا: %3.</translation>
+        </message>
+        <message>
+            <source>not allowed by the role at that time</source>
+            <translation>لا يسمح به الدور في ذلك الوقت</translation>
+        </message>
+        <message>
+            <source>Somebody has to remain who may name people and give roles. Give another person the role “In charge” first.</source>
+            <translation>لا بد أن يبقى من يجوز له تسمية الأشخاص وإسناد الأدوار. أسند أولًا دور «المسؤول» إلى شخص آخر.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>%1: %2 from now on.</source>
+            <comment>person, role</comment>
+            <translation>%1: من الآن %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoleFields</name>
+        <message>
+            <source>People and roles</source>
+            <translation>الأشخاص والأدوار</translation>
+        </message>
+        <message>
+            <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
+            <translation>الدور قاعدة من قواعد العيادة وليس قفلًا: الأشخاص هنا أسماء خلف عبارة مرور واحدة. من لا يجوز له أمر يُقال له من يجوز له. تولي المريض والاتصال به وتدوين ذلك وإعادة فتح ملاحظة متاح للجميع.</translation>
         </message>
     </context>
 </TS>

@@ -2328,6 +2328,10 @@
             <source>Record the treatment</source>
             <translation>Behandlung eintragen</translation>
         </message>
+        <message>
+            <source>%1 What you write is kept as a draft.</source>
+            <translation>%1 Was Sie schreiben, bleibt als Entwurf erhalten.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -6462,6 +6466,11 @@
             <source>Recovery code made</source>
             <translation>Ersatz-Code gemacht</translation>
         </message>
+        <message>
+            <source>Role of %1: %2</source>
+            <comment>person, role</comment>
+            <translation>Rolle von %1: %2</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7239,6 +7248,129 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>Der Drucker hat es nicht angenommen. Sehen Sie nach, ob er an ist und Papier hat, und drucken Sie noch einmal.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Roles</name>
+        <message>
+            <source>Recording treatments and follow-ups</source>
+            <translation>Behandlungen und Nachschauen aufzeichnen</translation>
+        </message>
+        <message>
+            <source>Closing a finding</source>
+            <translation>Einen Befund abschließen</translation>
+        </message>
+        <message>
+            <source>Signing a protocol, a usual range or a limit</source>
+            <translation>Ein Protokoll, einen üblichen Bereich oder eine Grenze in Kraft setzen</translation>
+        </message>
+        <message>
+            <source>Linking and ending patients&apos; phones</source>
+            <translation>Telefone verbinden und beenden</translation>
+        </message>
+        <message>
+            <source>Adding and shutting out desks, fresh keys and the hub</source>
+            <translation>Pulte aufnehmen und aussperren, neue Schlüssel und der Hub</translation>
+        </message>
+        <message>
+            <source>Changing the numbers that patients call</source>
+            <translation>Die Nummern ändern, die angerufen werden</translation>
+        </message>
+        <message>
+            <source>Naming people and giving roles</source>
+            <translation>Personen nennen und Rollen vergeben</translation>
+        </message>
+        <message>
+            <source>Backups, passphrase and saving who did what</source>
+            <translation>Sicherungen, Passwortsatz und das Speichern, wer was getan hat</translation>
+        </message>
+        <message>
+            <source>The practice&apos;s figures</source>
+            <translation>Die Zahlen der Praxis</translation>
+        </message>
+        <message>
+            <source>In charge</source>
+            <translation>Leitung</translation>
+        </message>
+        <message>
+            <source>Practitioner</source>
+            <translation>Behandelnde Person</translation>
+        </message>
+        <message>
+            <source>Colleague on call</source>
+            <translation>Rufdienst</translation>
+        </message>
+        <message>
+            <source>Assistant</source>
+            <translation>Assistenz</translation>
+        </message>
+        <message>
+            <source>Keeper of the computers</source>
+            <translation>Betreuung der Rechner</translation>
+        </message>
+        <message>
+            <source>No role yet: may do everything.</source>
+            <translation>Noch keine Rolle: darf alles.</translation>
+        </message>
+        <message>
+            <source>May do everything.</source>
+            <translation>Darf alles.</translation>
+        </message>
+        <message>
+            <source>Treatments, follow-ups and closing findings; patients&apos; phones; the numbers that patients call; the practice&apos;s figures.</source>
+            <translation>Behandlungen, Nachschauen und das Abschließen von Befunden; Telefone; die Nummern, die angerufen werden; die Zahlen der Praxis.</translation>
+        </message>
+        <message>
+            <source>Closing findings; patients&apos; phones.</source>
+            <translation>Befunde abschließen; Telefone.</translation>
+        </message>
+        <message>
+            <source>Patients&apos; phones.</source>
+            <translation>Telefone verbinden und beenden.</translation>
+        </message>
+        <message>
+            <source>Desks, keys and the hub; backups and passphrase; saving who did what.</source>
+            <translation>Pulte, Schlüssel und der Hub; Sicherungen und Passwortsatz; das Speichern, wer was getan hat.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk.</source>
+            <translation>Sagen Sie zuerst, wer am Pult ist.</translation>
+        </message>
+        <message>
+            <source>%1: nobody here has a role for that. Whoever is in charge can give one.</source>
+            <translation>%1: Dafür hat hier niemand eine Rolle. Wer die Leitung hat, kann eine vergeben.</translation>
+        </message>
+        <message>
+            <source>%1: for %2. Your role here: %3.</source>
+            <comment>task, people, role</comment>
+            <translation>%1: Das dürfen %2. Ihre Rolle hier: %3.</translation>
+        </message>
+        <message>
+            <source>not allowed by the role at that time</source>
+            <translation>nach der damaligen Rolle nicht vorgesehen</translation>
+        </message>
+        <message>
+            <source>Somebody has to remain who may name people and give roles. Give another person the role “In charge” first.</source>
+            <translation>Es muss jemand bleiben, der Personen nennen und Rollen vergeben darf. Geben Sie zuerst einer anderen Person die Rolle „Leitung“.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>%1: %2 from now on.</source>
+            <comment>person, role</comment>
+            <translation>%1: ab jetzt %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoleFields</name>
+        <message>
+            <source>People and roles</source>
+            <translation>Personen und Rollen</translation>
+        </message>
+        <message>
+            <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
+            <translation>Eine Rolle ist eine Hausregel und kein Schloss: Personen sind hier Namen hinter einem gemeinsamen Passwortsatz. Wer etwas nicht darf, erfährt, wer es darf. Jemanden übernehmen und anrufen, das notieren und einen Befund wieder öffnen dürfen alle.</translation>
         </message>
     </context>
 </TS>

@@ -2328,6 +2328,10 @@
             <source>Record the treatment</source>
             <translation>Registrar el tratamiento</translation>
         </message>
+        <message>
+            <source>%1 What you write is kept as a draft.</source>
+            <translation>%1 Lo que escriba se guarda como borrador.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -6462,6 +6466,11 @@
             <source>Recovery code made</source>
             <translation>Código de recuperación hecho</translation>
         </message>
+        <message>
+            <source>Role of %1: %2</source>
+            <comment>person, role</comment>
+            <translation>Función de %1: %2</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7239,6 +7248,129 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>La impresora no lo aceptó. Mire si está encendida y tiene papel, e imprima de nuevo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Roles</name>
+        <message>
+            <source>Recording treatments and follow-ups</source>
+            <translation>Registrar tratamientos y controles</translation>
+        </message>
+        <message>
+            <source>Closing a finding</source>
+            <translation>Cerrar un hallazgo</translation>
+        </message>
+        <message>
+            <source>Signing a protocol, a usual range or a limit</source>
+            <translation>Firmar un protocolo, un rango habitual o un límite</translation>
+        </message>
+        <message>
+            <source>Linking and ending patients&apos; phones</source>
+            <translation>Vincular y excluir teléfonos</translation>
+        </message>
+        <message>
+            <source>Adding and shutting out desks, fresh keys and the hub</source>
+            <translation>Añadir y excluir puestos, claves nuevas y el servidor</translation>
+        </message>
+        <message>
+            <source>Changing the numbers that patients call</source>
+            <translation>Cambiar los números a los que se llama</translation>
+        </message>
+        <message>
+            <source>Naming people and giving roles</source>
+            <translation>Nombrar personas y dar funciones</translation>
+        </message>
+        <message>
+            <source>Backups, passphrase and saving who did what</source>
+            <translation>Copias de seguridad, frase de acceso y guardar quién hizo qué</translation>
+        </message>
+        <message>
+            <source>The practice&apos;s figures</source>
+            <translation>Las cifras de la clínica</translation>
+        </message>
+        <message>
+            <source>In charge</source>
+            <translation>Responsable</translation>
+        </message>
+        <message>
+            <source>Practitioner</source>
+            <translation>Profesional</translation>
+        </message>
+        <message>
+            <source>Colleague on call</source>
+            <translation>De guardia</translation>
+        </message>
+        <message>
+            <source>Assistant</source>
+            <translation>Asistencia</translation>
+        </message>
+        <message>
+            <source>Keeper of the computers</source>
+            <translation>Cuidado de los equipos</translation>
+        </message>
+        <message>
+            <source>No role yet: may do everything.</source>
+            <translation>Sin función todavía: puede hacerlo todo.</translation>
+        </message>
+        <message>
+            <source>May do everything.</source>
+            <translation>Puede hacerlo todo.</translation>
+        </message>
+        <message>
+            <source>Treatments, follow-ups and closing findings; patients&apos; phones; the numbers that patients call; the practice&apos;s figures.</source>
+            <translation>Tratamientos, controles y cierre de hallazgos; teléfonos; los números a los que se llama; las cifras de la clínica.</translation>
+        </message>
+        <message>
+            <source>Closing findings; patients&apos; phones.</source>
+            <translation>Cerrar hallazgos; teléfonos.</translation>
+        </message>
+        <message>
+            <source>Patients&apos; phones.</source>
+            <translation>Teléfonos.</translation>
+        </message>
+        <message>
+            <source>Desks, keys and the hub; backups and passphrase; saving who did what.</source>
+            <translation>Puestos, claves y servidor; copias de seguridad y frase de acceso; guardar quién hizo qué.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk.</source>
+            <translation>Indique primero quién está en el puesto.</translation>
+        </message>
+        <message>
+            <source>%1: nobody here has a role for that. Whoever is in charge can give one.</source>
+            <translation>%1: aquí nadie tiene una función para eso. La persona responsable puede darla.</translation>
+        </message>
+        <message>
+            <source>%1: for %2. Your role here: %3.</source>
+            <comment>task, people, role</comment>
+            <translation>%1: lo pueden hacer %2. Su función aquí: %3.</translation>
+        </message>
+        <message>
+            <source>not allowed by the role at that time</source>
+            <translation>no permitido por la función de entonces</translation>
+        </message>
+        <message>
+            <source>Somebody has to remain who may name people and give roles. Give another person the role “In charge” first.</source>
+            <translation>Debe quedar alguien que pueda nombrar personas y dar funciones. Dé primero a otra persona la función «Responsable».</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>%1: %2 from now on.</source>
+            <comment>person, role</comment>
+            <translation>%1: desde ahora, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoleFields</name>
+        <message>
+            <source>People and roles</source>
+            <translation>Personas y funciones</translation>
+        </message>
+        <message>
+            <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
+            <translation>Una función es una regla de la casa y no una cerradura: aquí las personas son nombres tras una misma frase de acceso. A quien no puede hacer algo se le dice quién puede. Asumir y llamar a una paciente, anotarlo y reabrir un hallazgo puede hacerlo cualquiera.</translation>
         </message>
     </context>
 </TS>

@@ -2328,6 +2328,10 @@
             <source>Record the treatment</source>
             <translation>Enregistrer le traitement</translation>
         </message>
+        <message>
+            <source>%1 What you write is kept as a draft.</source>
+            <translation>%1 Ce que vous écrivez est gardé comme brouillon.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -6462,6 +6466,11 @@
             <source>Recovery code made</source>
             <translation>Code de secours créé</translation>
         </message>
+        <message>
+            <source>Role of %1: %2</source>
+            <comment>person, role</comment>
+            <translation>Rôle de %1 : %2</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7239,6 +7248,129 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>L’imprimante ne l’a pas accepté. Vérifiez qu’elle est allumée et a du papier, puis imprimez à nouveau.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Roles</name>
+        <message>
+            <source>Recording treatments and follow-ups</source>
+            <translation>Enregistrer traitements et contrôles</translation>
+        </message>
+        <message>
+            <source>Closing a finding</source>
+            <translation>Clore un constat</translation>
+        </message>
+        <message>
+            <source>Signing a protocol, a usual range or a limit</source>
+            <translation>Signer un protocole, une plage habituelle ou une limite</translation>
+        </message>
+        <message>
+            <source>Linking and ending patients&apos; phones</source>
+            <translation>Relier et exclure des téléphones</translation>
+        </message>
+        <message>
+            <source>Adding and shutting out desks, fresh keys and the hub</source>
+            <translation>Ajouter et exclure des postes, nouvelles clés et hub</translation>
+        </message>
+        <message>
+            <source>Changing the numbers that patients call</source>
+            <translation>Modifier les numéros à appeler</translation>
+        </message>
+        <message>
+            <source>Naming people and giving roles</source>
+            <translation>Nommer des personnes et donner des rôles</translation>
+        </message>
+        <message>
+            <source>Backups, passphrase and saving who did what</source>
+            <translation>Sauvegardes, phrase secrète et liste de qui a fait quoi</translation>
+        </message>
+        <message>
+            <source>The practice&apos;s figures</source>
+            <translation>Les chiffres de la clinique</translation>
+        </message>
+        <message>
+            <source>In charge</source>
+            <translation>Responsable</translation>
+        </message>
+        <message>
+            <source>Practitioner</source>
+            <translation>Praticien ou praticienne</translation>
+        </message>
+        <message>
+            <source>Colleague on call</source>
+            <translation>D’astreinte</translation>
+        </message>
+        <message>
+            <source>Assistant</source>
+            <translation>Assistance</translation>
+        </message>
+        <message>
+            <source>Keeper of the computers</source>
+            <translation>Entretien des ordinateurs</translation>
+        </message>
+        <message>
+            <source>No role yet: may do everything.</source>
+            <translation>Pas encore de rôle : peut tout faire.</translation>
+        </message>
+        <message>
+            <source>May do everything.</source>
+            <translation>Peut tout faire.</translation>
+        </message>
+        <message>
+            <source>Treatments, follow-ups and closing findings; patients&apos; phones; the numbers that patients call; the practice&apos;s figures.</source>
+            <translation>Traitements, contrôles et clôture des constats ; téléphones ; numéros à appeler ; chiffres de la clinique.</translation>
+        </message>
+        <message>
+            <source>Closing findings; patients&apos; phones.</source>
+            <translation>Clore les constats ; téléphones.</translation>
+        </message>
+        <message>
+            <source>Patients&apos; phones.</source>
+            <translation>Téléphones.</translation>
+        </message>
+        <message>
+            <source>Desks, keys and the hub; backups and passphrase; saving who did what.</source>
+            <translation>Postes, clés et hub ; sauvegardes et phrase secrète ; liste de qui a fait quoi.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk.</source>
+            <translation>Indiquez d’abord qui est au poste.</translation>
+        </message>
+        <message>
+            <source>%1: nobody here has a role for that. Whoever is in charge can give one.</source>
+            <translation>%1 : personne ici n’a de rôle pour cela. La personne responsable peut en donner un.</translation>
+        </message>
+        <message>
+            <source>%1: for %2. Your role here: %3.</source>
+            <comment>task, people, role</comment>
+            <translation>%1 : réservé à %2. Votre rôle ici : %3.</translation>
+        </message>
+        <message>
+            <source>not allowed by the role at that time</source>
+            <translation>non permis par le rôle d’alors</translation>
+        </message>
+        <message>
+            <source>Somebody has to remain who may name people and give roles. Give another person the role “In charge” first.</source>
+            <translation>Il doit rester quelqu’un qui puisse nommer des personnes et donner des rôles. Donnez d’abord à une autre personne le rôle « Responsable ».</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>%1: %2 from now on.</source>
+            <comment>person, role</comment>
+            <translation>%1 : désormais %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoleFields</name>
+        <message>
+            <source>People and roles</source>
+            <translation>Personnes et rôles</translation>
+        </message>
+        <message>
+            <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
+            <translation>Un rôle est une règle de la maison et non un verrou : ici, les personnes sont des noms derrière une même phrase secrète. Qui ne peut pas faire quelque chose apprend qui le peut. Prendre en charge et appeler une patiente, le noter et rouvrir un constat est ouvert à tout le monde.</translation>
         </message>
     </context>
 </TS>

@@ -2328,6 +2328,10 @@
             <source>Record the treatment</source>
             <translation>Registrar o tratamento</translation>
         </message>
+        <message>
+            <source>%1 What you write is kept as a draft.</source>
+            <translation>%1 O que você escrever fica guardado como rascunho.</translation>
+        </message>
     </context>
     <context>
         <name>TreatmentPatient</name>
@@ -6462,6 +6466,11 @@
             <source>Recovery code made</source>
             <translation>Código de recuperação feito</translation>
         </message>
+        <message>
+            <source>Role of %1: %2</source>
+            <comment>person, role</comment>
+            <translation>Função de %1: %2</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::TraceBoard</name>
@@ -7239,6 +7248,129 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>A impressora não aceitou. Veja se está ligada e tem papel, e imprima de novo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>Roles</name>
+        <message>
+            <source>Recording treatments and follow-ups</source>
+            <translation>Registrar tratamentos e retornos</translation>
+        </message>
+        <message>
+            <source>Closing a finding</source>
+            <translation>Fechar um achado</translation>
+        </message>
+        <message>
+            <source>Signing a protocol, a usual range or a limit</source>
+            <translation>Assinar um protocolo, uma faixa habitual ou um limite</translation>
+        </message>
+        <message>
+            <source>Linking and ending patients&apos; phones</source>
+            <translation>Vincular e excluir celulares</translation>
+        </message>
+        <message>
+            <source>Adding and shutting out desks, fresh keys and the hub</source>
+            <translation>Adicionar e excluir estações, chaves novas e o servidor</translation>
+        </message>
+        <message>
+            <source>Changing the numbers that patients call</source>
+            <translation>Alterar os números para ligar</translation>
+        </message>
+        <message>
+            <source>Naming people and giving roles</source>
+            <translation>Nomear pessoas e dar funções</translation>
+        </message>
+        <message>
+            <source>Backups, passphrase and saving who did what</source>
+            <translation>Backups, frase secreta e salvar quem fez o quê</translation>
+        </message>
+        <message>
+            <source>The practice&apos;s figures</source>
+            <translation>Os números da clínica</translation>
+        </message>
+        <message>
+            <source>In charge</source>
+            <translation>Responsável</translation>
+        </message>
+        <message>
+            <source>Practitioner</source>
+            <translation>Profissional</translation>
+        </message>
+        <message>
+            <source>Colleague on call</source>
+            <translation>De plantão</translation>
+        </message>
+        <message>
+            <source>Assistant</source>
+            <translation>Assistência</translation>
+        </message>
+        <message>
+            <source>Keeper of the computers</source>
+            <translation>Cuidado dos computadores</translation>
+        </message>
+        <message>
+            <source>No role yet: may do everything.</source>
+            <translation>Ainda sem função: pode fazer tudo.</translation>
+        </message>
+        <message>
+            <source>May do everything.</source>
+            <translation>Pode fazer tudo.</translation>
+        </message>
+        <message>
+            <source>Treatments, follow-ups and closing findings; patients&apos; phones; the numbers that patients call; the practice&apos;s figures.</source>
+            <translation>Tratamentos, retornos e fechamento de achados; celulares; os números para ligar; os números da clínica.</translation>
+        </message>
+        <message>
+            <source>Closing findings; patients&apos; phones.</source>
+            <translation>Fechar achados; celulares.</translation>
+        </message>
+        <message>
+            <source>Patients&apos; phones.</source>
+            <translation>Celulares.</translation>
+        </message>
+        <message>
+            <source>Desks, keys and the hub; backups and passphrase; saving who did what.</source>
+            <translation>Estações, chaves e servidor; backups e frase secreta; salvar quem fez o quê.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk.</source>
+            <translation>Indique primeiro quem está na estação.</translation>
+        </message>
+        <message>
+            <source>%1: nobody here has a role for that. Whoever is in charge can give one.</source>
+            <translation>%1: ninguém aqui tem função para isso. A pessoa responsável pode dar uma.</translation>
+        </message>
+        <message>
+            <source>%1: for %2. Your role here: %3.</source>
+            <comment>task, people, role</comment>
+            <translation>%1: reservado a %2. Sua função aqui: %3.</translation>
+        </message>
+        <message>
+            <source>not allowed by the role at that time</source>
+            <translation>não permitido pela função da época</translation>
+        </message>
+        <message>
+            <source>Somebody has to remain who may name people and give roles. Give another person the role “In charge” first.</source>
+            <translation>Precisa restar alguém que possa nomear pessoas e dar funções. Dê antes a outra pessoa a função “Responsável”.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::RoleBoard</name>
+        <message>
+            <source>%1: %2 from now on.</source>
+            <comment>person, role</comment>
+            <translation>%1: a partir de agora, %2.</translation>
+        </message>
+    </context>
+    <context>
+        <name>RoleFields</name>
+        <message>
+            <source>People and roles</source>
+            <translation>Pessoas e funções</translation>
+        </message>
+        <message>
+            <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
+            <translation>Uma função é uma regra da casa e não uma fechadura: aqui as pessoas são nomes atrás de uma mesma frase secreta. Quem não pode fazer algo fica sabendo quem pode. Assumir e ligar para uma paciente, anotar isso e reabrir um achado é permitido a todos.</translation>
         </message>
     </context>
 </TS>

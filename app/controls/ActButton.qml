@@ -1,6 +1,7 @@
 // A button that does something. One primary act a page; quiet ones have no frame.
 //
-// In   text, primary, quiet, tone (its colour), hint (what a screen reader adds)
+// In   text, primary, quiet, tone (its colour), hint (what a screen reader adds), barred (why it is not for who is here;
+//      empty: it is. Whoever sets enabled looks at it, too)
 import QtQuick
 import QtQuick.Templates as T
 import Ebbline.Theme
@@ -12,15 +13,17 @@ T.Button {
     property bool quiet: false
     property color tone: Theme.tide
     property string hint
+    property string barred
 
     implicitWidth: Math.max(Theme.target, label.implicitWidth + leftPadding + rightPadding)
     implicitHeight: Math.max(Theme.target, label.implicitHeight + 2 * Theme.gapSmall)
     horizontalPadding: control.quiet ? Theme.gapSmall : Theme.gap
     focusPolicy: Qt.StrongFocus
+    enabled: control.barred.length === 0
     opacity: control.enabled ? 1 : 0.55
     Accessible.role: Accessible.Button
     Accessible.name: control.text
-    Accessible.description: control.hint
+    Accessible.description: control.barred.length > 0 ? control.barred : control.hint
     Accessible.onPressAction: if (control.enabled) control.clicked()
     Keys.onReturnPressed: control.clicked()
     Keys.onEnterPressed: control.clicked()

@@ -1,6 +1,6 @@
 // One version of the usual range, with its check.
 //
-// In   row, bands
+// In   row, bands, barred (why using it is not for who is here)
 // Out  choosing
 import QtQuick
 import QtQuick.Layouts
@@ -13,6 +13,7 @@ Card {
 
     required property bandRow row
     required property BandBoard bands
+    property string barred
     property bool tableShown: false
     readonly property list<real> shares: [5, 3, 8, 6, 6]
     signal choosing
@@ -76,6 +77,7 @@ Card {
                 visible: root.row.usable
                 text: root.row.wasInUse ? qsTr("Go back to it") : qsTr("Use it")
                 hint: root.row.title
+                barred: root.barred
                 onClicked: root.choosing()
             }
             ActButton {

@@ -10,6 +10,7 @@ ColumnLayout {
 
     required property BandBoard bands
     required property Begun begun
+    property string barred
 
     spacing: Theme.gap
 
@@ -56,10 +57,17 @@ ColumnLayout {
         Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.barred.length > 0
+        text: root.barred
+        soft: true
+        Layout.fillWidth: true
+    }
     ActButton {
         text: qsTr("Learn a version")
         primary: true
-        enabled: root.bands.mayLearn
+        barred: root.barred
+        enabled: root.bands.mayLearn && barred.length === 0
         hint: qsTr("Nothing comes into use by it.")
         onClicked: root.bands.learn()
     }
@@ -74,6 +82,7 @@ ColumnLayout {
 
         BandCard {
             bands: root.bands
+            barred: root.barred
             onChoosing: root.bands.startChoosing(row.version)
             Layout.fillWidth: true
         }

@@ -10,6 +10,10 @@ PageFrame {
 
     required property DeskProgram program
     readonly property ClinicEditor editor: root.program.clinic
+    readonly property RoleBoard roles: root.program.roles
+    readonly property string barred: root.editor.numbersChanged && root.roles.numbers ? root.roles.numbers
+                                     : root.editor.namesChanged && root.roles.people ? root.roles.people
+                                     : root.editor.hubRenamed ? root.roles.desks : ""
 
     title: qsTr("Clinic")
     subtitle: root.editor.saved.length > 0 ? root.editor.saved
@@ -112,6 +116,14 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
+    Words {
+        visible: root.barred.length > 0
+        text: root.barred
+        strong: true
+        color: Theme.callNow
+        Accessible.role: Accessible.AlertMessage
+        Layout.fillWidth: true
+    }
     StepFields {
         id: step
 
@@ -129,7 +141,8 @@ PageFrame {
             objectName: "saveClinic"
             text: qsTr("Save")
             primary: true
-            enabled: root.editor.missing.length === 0
+            barred: root.barred
+            enabled: root.editor.missing.length === 0 && barred.length === 0
             onClicked: root.editor.save(step.passphrase)
         }
         ActButton {
@@ -159,8 +172,15 @@ PageFrame {
             onClicked: root.program.openKeep()
         }
     }
+    RoleFields {
+        visible: root.editor.described
+        roles: root.roles
+        Layout.fillWidth: true
+        Layout.topMargin: Theme.gapLarge
+    }
     LimitFields {
         visible: root.editor.described
+        barred: root.roles.protocols
         limits: root.program.doseLimits
         room: root.bodyWidth
         Layout.fillWidth: true

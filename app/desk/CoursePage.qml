@@ -124,6 +124,7 @@ PageFrame {
 
             FindingPanel {
                 course: root.course
+                closingBarred: root.program.roles.closing
                 call: root.program.call
                 Layout.fillWidth: true
             }

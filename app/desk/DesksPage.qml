@@ -73,6 +73,7 @@ PageFrame {
                     visible: card.row.removable
                     text: qsTr("Shut out: lost or given away")
                     tone: Theme.emergency
+                    barred: root.program.roles.desks
                     onClicked: root.board.askRemove(card.row.id)
                     Layout.topMargin: Theme.gapSmall
                 }
@@ -96,6 +97,12 @@ PageFrame {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.board.owner && root.program.roles.desks.length > 0
+        text: root.program.roles.desks
+        soft: true
+        Layout.fillWidth: true
+    }
     Flow {
         visible: root.board.owner
         spacing: Theme.gapSmall
@@ -104,12 +111,14 @@ PageFrame {
         ActButton {
             objectName: "addDesk"
             text: qsTr("Add a desk")
+            barred: root.program.roles.desks
             primary: true
             onClicked: root.program.openDeskPairing()
         }
         ActButton {
             objectName: "freshKey"
             text: qsTr("Begin a fresh key")
+            barred: root.program.roles.desks
             onClicked: root.board.askFreshKey()
         }
     }

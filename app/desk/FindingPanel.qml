@@ -10,6 +10,7 @@ ColumnLayout {
 
     required property CourseBoard course
     required property CallBoard call
+    property string closingBarred
 
     spacing: Theme.gapSmall
 
@@ -39,10 +40,17 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.closingBarred.length > 0 && root.course.openFindings > 0
+        text: root.closingBarred
+        soft: true
+        Layout.fillWidth: true
+    }
     Repeater {
         model: root.course.findings
 
         FindingCard {
+            closingBarred: root.closingBarred
             onEntryWanted: root.course.light(row.entryKey)
             onSeen: root.course.see(row.key)
             onTaken: root.course.take(row.key)

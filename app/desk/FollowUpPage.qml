@@ -143,11 +143,18 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
+    Words {
+        visible: root.program.roles.treating.length > 0
+        text: root.program.roles.treating
+        strong: true
+        Layout.fillWidth: true
+    }
     ActButton {
         objectName: "recordFollowUp"
         text: qsTr("Record and close the course")
         primary: true
-        enabled: root.editor.missing.length === 0
+        barred: root.program.roles.treating
+        enabled: root.editor.missing.length === 0 && barred.length === 0
         onClicked: root.editor.save()
     }
 }

@@ -1,6 +1,7 @@
 // One thing that keeps a vault: what it is, what it needs, and its button.
 //
-// In   title, text, act (what the button says), primary, mayAct, children as what it needs
+// In   title, text, act (what the button says), primary, mayAct, barred (why it is not for who is here), children as what
+//      it needs
 // Out  acted
 import QtQuick
 import QtQuick.Layouts
@@ -15,6 +16,7 @@ Card {
     property string act
     property bool primary: false
     property bool mayAct: false
+    property string barred
     default property alias needs: needed.data
     signal acted
 
@@ -50,7 +52,8 @@ Card {
         ActButton {
             text: root.act
             primary: root.primary
-            enabled: root.mayAct
+            barred: root.barred
+            enabled: root.mayAct && barred.length === 0
             onClicked: root.acted()
         }
     }

@@ -81,9 +81,17 @@ PageFrame {
         Layout.fillWidth: true
         Layout.maximumWidth: 30 * Theme.textBody
     }
+    Words {
+        visible: root.program.roles.keeping.length > 0
+        text: root.program.roles.keeping
+        soft: true
+        Layout.fillWidth: true
+        Layout.maximumWidth: 46 * Theme.textBody
+    }
     KeepAct {
         visible: !root.showing
         title: qsTr("Backup")
+        barred: root.program.roles.keeping
         text: qsTr("One encrypted file. Put it on another medium, in another place, at least once a week; try it out twice a year.")
         act: qsTr("Make a backup")
         primary: true
@@ -101,6 +109,7 @@ PageFrame {
     KeepAct {
         visible: !root.showing
         title: qsTr("Recovery code")
+        barred: root.program.roles.keeping
         text: root.board.codeState
         act: qsTr("Make a new code")
         mayAct: root.mayAct
@@ -109,6 +118,7 @@ PageFrame {
     KeepAct {
         visible: !root.showing
         title: qsTr("A new passphrase")
+        barred: root.program.roles.keeping
         act: qsTr("Change the passphrase")
         mayAct: root.mayAct && fresh.field.text.length > 0
         onActed: root.board.changePassphrase(proof.field.text, fresh.field.text, again.field.text)

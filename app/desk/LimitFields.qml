@@ -10,6 +10,7 @@ ColumnLayout {
 
     property DoseLimits limits
     property real room: 0
+    property string barred
     readonly property bool ready: root.limits !== null
 
     spacing: Theme.gapSmall
@@ -54,10 +55,17 @@ ColumnLayout {
         soft: true
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.barred.length > 0
+        text: root.barred
+        soft: true
+        Layout.fillWidth: true
+    }
     ActButton {
         objectName: "saveDoseLimits"
         text: qsTr("Save the limit")
-        enabled: root.ready && root.limits.ready
+        barred: root.barred
+        enabled: root.ready && root.limits.ready && barred.length === 0
         onClicked: root.limits.save()
     }
 }

@@ -165,6 +165,7 @@ PageFrame {
             visible: root.board.choosing && root.board.replacing && root.board.oldLost
             text: qsTr("Only end the lost phone")
             tone: Theme.emergency
+            barred: root.program.roles.phones
             onClicked: root.board.endPhone(step.passphrase)
         }
         ActButton {
@@ -179,11 +180,7 @@ PageFrame {
             tone: Theme.emergency
             onClicked: root.board.refuse()
         }
-        ActButton {
-            visible: root.board.codeShown
-            text: qsTr("Cancel")
-            onClicked: root.board.refuse()
-        }
+        ActButton { visible: root.board.codeShown; text: qsTr("Cancel"); onClicked: root.board.refuse() }
         ActButton {
             visible: root.board.ended
             text: qsTr("Make a new code")

@@ -19,15 +19,30 @@ PageFrame {
         Layout.maximumWidth: 30 * Theme.textBody
 
         Repeater {
-            model: root.program.clinic.personChoices
+            model: root.program.roles.persons
 
-            ActButton {
-                required property string modelData
+            ColumnLayout {
+                id: person
 
-                text: modelData
-                primary: modelData === root.program.clinic.person
-                onClicked: root.program.choosePerson(modelData)
+                required property personRow row
+
+                spacing: Theme.gapHair
                 Layout.fillWidth: true
+
+                ActButton {
+                    text: person.row.name
+                    hint: person.row.may
+                    primary: person.row.name === root.program.clinic.person
+                    onClicked: root.program.choosePerson(person.row.name)
+                    Layout.fillWidth: true
+                }
+                Words {
+                    visible: person.row.role >= 0
+                    text: person.row.role >= 0 ? root.program.roles.names[person.row.role] : ""
+                    small: true
+                    soft: true
+                    Layout.fillWidth: true
+                }
             }
         }
         ActButton {

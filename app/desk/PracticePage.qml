@@ -10,36 +10,44 @@ PageFrame {
 
     required property DeskProgram program
     readonly property PracticeBoard practice: root.program.practice
+    readonly property bool shown: root.program.roles.figures.length === 0
 
     title: qsTr("Practice")
-    subtitle: root.practice.summary
+    subtitle: root.shown ? root.practice.summary : ""
 
+    Words {
+        visible: !root.shown
+        text: root.program.roles.figures
+        strong: true
+        Layout.fillWidth: true
+    }
     Choice {
+        visible: root.shown
         options: root.practice.parts
         current: root.practice.part
         onChosen: index => root.practice.part = index
         Layout.fillWidth: true
     }
     WorkBar {
-        visible: root.practice.working
+        visible: root.shown && root.practice.working
         part: root.practice.progress
         text: qsTr("Working the figures out. The desk stays free meanwhile.")
         Layout.fillWidth: true
     }
     Words {
-        visible: root.practice.outcome.length > 0
+        visible: root.shown && root.practice.outcome.length > 0
         text: root.practice.outcome
         strong: true
         Accessible.role: Accessible.AlertMessage
         Layout.fillWidth: true
     }
     ComparisonChoice {
-        visible: root.practice.part === PracticeBoard.Comparison
+        visible: root.shown && root.practice.part === PracticeBoard.Comparison
         practice: root.practice
         Layout.fillWidth: true
     }
     Repeater {
-        model: root.practice.figures
+        model: root.shown ? root.practice.figures : []
 
         FigureCard {
             required property practiceFigure modelData
@@ -50,15 +58,16 @@ PageFrame {
         }
     }
     LotPanel {
-        visible: root.practice.part === PracticeBoard.Lots
+        visible: root.shown && root.practice.part === PracticeBoard.Lots
         lots: root.program.lots
         onOpened: course => root.program.openCourse(course)
         Layout.fillWidth: true
     }
     BandPanel {
-        visible: root.practice.part === PracticeBoard.UsualRange
+        visible: root.shown && root.practice.part === PracticeBoard.UsualRange
         bands: root.program.bands
         begun: root.program.begun
+        barred: root.program.roles.protocols
         Layout.fillWidth: true
     }
 }

@@ -56,6 +56,7 @@ PageFrame {
     ActButton {
         visible: root.editor.canTakeBack
         text: qsTr("Undo the signature")
+        barred: root.program.roles.protocols
         hint: qsTr("Signs what was in use before anew.")
         onClicked: root.editor.takeBack()
     }
@@ -74,6 +75,7 @@ PageFrame {
     ProtocolSigning {
         visible: root.editor.step === 2
         editor: root.editor
+        barred: root.program.roles.protocols
         Layout.fillWidth: true
     }
 }

@@ -1,6 +1,6 @@
 // What was changed, what it would have done, and the signature.
 //
-// In   editor
+// In   editor, barred (why signing is not for who is here)
 import QtQuick
 import QtQuick.Layouts
 import Ebbline.Controls
@@ -11,6 +11,7 @@ ColumnLayout {
     id: root
 
     required property ProtocolEditor editor
+    property string barred
     readonly property list<real> shares: [7, 7, 7, 7, 7]
 
     spacing: Theme.gap
@@ -111,6 +112,12 @@ ColumnLayout {
             Layout.fillWidth: true
         }
     }
+    Words {
+        visible: root.barred.length > 0
+        text: root.barred
+        strong: true
+        Layout.fillWidth: true
+    }
     Flow {
         spacing: Theme.gapSmall
         Layout.fillWidth: true
@@ -125,7 +132,8 @@ ColumnLayout {
             text: qsTr("Sign it")
             hint: qsTr("It goes to phones that are linked from now on.")
             primary: root.editor.rehearsed
-            enabled: root.editor.missing.length === 0
+            barred: root.barred
+            enabled: root.editor.missing.length === 0 && barred.length === 0
             onClicked: root.editor.sign()
         }
     }

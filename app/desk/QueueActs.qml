@@ -8,6 +8,7 @@ Flow {
     id: root
 
     required property queueRow row
+    property string closingBarred
     readonly property color tone: root.row.urgency === 1 ? Theme.inkOnAlarm : Theme.tide
     readonly property real natural: open.implicitWidth + take.implicitWidth + call.implicitWidth + close.implicitWidth
                                     + 3 * root.spacing + 1
@@ -49,6 +50,7 @@ Flow {
         id: close
 
         text: qsTr("Close")
+        barred: root.closingBarred
         tone: root.tone
         quiet: root.row.urgency !== 1
         hint: root.row.name

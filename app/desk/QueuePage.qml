@@ -79,6 +79,13 @@ PageFrame {
         text: root.program.handOver.pinned
         Layout.fillWidth: true
     }
+    Words {
+        visible: root.program.roles.closing.length > 0
+        text: root.program.roles.closing
+        soft: true
+        small: true
+        Layout.fillWidth: true
+    }
     GridLayout {
         columns: root.bodyWidth > 74 * Theme.textBody ? 2 : 1
         columnSpacing: Theme.gapLarge
@@ -147,6 +154,7 @@ PageFrame {
             delegate: QueueRow {
                 width: list.width
                 pageHeight: list.height
+                closingBarred: root.program.roles.closing
                 chosen: ListView.isCurrentItem
                 listFocused: list.activeFocus
                 onPicked: list.currentIndex = index

@@ -1,7 +1,7 @@
 // One course of the queue. The form grows with the urgency: plain words, an outlined chip, a bar
 // across the row, and for an emergency the page itself.
 //
-// In   row, chosen (the current one), listFocused, pageHeight
+// In   row, chosen (the current one), listFocused, pageHeight, closingBarred
 // Out  picked, opened, taken, called, closing
 import QtQuick
 import QtQuick.Layouts
@@ -17,6 +17,7 @@ Item {
     property bool chosen: false
     property bool listFocused: false
     property real pageHeight: 600
+    property string closingBarred
     readonly property bool emergency: root.row.urgency === 1
     readonly property bool barred: root.row.urgency === 2
     signal picked
@@ -103,6 +104,7 @@ Item {
             }
             QueueActs {
                 row: root.row
+                closingBarred: root.closingBarred
                 onOpened: root.opened()
                 onTaken: root.taken()
                 onCalled: root.called()

@@ -19,7 +19,8 @@ PageFrame {
     actions: [
         ActButton {
             text: qsTr("Save the list")
-            enabled: root.board.rows.count > 0
+            barred: root.program.roles.keeping
+            enabled: root.board.rows.count > 0 && barred.length === 0
             onClicked: root.board.saveAs()
         },
         ActButton {

@@ -48,6 +48,12 @@ PageFrame {
             when: step.item !== null
         }
     }
+    Words {
+        visible: root.editor.step === 3 && root.program.roles.treating.length > 0
+        text: qsTr("%1 What you write is kept as a draft.").arg(root.program.roles.treating)
+        strong: true
+        Layout.fillWidth: true
+    }
     RowLayout {
         spacing: Theme.gapSmall
         Layout.fillWidth: true
@@ -73,7 +79,8 @@ PageFrame {
             visible: root.editor.step === 3
             text: qsTr("Record the treatment")
             primary: true
-            enabled: root.editor.missing.length === 0
+            barred: root.program.roles.treating
+            enabled: root.editor.missing.length === 0 && barred.length === 0
             onClicked: root.editor.save()
             Layout.fillWidth: true
             Layout.maximumWidth: implicitWidth

@@ -17,7 +17,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
       m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_alarm(m_workplace, m_queue, m_setup.bells), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
       m_protocols(m_workplace), m_protocolEditor(m_workplace),
-      m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace), m_doseLimits(m_workplace),
+      m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace), m_roles(m_workplace), m_doseLimits(m_workplace),
       m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost), m_traces(m_workplace)
 {
     if (!m_setup.language.isEmpty()) {
@@ -212,8 +212,10 @@ void DeskProgram::openProtocolEdit()
 void DeskProgram::openPractice()
 {
     if (m_workplace.isOpen()) {
-        m_practice.open();
-        m_bands.open();
+        if (m_workplace.desk().mayDo(records::Task::figures)) {
+            m_practice.open();
+            m_bands.open();
+        }
         turnTo(Page::practice);
     }
 }
@@ -222,6 +224,7 @@ void DeskProgram::openClinic()
 {
     m_clinic.open();
     m_doseLimits.open();
+    m_roles.open();
     turnTo(Page::clinic);
 }
 
@@ -321,6 +324,7 @@ void DeskProgram::applyLanguage()
     Q_EMIT m_hub.changed();
     Q_EMIT m_clinic.changed();
     Q_EMIT m_doseLimits.changed();
+    m_roles.refresh();
     m_desks.open();
     Q_EMIT m_applying.changed();
     Q_EMIT m_keep.changed();

@@ -43,6 +43,7 @@
 #include "app/desk/clinic/desks_board.h"
 #include "app/desk/clinic/dose_limits.h"
 #include "app/desk/clinic/keep_board.h"
+#include "app/desk/clinic/role_board.h"
 #include "app/desk/clinic/trace_board.h"
 #include "app/desk/model/begun.h"
 #include "app/desk/model/clinic_editor.h"
@@ -121,6 +122,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::LotBoard* lots READ lots CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::BandBoard* bands READ bands CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ClinicEditor* clinic READ clinic CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::RoleBoard* roles READ roles CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::DoseLimits* doseLimits READ doseLimits CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::DesksBoard* desks READ desks CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ApplyBoard* applying READ applying CONSTANT FINAL)
@@ -176,6 +178,7 @@ public:
     deskapp::LotBoard* lots() { return &m_lots; }
     deskapp::BandBoard* bands() { return &m_bands; }
     deskapp::ClinicEditor* clinic() { return &m_clinic; }
+    deskapp::RoleBoard* roles() { return &m_roles; }
     deskapp::DoseLimits* doseLimits() { return &m_doseLimits; }
     deskapp::DesksBoard* desks() { return &m_desks; }
     deskapp::ApplyBoard* applying() { return &m_applying; }
@@ -252,6 +255,7 @@ private:
     deskapp::LotBoard m_lots;
     deskapp::BandBoard m_bands;
     deskapp::ClinicEditor m_clinic;
+    deskapp::RoleBoard m_roles;
     deskapp::DoseLimits m_doseLimits;
     deskapp::DesksBoard m_desks;
     deskapp::ApplyBoard m_applying;

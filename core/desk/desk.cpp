@@ -65,10 +65,20 @@ Done Desk::describeClinic(const records::ClinicDescribed& clinic)
     const bool numbers = known && (known->contacts.clinicPhone != clinic.contacts.clinicPhone
                                    || known->contacts.onCallPhone != clinic.contacts.onCallPhone
                                    || known->contacts.emergencyNumber != clinic.contacts.emergencyNumber);
+    const bool people = known && (known->people != clinic.people || known->contacts.clinicName != clinic.contacts.clinicName);
+    if (people)
+        if (const Done may = m_inside->needsTask(records::Task::people); !may)
+            return may;
+    if (people && !m_inside->vault.state().roles.empty() && !m_inside->leavesSomebody(clinic.people, {}, records::Role::inCharge))
+        return fail(Reason::notEnough, "people: somebody has to remain who may name people");
+    if (numbers)
+        if (const Done may = m_inside->needsTask(records::Task::numbers); !may)
+            return may;
     if (numbers)
         if (const Done may = m_inside->needsStep(); !may)
             return may;
-    if (const Done described = m_inside->append(clinic); !described || !numbers)
+    const Done described = people ? m_inside->appendNamed(records::Task::people, {}, clinic) : m_inside->append(clinic);
+    if (!described || !numbers)
         return described;
     return m_inside->stepTaken(records::Step::numbersChanged, {}, {});
 }
@@ -82,6 +92,8 @@ Done Desk::limitDose(const anaesthesia::Limits& limits)
 {
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "limits: nobody is named at the desk");
+    if (const Done may = m_inside->needsTask(records::Task::protocol); !may)
+        return may;
     if (const Done checked = anaesthesia::check(limits); !checked)
         return checked;
     return m_inside->append(records::DoseLimited{limits, m_inside->person, m_inside->now()});
@@ -120,11 +132,13 @@ std::vector<records::PatientRegistered> Desk::patients() const
 
 Done Desk::recordTreatment(const recovery::Treatment& treatment)
 {
+    if (const Done may = m_inside->needsTask(records::Task::treat); !may)
+        return may;
     if (const Done checked = recovery::check(treatment); !checked)
         return checked;
     if (!m_inside->vault.state().patients.contains(treatment.patient))
         return fail(Reason::notFound, "treatment: the patient is not registered");
-    return m_inside->append(records::TreatmentRecorded{treatment}, {}, {draftName});
+    return m_inside->appendNamed(records::Task::treat, treatment.course, records::TreatmentRecorded{treatment}, {draftName});
 }
 
 std::optional<recovery::Treatment> Desk::draft() const

@@ -55,6 +55,7 @@ struct CourseView {
     CourseSummary summary;
     const journal::CourseState* state = nullptr;  ///< valid until the next change
     std::vector<triage::Finding> findings;        ///< newest first
+    std::vector<records::FindingActed> beyondRole;  ///< acts on them that the role of whoever did them did not allow then
     triggers::Protocol protocol;
     double remindersDone = 0;   ///< share of reminders due so far that were answered "done", 0..1
     std::size_t remindersDue = 0;
@@ -133,7 +134,16 @@ public:
     Done noteStep(records::Step step, const std::string& by);
     std::vector<std::string> seconds() const;  ///< who may stand by; empty: nobody else is named
 
-    /// \returns Reason::locked if it changes a number to call, and the passphrase was not given for it.
+    /// Roles are a rule of the house (records::Role). What the role of the person at the desk does not allow is refused with
+    /// Reason::refused before anything is done; whoever shows it asks before.
+    bool mayDo(records::Task task) const;
+    std::vector<std::string> whoMay(records::Task task) const;  ///< of those whom the clinic names
+    std::optional<records::Role> roleOf(const std::string& person) const;  ///< empty: none, she may do everything
+    /// \returns Reason::notFound for one whom the clinic does not name, Reason::notEnough if nobody were left who may name
+    ///          people, Reason::invalidState if nobody is named at the desk.
+    Done giveRole(const std::string& person, records::Role role);
+
+    /// \returns Reason::locked if it changes a number to call, and the passphrase was not given for it; Reason::notEnough as giveRole().
     Done describeClinic(const records::ClinicDescribed& clinic);
     std::optional<records::ClinicDescribed> clinic() const;
 

@@ -77,6 +77,10 @@ Result<std::vector<records::Body>> Desk::Inside::acts(const recovery::CourseId& 
         return fail(Reason::notFound, "course: unknown");
     if (person.empty())
         return fail(Reason::invalidState, "act: nobody is named at the desk");
+    // Closing is the one act on a finding that a role may withhold: whoever is here may take and call a patient.
+    if (acted.act == records::Act::closed)
+        if (const Done may = needsTask(records::Task::close); !may)
+            return fail(may.error());
     if (acted.act == records::Act::closed && acted.outcome == records::Outcome::none)
         return fail(Reason::notEnough, "act: closing needs an outcome");
     const auto findings = triage::findingsOf(*found, acted.at);
@@ -143,6 +147,8 @@ Done Desk::recordFollowUp(const records::FollowUpRecorded& followUp, const Closi
     const journal::CourseState* found = m_inside->course(followUp.course);
     if (!found)
         return fail(Reason::notFound, "course: unknown");
+    if (const Done may = m_inside->needsTask(records::Task::treat); !may)
+        return may;
     const clock::Moment now = m_inside->now();
     const auto findings = triage::findingsOf(*found, now);
     std::vector<records::Body> bodies;

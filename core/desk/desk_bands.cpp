@@ -9,6 +9,7 @@
 #include "core/triage/course_curve.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 namespace ebbline::desk {
@@ -125,6 +126,8 @@ Result<std::string> Desk::keepBand(const records::BandLearned& learned)
 {
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "band: nobody is named at the desk");
+    if (const Done may = m_inside->needsTask(records::Task::protocol); !may)
+        return fail(may.error());
     const bands::History& history = bandHistory();
     const bool known = std::any_of(history.versions().begin(), history.versions().end(), [&](const auto& each) {
         return each.band.provenance().hash == learned.learned.band.provenance().hash;
@@ -148,6 +151,8 @@ Done Desk::changeBand(bands::Choice choice)
 {
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "band: nobody is named at the desk");
+    if (const Done may = m_inside->needsTask(records::Task::protocol); !may)
+        return may;
     if (choice.reason.empty())
         return fail(Reason::notEnough, "band: a change needs its reason");
     if (const Done may = m_inside->needsRoot(); !may)
@@ -169,8 +174,8 @@ Done Desk::changeBand(bands::Choice choice)
         takeStatistics(protocol.thresholds, statistics);
         protocol.former.reset();
         const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
-        bodies.push_back(records::ProtocolSigned{std::move(protocol), bytes::Bytes(signature.begin(), signature.end()),
-                                                 m_inside->now()});
+        const records::ProtocolSigned made{std::move(protocol), bytes::Bytes(signature.begin(), signature.end()), m_inside->now()};
+        std::ranges::copy(m_inside->named(records::Task::protocol, {}, made), std::back_inserter(bodies));
     }
     const auto appended = m_inside->vault.append(bodies, m_inside->now());
     return appended ? Done{} : Done(fail(appended.error()));

@@ -67,6 +67,8 @@ std::vector<DeskView> Desk::desks() const
 
 Done Desk::beginEpoch()
 {
+    if (const Done may = m_inside->needsTask(records::Task::desks); !may)
+        return may;
     if (const Done may = m_inside->needsRoot(); !may)
         return may;
     if (const Done may = m_inside->needsStep(); !may)
@@ -125,6 +127,8 @@ Done Desk::Inside::keepKeys()
 
 Done Desk::requireVersion(std::uint32_t protocol)
 {
+    if (const Done may = m_inside->needsTask(records::Task::desks); !may)
+        return may;
     if (const Done may = m_inside->needsRoot(); !may)
         return may;
     if (protocol == 0 || protocol > pairing::ownProtocol)
@@ -150,6 +154,8 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
 {
     if (device == m_inside->vault.device())
         return fail(Reason::refused, "desk: it cannot revoke itself");
+    if (const Done may = m_inside->needsTask(records::Task::desks); !may)
+        return may;
     if (const Done may = m_inside->needsRoot(); !may)
         return may;
     if (!m_inside->roster().find(device))

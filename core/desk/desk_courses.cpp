@@ -7,6 +7,7 @@
 #include "core/triage/course_curve.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 namespace ebbline::desk {
@@ -76,6 +77,8 @@ Result<CourseView> Desk::course(const recovery::CourseId& id) const
     view.summary = m_inside->summaryOf(id, *found);
     view.state = found;
     view.findings = triage::findingsOf(*found, m_inside->now());
+    std::ranges::copy_if(found->acts, std::back_inserter(view.beyondRole),
+                         [&](const records::FindingActed& act) { return !m_inside->vault.state().couldDo(*found, act); });
     view.protocol = found->opened ? found->opened->protocol : triggers::defaultProtocol();
 
     // Reminders that ring, due so far, in the patient's own zone as her phone last wrote it.

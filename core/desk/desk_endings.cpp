@@ -227,6 +227,8 @@ std::vector<EndedDevice> Desk::endedDevices() const
 
 Done Desk::endPhone(const recovery::CourseId& course)
 {
+    if (const Done may = m_inside->needsTask(records::Task::phones); !may)
+        return may;
     if (const Done may = m_inside->needsRoot(); !may)
         return may;
     const auto links = m_inside->vault.links();

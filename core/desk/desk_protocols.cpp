@@ -27,12 +27,14 @@ std::vector<triggers::Protocol> Desk::protocols() const
 
 Done Desk::signProtocol(const triggers::Protocol& protocol)
 {
+    if (const Done may = m_inside->needsTask(records::Task::protocol); !may)
+        return may;
     if (const Done may = m_inside->needsRoot(); !may)
         return may;
     const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
-    return m_inside->append(
-        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()}, {},
-        {protocolDraftName});
+    return m_inside->appendNamed(
+        records::Task::protocol, {},
+        records::ProtocolSigned{protocol, bytes::Bytes(signature.begin(), signature.end()), m_inside->now()}, {protocolDraftName});
 }
 
 std::vector<records::ProtocolSigned> Desk::protocolVersions(const std::string& name) const

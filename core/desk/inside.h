@@ -28,6 +28,15 @@ struct Desk::Inside {
     /// `finished`: as vault::Vault::append().
     Done append(const records::Body& body, const std::optional<envelope::MailboxId>& mailbox = {},
                 const std::vector<std::string_view>& finished = {});
+    /// The same for what carries no name: once the clinic has given roles, who did it stands in front of it.
+    Done appendNamed(records::Task task, const recovery::CourseId& about, const records::Body& body,
+                     const std::vector<std::string_view>& finished = {});
+    std::vector<records::Body> named(records::Task task, const recovery::CourseId& about, const records::Body& body) const;
+    /// Reason::refused if the role of the person at the desk does not allow it; Reason::invalidState if nobody is named
+    /// where roles are given.
+    Done needsTask(records::Task task) const;
+    /// Whether any of `people` may name people, were `person` given `role`.
+    bool leavesSomebody(const std::vector<std::string>& people, const std::string& person, records::Role role) const;
     const journal::CourseState* course(const recovery::CourseId& id) const;
     std::optional<envelope::MailboxId> mailboxOf(const recovery::CourseId& id) const;
     /// The newest roster, or the one that says what has been true so far: this desk alone.

@@ -8,6 +8,8 @@ namespace ebbline::desk {
 Done Inviting::mayInvite()
 {
     Desk::Inside& desk = *m_desk.m_inside;
+    if (const Done may = desk.needsTask(m_inside->newDesk ? records::Task::desks : records::Task::phones); !may)
+        return may;
     if (m_inside->newDesk)
         if (const Done may = desk.needsStep(); !may)
             return may;
@@ -52,11 +54,11 @@ Done Inviting::linkPhone()
     });
     if (!linked)
         return linked;
-    const auto appended = vault.append({records::PatientLinked{inside.course, inside.mailbox, inside.request->signing.value,
-                                                               inside.request->box.value}},
-                                       m_desk.now());
+    const Done appended = m_desk.m_inside->appendNamed(
+        records::Task::phones, inside.course,
+        records::PatientLinked{inside.course, inside.mailbox, inside.request->signing.value, inside.request->box.value});
     if (!appended)
-        return fail(appended.error());
+        return appended;
     return m_desk.openCourse(inside.course, inside.protocol, inside.followUp);
 }
 

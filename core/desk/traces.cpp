@@ -1,6 +1,7 @@
 #include "core/desk/traces.h"
 
 #include <algorithm>
+#include <map>
 #include <ranges>
 #include <set>
 
@@ -34,6 +35,35 @@ std::string patientOf(const journal::State& state, const recovery::CourseId& cou
                                                                     : nameIn(state, found->second.treatment->treatment.patient);
 }
 
+records::Task taskOf(records::Step step)
+{
+    using records::Step;
+    switch (step) {
+    case Step::phoneEnded:
+    case Step::phoneReplaced: return records::Task::phones;
+    case Step::numbersChanged: return records::Task::numbers;
+    case Step::backupMade:
+    case Step::passphraseChanged:
+    case Step::recoveryCodeMade: return records::Task::keep;
+    case Step::deskAdded:
+    case Step::deskShutOut:
+    case Step::freshKey:
+    case Step::leastVersion: break;
+    }
+    return records::Task::desks;
+}
+
+/// Who did what the next operation of a device says.
+std::map<journal::OperationId, records::WorkDone> namesIn(const std::vector<journal::Operation>& operations)
+{
+    std::map<journal::OperationId, records::WorkDone> names;
+    for (const journal::Operation& operation : operations)
+        if (operation.kind == static_cast<std::uint16_t>(Kind::workDone))
+            if (const auto body = records::decode(Kind::workDone, operation.body))
+                names.emplace(journal::OperationId{operation.id.device, operation.id.number + 1}, std::get<records::WorkDone>(*body));
+    return names;
+}
+
 /// What a body says of its person; the other fields stay as they are.
 struct Describe {
     Trace& trace;
@@ -45,6 +75,8 @@ struct Describe {
     {
         trace.by = body.by;
         trace.act = body.act;
+        if (body.act == records::Act::closed)
+            trace.task = records::Task::close;
     }
     void operator()(const records::ActTakenBack& body) const { trace.by = body.by; }
     void operator()(const records::WordHandedOver& body) const { trace.by = body.by; }
@@ -64,13 +96,26 @@ struct Describe {
         trace.by = body.by;
         trace.with = body.with;
         trace.step = body.step;
+        trace.task = taskOf(body.step);
     }
-    void operator()(const records::DoseLimited& body) const { trace.by = body.by; }
-    void operator()(const records::FollowUpRecorded& body) const { trace.by = body.by; }
+    void operator()(const records::RoleGiven& body) const
+    {
+        by(body.by, records::Task::people);
+        trace.person = body.person;
+        trace.role = body.role;
+    }
+    void operator()(const records::DoseLimited& body) const { by(body.by, records::Task::protocol); }
+    void operator()(const records::FollowUpRecorded& body) const { by(body.by, records::Task::treat); }
     void operator()(const records::EyesMarked& body) const { trace.by = body.by; }
-    void operator()(const records::BandLearned& body) const { trace.by = body.learned.by; }
-    void operator()(const records::BandChosen& body) const { trace.by = body.choice.by; }
+    void operator()(const records::BandLearned& body) const { by(body.learned.by, records::Task::protocol); }
+    void operator()(const records::BandChosen& body) const { by(body.choice.by, records::Task::protocol); }
     void operator()(const auto&) const {}
+
+    void by(const std::string& person, records::Task task) const
+    {
+        trace.by = person;
+        trace.task = task;
+    }
 };
 
 bool isPatients(Kind kind)
@@ -79,22 +124,33 @@ bool isPatients(Kind kind)
            || kind == Kind::photoRemoved || kind == Kind::photosReceived || kind == Kind::keyAnnounced;
 }
 
+/// Kinds that carry no name of their own, and are work that a role is asked for.
+bool isNamedBefore(Kind kind)
+{
+    return kind == Kind::treatmentRecorded || kind == Kind::protocolSigned || kind == Kind::clinicDescribed || kind == Kind::patientLinked;
+}
+
 }  // namespace
 
 std::vector<Trace> traces(const journal::State& state, const std::vector<journal::Operation>& operations)
 {
     const std::set<envelope::DeviceId> phones = phonesIn(operations);
+    const auto names = namesIn(operations);
     std::vector<Trace> found;
     for (const journal::Operation& operation : std::views::reverse(operations)) {
         const Kind kind{operation.kind};
-        if (kind > records::newestKind || isPatients(kind) || phones.contains(operation.id.device))
+        if (kind > records::newestKind || kind == Kind::workDone || isPatients(kind) || phones.contains(operation.id.device))
             continue;
         const auto body = records::decode(kind, operation.body);
         if (!body)
             continue;
         Trace trace{.id = operation.id, .at = operation.entered, .kind = kind, .by = {}, .course = operation.course,
                     .patient = patientOf(state, operation.course), .act = {}};
-        std::visit(Describe{trace, state}, *body);
+        const Describe describe{trace, state};
+        std::visit(describe, *body);
+        if (const auto name = names.find(operation.id); name != names.end() && isNamedBefore(kind))
+            describe.by(name->second.by, name->second.task);
+        trace.beyondRole = trace.task && !trace.by.empty() && !state.couldDo(trace.by, *trace.task, trace.id, operation.stamp);
         found.push_back(std::move(trace));
     }
     return found;

@@ -18,6 +18,10 @@ struct Trace {
     std::optional<records::Step> step = {};  ///< of stepTaken
     std::string with = {};       ///< who stood by
     std::size_t entries = 0;     ///< of versionsOpened, and of entriesOpened
+    std::string person = {};     ///< of roleGiven: whose role it is
+    std::optional<records::Role> role = {};  ///< of roleGiven
+    std::optional<records::Task> task = {};  ///< for which a role is asked; empty: it is open to everyone, or nobody knows who did it
+    bool beyondRole = false;     ///< the role of `by` did not allow it by what the journal says before it
 };
 
 /// The newest first. What patients write, answer, read and photograph is not here, nor what a

@@ -99,7 +99,7 @@ QString DesksBoard::askAct() const
 
 void DesksBoard::askRemove(const QString& id)
 {
-    if (!m_workplace.isOpen()) {
+    if (!m_workplace.isOpen() || !m_workplace.mayDo(records::Task::desks)) {
         return;
     }
     const auto desks = m_workplace.desk().desks();
@@ -114,6 +114,9 @@ void DesksBoard::askRemove(const QString& id)
 
 void DesksBoard::askFreshKey()
 {
+    if (m_workplace.isOpen() && !m_workplace.mayDo(records::Task::desks)) {
+        return;
+    }
     m_removing.reset();
     m_renewing = m_workplace.isOpen();
     m_outcome.clear();

@@ -126,7 +126,7 @@ void DoseLimits::write(int index, const QString& text)
 
 bool DoseLimits::save()
 {
-    if (!isReady() || !m_workplace.settle(m_workplace.desk().limitDose(*typed()))) {
+    if (!isReady() || !m_workplace.mayDo(records::Task::protocol) || !m_workplace.settle(m_workplace.desk().limitDose(*typed()))) {
         return false;
     }
     keepBegun(m_workplace, begunName, {});

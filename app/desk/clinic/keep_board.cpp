@@ -74,6 +74,11 @@ void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
     });
 }
 
+bool KeepBoard::mayKeep()
+{
+    return !m_workplace.isOpen() || m_workplace.mayDo(records::Task::keep);
+}
+
 /// A desk that was locked meanwhile has no journal open: that leaves no line.
 void KeepBoard::note(records::Step step, const std::string& by)
 {
@@ -90,6 +95,9 @@ std::function<crypto::StretchCost()> KeepBoard::costAsker() const
 void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const QString& again)
 {
     clear();
+    if (!mayKeep()) {
+        return;
+    }
     if (fresh.size() < UnlockBoard::shortestPassphrase) {
         m_problem = tr("The new one is too short: at least %Ln character(s).", nullptr, UnlockBoard::shortestPassphrase);
     } else if (fresh != again) {
@@ -112,6 +120,9 @@ void KeepBoard::changePassphrase(const QString& now, const QString& fresh, const
 
 void KeepBoard::makeCode(const QString& passphrase)
 {
+    if (!mayKeep()) {
+        return;
+    }
     run(tr("A recovery code is being made."), passphrase,
         [this, folder = m_workplace.folder(), cost = costAsker(), at = m_workplace.clock().readings()](bytes::View words) {
             const auto made = vault::renewRecoveryCode(folder, vault::Offered::passphrase(words), cost(), at);
@@ -146,6 +157,9 @@ void KeepBoard::backUp(const QString& passphrase)
 
 void KeepBoard::backUpTo(const QString& passphrase, const QString& file)
 {
+    if (!mayKeep()) {
+        return;
+    }
     run(tr("The backup is being made, opened and compared. This may take a minute."), passphrase,
         [this, folder = m_workplace.folder(), to = std::filesystem::path(file.toStdString()), at = m_workplace.clock().readings()](bytes::View words) {
             const auto made = vault::backup(folder, vault::Offered::passphrase(words), at, to);

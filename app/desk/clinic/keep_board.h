@@ -57,6 +57,7 @@ private:
     void run(const QString& doing, const QString& passphrase, Work work);
     void clear();
     void note(records::Step step, const std::string& by);
+    bool mayKeep();  ///< by the role of who is at the desk
     /// To be asked beside the interface: measuring takes a second or two.
     std::function<crypto::StretchCost()> costAsker() const;
 

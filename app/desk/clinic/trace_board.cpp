@@ -1,6 +1,7 @@
 #include "app/desk/clinic/trace_board.h"
 
 #include "app/charts/curve_words.h"
+#include "app/desk/model/role_words.h"
 #include "app/desk/model/table_cell.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
@@ -85,10 +86,13 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Usual range learned");
     case records::Kind::bandChosen:
         return Traces::tr("Usual range put into use");
+    case records::Kind::roleGiven:
+        return Traces::tr("Role of %1: %2", "person, role").arg(QString::fromStdString(trace.person), trace.role ? roleName(*trace.role) : QString());
     case records::Kind::eyesMarked:
         return Traces::tr("Eyes marked in a photograph");
     case records::Kind::stepTaken:
         return stepText(trace);
+    case records::Kind::workDone:
     case records::Kind::keyAnnounced:
     case records::Kind::photoTaken:
     case records::Kind::photoRemoved:
@@ -118,6 +122,9 @@ TraceRow rowOf(const desk::Trace& trace)
         row.who = Traces::tr("%1, with %2").arg(row.who, QString::fromStdString(trace.with));
     }
     row.what = whatText(trace);
+    if (trace.beyondRole) {
+        row.what += QStringLiteral(" · ") + beyondRoleText();
+    }
     row.whom = QString::fromStdString(trace.patient);
     row.course = trace.course.isNull() ? QString() : keyOf(trace.course);
     row.spoken = QStringList{row.when, row.who, row.what, row.whom}.join(QStringLiteral(", "));
@@ -215,6 +222,9 @@ bool TraceBoard::write(const QString& path)
 
 void TraceBoard::saveAs()
 {
+    if (!m_workplace.isOpen() || !m_workplace.mayDo(records::Task::keep)) {
+        return;
+    }
     auto* dialog = new QFileDialog();
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setWindowTitle(tr("Save the list"));

@@ -2,6 +2,7 @@
 #include "app/desk/model/clinic_editor.h"
 
 #include "app/desk/model/begun.h"
+#include "app/desk/model/role_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "core/bytes/text.h"
@@ -141,14 +142,14 @@ QString ClinicEditor::recordedHub() const
     return hub ? QString::fromStdString(hub->host) : QString();
 }
 
-bool ClinicEditor::hubChanged() const
+bool ClinicEditor::isHubRenamed() const
 {
     return m_workplace.isOpen() && m_hub.trimmed() != recordedHub();
 }
 
 bool ClinicEditor::isHubKeyAsked() const
 {
-    return hubChanged() && !m_hub.trimmed().isEmpty() && !isThisMachine(m_hub);
+    return isHubRenamed() && !m_hub.trimmed().isEmpty() && !isThisMachine(m_hub);
 }
 
 QString ClinicEditor::clinicKey() const
@@ -193,19 +194,6 @@ void ClinicEditor::setPerson(const QString& name)
     }
 }
 
-QStringList ClinicEditor::personChoices() const
-{
-    QStringList people;
-    if (m_workplace.isOpen()) {
-        if (const auto clinic = m_workplace.desk().clinic()) {
-            for (const auto& person : clinic->people) {
-                people << QString::fromStdString(person);
-            }
-        }
-    }
-    return people;
-}
-
 void ClinicEditor::copyClinicKey()
 {
     QGuiApplication::clipboard()->setText(clinicKey());
@@ -221,9 +209,29 @@ bool ClinicEditor::areNumbersChanged() const
                || known->contacts.emergencyNumber != m_emergency.trimmed().toStdString());
 }
 
+bool ClinicEditor::areNamesChanged() const
+{
+    const auto known = m_workplace.isOpen() ? m_workplace.desk().clinic() : std::nullopt;
+    if (!known) {
+        return false;
+    }
+    QStringList people;
+    for (const auto& person : known->people) {
+        people << QString::fromStdString(person);
+    }
+    return people != peopleLines() || known->contacts.clinicName != m_name.trimmed().toStdString();
+}
+
+/// By the role of who is at the desk, of all that was changed; says who may if not.
+bool ClinicEditor::mayChange() const
+{
+    return (!areNumbersChanged() || m_workplace.mayDo(records::Task::numbers)) && (!areNamesChanged() || m_workplace.mayDo(records::Task::people))
+           && (!isHubRenamed() || m_workplace.mayDo(records::Task::desks));
+}
+
 bool ClinicEditor::save(const QString& passphrase)
 {
-    if (!m_workplace.isOpen() || !missing().isEmpty()) {
+    if (!m_workplace.isOpen() || !missing().isEmpty() || !mayChange()) {
         Q_EMIT changed();
         return false;
     }
@@ -240,11 +248,15 @@ bool ClinicEditor::save(const QString& passphrase)
         clinic.people.push_back(person.toStdString());
     }
     auto outcome = m_workplace.desk().describeClinic(clinic);
-    if (outcome && hubChanged()) {
+    if (outcome && isHubRenamed()) {
         outcome = m_workplace.desk().setHub(m_hub.trimmed().toStdString(), !isThisMachine(m_hub),
                                             keyHashOf(m_hubKey).value_or(bytes::Array<32>{}));
     }
-    const bool well = m_workplace.settle(outcome);
+    const bool nobodyLeft = !outcome && outcome.error().reason == Reason::notEnough && areNamesChanged();
+    const bool well = m_workplace.settle(nobodyLeft ? Done{} : outcome) && !nobodyLeft;
+    if (nobodyLeft) {
+        Q_EMIT m_workplace.failed(nobodyLeftText());
+    }
     if (well) {
         m_opened = typed();
     }

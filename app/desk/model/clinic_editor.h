@@ -29,10 +29,11 @@ class ClinicEditor : public QObject {
     Q_PROPERTY(QString saved READ saved NOTIFY changed FINAL)
     Q_PROPERTY(QString contactsText READ contactsText NOTIFY changed FINAL)  ///< as recorded
     Q_PROPERTY(bool numbersChanged READ areNumbersChanged NOTIFY changed FINAL)  ///< against what is recorded: saving asks for the passphrase
+    Q_PROPERTY(bool namesChanged READ areNamesChanged NOTIFY changed FINAL)  ///< people or the clinic's name, against what is recorded
+    Q_PROPERTY(bool hubRenamed READ isHubRenamed NOTIFY changed FINAL)       ///< against what is recorded
     Q_PROPERTY(QString stepProblem READ stepProblem NOTIFY changed FINAL)
     Q_PROPERTY(bool described READ isDescribed NOTIFY peopleChanged FINAL)
     Q_PROPERTY(QString person READ person WRITE setPerson NOTIFY peopleChanged FINAL)
-    Q_PROPERTY(QStringList personChoices READ personChoices NOTIFY peopleChanged FINAL)
 
 public:
     explicit ClinicEditor(Workplace& workplace, QObject* parent = nullptr);
@@ -47,9 +48,10 @@ public:
     bool isDescribed() const;
     QString person() const;
     void setPerson(const QString& name);
-    QStringList personChoices() const;
 
     bool areNumbersChanged() const;
+    bool areNamesChanged() const;
+    bool isHubRenamed() const;
     QString stepProblem() const { return m_stepProblem; }
 
     /// `passphrase`: of this desk, if numbers to call changed.
@@ -62,7 +64,7 @@ Q_SIGNALS:
 
 private:
     QStringList peopleLines() const;
-    bool hubChanged() const;
+    bool mayChange() const;
     QString recordedHub() const;  ///< \pre the workplace is open
     QString typed() const;        ///< all fields, to be kept
     void keep();

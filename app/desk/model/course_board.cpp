@@ -226,6 +226,9 @@ void CourseBoard::calledAll()
 
 void CourseBoard::startClosing(const QString& finding)
 {
+    if (m_course.isNull() || !m_workplace.isOpen() || !m_workplace.mayDo(records::Task::close)) {
+        return;
+    }
     m_closingKey = finding;
     Q_EMIT closingChanged();
 }

@@ -2,6 +2,7 @@
 
 #include "app/charts/curve_words.h"
 #include "app/desk/model/finding_words.h"
+#include "app/desk/model/role_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 #include "app/desk/model/workplace.h"
@@ -71,6 +72,11 @@ QString actText(const records::FindingActed& act, const Stamp& stamp)
     return text;
 }
 
+QString actText(const records::FindingActed& act, const Stamp& stamp, bool beyondRole)
+{
+    return beyondRole ? actText(act, stamp) + QStringLiteral(" · ") + beyondRoleText() : actText(act, stamp);
+}
+
 bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& course)
 {
     return std::any_of(course.warnings.begin(), course.warnings.end(), [&](const auto& warning) {
@@ -110,6 +116,9 @@ QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp
         };
         return rank(a) < rank(b);
     });
+    const auto text = [&](const records::FindingActed& act) {
+        return actText(act, stamp, std::ranges::find(view.beyondRole, act) != view.beyondRole.end());
+    };
     QList<RowList::Row> rows;
     for (const auto* finding : order) {
         FindingRow row;
@@ -124,10 +133,10 @@ QList<RowList::Row> findingRows(const desk::CourseView& view, const Stamp& stamp
         row.open = finding->open;
         row.entryKey = view.state != nullptr ? raisingEntry(*finding, *view.state) : QString();
         for (const auto& act : finding->actsBefore) {
-            row.acts << Course::tr("Before it was worse: %1", "an act").arg(actText(act, stamp));
+            row.acts << Course::tr("Before it was worse: %1", "an act").arg(text(act));
         }
         for (const auto& act : finding->acts) {
-            row.acts << actText(act, stamp);
+            row.acts << text(act);
         }
         row.spoken = Course::tr("%1: %2. %3 Raised %4. %5", "urgency, title, reason, time, acts")
                          .arg(row.urgencyName, row.title, row.reason, row.when, row.acts.join(QStringLiteral(". ")));

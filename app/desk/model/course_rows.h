@@ -101,6 +101,9 @@ using Stamp = std::function<QString(const clock::Moment&)>;
 /// "Called by Dr Ito, 12 Nov, 14:20. Left a message". One act as a line.
 QString actText(const records::FindingActed& act, const Stamp& stamp);
 
+/// The same, and whether her role did not allow it then.
+QString actText(const records::FindingActed& act, const Stamp& stamp, bool beyondRole);
+
 /// The phone wrote down that it showed this, at least as urgent. Without that nobody knows.
 bool isShownByPhone(const triage::Finding& finding, const journal::CourseState& course);
 

@@ -313,7 +313,7 @@ void FollowUpEditor::save()
     record.nextPlan = m_nextPlan.trimmed().toStdString();
     record.by = m_workplace.desk().person();
     record.at = m_workplace.now();
-    if (m_workplace.settle(m_workplace.desk().recordFollowUp(record, closings))) {
+    if (m_workplace.mayDo(records::Task::treat) && m_workplace.settle(m_workplace.desk().recordFollowUp(record, closings))) {
         keepBegun(m_workplace, place(), {});
         open(m_course);
         Q_EMIT recorded();

@@ -2,6 +2,7 @@
 
 #include "app/desk/model/grave_step.h"
 #include "app/desk/model/qr_encode.h"
+#include "app/desk/model/role_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
@@ -128,6 +129,9 @@ QString PairingBoard::blocked() const
 {
     if (!m_workplace.isOpen()) {
         return {};
+    }
+    if (const auto barred = barredText(m_workplace.desk(), m_forDesk ? records::Task::desks : records::Task::phones); !barred.isEmpty()) {
+        return barred;
     }
     if (!m_workplace.desk().isOwner()) {
         return tr("Only a desk that holds the clinic's root key can do this.");

@@ -1,6 +1,7 @@
 // A phone that takes another's place: what the one before held, and one that is lost.
 #include "app/desk/model/grave_step.h"
 #include "app/desk/model/pairing_board.h"
+#include "app/desk/model/role_words.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
 
@@ -71,7 +72,10 @@ void PairingBoard::endPhone(const QString& passphrase)
     if (!m_workplace.isOpen() || m_course.isNull()) {
         return;
     }
-    m_stepProblem = prepareStep(m_workplace, true, passphrase, false, -1);
+    m_stepProblem = barredText(m_workplace.desk(), records::Task::phones);
+    if (m_stepProblem.isEmpty()) {
+        m_stepProblem = prepareStep(m_workplace, true, passphrase, false, -1);
+    }
     if (m_stepProblem.isEmpty()) {
         const auto ended = m_workplace.desk().endPhone(m_course);
         m_stepProblem = ended ? tr("The phone is ended. The hub is told with the next sync and refuses it from then on.")

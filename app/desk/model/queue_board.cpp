@@ -322,6 +322,9 @@ void QueueBoard::startClosing(const QString& key)
     if (row == m_queue.end()) {
         return;
     }
+    if (!m_workplace.mayDo(records::Task::close)) {
+        return;
+    }
     const auto& first = row->findings.front();
     m_closing = Target{course, first.key,
                        tr("%1: %2", "name, finding").arg(m_workplace.patientName(course), findingTitle(first))};

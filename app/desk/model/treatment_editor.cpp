@@ -388,7 +388,7 @@ void TreatmentEditor::save()
         return;
     }
     const auto treatment = this->treatment();
-    if (m_workplace.settle(m_workplace.desk().recordTreatment(treatment))) {
+    if (m_workplace.mayDo(records::Task::treat) && m_workplace.settle(m_workplace.desk().recordTreatment(treatment))) {
         m_workplace.settle(m_workplace.desk().discardDraft());
         forgetWhen();
         Q_EMIT recorded(keyOf(treatment.course));

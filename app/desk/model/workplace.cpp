@@ -1,5 +1,6 @@
 #include "app/desk/model/workplace.h"
 
+#include "app/desk/model/role_words.h"
 #include "app/desk/model/words.h"
 #include "app/desk/photos/invented_photos.h"
 #include "core/desk/invented_past.h"
@@ -128,7 +129,7 @@ Done Workplace::inventClinic(const std::filesystem::path& place, bytes::View pas
     }
     made->setPerson("Ilan Osei");
     const auto described = made->describeClinic({{"Practice at the Quay (invented)", "+00 555 0100", "+00 555 0199", "112"},
-                                                 m_zone.name(), {"Ilan Osei", "Dr Mara Lindqvist"}});
+                                                 m_zone.name(), {"Ilan Osei", "Dr Mara Lindqvist", "Theo Marsh", "Nia Calder"}});
     if (!described) {
         return described;
     }
@@ -140,6 +141,13 @@ Done Workplace::inventClinic(const std::filesystem::path& place, bytes::View pas
     }
     if (const auto photos = addInventedPhotos(*made); !photos) {
         return photos;
+    }
+    using records::Role;
+    for (const auto& [person, role] : {std::pair("Ilan Osei", Role::inCharge), std::pair("Dr Mara Lindqvist", Role::practitioner),
+                                       std::pair("Theo Marsh", Role::onCall), std::pair("Nia Calder", Role::assistant)}) {
+        if (const auto given = made->giveRole(person, role); !given) {
+            return given;
+        }
     }
     constexpr std::chrono::hours lastHeard{5 * 24 - 3};
     clock.set(m_clock.now() - lastHeard);
@@ -164,6 +172,15 @@ QString Workplace::patientName(const recovery::CourseId& course)
     }
     const auto patient = state().patients.find(found->second.treatment->treatment.patient);
     return patient == state().patients.end() ? QString() : QString::fromStdString(patient->second.name);
+}
+
+bool Workplace::mayDo(records::Task task)
+{
+    const auto barred = barredText(*m_desk, task);
+    if (!barred.isEmpty()) {
+        Q_EMIT failed(barred);
+    }
+    return barred.isEmpty();
 }
 
 bool Workplace::settle(const Done& outcome)

@@ -53,6 +53,8 @@ public:
     const journal::State& state() { return m_desk->vault().state(); }
     QString patientName(const recovery::CourseId& course);
 
+    /// Whether the role of the person at the desk allows it; if not, `failed` says who may. \pre isOpen()
+    bool mayDo(records::Task task);
     /// Announces the outcome of a change: always `changed`, since part of it may have happened, and
     /// `failed` with words if it did not go well.
     /// \returns whether it went well.

@@ -192,6 +192,9 @@ void BandBoard::learn()
         Q_EMIT changed();
         return;
     }
+    if (!m_workplace.mayDo(records::Task::protocol)) {
+        return;
+    }
     m_learning = true;
     m_outcome.clear();
     Q_EMIT changed();
@@ -242,7 +245,7 @@ QString BandBoard::choosingText() const
 
 void BandBoard::choose(const QString& reason)
 {
-    if (m_choosing.isEmpty() || reason.trimmed().isEmpty() || !m_workplace.isOpen()) {
+    if (m_choosing.isEmpty() || reason.trimmed().isEmpty() || !m_workplace.isOpen() || !m_workplace.mayDo(records::Task::protocol)) {
         return;
     }
     const auto version = m_choosing.toStdString();

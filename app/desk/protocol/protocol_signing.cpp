@@ -276,7 +276,7 @@ QStringList ProtocolEditor::missing() const
 
 void ProtocolEditor::sign()
 {
-    if (!m_workplace.isOpen() || !missing().isEmpty()) {
+    if (!m_workplace.isOpen() || !missing().isEmpty() || !m_workplace.mayDo(records::Task::protocol)) {
         return;
     }
     const auto next = protocol();
@@ -292,7 +292,7 @@ void ProtocolEditor::sign()
 
 void ProtocolEditor::takeBack()
 {
-    if (!m_workplace.isOpen() || !m_signedOver || m_workplace.desk().person().empty()) {
+    if (!m_workplace.isOpen() || !m_signedOver || m_workplace.desk().person().empty() || !m_workplace.mayDo(records::Task::protocol)) {
         return;
     }
     auto again = *m_signedOver;

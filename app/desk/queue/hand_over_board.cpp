@@ -72,7 +72,7 @@ void HandOverBoard::open()
             const auto& act = course.acts[i];
             if (act.at.at <= now.at && now.at - act.at.at < lately) {
                 const auto* back = course.takenBack(i);
-                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText)
+                done.lines << m_workplace.patientName(id) + QStringLiteral(": ") + actText(act, &stampText, !m_workplace.state().couldDo(course, act))
                                   + (back == nullptr ? QString() : QStringLiteral(". ") + tr("Taken back by %1").arg(QString::fromStdString(back->by)));
             }
         }

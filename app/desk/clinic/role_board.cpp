@@ -1,0 +1,70 @@
+#include "app/desk/clinic/role_board.h"
+
+#include "app/desk/model/role_words.h"
+#include "app/desk/model/words.h"
+
+namespace ebbline::deskapp {
+
+RoleBoard::RoleBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
+{
+    connect(&workplace, &Workplace::openChanged, this, &RoleBoard::open);
+    connect(&workplace, &Workplace::changed, this, &RoleBoard::refresh);
+}
+
+void RoleBoard::open()
+{
+    m_outcome.clear();
+    refresh();
+}
+
+void RoleBoard::refresh()
+{
+    QList<RowList::Row> rows;
+    const auto clinic = m_workplace.isOpen() ? m_workplace.desk().clinic() : std::nullopt;
+    for (const auto& name : clinic ? clinic->people : std::vector<std::string>()) {
+        const auto role = m_workplace.desk().roleOf(name);
+        PersonRow row;
+        row.name = QString::fromStdString(name);
+        row.role = role ? static_cast<int>(*role) - 1 : -1;
+        row.may = roleText(role);
+        rows.append({row.name, {}, QVariant::fromValue(row)});
+    }
+    m_persons.setRows(std::move(rows));
+    Q_EMIT changed();
+}
+
+QStringList RoleBoard::names() const
+{
+    QStringList names;
+    for (int role = 1; role <= static_cast<int>(records::newestRole); ++role) {
+        names << roleName(static_cast<records::Role>(role));
+    }
+    return names;
+}
+
+QString RoleBoard::barred(records::Task task) const
+{
+    return m_workplace.isOpen() ? barredText(m_workplace.desk(), task) : QString();
+}
+
+bool RoleBoard::give(const QString& name, int role)
+{
+    if (!m_workplace.isOpen() || role < 0 || role >= static_cast<int>(records::newestRole)) {
+        return false;
+    }
+    m_outcome.clear();
+    if (!m_workplace.mayDo(records::Task::people)) {
+        return false;
+    }
+    const auto wanted = static_cast<records::Role>(role + 1);
+    const auto given = m_workplace.desk().giveRole(name.toStdString(), wanted);
+    if (given) {
+        m_outcome = tr("%1: %2 from now on.", "person, role").arg(name, roleName(wanted));
+    } else {
+        m_outcome = given.error().reason == Reason::notEnough ? nobodyLeftText() : errorText(given.error());
+    }
+    m_workplace.settle({});
+    return given.has_value();
+}
+
+}  // namespace ebbline::deskapp
