@@ -3,6 +3,7 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <QSet>
 #include <QSignalSpy>
 
 using namespace ebbline;
@@ -157,4 +158,19 @@ TEST_CASE("who did what names who gave a role, and marks what a role did not all
         acts += row.value.value<deskapp::FindingRow>().acts;
     }
     CHECK_FALSE(acts.filter(QStringLiteral("not allowed by the role at that time")).isEmpty());
+}
+
+TEST_CASE("the invented clinic has several roles, and whoever is at its desk first may do everything", "[desk][roles]")
+{
+    Room room;
+    room.program->lock();
+    REQUIRE(room.program->unlocking()->openDemo());
+    QSet<int> given;
+    for (int row = 0; row < room.roles().persons()->rowCount(); ++row) {
+        given.insert(room.person(row).role);
+    }
+    CHECK(given == QSet<int>{0, 1, 2, 3});
+    for (const auto& text : room.barred()) {
+        CHECK(text.isEmpty());
+    }
 }
