@@ -144,6 +144,8 @@ inline std::vector<records::Body> sampleBodies()
         ActTakenBack{sampleCourse, {idOf<envelope::DeviceTag>(2), 7}, "Dr. Jonas Feld", at},
         WordHandedOver{"Ring the first two before nine.", {{idOf<envelope::DeviceTag>(2), 4}}, "Dr. Ada Lund", at},
         DoseLimited{{4, 250, 6.5, 400}, "Dr. Ada Lund", at},
+        ClinicPhotoTaken{sampleCourse, sampleManifest(11), photos::Pose::rightOblique, "Dr. Ada Lund", at},
+        ClinicPhotoRemoved{sampleCourse, idOf<photos::PhotoTag>(11), "Dr. Jonas Feld", at},
     };
 }
 
