@@ -2062,6 +2062,10 @@
             <comment>date, time</comment>
             <translation>%1، %2</translation>
         </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>بعد العلاج مباشرة</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -6795,6 +6799,14 @@
             <translation>أُنشئ رمز الاستعادة</translation>
         </message>
         <message>
+            <source>Photograph from right after the treatment put in</source>
+            <translation>أُضيفت صورة من بعد العلاج مباشرة</translation>
+        </message>
+        <message>
+            <source>Photograph from right after the treatment taken back</source>
+            <translation>سُحبت صورة من بعد العلاج مباشرة</translation>
+        </message>
+        <message>
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>دور %1: %2</translation>
@@ -6974,6 +6986,11 @@
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 المؤشر %2٪ من اليسار، %3٪ من الأعلى. مفتاح المسافة يحدّد.</translation>
         </message>
+        <message>
+            <source>Take this photograph back: %1, right after the treatment? Every desk of the clinic lets it go, and it does not come back.</source>
+            <comment>view</comment>
+            <translation>هل تُسحب هذه الصورة: %1، بعد العلاج مباشرة؟ تحذفها كل مكاتب العيادة، ولا تعود.</translation>
+        </message>
     </context>
     <context>
         <name>PhotoHalf</name>
@@ -6992,6 +7009,10 @@
         <message>
             <source>Mark the eyes</source>
             <translation>تحديد العينين</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>اسحبها</translation>
         </message>
     </context>
     <context>
@@ -7034,6 +7055,14 @@
         <message>
             <source>Two photographs of one view beside each other</source>
             <translation>صورتان لمنظر واحد متجاورتان</translation>
+        </message>
+        <message>
+            <source>Add the clinic's photographs</source>
+            <translation>أضف صور العيادة</translation>
+        </message>
+        <message>
+            <source>From right after the treatment, with the clinic's own camera</source>
+            <translation>من بعد العلاج مباشرة، بكاميرا العيادة نفسها</translation>
         </message>
     </context>
     <context>
@@ -7101,6 +7130,20 @@
             <source>Photographs: %1</source>
             <comment>views</comment>
             <translation>الصور: %1</translation>
+        </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>بعد العلاج مباشرة</translation>
+        </message>
+        <message>
+            <source>Put in by %1</source>
+            <comment>person</comment>
+            <translation>أضافها %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>سحبها %1، %2</translation>
         </message>
     </context>
     <context>
@@ -7727,6 +7770,108 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>الدور قاعدة من قواعد العيادة وليس قفلًا: الأشخاص هنا أسماء خلف عبارة مرور واحدة. من لا يجوز له أمر يُقال له من يجوز له. تولي المريض والاتصال به وتدوين ذلك وإعادة فتح ملاحظة متاح للجميع.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicPhotos</name>
+        <message>
+            <source>This picture does not open. Choose another.</source>
+            <translation>لا يمكن فتح هذه الصورة. اختر غيرها.</translation>
+        </message>
+        <message>
+            <source>This picture is too large. Choose a smaller one.</source>
+            <translation>هذه الصورة كبيرة جدًا. اختر صورة أصغر.</translation>
+        </message>
+        <message>
+            <source>The desk reads JPEG and PNG pictures. Choose one of these.</source>
+            <translation>يقرأ هذا البرنامج صور JPEG وPNG. اختر واحدة منها.</translation>
+        </message>
+        <message>
+            <source>This picture is too small. Choose a larger one.</source>
+            <translation>هذه الصورة صغيرة جدًا. اختر صورة أكبر.</translation>
+        </message>
+        <message>
+            <source>This picture is damaged. Choose another.</source>
+            <translation>هذه الصورة تالفة. اختر غيرها.</translation>
+        </message>
+        <message>
+            <source>There are %1 from right after the treatment. That is the most. Take one back to add another.</source>
+            <translation>توجد %1 صورة من بعد العلاج مباشرة. هذا أقصى عدد. اسحب واحدة لتضيف غيرها.</translation>
+        </message>
+        <message>
+            <source>A photograph from right after the treatment</source>
+            <translation>صورة من بعد العلاج مباشرة</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg)</source>
+            <translation>صور (*.png *.jpg *.jpeg)</translation>
+        </message>
+        <message>
+            <source>Kept: %1, right after the treatment.</source>
+            <comment>view</comment>
+            <translation>حُفظت: %1، بعد العلاج مباشرة.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeBackPhoto</name>
+        <message>
+            <source>Take it back</source>
+            <translation>اسحبها</translation>
+        </message>
+        <message>
+            <source>Keep the photograph</source>
+            <translation>أبقِ الصورة</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPhotoForm</name>
+        <message>
+            <source>Right after the treatment: %1</source>
+            <translation>بعد العلاج مباشرة: %1</translation>
+        </message>
+        <message>
+            <source>Pictures that you took with the clinic's own camera. They stay with the clinic's desks and never go to a phone. Place and time of the file are not kept.</source>
+            <translation>صور التقطتها بكاميرا العيادة نفسها. تبقى في مكاتب العيادة ولا تذهب إلى أي هاتف. لا يُحفظ مكان الملف ولا وقته.</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>الجهة</translation>
+        </message>
+        <message>
+            <source>Getting the picture ready …</source>
+            <translation>يجري تجهيز الصورة …</translation>
+        </message>
+        <message>
+            <source>The photograph: %1</source>
+            <translation>الصورة: %1</translation>
+        </message>
+        <message>
+            <source>Is it this patient? Is it the right side? Is it sharp?</source>
+            <translation>هل هو هذا المريض؟ هل هي الجهة الصحيحة؟ هل هي واضحة؟</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>أبقِها</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <translation>ليست هذه</translation>
+        </message>
+        <message>
+            <source>It is not kept</source>
+            <translation>لا تُحفظ</translation>
+        </message>
+        <message>
+            <source>Choose a picture</source>
+            <translation>اختر صورة</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>تم</translation>
+        </message>
+        <message>
+            <source>Closes this form</source>
+            <translation>يغلق هذا النموذج</translation>
         </message>
     </context>
 </TS>

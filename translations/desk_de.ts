@@ -1974,6 +1974,10 @@
             <comment>date, time</comment>
             <translation>%1, %2</translation>
         </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>direkt nach der Behandlung</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -6467,6 +6471,14 @@
             <translation>Ersatz-Code gemacht</translation>
         </message>
         <message>
+            <source>Photograph from right after the treatment put in</source>
+            <translation>Foto von direkt nach der Behandlung hinzugefügt</translation>
+        </message>
+        <message>
+            <source>Photograph from right after the treatment taken back</source>
+            <translation>Foto von direkt nach der Behandlung zurückgenommen</translation>
+        </message>
+        <message>
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Rolle von %1: %2</translation>
@@ -6642,6 +6654,11 @@
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 Zeiger %2 % von links, %3 % von oben. Die Leertaste markiert.</translation>
         </message>
+        <message>
+            <source>Take this photograph back: %1, right after the treatment? Every desk of the clinic lets it go, and it does not come back.</source>
+            <comment>view</comment>
+            <translation>Dieses Foto zurücknehmen: %1, direkt nach der Behandlung? Jedes Pult der Praxis löscht es, und es kommt nicht wieder.</translation>
+        </message>
     </context>
     <context>
         <name>PhotoHalf</name>
@@ -6660,6 +6677,10 @@
         <message>
             <source>Mark the eyes</source>
             <translation>Augen markieren</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>Zurücknehmen</translation>
         </message>
     </context>
     <context>
@@ -6702,6 +6723,14 @@
         <message>
             <source>Two photographs of one view beside each other</source>
             <translation>Zwei Fotos einer Ansicht nebeneinander</translation>
+        </message>
+        <message>
+            <source>Add the clinic's photographs</source>
+            <translation>Fotos der Praxis hinzufügen</translation>
+        </message>
+        <message>
+            <source>From right after the treatment, with the clinic's own camera</source>
+            <translation>Von direkt nach der Behandlung, mit der eigenen Kamera der Praxis</translation>
         </message>
     </context>
     <context>
@@ -6761,6 +6790,20 @@
             <source>Photographs: %1</source>
             <comment>views</comment>
             <translation>Fotos: %1</translation>
+        </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>direkt nach der Behandlung</translation>
+        </message>
+        <message>
+            <source>Put in by %1</source>
+            <comment>person</comment>
+            <translation>Hinzugefügt von %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Zurückgenommen von %1, %2</translation>
         </message>
     </context>
     <context>
@@ -7371,6 +7414,108 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Eine Rolle ist eine Hausregel und kein Schloss: Personen sind hier Namen hinter einem gemeinsamen Passwortsatz. Wer etwas nicht darf, erfährt, wer es darf. Jemanden übernehmen und anrufen, das notieren und einen Befund wieder öffnen dürfen alle.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicPhotos</name>
+        <message>
+            <source>This picture does not open. Choose another.</source>
+            <translation>Dieses Bild lässt sich nicht öffnen. Wählen Sie ein anderes.</translation>
+        </message>
+        <message>
+            <source>This picture is too large. Choose a smaller one.</source>
+            <translation>Dieses Bild ist zu groß. Wählen Sie ein kleineres.</translation>
+        </message>
+        <message>
+            <source>The desk reads JPEG and PNG pictures. Choose one of these.</source>
+            <translation>Dieses Programm liest Bilder der Arten JPEG und PNG. Wählen Sie ein solches.</translation>
+        </message>
+        <message>
+            <source>This picture is too small. Choose a larger one.</source>
+            <translation>Dieses Bild ist zu klein. Wählen Sie ein größeres.</translation>
+        </message>
+        <message>
+            <source>This picture is damaged. Choose another.</source>
+            <translation>Dieses Bild ist beschädigt. Wählen Sie ein anderes.</translation>
+        </message>
+        <message>
+            <source>There are %1 from right after the treatment. That is the most. Take one back to add another.</source>
+            <translation>Es sind %1 Fotos von direkt nach der Behandlung da. Mehr geht nicht. Nehmen Sie eines zurück, um ein anderes hinzuzufügen.</translation>
+        </message>
+        <message>
+            <source>A photograph from right after the treatment</source>
+            <translation>Ein Foto von direkt nach der Behandlung</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg)</source>
+            <translation>Bilder (*.png *.jpg *.jpeg)</translation>
+        </message>
+        <message>
+            <source>Kept: %1, right after the treatment.</source>
+            <comment>view</comment>
+            <translation>Behalten: %1, direkt nach der Behandlung.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeBackPhoto</name>
+        <message>
+            <source>Take it back</source>
+            <translation>Zurücknehmen</translation>
+        </message>
+        <message>
+            <source>Keep the photograph</source>
+            <translation>Foto behalten</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPhotoForm</name>
+        <message>
+            <source>Right after the treatment: %1</source>
+            <translation>Direkt nach der Behandlung: %1</translation>
+        </message>
+        <message>
+            <source>Pictures that you took with the clinic's own camera. They stay with the clinic's desks and never go to a phone. Place and time of the file are not kept.</source>
+            <translation>Bilder, die Sie mit der eigenen Kamera der Praxis gemacht haben. Sie bleiben an den Pulten der Praxis und gehen nie an ein Telefon. Ort und Zeit aus der Datei werden nicht behalten.</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>Ansicht</translation>
+        </message>
+        <message>
+            <source>Getting the picture ready …</source>
+            <translation>Das Bild wird vorbereitet …</translation>
+        </message>
+        <message>
+            <source>The photograph: %1</source>
+            <translation>Das Foto: %1</translation>
+        </message>
+        <message>
+            <source>Is it this patient? Is it the right side? Is it sharp?</source>
+            <translation>Ist es diese Patientin? Ist es die richtige Seite? Ist es scharf?</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>Behalten</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <translation>Dieses nicht</translation>
+        </message>
+        <message>
+            <source>It is not kept</source>
+            <translation>Es wird nicht behalten</translation>
+        </message>
+        <message>
+            <source>Choose a picture</source>
+            <translation>Bild auswählen</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Fertig</translation>
+        </message>
+        <message>
+            <source>Closes this form</source>
+            <translation>Schließt dieses Formular</translation>
         </message>
     </context>
 </TS>

@@ -1974,6 +1974,10 @@
             <comment>date, time</comment>
             <translation>%1, %2</translation>
         </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>justo después del tratamiento</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -6467,6 +6471,14 @@
             <translation>Código de recuperación hecho</translation>
         </message>
         <message>
+            <source>Photograph from right after the treatment put in</source>
+            <translation>Foto de justo después del tratamiento añadida</translation>
+        </message>
+        <message>
+            <source>Photograph from right after the treatment taken back</source>
+            <translation>Foto de justo después del tratamiento retirada</translation>
+        </message>
+        <message>
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Función de %1: %2</translation>
@@ -6705,6 +6717,11 @@
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 Cursor: %2 % desde la izquierda, %3 % desde arriba. Espacio marca.</translation>
         </message>
+        <message>
+            <source>Take this photograph back: %1, right after the treatment? Every desk of the clinic lets it go, and it does not come back.</source>
+            <comment>view</comment>
+            <translation>¿Retirar esta foto: %1, justo después del tratamiento? Todos los puestos de la clínica la borran y no vuelve.</translation>
+        </message>
     </context>
     <context>
         <name>PhotoHalf</name>
@@ -6723,6 +6740,10 @@
         <message>
             <source>Mark the eyes</source>
             <translation>Marcar los ojos</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>Retirarla</translation>
         </message>
     </context>
     <context>
@@ -6765,6 +6786,14 @@
         <message>
             <source>Two photographs of one view beside each other</source>
             <translation>Dos fotos de una misma vista, una junto a otra</translation>
+        </message>
+        <message>
+            <source>Add the clinic's photographs</source>
+            <translation>Añadir fotos de la clínica</translation>
+        </message>
+        <message>
+            <source>From right after the treatment, with the clinic's own camera</source>
+            <translation>De justo después del tratamiento, con la cámara de la propia clínica</translation>
         </message>
     </context>
     <context>
@@ -6824,6 +6853,20 @@
             <source>Photographs: %1</source>
             <comment>views</comment>
             <translation>Fotos: %1</translation>
+        </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>justo después del tratamiento</translation>
+        </message>
+        <message>
+            <source>Put in by %1</source>
+            <comment>person</comment>
+            <translation>Añadida por %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Retirada por %1, %2</translation>
         </message>
     </context>
     <context>
@@ -7371,6 +7414,108 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Una función es una regla de la casa y no una cerradura: aquí las personas son nombres tras una misma frase de acceso. A quien no puede hacer algo se le dice quién puede. Asumir y llamar a una paciente, anotarlo y reabrir un hallazgo puede hacerlo cualquiera.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicPhotos</name>
+        <message>
+            <source>This picture does not open. Choose another.</source>
+            <translation>Esta imagen no se puede abrir. Elija otra.</translation>
+        </message>
+        <message>
+            <source>This picture is too large. Choose a smaller one.</source>
+            <translation>Esta imagen es demasiado grande. Elija una más pequeña.</translation>
+        </message>
+        <message>
+            <source>The desk reads JPEG and PNG pictures. Choose one of these.</source>
+            <translation>Este programa lee imágenes JPEG y PNG. Elija una de estas.</translation>
+        </message>
+        <message>
+            <source>This picture is too small. Choose a larger one.</source>
+            <translation>Esta imagen es demasiado pequeña. Elija una más grande.</translation>
+        </message>
+        <message>
+            <source>This picture is damaged. Choose another.</source>
+            <translation>Esta imagen está dañada. Elija otra.</translation>
+        </message>
+        <message>
+            <source>There are %1 from right after the treatment. That is the most. Take one back to add another.</source>
+            <translation>Hay %1 fotos de justo después del tratamiento. Es el máximo. Retire una para añadir otra.</translation>
+        </message>
+        <message>
+            <source>A photograph from right after the treatment</source>
+            <translation>Una foto de justo después del tratamiento</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg)</source>
+            <translation>Imágenes (*.png *.jpg *.jpeg)</translation>
+        </message>
+        <message>
+            <source>Kept: %1, right after the treatment.</source>
+            <comment>view</comment>
+            <translation>Guardada: %1, justo después del tratamiento.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeBackPhoto</name>
+        <message>
+            <source>Take it back</source>
+            <translation>Retirarla</translation>
+        </message>
+        <message>
+            <source>Keep the photograph</source>
+            <translation>Conservar la foto</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPhotoForm</name>
+        <message>
+            <source>Right after the treatment: %1</source>
+            <translation>Justo después del tratamiento: %1</translation>
+        </message>
+        <message>
+            <source>Pictures that you took with the clinic's own camera. They stay with the clinic's desks and never go to a phone. Place and time of the file are not kept.</source>
+            <translation>Imágenes que tomó con la cámara de la propia clínica. Se quedan en los puestos de la clínica y nunca van a un teléfono. El lugar y la hora del archivo no se guardan.</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>Vista</translation>
+        </message>
+        <message>
+            <source>Getting the picture ready …</source>
+            <translation>Preparando la imagen …</translation>
+        </message>
+        <message>
+            <source>The photograph: %1</source>
+            <translation>La foto: %1</translation>
+        </message>
+        <message>
+            <source>Is it this patient? Is it the right side? Is it sharp?</source>
+            <translation>¿Es este paciente? ¿Es el lado correcto? ¿Está nítida?</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>Conservarla</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <translation>Esta no</translation>
+        </message>
+        <message>
+            <source>It is not kept</source>
+            <translation>No se conserva</translation>
+        </message>
+        <message>
+            <source>Choose a picture</source>
+            <translation>Elegir una imagen</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Listo</translation>
+        </message>
+        <message>
+            <source>Closes this form</source>
+            <translation>Cierra este formulario</translation>
         </message>
     </context>
 </TS>

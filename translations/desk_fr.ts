@@ -1974,6 +1974,10 @@
             <comment>date, time</comment>
             <translation>%1, %2</translation>
         </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>juste après le traitement</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -6467,6 +6471,14 @@
             <translation>Code de secours créé</translation>
         </message>
         <message>
+            <source>Photograph from right after the treatment put in</source>
+            <translation>Photo prise juste après le traitement ajoutée</translation>
+        </message>
+        <message>
+            <source>Photograph from right after the treatment taken back</source>
+            <translation>Photo prise juste après le traitement retirée</translation>
+        </message>
+        <message>
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Rôle de %1 : %2</translation>
@@ -6705,6 +6717,11 @@
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 Curseur : %2 % depuis la gauche, %3 % depuis le haut. Espace marque.</translation>
         </message>
+        <message>
+            <source>Take this photograph back: %1, right after the treatment? Every desk of the clinic lets it go, and it does not come back.</source>
+            <comment>view</comment>
+            <translation>Retirer cette photo : %1, juste après le traitement ? Chaque poste du cabinet l’efface, et elle ne revient pas.</translation>
+        </message>
     </context>
     <context>
         <name>PhotoHalf</name>
@@ -6723,6 +6740,10 @@
         <message>
             <source>Mark the eyes</source>
             <translation>Marquer les yeux</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>La retirer</translation>
         </message>
     </context>
     <context>
@@ -6765,6 +6786,14 @@
         <message>
             <source>Two photographs of one view beside each other</source>
             <translation>Deux photos d’une même vue, l’une à côté de l’autre</translation>
+        </message>
+        <message>
+            <source>Add the clinic's photographs</source>
+            <translation>Ajouter les photos du cabinet</translation>
+        </message>
+        <message>
+            <source>From right after the treatment, with the clinic's own camera</source>
+            <translation>Prises juste après le traitement, avec l’appareil du cabinet</translation>
         </message>
     </context>
     <context>
@@ -6824,6 +6853,20 @@
             <source>Photographs: %1</source>
             <comment>views</comment>
             <translation>Photos : %1</translation>
+        </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>juste après le traitement</translation>
+        </message>
+        <message>
+            <source>Put in by %1</source>
+            <comment>person</comment>
+            <translation>Ajoutée par %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Retirée par %1, %2</translation>
         </message>
     </context>
     <context>
@@ -7371,6 +7414,108 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Un rôle est une règle de la maison et non un verrou : ici, les personnes sont des noms derrière une même phrase secrète. Qui ne peut pas faire quelque chose apprend qui le peut. Prendre en charge et appeler une patiente, le noter et rouvrir un constat est ouvert à tout le monde.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicPhotos</name>
+        <message>
+            <source>This picture does not open. Choose another.</source>
+            <translation>Cette image ne s’ouvre pas. Choisissez-en une autre.</translation>
+        </message>
+        <message>
+            <source>This picture is too large. Choose a smaller one.</source>
+            <translation>Cette image est trop grande. Choisissez-en une plus petite.</translation>
+        </message>
+        <message>
+            <source>The desk reads JPEG and PNG pictures. Choose one of these.</source>
+            <translation>Ce programme lit les images JPEG et PNG. Choisissez-en une de ce type.</translation>
+        </message>
+        <message>
+            <source>This picture is too small. Choose a larger one.</source>
+            <translation>Cette image est trop petite. Choisissez-en une plus grande.</translation>
+        </message>
+        <message>
+            <source>This picture is damaged. Choose another.</source>
+            <translation>Cette image est abîmée. Choisissez-en une autre.</translation>
+        </message>
+        <message>
+            <source>There are %1 from right after the treatment. That is the most. Take one back to add another.</source>
+            <translation>Il y a %1 photos prises juste après le traitement. C’est le maximum. Retirez-en une pour en ajouter une autre.</translation>
+        </message>
+        <message>
+            <source>A photograph from right after the treatment</source>
+            <translation>Une photo prise juste après le traitement</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg)</source>
+            <translation>Images (*.png *.jpg *.jpeg)</translation>
+        </message>
+        <message>
+            <source>Kept: %1, right after the treatment.</source>
+            <comment>view</comment>
+            <translation>Gardée : %1, juste après le traitement.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeBackPhoto</name>
+        <message>
+            <source>Take it back</source>
+            <translation>La retirer</translation>
+        </message>
+        <message>
+            <source>Keep the photograph</source>
+            <translation>Garder la photo</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPhotoForm</name>
+        <message>
+            <source>Right after the treatment: %1</source>
+            <translation>Juste après le traitement : %1</translation>
+        </message>
+        <message>
+            <source>Pictures that you took with the clinic's own camera. They stay with the clinic's desks and never go to a phone. Place and time of the file are not kept.</source>
+            <translation>Images que vous avez prises avec l’appareil du cabinet. Elles restent sur les postes du cabinet et ne vont jamais sur un téléphone. Le lieu et l’heure du fichier ne sont pas gardés.</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>Vue</translation>
+        </message>
+        <message>
+            <source>Getting the picture ready …</source>
+            <translation>L’image se prépare …</translation>
+        </message>
+        <message>
+            <source>The photograph: %1</source>
+            <translation>La photo : %1</translation>
+        </message>
+        <message>
+            <source>Is it this patient? Is it the right side? Is it sharp?</source>
+            <translation>Est-ce bien ce patient ? Est-ce le bon côté ? Est-elle nette ?</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>La garder</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <translation>Pas celle-ci</translation>
+        </message>
+        <message>
+            <source>It is not kept</source>
+            <translation>Elle n’est pas gardée</translation>
+        </message>
+        <message>
+            <source>Choose a picture</source>
+            <translation>Choisir une image</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Terminé</translation>
+        </message>
+        <message>
+            <source>Closes this form</source>
+            <translation>Ferme ce formulaire</translation>
         </message>
     </context>
 </TS>

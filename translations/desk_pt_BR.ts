@@ -1974,6 +1974,10 @@
             <comment>date, time</comment>
             <translation>%1, %2</translation>
         </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>logo após o tratamento</translation>
+        </message>
     </context>
     <context>
         <name>SheetPage</name>
@@ -6467,6 +6471,14 @@
             <translation>Código de recuperação feito</translation>
         </message>
         <message>
+            <source>Photograph from right after the treatment put in</source>
+            <translation>Foto de logo após o tratamento incluída</translation>
+        </message>
+        <message>
+            <source>Photograph from right after the treatment taken back</source>
+            <translation>Foto de logo após o tratamento retirada</translation>
+        </message>
+        <message>
             <source>Role of %1: %2</source>
             <comment>person, role</comment>
             <translation>Função de %1: %2</translation>
@@ -6705,6 +6717,11 @@
             <comment>what to mark, shares of the picture</comment>
             <translation>%1 Cursor: %2% a partir da esquerda, %3% a partir do alto. Espaço marca.</translation>
         </message>
+        <message>
+            <source>Take this photograph back: %1, right after the treatment? Every desk of the clinic lets it go, and it does not come back.</source>
+            <comment>view</comment>
+            <translation>Retirar esta foto: %1, logo após o tratamento? Todas as estações da clínica a apagam, e ela não volta.</translation>
+        </message>
     </context>
     <context>
         <name>PhotoHalf</name>
@@ -6723,6 +6740,10 @@
         <message>
             <source>Mark the eyes</source>
             <translation>Marcar os olhos</translation>
+        </message>
+        <message>
+            <source>Take it back</source>
+            <translation>Retirar</translation>
         </message>
     </context>
     <context>
@@ -6765,6 +6786,14 @@
         <message>
             <source>Two photographs of one view beside each other</source>
             <translation>Duas fotos da mesma vista, uma ao lado da outra</translation>
+        </message>
+        <message>
+            <source>Add the clinic's photographs</source>
+            <translation>Incluir fotos da clínica</translation>
+        </message>
+        <message>
+            <source>From right after the treatment, with the clinic's own camera</source>
+            <translation>De logo após o tratamento, com a câmera da própria clínica</translation>
         </message>
     </context>
     <context>
@@ -6824,6 +6853,20 @@
             <source>Photographs: %1</source>
             <comment>views</comment>
             <translation>Fotos: %1</translation>
+        </message>
+        <message>
+            <source>right after the treatment</source>
+            <translation>logo após o tratamento</translation>
+        </message>
+        <message>
+            <source>Put in by %1</source>
+            <comment>person</comment>
+            <translation>Incluída por %1</translation>
+        </message>
+        <message>
+            <source>Taken back by %1, %2</source>
+            <comment>person, time</comment>
+            <translation>Retirada por %1, %2</translation>
         </message>
     </context>
     <context>
@@ -7371,6 +7414,108 @@
         <message>
             <source>A role is a rule of the house and no lock: people are names here, behind one passphrase. Whoever may not do something is told who may. Taking and calling a patient, noting it and reopening a finding are open to everyone.</source>
             <translation>Uma função é uma regra da casa e não uma fechadura: aqui as pessoas são nomes atrás de uma mesma frase secreta. Quem não pode fazer algo fica sabendo quem pode. Assumir e ligar para uma paciente, anotar isso e reabrir um achado é permitido a todos.</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ClinicPhotos</name>
+        <message>
+            <source>This picture does not open. Choose another.</source>
+            <translation>Esta imagem não abre. Escolha outra.</translation>
+        </message>
+        <message>
+            <source>This picture is too large. Choose a smaller one.</source>
+            <translation>Esta imagem é grande demais. Escolha uma menor.</translation>
+        </message>
+        <message>
+            <source>The desk reads JPEG and PNG pictures. Choose one of these.</source>
+            <translation>Este programa lê imagens JPEG e PNG. Escolha uma dessas.</translation>
+        </message>
+        <message>
+            <source>This picture is too small. Choose a larger one.</source>
+            <translation>Esta imagem é pequena demais. Escolha uma maior.</translation>
+        </message>
+        <message>
+            <source>This picture is damaged. Choose another.</source>
+            <translation>Esta imagem está danificada. Escolha outra.</translation>
+        </message>
+        <message>
+            <source>There are %1 from right after the treatment. That is the most. Take one back to add another.</source>
+            <translation>Há %1 fotos de logo após o tratamento. É o máximo. Retire uma para incluir outra.</translation>
+        </message>
+        <message>
+            <source>A photograph from right after the treatment</source>
+            <translation>Uma foto de logo após o tratamento</translation>
+        </message>
+        <message>
+            <source>Pictures (*.png *.jpg *.jpeg)</source>
+            <translation>Imagens (*.png *.jpg *.jpeg)</translation>
+        </message>
+        <message>
+            <source>Kept: %1, right after the treatment.</source>
+            <comment>view</comment>
+            <translation>Guardada: %1, logo após o tratamento.</translation>
+        </message>
+    </context>
+    <context>
+        <name>TakeBackPhoto</name>
+        <message>
+            <source>Take it back</source>
+            <translation>Retirar</translation>
+        </message>
+        <message>
+            <source>Keep the photograph</source>
+            <translation>Manter a foto</translation>
+        </message>
+    </context>
+    <context>
+        <name>ClinicPhotoForm</name>
+        <message>
+            <source>Right after the treatment: %1</source>
+            <translation>Logo após o tratamento: %1</translation>
+        </message>
+        <message>
+            <source>Pictures that you took with the clinic's own camera. They stay with the clinic's desks and never go to a phone. Place and time of the file are not kept.</source>
+            <translation>Imagens que você tirou com a câmera da própria clínica. Elas ficam nas estações da clínica e nunca vão para um celular. O lugar e a hora do arquivo não são guardados.</translation>
+        </message>
+        <message>
+            <source>View</source>
+            <translation>Vista</translation>
+        </message>
+        <message>
+            <source>Getting the picture ready …</source>
+            <translation>Preparando a imagem …</translation>
+        </message>
+        <message>
+            <source>The photograph: %1</source>
+            <translation>A foto: %1</translation>
+        </message>
+        <message>
+            <source>Is it this patient? Is it the right side? Is it sharp?</source>
+            <translation>É este paciente? É o lado certo? Está nítida?</translation>
+        </message>
+        <message>
+            <source>Keep it</source>
+            <translation>Manter</translation>
+        </message>
+        <message>
+            <source>Not this one</source>
+            <translation>Esta não</translation>
+        </message>
+        <message>
+            <source>It is not kept</source>
+            <translation>Ela não fica guardada</translation>
+        </message>
+        <message>
+            <source>Choose a picture</source>
+            <translation>Escolher uma imagem</translation>
+        </message>
+        <message>
+            <source>Done</source>
+            <translation>Pronto</translation>
+        </message>
+        <message>
+            <source>Closes this form</source>
+            <translation>Fecha este formulário</translation>
         </message>
     </context>
 </TS>

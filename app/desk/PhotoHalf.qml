@@ -107,4 +107,11 @@ ColumnLayout {
             }
         }
     }
+    ActButton {
+        visible: root.side.own
+        text: qsTr("Take it back")
+        quiet: true
+        hint: root.side.title
+        onClicked: root.comparison.askTakeBack(root.half)
+    }
 }

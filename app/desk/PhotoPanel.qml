@@ -1,4 +1,4 @@
-// The photographs of a course as a strip, from the first to the newest.
+// The photographs of a course as a strip, from the first to the newest; and the way to put in the clinic's own.
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
@@ -59,10 +59,28 @@ ColumnLayout {
             onOpened: root.opened(row.key)
         }
     }
-    ActButton {
-        visible: root.photos.comparable
-        text: qsTr("Side by side")
-        hint: qsTr("Two photographs of one view beside each other")
-        onClicked: root.opened("")
+    Flow {
+        spacing: Theme.gapSmall
+        Layout.fillWidth: true
+
+        ActButton {
+            visible: root.photos.comparable
+            text: qsTr("Side by side")
+            hint: qsTr("Two photographs of one view beside each other")
+            onClicked: root.opened("")
+        }
+        ActButton {
+            visible: root.photos.intake.stage === ClinicPhotos.Away
+            quiet: true
+            text: qsTr("Add the clinic's photographs")
+            hint: qsTr("From right after the treatment, with the clinic's own camera")
+            onClicked: root.photos.intake.begin()
+        }
+    }
+    ClinicPhotoForm {
+        visible: root.photos.intake.stage !== ClinicPhotos.Away
+        intake: root.photos.intake
+        who: root.photos.who
+        Layout.fillWidth: true
     }
 }

@@ -44,6 +44,10 @@ PageFrame {
         comparison: root.comparison
         Layout.fillWidth: true
     }
+    TakeBackPhoto {
+        comparison: root.comparison
+        Layout.fillWidth: true
+    }
     // Earlier on the left in every language, as time runs along the curves.
     GridLayout {
         columns: 2

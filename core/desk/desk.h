@@ -96,12 +96,13 @@ struct CoursePhoto {
     photos::PhotoId photo;
     photos::Pose pose = photos::Pose::front;
     recovery::EntryId entry;   ///< null if it stands by itself
-    clock::Moment at;          ///< when it was taken, as the phone says
+    clock::Moment at;          ///< when it was taken, as the phone says; of the clinic's own, when the treatment was
     int day = 0;
     std::size_t chunks = 0;    ///< of how many it is made
     std::size_t held = 0;      ///< how many of them are here
     std::optional<photos::Eyes> eyes;  ///< as somebody at a desk marked them last
     bool refused = false;      ///< it came whole, and is none that may be shown
+    std::optional<std::string> putInBy;  ///< of the clinic's own, taken right after the treatment: who put it in; else empty
     bool isHere() const { return held == chunks; }
 };
 
@@ -227,11 +228,17 @@ public:
     curves::Curve curve(const recovery::CourseId& course, const recovery::Stream& stream) const;
     /// Left against right of a symptom; empty where there is not enough to say.
     std::optional<curves::Asymmetry> asymmetry(const recovery::CourseId& course, recovery::Symptom symptom) const;
-    /// Oldest first; those that the patient took back are left out.
+    /// The clinic's own first, then the patient's, each oldest first; those that were taken back are left out.
     std::vector<CoursePhoto> photos(const recovery::CourseId& course) const;
     /// JPEG bytes that were checked when they came. \returns Reason::notFound, also for one that was taken back;
     /// Reason::notEnough while it is still coming.
     Result<bytes::Bytes> photo(const recovery::CourseId& course, const photos::PhotoId& photo) const;
+    /// A photograph that the clinic took right after the treatment: for its desks, never for a phone. \returns Reason::notFound
+    /// without a treatment, Reason::invalidState if nobody is named at the desk, Reason::storageFull over mostClinicPhotos; as photos::seal().
+    Result<photos::PhotoId> addClinicPhoto(const recovery::CourseId& course, bytes::View jpeg, photos::Pose pose);
+    static constexpr std::size_t mostClinicPhotos = 12;  ///< of a course: each view some times. Our own choice
+    /// Takes one of those back: every desk lets its picture go. \returns Reason::notFound, also for a patient's; Reason::invalidState as above.
+    Done takeBackPhoto(const recovery::CourseId& course, const photos::PhotoId& photo);
     /// Keeps where the eyes are, in the name of the person at the desk; every desk of the clinic learns it.
     /// \returns Reason::notFound for a photograph that is not there; as photos::check().
     Done markEyes(const recovery::CourseId& course, const photos::PhotoId& photo, const photos::Eyes& eyes);

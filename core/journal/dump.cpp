@@ -79,6 +79,14 @@ void dumpCourse(Dump& out, const recovery::CourseId& id, const CourseState& cour
         out.line("photo-removed", photo, removed);
     for (const auto& [photo, at] : course.photosReceived)
         out.line("photo-received " + bytes::toHex(photo.view()) + " " + clock::toIso8601(at));
+    for (const auto& [photo, by] : course.clinicPhotos)
+        out.line("clinic-photo " + bytes::toHex(photo.view()) + " " + bytes::toHex(bytes::viewOf(by)));
+    for (const auto& [photo, by] : course.clinicPhotosRemoved)
+        out.line("clinic-photo-removed " + bytes::toHex(photo.view()) + " " + bytes::toHex(bytes::viewOf(by)));
+    for (const auto& [photo, holders] : course.photoHolders)
+        if (course.clinicPhotos.contains(photo))
+            for (const envelope::DeviceId& holder : holders)
+                out.line("clinic-photo-held " + bytes::toHex(photo.view()) + " " + bytes::toHex(holder.view()));
     for (const auto& [photo, marked] : course.eyes)
         out.line("eyes", photo, marked);
     for (const auto& [device, key] : course.phoneKeys)

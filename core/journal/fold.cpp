@@ -180,16 +180,40 @@ private:
         course.photos.try_emplace(photo, Version<records::PhotoTaken>{std::move(body), m_operation->id, m_operation->entered});
     }
 
+    /// A phone has no say about what the clinic took.
     void take(records::PhotoRemoved& body)
     {
-        m_state.courses[body.course].photosRemoved.try_emplace(body.photo, body);
+        CourseState& course = m_state.courses[body.course];
+        if (!course.clinicPhotos.contains(body.photo))
+            course.photosRemoved.try_emplace(body.photo, body);
+    }
+
+    void take(records::ClinicPhotoTaken& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        const photos::PhotoId photo = body.manifest.photo;
+        records::PhotoTaken taken{body.course, std::move(body.manifest), body.pose, {}, body.at};
+        if (!course.photos.try_emplace(photo, Version<records::PhotoTaken>{std::move(taken), m_operation->id, m_operation->entered}).second)
+            return;
+        course.clinicPhotos.emplace(photo, std::move(body.by));
+        course.photosRemoved.erase(photo);
+    }
+
+    void take(records::ClinicPhotoRemoved& body)
+    {
+        CourseState& course = m_state.courses[body.course];
+        if (!course.clinicPhotos.contains(body.photo) || !course.photosRemoved.try_emplace(body.photo, records::PhotoRemoved{body.course, body.photo, body.at}).second)
+            return;
+        course.clinicPhotosRemoved.emplace(body.photo, std::move(body.by));
     }
 
     void take(records::PhotosReceived& body)
     {
         CourseState& course = m_state.courses[body.course];
-        for (const photos::PhotoId& photo : body.photos)
+        for (const photos::PhotoId& photo : body.photos) {
             course.photosReceived.try_emplace(photo, body.at);
+            course.photoHolders[photo].insert(m_operation->id.device);
+        }
     }
 
     void take(records::EyesMarked& body)

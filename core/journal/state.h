@@ -7,6 +7,7 @@
 #include "core/journal/operation.h"
 
 #include <map>
+#include <set>
 #include <span>
 #include <string_view>
 
@@ -63,6 +64,9 @@ struct CourseState {
     std::map<photos::PhotoId, Version<records::PhotoTaken>> photos;      ///< the first of each name; removed ones too
     std::map<photos::PhotoId, records::PhotoRemoved> photosRemoved;
     std::map<photos::PhotoId, clock::Moment> photosReceived;             ///< when a desk first said that it holds it
+    std::map<photos::PhotoId, std::set<envelope::DeviceId>> photoHolders;  ///< every desk that said so
+    std::map<photos::PhotoId, std::string> clinicPhotos;                 ///< those of `photos` that the clinic took, and who put them in
+    std::map<photos::PhotoId, std::string> clinicPhotosRemoved;          ///< those of `photosRemoved` among them, and who took them back
     std::map<photos::PhotoId, records::EyesMarked> eyes;                 ///< newest by photograph
     std::map<envelope::DeviceId, records::KeyAnnounced> phoneKeys;       ///< the last that each phone announced after it was linked
     std::optional<records::FollowUpRecorded> followUp;

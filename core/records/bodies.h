@@ -52,8 +52,10 @@ enum class Kind : std::uint16_t {
     doseLimited = 26,
     roleGiven = 27,
     workDone = 28,
+    clinicPhotoTaken = 29,
+    clinicPhotoRemoved = 30,
 };
-inline constexpr Kind newestKind = Kind::workDone;  ///< above: of a newer program
+inline constexpr Kind newestKind = Kind::clinicPhotoRemoved;  ///< above: of a newer program
 
 /// Clinic only.
 struct PatientRegistered {
@@ -242,7 +244,7 @@ struct PhotoRemoved {
     bool operator==(const PhotoRemoved&) const = default;
 };
 
-/// To the phone: a desk holds these photographs, and has opened and checked each.
+/// A desk holds these photographs, and has opened and checked each. To the phone; of the clinic's own, to the other desks.
 struct PhotosReceived {
     recovery::CourseId course;
     std::vector<photos::PhotoId> photos;
@@ -344,11 +346,31 @@ struct DoseLimited {
     bool operator==(const DoseLimited&) const = default;
 };
 
+/// Clinic only: a photograph that the clinic took right after the treatment. Its ciphertext goes from desk to desk.
+struct ClinicPhotoTaken {
+    recovery::CourseId course;
+    photos::Manifest manifest;
+    photos::Pose pose = photos::Pose::front;
+    std::string by;
+    clock::Moment at;  ///< when it was put in at a desk; when it was taken is not known closer than right after the treatment
+    bool operator==(const ClinicPhotoTaken&) const = default;
+};
+
+/// Clinic only: somebody at a desk took one of those back. Whoever holds its ciphertext lets it go.
+struct ClinicPhotoRemoved {
+    recovery::CourseId course;
+    photos::PhotoId photo;
+    std::string by;
+    clock::Moment at;
+    bool operator==(const ClinicPhotoRemoved&) const = default;
+};
+
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited, RoleGiven, WorkDone>;
+                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited, RoleGiven, WorkDone,
+                          ClinicPhotoTaken, ClinicPhotoRemoved>;
 
 Kind kindOf(const Body& body);
 

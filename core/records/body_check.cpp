@@ -232,6 +232,15 @@ struct BodyCheck {
         check.within("pose", b.pose, photos::Pose::front, photos::Pose::rightOblique);
     }
     void operator()(const PhotoRemoved& b) { check.id("course", b.course).id("photo", b.photo).moment("at", b.at); }
+    void operator()(const ClinicPhotoTaken& b)
+    {
+        check.id("course", b.course).that("manifest", photos::check(b.manifest)).text("by", b.by).moment("at", b.at);
+        check.within("pose", b.pose, photos::Pose::front, photos::Pose::rightOblique);
+    }
+    void operator()(const ClinicPhotoRemoved& b)
+    {
+        check.id("course", b.course).id("photo", b.photo).text("by", b.by).moment("at", b.at);
+    }
     void operator()(const PhotosReceived& b)
     {
         check.id("course", b.course).moment("at", b.at).within("photos", b.photos.size(), std::size_t{1}, maximumItems);

@@ -39,6 +39,22 @@ void serialize(Archive& archive, PhotoRemoved& b)
 }
 
 template <typename Archive>
+void serialize(Archive& archive, ClinicPhotoTaken& b)
+{
+    archive(b.course);
+    field(archive, b.manifest);
+    archive(b.pose, b.by);
+    field(archive, b.at);
+}
+
+template <typename Archive>
+void serialize(Archive& archive, ClinicPhotoRemoved& b)
+{
+    archive(b.course, b.photo, b.by);
+    field(archive, b.at);
+}
+
+template <typename Archive>
 void serialize(Archive& archive, PhotosReceived& b)
 {
     archive(b.course, b.photos);

@@ -100,6 +100,13 @@ Done PhotoCarrier::collect()
     for (const vault::Link& link : *links)
         if (const Done collected = clinic ? collectOfDesk(link, held) : collectOfPhone(link); !collected)
             return collected;
+    const auto posts = clinic ? postsOf(m_vault) : Result<std::vector<Post>>(std::vector<Post>{});
+    if (!posts)
+        return fail(posts.error());
+    for (const Post& post : *posts)
+        if (post.channel && !post.tooOld)
+            if (const Done collected = collectOfChannel(post, held); !collected)
+                return collected;
     return {};
 }
 
@@ -139,7 +146,7 @@ Done PhotoCarrier::collectOfDesk(const vault::Link& link, const std::map<photos:
         return {};
     std::vector<photos::PhotoId> wanted;
     for (const auto& [photo, version] : course->second.photos) {
-        if (course->second.photosRemoved.contains(photo) || m_over.contains(photo))
+        if (course->second.photosRemoved.contains(photo) || course->second.clinicPhotos.contains(photo) || m_over.contains(photo))
             continue;
         const auto chunks = held.find(photo);
         const bool whole = chunks != held.end() && chunks->second == version.value.manifest.chunkHashes.size();
@@ -220,7 +227,7 @@ void PhotoCarrier::putUp()
     if (!photo || m_full.contains(m_job->mailbox))
         return endJob(false);
     // Before the hub hears of it: what was begun there is dropped there if she takes it back.
-    if (const Done noted = m_vault.notePhoto(m_job->photo, {false, false, m_vault.clock().now()}); !noted)
+    if (const Done noted = noteOffer(false); !noted)
         return failJob(noted.error());
     const auto chunks = static_cast<std::uint32_t>(photo->manifest.chunkHashes.size());
     const auto self = shared_from_this();
@@ -247,8 +254,7 @@ void PhotoCarrier::putNext()
         return ask({"POST", path("/done"), {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
             if (!response)
                 return self->putFailed(response.error());
-            const Done noted = self->m_vault.notePhoto(self->m_job->photo, {true, false, self->m_vault.clock().now()});
-            if (!noted)
+            if (const Done noted = self->noteOffer(true); !noted)
                 return self->failJob(noted.error());
             ++self->m_report.photosSent;
             self->endJob(true);
@@ -292,7 +298,7 @@ void PhotoCarrier::drop()
     ask({"POST", path("/drop"), {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
         if (!response)
             return self->failJob(response.error());
-        const Done forgotten = self->m_vault.forgetPhoto(self->m_job->photo);
+        const Done forgotten = self->forgetOffer();
         forgotten ? self->endJob(true) : self->failJob(forgotten.error());
     });
 }

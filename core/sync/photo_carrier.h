@@ -4,10 +4,12 @@
 /// goes first, and what was cut goes on where it was cut; inside of core/sync only.
 ///
 /// A phone puts up what no desk has confirmed, and what it took back it lets the hub drop. A desk fetches what the
-/// journal names, opens and checks it, and only then tells the phone that it holds it.
+/// journal names, opens and checks it, and only then tells the phone that it holds it. What the clinic took goes through
+/// the channels between its desks alone: whoever put it in offers it to every other one until that one said that it holds it.
 
 #include "core/sync/hub_client.h"
 #include "core/sync/link_sync.h"
+#include "core/sync/post.h"
 
 #include <deque>
 #include <set>
@@ -18,9 +20,15 @@ namespace ebbline::sync {
 inline constexpr std::size_t photoTurn = 2u * 1024 * 1024;
 /// A photograph that does not come is asked about at every run for so long, and every few hours afterwards.
 inline constexpr std::chrono::hours photoFreshFor{24};
+/// From so long after it was put in on, whoever holds a photograph of the clinic's offers it, too: the desk that put it
+/// in may be gone. Our own choice.
+inline constexpr std::chrono::hours photoOfferedByItsDeskFor{24};
 
 /// Whether asking anything else would fail as well.
 bool isOfNetwork(const Error& error);
+
+/// Whether a desk put a photograph in, or said that it holds it. \pre the course has it
+bool isHeldBy(const journal::CourseState& course, const photos::PhotoId& photo, const envelope::DeviceId& desk);
 
 class PhotoCarrier : public std::enable_shared_from_this<PhotoCarrier> {
 public:
@@ -40,19 +48,35 @@ private:
     struct Job {
         enum class What : std::uint8_t { look, fetch, put, drop } what;
         envelope::MailboxId mailbox;
-        recovery::CourseId course;
-        photos::PhotoId photo;  ///< null for look
+        recovery::CourseId course;  ///< null for a look into a channel
+        photos::PhotoId photo;      ///< null for look
+        bool channel = false;       ///< between desks: a photograph that the clinic took
+    };
+    /// What this device tried to put into a channel, and when.
+    struct Offer {
+        bool atHub = false;
+        clock::Instant triedAt;
     };
 
     Done collect();
     Done collectOfPhone(const vault::Link& link);
     Done collectOfDesk(const vault::Link& link, const std::map<photos::PhotoId, std::size_t>& held);
+    Done collectOfChannel(const Post& post, const std::map<photos::PhotoId, std::size_t>& held);
+    Done collectOffer(const Post& post, const recovery::CourseId& id, const journal::CourseState& course, const photos::PhotoId& photo, bool whole);
     bool isRested(const records::PhotoTaken& photo, const std::optional<vault::PhotoStanding>& standing) const;
     const records::PhotoTaken* taken() const;
     std::string path(const std::string& rest = {}) const;
 
+    std::string offerName() const;
+    Result<std::optional<Offer>> offerOf(const std::string& name) const;
+    /// That the current job's photograph is put up, before it is and once it is.
+    Done noteOffer(bool atHub);
+    Done forgetOffer();
+
     void nextJob();
     void look();
+    void lookedIntoChannel();
+    Done restWhatIsAway();
     void putUp();
     void putNext();
     void putFailed(const Error& error);
@@ -61,6 +85,8 @@ private:
     void fetchNext();
     void fetchForged(const Error& error);
     void arrived();
+    /// Lets the hub forget in time what is here; nothing depends on it.
+    void letForget();
 
     /// The current job is over; it is not tried again in this run unless it went well.
     void endJob(bool well);

@@ -22,12 +22,14 @@ void PhotoCarrier::look()
         while (reader.left() >= 16)
             there.insert(reader.id<photos::PhotoTag>());
         self->m_report.garbled += reader.atEnd() ? 0 : 1;
+        if (self->m_job->channel)
+            return self->lookedIntoChannel();
         const auto& courses = self->m_vault.state().courses;
         const clock::Instant now = self->m_vault.clock().now();
         if (const auto course = courses.find(self->m_job->course); course != courses.end())
             for (const auto& [photo, version] : course->second.photos)
                 // What stays away for long is asked about less often.
-                if (!there.contains(photo) && isOver(version.value.at.at, photoFreshFor, now))
+                if (!there.contains(photo) && !course->second.clinicPhotos.contains(photo) && isOver(version.value.at.at, photoFreshFor, now))
                     if (const auto standing = self->m_vault.photoStanding(photo); standing && (!*standing || !(*standing)->refused))
                         if (const Done noted = self->m_vault.notePhoto(photo, {false, false, now}); !noted)
                             return self->failJob(noted.error());
@@ -48,6 +50,9 @@ void PhotoCarrier::fetch()
     const records::PhotoTaken* photo = taken();
     if (!photo)
         return endJob(false);
+    // Another desk's channel may have brought it meanwhile.
+    if (m_job->channel && isHeldBy(m_vault.state().courses.at(m_job->course), m_job->photo, m_vault.device()))
+        return letForget();
     auto missing = m_vault.missingPhotoChunks(photo->manifest);
     if (!missing)
         return failJob(missing.error());
@@ -119,7 +124,13 @@ void PhotoCarrier::arrived()
         return endJob(false);
     }
     const auto& course = m_vault.state().courses.at(m_job->course);
-    if (!course.photosReceived.contains(m_job->photo)) {
+    if (m_job->channel) {
+        // To the other desks: each says for itself that it holds it.
+        const clock::Moment now{m_vault.clock().now(), {}, {}};
+        const auto told = m_vault.append({records::PhotosReceived{m_job->course, {m_job->photo}, now}}, now);
+        if (!told)
+            return failJob(told.error());
+    } else if (!course.photosReceived.contains(m_job->photo)) {
         // To the phone that the course has now; the one that took it may have been replaced.
         const auto links = m_vault.links();
         if (!links)
@@ -134,8 +145,12 @@ void PhotoCarrier::arrived()
             return failJob(told.error());
     }
     ++m_report.photosReceived;
+    letForget();
+}
+
+void PhotoCarrier::letForget()
+{
     const auto self = shared_from_this();
-    // Lets the hub forget it in time; nothing depends on it.
     ask({"POST", path("/ack"), {}, {}, {}}, [self](const Result<mailbox::Response>& response) {
         !response && isOfNetwork(response.error()) ? self->end(false) : self->endJob(true);
     });

@@ -148,6 +148,9 @@ public:
     /// sending never seals twice. \returns also Reason::notEnough or Reason::forged if they are not those of the manifest.
     Result<journal::OperationId> appendPhoto(const records::PhotoTaken& photo, const std::vector<bytes::Bytes>& chunks,
                                              const clock::Moment& entered, std::optional<envelope::MailboxId> mailbox);
+    /// The same of one that the clinic took: for its desks alone.
+    Result<journal::OperationId> appendPhoto(const records::ClinicPhotoTaken& photo, const std::vector<bytes::Bytes>& chunks,
+                                             const clock::Moment& entered);
     /// Keeps one chunk that came from elsewhere; one that is here already is not an error.
     /// \returns Reason::forged if it is not the one that the manifest names, Reason::notFound for a photograph that
     ///          the journal does not hold or that was removed.
@@ -287,6 +290,8 @@ private:
                                                          const std::optional<envelope::MailboxId>& mailbox,
                                                          const std::optional<journal::OperationId>& supersedes,
                                                          const std::function<Done()>& alongside);
+    Result<journal::OperationId> appendSealed(const records::Body& body, const photos::Manifest& manifest, const std::vector<bytes::Bytes>& chunks,
+                                              const clock::Moment& entered, const std::optional<envelope::MailboxId>& mailbox);
     explicit Vault(std::unique_ptr<Inside> inside);
     std::unique_ptr<Inside> m_inside;
 };

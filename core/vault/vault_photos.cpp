@@ -15,18 +15,21 @@ Done Vault::Inside::insertPhotoChunk(const photos::PhotoId& photo, std::uint32_t
     return put->bind(photo.view()).bind(std::int64_t{number}).bind(chunk).run();
 }
 
-/// Whoever removes a photograph of another course has no say: the name must be one of its own course.
+/// Whoever removes a photograph of another course has no say: the name must be one of its own course. A phone has none
+/// about the clinic's own photographs, nor a desk about the patient's.
 Done Vault::Inside::dropRemoved(const journal::Operation& operation)
 {
-    if (operation.kind != static_cast<std::uint16_t>(records::Kind::photoRemoved))
+    const records::Kind kind{operation.kind};
+    if (kind != records::Kind::photoRemoved && kind != records::Kind::clinicPhotoRemoved)
         return {};
-    const auto body = records::decode(records::Kind::photoRemoved, operation.body);
+    const auto body = records::decode(kind, operation.body);
     const auto& courses = journal.state().courses;
     const auto course = courses.find(operation.course);
     if (!body || course == courses.end())
         return {};
-    const photos::PhotoId& photo = std::get<records::PhotoRemoved>(*body).photo;
-    if (!course->second.photos.contains(photo))
+    const auto* clinics = std::get_if<records::ClinicPhotoRemoved>(&*body);
+    const photos::PhotoId& photo = clinics ? clinics->photo : std::get<records::PhotoRemoved>(*body).photo;
+    if (!course->second.photos.contains(photo) || course->second.clinicPhotos.contains(photo) != (clinics != nullptr))
         return {};
     auto drop = database.prepare("DELETE FROM photo_chunk WHERE photo = ?1");
     return drop ? drop->bind(photo.view()).run() : Done(fail(drop.error()));
@@ -35,14 +38,26 @@ Done Vault::Inside::dropRemoved(const journal::Operation& operation)
 Result<journal::OperationId> Vault::appendPhoto(const records::PhotoTaken& photo, const std::vector<bytes::Bytes>& chunks,
                                                 const clock::Moment& entered, std::optional<envelope::MailboxId> mailbox)
 {
-    if (chunks.size() != photo.manifest.chunkHashes.size())
+    return appendSealed(photo, photo.manifest, chunks, entered, mailbox);
+}
+
+Result<journal::OperationId> Vault::appendPhoto(const records::ClinicPhotoTaken& photo, const std::vector<bytes::Bytes>& chunks,
+                                                const clock::Moment& entered)
+{
+    return appendSealed(photo, photo.manifest, chunks, entered, {});
+}
+
+Result<journal::OperationId> Vault::appendSealed(const records::Body& body, const photos::Manifest& manifest, const std::vector<bytes::Bytes>& chunks,
+                                                 const clock::Moment& entered, const std::optional<envelope::MailboxId>& mailbox)
+{
+    if (chunks.size() != manifest.chunkHashes.size())
         return fail(Reason::notEnough, "photo: chunks are missing");
     for (std::uint32_t number = 0; number < chunks.size(); ++number)
-        if (const Done same = photos::checkChunk(photo.manifest, number, chunks[number]); !same)
+        if (const Done same = photos::checkChunk(manifest, number, chunks[number]); !same)
             return fail(same.error());
-    const auto appended = appendWith({photo}, entered, mailbox, {}, [&]() -> Done {
+    const auto appended = appendWith({body}, entered, mailbox, {}, [&]() -> Done {
         for (std::uint32_t number = 0; number < chunks.size(); ++number)
-            if (const Done put = m_inside->insertPhotoChunk(photo.manifest.photo, number, chunks[number]); !put)
+            if (const Done put = m_inside->insertPhotoChunk(manifest.photo, number, chunks[number]); !put)
                 return put;
         return {};
     });

@@ -95,6 +95,10 @@ inline QList<DeskPage> deskPages()
              program.openCourse(deskapp::keyOf(clinic.course("Mirela Sand")));
              program.course()->curves()->setSymptom(static_cast<int>(recovery::Symptom::puckering));
          }},
+        {QStringLiteral("course_clinic_photos"), [](auto& program, auto& clinic) {
+             program.openCourse(deskapp::keyOf(clinic.course("Mirela Sand")));
+             program.photos()->intake()->begin();
+         }},
         {QStringLiteral("photos_unmarked"), [tomas](auto& program, auto& clinic) {
              program.openCourse(tomas(clinic));
              program.openPhotos(tomas(clinic));

@@ -90,6 +90,10 @@ QString whatText(const desk::Trace& trace)
         return Traces::tr("Role of %1: %2", "person, role").arg(QString::fromStdString(trace.person), trace.role ? roleName(*trace.role) : QString());
     case records::Kind::eyesMarked:
         return Traces::tr("Eyes marked in a photograph");
+    case records::Kind::clinicPhotoTaken:
+        return Traces::tr("Photograph from right after the treatment put in");
+    case records::Kind::clinicPhotoRemoved:
+        return Traces::tr("Photograph from right after the treatment taken back");
     case records::Kind::stepTaken:
         return stepText(trace);
     case records::Kind::workDone:

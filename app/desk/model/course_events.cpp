@@ -88,7 +88,8 @@ QList<charts::Event> eventsOf(const journal::CourseState& course)
     }
     for (const auto& [photo, taken] : course.photos) {
         if (!course.photosRemoved.contains(photo)) {
-            addQuiet(taken.value.at, Events::tr("photos"));
+            const bool own = course.clinicPhotos.contains(photo) && course.treatment;
+            addQuiet(own ? course.treatment->treatment.at : taken.value.at, Events::tr("photos"));
         }
     }
     std::stable_sort(events.begin(), events.end(), [](const auto& a, const auto& b) {

@@ -13,11 +13,25 @@ namespace {
 constexpr std::size_t mostCourses = 3;
 constexpr std::size_t fewestEntries = 3;
 
+bytes::View viewOf(const QByteArray& jpeg)
+{
+    return {reinterpret_cast<const std::uint8_t*>(jpeg.constData()), static_cast<std::size_t>(jpeg.size())};
+}
+
+/// As the clinic's own camera sees it right after the treatment.
+Done addClinicPhoto(desk::Desk& desk, const recovery::CourseId& course, photos::Pose pose)
+{
+    const auto drawn = face::drawnFace({.view = static_cast<recovery::ChartView>(pose), .marked = 0.4});
+    const auto added = desk.addClinicPhoto(course, viewOf(face::jpegOf(drawn.picture)), pose);
+    return added ? desk.markEyes(course, *added, {spotOf(drawn.leftEye, drawn.picture.size()), spotOf(drawn.rightEye, drawn.picture.size())})
+                 : Done(fail(added.error()));
+}
+
 Done addPhoto(desk::Desk& desk, const recovery::CourseId& course, const recovery::Entry& entry, photos::Pose pose, const face::DrawnFace& face, bool eyesMarked)
 {
     const auto drawn = face::drawnFace(face);
     const auto jpeg = face::jpegOf(drawn.picture);
-    const auto sealed = photos::seal({reinterpret_cast<const std::uint8_t*>(jpeg.constData()), static_cast<std::size_t>(jpeg.size())});
+    const auto sealed = photos::seal(viewOf(jpeg));
     if (!sealed) {
         return fail(sealed.error());
     }
@@ -52,6 +66,11 @@ Done addInventedPhotos(desk::Desk& desk)
         const auto entries = entriesOf(found->second);
         if (entries.size() < fewestEntries) {
             continue;
+        }
+        for (const auto pose : {photos::Pose::front, photos::Pose::leftOblique}) {
+            if (const auto added = filled == 0 ? addClinicPhoto(desk, summary.course, pose) : Done{}; !added) {
+                return added;
+            }
         }
         int number = 0;
         for (const auto at : {std::size_t{0}, entries.size() / 2, entries.size() - 1}) {

@@ -8,7 +8,7 @@
 namespace ebbline::deskapp {
 
 PhotoBoard::PhotoBoard(Workplace& workplace, QObject* parent)
-    : QObject(parent), m_workplace(workplace), m_pictures(workplace), m_comparison(workplace, m_pictures)
+    : QObject(parent), m_workplace(workplace), m_pictures(workplace), m_comparison(workplace, m_pictures), m_intake(workplace)
 {
     connect(&workplace, &Workplace::changed, this, &PhotoBoard::refresh);
     connect(&workplace, &Workplace::openChanged, this, [this] {
@@ -29,6 +29,7 @@ void PhotoBoard::show(const recovery::CourseId& course)
         m_course = course;
         m_pictures.show(course);
         m_comparison.show(course);
+        m_intake.show(course);
     }
     refresh();
 }

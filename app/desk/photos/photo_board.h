@@ -3,6 +3,7 @@
 /// The photographs of the course that is shown: the strip in time order, and two of them beside each other.
 
 #include "app/desk/model/row_list.h"
+#include "app/desk/photos/clinic_photos.h"
 #include "app/desk/photos/photo_comparison.h"
 
 #include <QObject>
@@ -14,13 +15,14 @@ class PhotoBoard : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made by the program")
-    Q_PROPERTY(ebbline::deskapp::RowList* rows READ rows CONSTANT FINAL)  ///< PhotoRow, oldest first
+    Q_PROPERTY(ebbline::deskapp::RowList* rows READ rows CONSTANT FINAL)  ///< PhotoRow, the clinic's own first, then the oldest
     Q_PROPERTY(QString summary READ summary NOTIFY changed FINAL)         ///< how many; empty without any
     Q_PROPERTY(bool comparable READ isComparable NOTIFY changed FINAL)    ///< at least one is here
     Q_PROPERTY(QString course READ courseKey NOTIFY changed FINAL)        ///< its key
     Q_PROPERTY(QString who READ who NOTIFY changed FINAL)                 ///< name and day, for the title
     Q_PROPERTY(ebbline::deskapp::PhotoPictures* pictures READ pictures CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::PhotoComparison* comparison READ comparison CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::ClinicPhotos* intake READ intake CONSTANT FINAL)
 
 public:
     explicit PhotoBoard(Workplace& workplace, QObject* parent = nullptr);
@@ -40,6 +42,7 @@ public:
     QString who() const { return m_who; }
     PhotoPictures* pictures() { return &m_pictures; }
     PhotoComparison* comparison() { return &m_comparison; }
+    ClinicPhotos* intake() { return &m_intake; }
 
 Q_SIGNALS:
     void changed();
@@ -49,6 +52,7 @@ private:
     recovery::CourseId m_course;
     PhotoPictures m_pictures;
     PhotoComparison m_comparison;
+    ClinicPhotos m_intake;
     RowList m_rows;
     QString m_summary;
     QString m_who;

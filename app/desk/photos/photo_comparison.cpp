@@ -37,6 +37,7 @@ void PhotoComparison::show(const recovery::CourseId& course)
 {
     m_course = course;
     m_marking.reset();
+    m_takingBack.reset();
     m_problem.clear();
     m_pose = photos::Pose::front;
     m_sight = {};
@@ -77,6 +78,9 @@ void PhotoComparison::refresh()
             m_marking.reset();
         }
     }
+    if (m_takingBack && std::ranges::find(m_all, *m_takingBack, &desk::CoursePhoto::photo) == m_all.end()) {
+        m_takingBack.reset();
+    }
     Q_EMIT changed();
 }
 
@@ -105,6 +109,7 @@ void PhotoComparison::choose(photos::Pose pose, std::size_t earlier, std::size_t
     m_shown = ofPose(pose);
     m_chosen = {earlier, later};
     m_marking.reset();
+    m_takingBack.reset();
     m_problem.clear();
     look({});
     Q_EMIT changed();
@@ -155,11 +160,13 @@ PhotoSide PhotoComparison::sideOf(int half) const
     }
     const auto now = m_workplace.now();
     side.there = true;
-    side.title = photoOf(Later) == nullptr ? tr("%1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now))
-                 : half == Earlier ? tr("Earlier: %1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now))
-                                   : tr("Later: %1, %2", "day, time").arg(dayText(photo->day), whenText(photo->at, now));
+    side.own = photo->putInBy.has_value();
+    const auto taken = takenText(*photo, now);
+    side.title = photoOf(Later) == nullptr ? tr("%1, %2", "day, time").arg(dayText(photo->day), taken)
+                 : half == Earlier ? tr("Earlier: %1, %2", "day, time").arg(dayText(photo->day), taken)
+                                   : tr("Later: %1, %2", "day, time").arg(dayText(photo->day), taken);
     side.marked = photo->eyes.has_value();
-    QStringList notes;
+    QStringList notes{putInText(*photo)};
     const auto& courses = m_workplace.state().courses;
     if (const auto course = courses.find(m_course); course != courses.end()) {
         notes << besideText(course->second, photo->entry, now);

@@ -28,6 +28,7 @@ struct PhotoSide {
     Q_PROPERTY(bool marked MEMBER marked)
     Q_PROPERTY(bool canStepBack MEMBER canStepBack)
     Q_PROPERTY(bool canStepOn MEMBER canStepOn)
+    Q_PROPERTY(bool own MEMBER own)           ///< the clinic's, from right after the treatment: it can be taken back here
 
 public:
     bool there = false;
@@ -38,6 +39,7 @@ public:
     bool marked = false;
     bool canStepBack = false;
     bool canStepOn = false;
+    bool own = false;
     bool operator==(const PhotoSide&) const = default;
 };
 
@@ -57,6 +59,7 @@ class PhotoComparison : public QObject {
     Q_PROPERTY(QString caution READ caution NOTIFY changed FINAL)   ///< the marks look swapped, or could not be kept
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed FINAL)
     Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed FINAL)
+    Q_PROPERTY(QString takeBackQuestion READ takeBackQuestion NOTIFY changed FINAL)  ///< empty: nobody asked
     Q_PROPERTY(QString cursorText READ cursorText NOTIFY cursorMoved FINAL)
 
 public:
@@ -97,6 +100,13 @@ public:
     Q_INVOKABLE void undo();
     Q_INVOKABLE void keep();
     Q_INVOKABLE void leaveMarking();
+
+    QString takeBackQuestion() const;
+    /// Asks whether a half's photograph, one of the clinic's, is to be taken back.
+    Q_INVOKABLE void askTakeBack(int half);
+    /// Does what was asked about. What goes does not come back.
+    Q_INVOKABLE void takeBack();
+    Q_INVOKABLE void leaveTakingBack();
 
     // What the two frames paint and hand on; places in them are px of the item.
     QImage imageOf(int half);
@@ -140,6 +150,7 @@ private:
     std::array<std::size_t, 2> m_chosen{};   ///< indices into m_shown, the earlier below the later
     Sight m_sight;
     std::optional<Marking> m_marking;
+    std::optional<photos::PhotoId> m_takingBack;  ///< somebody asked
     QString m_problem;
     QPointF m_cursor{0.5, 0.4};
 };

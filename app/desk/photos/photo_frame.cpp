@@ -70,12 +70,17 @@ void PhotoThumb::setPictures(PhotoPictures* pictures)
     Q_EMIT changed();
 }
 
+void PhotoThumb::setPicture(const QImage& picture)
+{
+    m_picture = picture;
+    Q_EMIT changed();
+}
+
 void PhotoThumb::paint(QPainter* painter)
 {
-    if (!m_pictures || m_photo.isEmpty()) {
-        return;
-    }
-    const auto picture = m_pictures->picture(photoFromKey(m_photo), PhotoPictures::Size::thumbnail);
+    const auto picture = !m_picture.isNull() || !m_pictures || m_photo.isEmpty()
+                             ? m_picture
+                             : m_pictures->picture(photoFromKey(m_photo), PhotoPictures::Size::thumbnail);
     if (!picture.isNull()) {
         const QRectF box(0, 0, width(), height());
         paintLaid(*painter, box, picture, fitted(picture.size(), box));

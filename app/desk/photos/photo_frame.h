@@ -1,6 +1,6 @@
 #pragma once
 /// \file
-/// Photographs as items: a small one in the strip, and one of the two that stand beside each other, in which the
+/// Photographs as items: a small one in the strip or of what is at hand, and one of the two that stand beside each other, in which the
 /// eyes are marked by mouse, pen, touch or keys.
 ///
 /// Painted from memory; nothing of a picture goes through a file or a cache of Qt's. The patient's left stays
@@ -21,12 +21,15 @@ class PhotoThumb : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(ebbline::deskapp::PhotoPictures* pictures READ pictures WRITE setPictures NOTIFY changed FINAL)
-    Q_PROPERTY(QString photo MEMBER m_photo NOTIFY changed FINAL)  ///< its key; empty: nothing is painted
+    Q_PROPERTY(QString photo MEMBER m_photo NOTIFY changed FINAL)  ///< its key
+    Q_PROPERTY(QImage picture READ picture WRITE setPicture NOTIFY changed FINAL)  ///< one at hand, in its place
 
 public:
     explicit PhotoThumb(QQuickItem* parent = nullptr);
     PhotoPictures* pictures() const { return m_pictures; }
     void setPictures(PhotoPictures* pictures);
+    QImage picture() const { return m_picture; }
+    void setPicture(const QImage& picture);
     void paint(QPainter* painter) override;
 
 Q_SIGNALS:
@@ -35,6 +38,7 @@ Q_SIGNALS:
 private:
     QPointer<PhotoPictures> m_pictures;
     QString m_photo;
+    QImage m_picture;
 };
 
 class PhotoFrame : public QQuickPaintedItem {

@@ -15,6 +15,7 @@ void PhotoComparison::startMarking(int half)
     if (photo == nullptr || imageOf(half).isNull()) {
         return;
     }
+    m_takingBack.reset();
     m_marking = Marking{half, photo->photo, EyeMarking(photo->eyes)};
     m_problem.clear();
     m_cursor = {0.5, 0.4};
@@ -24,6 +25,7 @@ void PhotoComparison::startMarking(int half)
 
 void PhotoComparison::leaveMarking()
 {
+    leaveTakingBack();
     if (m_marking) {
         m_marking.reset();
         m_problem.clear();

@@ -20,6 +20,7 @@ class Photos {
 };
 
 struct Told {
+    bool ofPatient;
     clock::Moment at;
     PhotoRow row;
 };
@@ -59,6 +60,16 @@ QString poseSides(photos::Pose pose)
     return {};
 }
 
+QString takenText(const desk::CoursePhoto& photo, const clock::Moment& now)
+{
+    return photo.putInBy ? Photos::tr("right after the treatment") : whenText(photo.at, now);
+}
+
+QString putInText(const desk::CoursePhoto& photo)
+{
+    return photo.putInBy ? Photos::tr("Put in by %1", "person").arg(QString::fromStdString(*photo.putInBy)) : QString();
+}
+
 QString besideText(const journal::CourseState& course, const recovery::EntryId& entry, const clock::Moment& now)
 {
     if (entry.isNull()) {
@@ -80,7 +91,8 @@ QList<RowList::Row> photoRows(const std::vector<desk::CoursePhoto>& photos, cons
         } else if (!photo.isHere()) {
             state = Photos::tr("Still arriving: %1 of %2 parts").arg(charts::digits(static_cast<int>(photo.held)), charts::digits(static_cast<int>(photo.chunks)));
         }
-        told.push_back({photo.at, rowOf(photo.photo, photo.pose, photo.day, whenText(photo.at, now), besideText(course, photo.entry, now), state)});
+        const auto beside = photo.putInBy ? putInText(photo) : besideText(course, photo.entry, now);
+        told.push_back({!photo.putInBy, photo.at, rowOf(photo.photo, photo.pose, photo.day, takenText(photo, now), beside, state)});
     }
     for (const auto& [photo, removed] : course.photosRemoved) {
         const auto taken = course.photos.find(photo);
@@ -88,11 +100,16 @@ QList<RowList::Row> photoRows(const std::vector<desk::CoursePhoto>& photos, cons
             continue;
         }
         const auto& value = taken->second.value;
+        if (const auto by = course.clinicPhotosRemoved.find(photo); by != course.clinicPhotosRemoved.end()) {
+            told.push_back({false, value.at, rowOf(photo, value.pose, 0, Photos::tr("right after the treatment"), {},
+                                                   Photos::tr("Taken back by %1, %2", "person, time").arg(QString::fromStdString(by->second), whenText(removed.at, now)))});
+            continue;
+        }
         const int day = course.treatment ? std::max(0, clock::dayOfRecovery(course.treatment->treatment.at, value.at)) : 0;
-        told.push_back({value.at, rowOf(photo, value.pose, day, whenText(value.at, now), besideText(course, value.entry, now),
+        told.push_back({true, value.at, rowOf(photo, value.pose, day, whenText(value.at, now), besideText(course, value.entry, now),
                                         Photos::tr("Taken back by the patient, %1").arg(whenText(removed.at, now)))});
     }
-    std::stable_sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return a.at.at < b.at.at; });
+    std::stable_sort(told.begin(), told.end(), [](const Told& a, const Told& b) { return std::pair(a.ofPatient, a.at.at) < std::pair(b.ofPatient, b.at.at); });
     QList<RowList::Row> rows;
     for (const auto& one : told) {
         rows.append({one.row.key, {}, QVariant::fromValue(one.row)});

@@ -21,7 +21,7 @@ struct PhotoRow {
     Q_PROPERTY(QString day MEMBER day)
     Q_PROPERTY(QString view MEMBER view)
     Q_PROPERTY(QString when MEMBER when)
-    Q_PROPERTY(QString beside MEMBER beside)  ///< the entry it was taken beside; empty: it stands by itself
+    Q_PROPERTY(QString beside MEMBER beside)  ///< the entry it was taken beside, or who put it in; empty: it stands by itself
     Q_PROPERTY(QString state MEMBER state)    ///< why there is no picture; empty: there is one
     Q_PROPERTY(bool shown MEMBER shown)       ///< there is a picture
     Q_PROPERTY(QString spoken MEMBER spoken)
@@ -43,7 +43,12 @@ QString poseName(photos::Pose pose);
 /// On which side of the picture the patient's sides are: one sentence.
 QString poseSides(photos::Pose pose);
 
-/// Oldest first, those that the patient took back among them. `unreadable`: what would not be decoded here.
+/// "Today 20:05", or "right after the treatment" of one that the clinic took then.
+QString takenText(const desk::CoursePhoto& photo, const clock::Moment& now);
+/// Who put one of the clinic's in; empty for a patient's.
+QString putInText(const desk::CoursePhoto& photo);
+
+/// The clinic's own first, then the patient's, each oldest first, those that were taken back among them. `unreadable`: what would not be decoded here.
 QList<RowList::Row> photoRows(const std::vector<desk::CoursePhoto>& photos, const journal::CourseState& course,
                               const clock::Moment& now, const std::set<photos::PhotoId>& unreadable);
 /// "12 photographs · 1 still arriving"; empty without any.

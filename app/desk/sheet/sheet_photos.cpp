@@ -20,7 +20,8 @@ constexpr double captionHeight = 18;
 
 SheetPhoto photoOf(const desk::CoursePhoto& photo)
 {
-    return {photo.photo, Sheet::tr("%1, %2", "day, time").arg(dayText(photo.day), stampText(photo.at)), {{}, photo.eyes}, false};
+    const auto taken = photo.putInBy ? Sheet::tr("right after the treatment") : stampText(photo.at);
+    return {photo.photo, Sheet::tr("%1, %2", "day, time").arg(dayText(photo.day), taken), {{}, photo.eyes}, false};
 }
 
 /// The later picture as it lies over the earlier one, cut to it: what is outside does not go into a file either.

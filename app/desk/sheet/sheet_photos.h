@@ -1,6 +1,7 @@
 #pragma once
 /// \file
-/// The photographs on the follow-up sheet: the first and the last of each view, aligned if somebody marked the eyes
+/// The photographs on the follow-up sheet: the first of each view, which is the clinic's own from right after the treatment where
+/// there is one, and the last, aligned if somebody marked the eyes
 /// in both. On paper only when the practitioner asks for it, and in colour, unlike the rest of the sheet.
 
 #include "app/desk/model/workplace.h"
@@ -16,7 +17,7 @@ namespace ebbline::deskapp {
 
 struct SheetPhoto {
     photos::PhotoId photo;
-    QString when;              ///< "Day 0, 12 Nov 2026, 20:05"
+    QString when;              ///< "Day 0, 12 Nov 2026, 20:05" or "Day 0, right after the treatment"
     MarkedPicture marked;      ///< without its picture until that was decoded
     bool unreadable = false;
 };

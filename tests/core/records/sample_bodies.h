@@ -146,6 +146,8 @@ inline std::vector<records::Body> sampleBodies()
         DoseLimited{{4, 250, 6.5, 400}, "Dr. Ada Lund", at},
         RoleGiven{"Dr. Jonas Feld", Role::onCall, "Dr. Ada Lund", at},
         WorkDone{Task::protocol, {}, "Dr. Ada Lund", at},
+        ClinicPhotoTaken{sampleCourse, sampleManifest(11), photos::Pose::rightOblique, "Dr. Ada Lund", at},
+        ClinicPhotoRemoved{sampleCourse, idOf<photos::PhotoTag>(11), "Dr. Jonas Feld", at},
     };
 }
 

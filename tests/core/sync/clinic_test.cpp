@@ -1,7 +1,7 @@
 // A clinic with two desks, fresh epochs, a lost desk, and a phone that takes another's place.
 
-#include "tests/core/desk/clinic_world.h"
 #include "tests/core/photos/sample_jpeg.h"
+#include "tests/core/sync/two_desks.h"
 
 #include <catch2/generators/catch_generators.hpp>
 
@@ -11,56 +11,8 @@ using desk::Applying;
 using desk::Inviting;
 using patient::EntryState;
 
-namespace {
-
-sync::Report syncOf(desk::Desk& desk, sync::Courier& courier)
-{
-    sync::Report report;
-    desk.syncNow(courier, [&](const sync::Report& done) { report = done; });
-    return report;
-}
-
-struct TwoDesks {
-    test::ClinicWorld world;
-    recovery::CourseId course = world.treat();
-    patient::Diary& phone = world.join(course);
-    desk::Desk second = *desk::Desk::create(world.folder.path() / "second", test::passphrase, test::cheap, world.clock, world.zone);
-    Inviting::NewDesk kind = Inviting::NewDesk::plain;
-
-    void enlist()
-    {
-        second.setPerson("Dr. Jonas Feld");
-        REQUIRE(world.desk.allowStep(test::passphrase));
-        Inviting inviting(world.desk, world.clock, kind);
-        inviting.start(world.courier, [] {});
-        REQUIRE(inviting.step() == Inviting::Step::shown);
-        Applying applying(second, world.clock);
-        REQUIRE(applying.start(inviting.typedCode(), "hub.example"));
-        for (int i = 0; i < 4; ++i) {
-            applying.poll(world.courier, [] {});
-            inviting.poll(world.courier, [] {});
-        }
-        REQUIRE(applying.step() == Applying::Step::compare);
-        CHECK(applying.confirmationNumber() == inviting.confirmationNumber());
-        inviting.confirm(world.courier, [] {});
-        applying.poll(world.courier, [] {});
-        REQUIRE(applying.step() == Applying::Step::linked);
-        CHECK(inviting.step() == Inviting::Step::linked);
-    }
-    void everybody(int rounds = 3)
-    {
-        for (int i = 0; i < rounds; ++i) {
-            world.syncPhone(phone);
-            world.syncDesk();
-            syncOf(second, world.courier);
-        }
-        world.syncPhone(phone);
-    }
-    std::string whole(desk::Desk& desk) { return journal::dump(desk.vault().state()); }
-    void record() { REQUIRE(phone.record(world.entryOf(phone, 3, 2))); }
-};
-
-}  // namespace
+using test::syncOf;
+using test::TwoDesks;
 
 TEST_CASE("a second desk learns everything, and both show the same bytes", "[sync][clinic]")
 {
