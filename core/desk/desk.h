@@ -159,11 +159,11 @@ public:
     recovery::Treatment blankTreatment(const recovery::PatientId& patient) const;
 
     std::vector<triggers::Protocol> protocols() const;  ///< newest of each name, at least the default
-    /// Lets go of the draft in the same transaction. \returns Reason::refused without the root key.
+    /// Lets go of the draft in the same transaction. \returns Reason::refused without the root key, or for a band that is not in use.
     Done signProtocol(const triggers::Protocol& protocol);
     /// Every version of a protocol, oldest first; empty if none was ever signed.
     std::vector<records::ProtocolSigned> protocolVersions(const std::string& name) const;
-    /// A protocol being changed; kept durably at every change. Without its band: that is the one in use.
+    /// A protocol being changed; kept durably at every change.
     std::optional<triggers::Protocol> protocolDraft() const;
     Done keepProtocolDraft(const triggers::Protocol& protocol);
     Done discardProtocolDraft();
@@ -177,6 +177,13 @@ public:
     /// \returns the version; Reason::alreadyExists if nothing has changed since the last, Reason::invalidState
     ///          if nobody is named at the desk.
     Result<std::string> keepBand(const records::BandLearned& learned);
+    /// The band of a protocol that came in a file as a version, checked on courses of this clinic that it has not seen: all
+    /// that may teach if `ofOthersAlone` (a person says so), else those treated after it was learned. Keeps nothing.
+    /// \returns as bands::broughtVersion() and records::check().
+    Result<records::BandLearned> checkBrought(const triggers::Protocol& protocol, bool ofOthersAlone) const;
+    /// Signs a protocol whose band comes into use by it; every other protocol is signed anew with that band, as useBand() does.
+    /// To the one that was in use before, it goes back. \returns as useBand(); Reason::notFound for a protocol of another name.
+    Done signWithBand(const triggers::Protocol& protocol, const std::string& reason);
     /// Both in one step. \returns Reason::notEnough below bands::folds courses as well.
     Result<std::string> learnBand();
     /// A version comes into use, or the clinic goes back to one: every protocol is signed anew with its
@@ -296,7 +303,7 @@ public:
 
 private:
     struct Inside;
-    Done changeBand(bands::Choice choice);
+    Done changeBand(bands::Choice choice, const triggers::Protocol* changed = nullptr);
     explicit Desk(std::unique_ptr<Inside> inside);
     friend class Inviting;
     std::unique_ptr<Inside> m_inside;

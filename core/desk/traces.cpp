@@ -68,7 +68,11 @@ struct Describe {
     void operator()(const records::DoseLimited& body) const { trace.by = body.by; }
     void operator()(const records::FollowUpRecorded& body) const { trace.by = body.by; }
     void operator()(const records::EyesMarked& body) const { trace.by = body.by; }
-    void operator()(const records::BandLearned& body) const { trace.by = body.learned.by; }
+    void operator()(const records::BandLearned& body) const
+    {
+        trace.by = body.learned.by;
+        trace.brought = body.learned.brought.has_value();
+    }
     void operator()(const records::BandChosen& body) const { trace.by = body.choice.by; }
     void operator()(const auto&) const {}
 };

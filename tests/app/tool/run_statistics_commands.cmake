@@ -25,7 +25,7 @@ endfunction()
 
 foreach(run IN ITEMS 1 2)
     ebbline(0 simulate --courses 120 --seed 5 --model B --kinds plain:3,infection --out-scores s${run}.csv --out-truth t${run}.csv)
-    ebbline(0 calibrate --scores s${run}.csv --truth t${run}.csv --budget 20 --resamples 10 --out-protocol p${run}.json)
+    ebbline(0 calibrate --scores s${run}.csv --truth t${run}.csv --budget 20 --resamples 10 --at 2027-05-01T18:00:00+02:00 --out-protocol p${run}.json)
     set(calibrated "${out}")
     ebbline(0 assess --scores s${run}.csv --protocol p${run}.json --out f${run}.csv)
 endforeach()
