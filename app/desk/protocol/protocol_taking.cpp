@@ -22,6 +22,7 @@ namespace ebbline::deskapp {
 namespace {
 
 constexpr int shownDigits = 16;  // of a hash, to compare by eye
+constexpr std::size_t longestGrounds = 150;  // bytes of what thresholds rest on: with its marks a journal takes 200
 
 /// In groups of four.
 QString hashText(const std::string& hash)
@@ -114,7 +115,9 @@ void ProtocolTaking::look()
     const auto& history = m_workplace.desk().bandHistory();
     const auto known = history.saying(m_file->protocol.band);
     const auto* version = known ? history.find(*known) : nullptr;
-    if (bands::contentHash(m_file->protocol.band) == bands::contentHash(inUse()->band)) {
+    if (m_file->protocol.thresholds.calibratedOn.size() > longestGrounds) {
+        m_standing = Standing::refused;
+    } else if (bands::contentHash(m_file->protocol.band) == bands::contentHash(inUse()->band)) {
         m_standing = Standing::inUse;
     } else if (known && (version == nullptr || !bands::objection(version->coverage))) {
         m_standing = Standing::known;

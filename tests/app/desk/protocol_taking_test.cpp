@@ -234,6 +234,11 @@ TEST_CASE("a range that does not say what is behind it is left out, with its thr
     Taking made;
     const auto before = made.inUse();
     auto file = screens::otherProtocol();
+    file.protocol.thresholds.calibratedOn = std::string(300, 'x');
+    REQUIRE(made.read(file));
+    CHECK(made.taking.range().contains(QLatin1String("cannot be taken")));
+
+    file = screens::otherProtocol();
     auto provenance = file.protocol.band.provenance();
     provenance.hash = "none";
     file.protocol.band = *bands::Band::create(provenance, file.protocol.band.table(), file.protocol.band.movements());

@@ -238,9 +238,11 @@ namespace {
 triggers::Protocol calibratedElsewhere()
 {
     std::vector<rehearsal::KnownCourse> files;
-    for (int number = 1000; number < 1060; ++number)
+    for (int number = 0; number < 60; ++number)
         files.push_back(invented(number));
-    const auto done = rehearsal::calibrate(files, triggers::defaultProtocol(), {});
+    rehearsal::CalibrationSettings settings;
+    settings.resamples = 10;
+    const auto done = rehearsal::calibrate(files, triggers::defaultProtocol(), settings);
     REQUIRE(done);
     REQUIRE(done->bandObjection.empty());
     return done->protocol;
@@ -260,7 +262,7 @@ triggers::Protocol learnedOn(const triggers::Protocol& protocol, const std::stri
 TEST_CASE("a band from a file is checked on courses that were treated after it was learned, or on all if somebody says so", "[bands][brought]")
 {
     ClinicWorld world;
-    enterPlain(world, 0, 12);
+    enterPlain(world, 1000, 12);
     const auto file = calibratedElsewhere();
     const auto checkedOn = [&](const std::string& day, bool ofOthersAlone) {
         const auto version = world.desk.checkBrought(learnedOn(file, day), ofOthersAlone);
@@ -292,7 +294,7 @@ TEST_CASE("a protocol whose band came in a file goes live only with a band that 
     CHECK(world.desk.signProtocol(draft).error().reason == Reason::refused);
     CHECK(world.desk.signWithBand(draft, "from a colleague").error().reason == Reason::notEnough);
 
-    enterPlain(world, 0, 40);
+    enterPlain(world, 1000, 40);
     const auto checked = world.desk.checkBrought(file, true);
     REQUIRE(checked);
     REQUIRE_FALSE(bands::objection(checked->learned.coverage));
