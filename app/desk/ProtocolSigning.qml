@@ -130,6 +130,7 @@ ColumnLayout {
         }
         ActButton {
             visible: root.editor.bringsRange
+            width: Math.min(implicitWidth, root.width)
             text: qsTr("Keep the usual range in use")
             hint: qsTr("Drops the range that came with the file, and its thresholds; can be undone.")
             quiet: true
