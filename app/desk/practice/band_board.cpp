@@ -73,8 +73,8 @@ QString restsText(const bands::Learned& learned, const QString& when)
         return BandBoard::tr("Learned from %Ln course(s) by %1, %2", nullptr, static_cast<int>(learned.courses.size())).arg(by, when);
     }
     const auto name = leftToRight(learned.brought->name);
-    const auto taken = Bands::tr("Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).", nullptr, learned.band.provenance().courses)
-                           .arg(by, when, name);
+    const int courses = learned.band.provenance().courses;
+    const auto taken = Bands::tr("Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).", nullptr, courses).arg(by, when, name);
     const auto seen = learned.brought->ofOthersAlone ? Bands::tr("Whoever took it says that no course of this clinic is behind it.")
                                                      : Bands::tr("It was checked on courses that were treated after it was learned.");
     return taken + QLatin1Char(' ') + seen;
