@@ -1560,6 +1560,22 @@
             <source>Change it</source>
             <translation>تغييره</translation>
         </message>
+        <message>
+            <source>Take from a file</source>
+            <translation>أخذ من ملف</translation>
+        </message>
+        <message>
+            <source>Shows what it is; nothing goes live by it.</source>
+            <translation>يُظهر ما هو؛ ولا يُستعمل شيء بذلك.</translation>
+        </message>
+        <message>
+            <source>Save as a file</source>
+            <translation>حفظ في ملف</translation>
+        </message>
+        <message>
+            <source>For the tool, or for a colleague&apos;s clinic.</source>
+            <translation>للأداة، أو لعيادة زميل.</translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
@@ -3120,6 +3136,10 @@
             <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
             <translation>لم يعد رمز الاسترداد ظاهرًا. إن لم يكن على ورقة فاصنع رمزًا جديدًا.</translation>
         </message>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>بروتوكول من ملف</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3763,6 +3783,10 @@
         <message>
             <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
             <translation>لم يثبت أنها لا تتجاوز %1 إنذارات كاذبة في ١٠٠ مسار بلا مضاعفات.</translation>
+        </message>
+        <message>
+            <source>They came in a file: other patients may stand behind them.</source>
+            <translation>جاءت في ملف: قد يكون وراءها مرضى آخرون.</translation>
         </message>
     </context>
     <context>
@@ -5269,6 +5293,36 @@
             <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
             <translation>لا يُستعمل: لم يصمد على مسارات لم يرها. الجدول يقول أين.</translation>
         </message>
+        <message numerus="yes">
+            <source>Cannot be used yet: it could be checked on %Ln course(s) of this clinic, %1 are needed.</source>
+            <translation>
+                <numerusform>لا يُستعمل بعد: أمكن فحصه على %Ln مسار من هذه العيادة، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل بعد: أمكن فحصه على مسار واحد من هذه العيادة، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل بعد: أمكن فحصه على مسارين من هذه العيادة، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل بعد: أمكن فحصه على %Ln مسارات من هذه العيادة، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل بعد: أمكن فحصه على %Ln مسارًا من هذه العيادة، والمطلوب %1.</numerusform>
+                <numerusform>لا يُستعمل بعد: أمكن فحصه على %Ln مسار من هذه العيادة، والمطلوب %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).</source>
+            <translation>
+                <numerusform>أُخذ من ملف بيد %1، %2. اسمه هناك %3 ووراءه %Ln مسار.</numerusform>
+                <numerusform>أُخذ من ملف بيد %1، %2. اسمه هناك %3 ووراءه مسار واحد.</numerusform>
+                <numerusform>أُخذ من ملف بيد %1، %2. اسمه هناك %3 ووراءه مساران.</numerusform>
+                <numerusform>أُخذ من ملف بيد %1، %2. اسمه هناك %3 ووراءه %Ln مسارات.</numerusform>
+                <numerusform>أُخذ من ملف بيد %1، %2. اسمه هناك %3 ووراءه %Ln مسارًا.</numerusform>
+                <numerusform>أُخذ من ملف بيد %1، %2. اسمه هناك %3 ووراءه %Ln مسار.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Whoever took it says that no course of this clinic is behind it.</source>
+            <translation>يقول من أخذه إن لا مسار من هذه العيادة وراءه.</translation>
+        </message>
+        <message>
+            <source>It was checked on courses that were treated after it was learned.</source>
+            <translation>فُحص على مسارات عولجت بعد استخلاصه.</translation>
+        </message>
     </context>
     <context>
         <name>BandCard</name>
@@ -5559,6 +5613,29 @@
             <source>Version %1, signed %2</source>
             <translation>النسخة %1، وُقّعت %2</translation>
         </message>
+        <message>
+            <source>Usual range: %1 (was %2)</source>
+            <comment>version, version</comment>
+            <translation>المجال المعتاد: %1 (كان %2)</translation>
+        </message>
+        <message>
+            <source>It cannot be signed with the usual range that came with it. %1</source>
+            <translation>لا يمكن توقيعه بالمجال المعتاد الذي جاء معه. %1</translation>
+        </message>
+        <message>
+            <source>With version %1 of %2</source>
+            <comment>number, protocol</comment>
+            <translation>مع النسخة %1 من %2</translation>
+        </message>
+        <message>
+            <source>The signature of version %1 was undone</source>
+            <translation>أُلغي توقيع النسخة %1</translation>
+        </message>
+        <message>
+            <source>%1: %2 (was %3)</source>
+            <comment>rule, threshold and details, the same before</comment>
+            <translation>%1: %2 (كان %3)</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5651,6 +5728,14 @@
         <message>
             <source>Take it up again</source>
             <translation>استئنافه</translation>
+        </message>
+        <message>
+            <source>Keep the usual range in use</source>
+            <translation>إبقاء المجال المعتاد المستعمل</translation>
+        </message>
+        <message>
+            <source>Drops the range that came with the file, and its thresholds; can be undone.</source>
+            <translation>يُسقط المجال الذي جاء مع الملف وعتباته؛ ويمكن التراجع عنه.</translation>
         </message>
     </context>
     <context>
@@ -6799,6 +6884,10 @@
             <translation>أُنشئ رمز الاستعادة</translation>
         </message>
         <message>
+            <source>Usual range taken from a file</source>
+            <translation>أُخذ المجال المعتاد من ملف</translation>
+        </message>
+        <message>
             <source>Photograph from right after the treatment put in</source>
             <translation>أُضيفت صورة من بعد العلاج مباشرة</translation>
         </message>
@@ -7872,6 +7961,170 @@
         <message>
             <source>Closes this form</source>
             <translation>يغلق هذا النموذج</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolTaking</name>
+        <message>
+            <source>This file is larger than a protocol can be. Nothing was changed. Choose the file that a desk saved, or that calibrate wrote.</source>
+            <translation>هذا الملف أكبر مما يمكن أن يكون بروتوكول. لم يتغير شيء. اختاروا الملف الذي حفظه مكتب أو كتبه calibrate.</translation>
+        </message>
+        <message>
+            <source>This file is written in a form that this program does not know. Nothing was changed. Update the program, or ask for the file from one of the same version.</source>
+            <translation>هذا الملف بصيغة لا يعرفها هذا البرنامج. لم يتغير شيء. حدّثوا البرنامج، أو اطلبوا الملف من برنامج بالإصدار نفسه.</translation>
+        </message>
+        <message>
+            <source>This is not a sound protocol file (%1). Nothing was changed. Choose another file, or have this one written anew; do not mend it by hand.</source>
+            <translation>هذا ليس ملف بروتوكول سليمًا (%1). لم يتغير شيء. اختاروا ملفًا آخر، أو اطلبوا كتابته من جديد؛ ولا تصلحوه بأيديكم.</translation>
+        </message>
+        <message>
+            <source>Take a protocol from a file</source>
+            <translation>أخذ بروتوكول من ملف</translation>
+        </message>
+        <message>
+            <source>The file cannot be read. Nothing was changed. Copy it to this computer, then choose it again.</source>
+            <translation>لا يمكن قراءة الملف. لم يتغير شيء. انسخوه إلى هذا الحاسوب ثم اختاروه مرة أخرى.</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <comment>protocol in a file, number</comment>
+            <translation>%1، الإصدار %2</translation>
+        </message>
+        <message>
+            <source>Written %1 by %2.</source>
+            <comment>when, program</comment>
+            <translation>كُتب %1 بواسطة %2.</translation>
+        </message>
+        <message>
+            <source>It does not say when it was written, nor by which program.</source>
+            <translation>لا يقول متى كُتب ولا بأي برنامج.</translation>
+        </message>
+        <message>
+            <source>Its thresholds were calibrated on %1, to a budget of %2 false alerts in 100 uncomplicated courses. So the file says; it is not shown that they hold it at this clinic.</source>
+            <translation>عُويرت عتباته على %1، بحيث لا تتجاوز %2 إنذارات كاذبة في ١٠٠ مسار بلا مضاعفات. هكذا يقول الملف؛ ولم يثبت ذلك في هذه العيادة.</translation>
+        </message>
+        <message>
+            <source>The hash of what is behind that range begins with %1.</source>
+            <translation>بصمة ما وراء هذا المجال تبدأ بـ %1.</translation>
+        </message>
+        <message>
+            <source>The file is not signed: nothing in it proves who wrote it. Take it only from somebody whom you can ask.</source>
+            <translation>الملف غير موقّع: لا شيء فيه يثبت من كتبه. لا تأخذوه إلا ممن يمكنكم سؤاله.</translation>
+        </message>
+        <message>
+            <source>Rule</source>
+            <translation>القاعدة</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>المستعمل</translation>
+        </message>
+        <message>
+            <source>In the file</source>
+            <translation>في الملف</translation>
+        </message>
+        <message>
+            <source>No rule differs.</source>
+            <translation>لا تختلف أي قاعدة.</translation>
+        </message>
+        <message>
+            <source>All other rules are the same.</source>
+            <translation>كل القواعد الأخرى هي نفسها.</translation>
+        </message>
+        <message>
+            <source>It is the one in use.</source>
+            <translation>هو المستعمل الآن.</translation>
+        </message>
+        <message>
+            <source>It is known here as %1, and may be used. It comes into use when the draft is signed.</source>
+            <translation>هو معروف هنا باسم %1 ويجوز استعماله. يُستعمل عند توقيع المسودة.</translation>
+        </message>
+        <message>
+            <source>It cannot be taken: it does not say soundly what is behind it. The draft keeps the usual range in use, and the thresholds that belong to it.</source>
+            <translation>لا يمكن أخذه: لا يقول على وجه سليم ما وراءه. تحتفظ المسودة بالمجال المعتاد المستعمل وعتباته.</translation>
+        </message>
+        <message>
+            <source>A draft can be rehearsed with it, and not signed.</source>
+            <translation>يمكن تجربة مسودة به، لا توقيعها.</translation>
+        </message>
+        <message>
+            <source>It is kept as a version, and comes into use when the draft is signed.</source>
+            <translation>يُحفظ نسخةً، ويُستعمل عند توقيع المسودة.</translation>
+        </message>
+        <message>
+            <source>A draft is there already. This one takes its place; &quot;Undo&quot; on the next page brings it back.</source>
+            <translation>توجد مسودة بالفعل. تحل هذه محلها؛ و«تراجع» في الصفحة التالية يعيدها.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: what is taken carries a name.</source>
+            <translation>قل أولًا من على المكتب: ما يؤخذ يحمل اسمًا.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>لا يمكن كتابة الملف هناك. اختاروا مجلدًا آخر.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. It holds the care plan in the clinic&apos;s own words, the rules and the usual range; no patient stands in it.</source>
+            <translation>حُفظ باسم %1. فيه خطة الرعاية بكلمات العيادة، والقواعد، والمجال المعتاد؛ وليس فيه أي مريض.</translation>
+        </message>
+        <message>
+            <source>Save the protocol in use</source>
+            <translation>حفظ البروتوكول المستعمل</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolFilePage</name>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>بروتوكول من ملف</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <translation>تركه</translation>
+        </message>
+        <message>
+            <source>Nothing of the file is kept.</source>
+            <translation>لا يُحفظ شيء من الملف.</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>ما هو</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>ما يُظهر ملاحظة</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>ما يُطلب من المريض</translation>
+        </message>
+        <message>
+            <source>The care plan is the same.</source>
+            <translation>خطة الرعاية هي نفسها.</translation>
+        </message>
+        <message>
+            <source>Take its care plan as well</source>
+            <translation>أخذ خطة الرعاية أيضًا</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>ما يُعدّ معتادًا</translation>
+        </message>
+        <message>
+            <source>No course of this clinic is behind it: check it on all of ours</source>
+            <translation>لا مسار من هذه العيادة وراءه: افحصه على كل مساراتنا</translation>
+        </message>
+        <message>
+            <source>Otherwise only courses that were treated after it was learned count as not seen. A range from your own courses is learned under Practice, Usual range.</source>
+            <translation>وإلا فلا تُعدّ غير مرئية إلا المسارات التي عولجت بعد استخلاصه. والمجال من مساراتكم يُستخلص في «حصيلة العيادة»، «المجال المعتاد».</translation>
+        </message>
+        <message>
+            <source>Make a draft of it</source>
+            <translation>جعله مسودة</translation>
+        </message>
+        <message>
+            <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
+            <translation>تُجرَّب وتُوقَّع كأي مسودة؛ ولا شيء يُستعمل قبل ذلك.</translation>
         </message>
     </context>
 </TS>

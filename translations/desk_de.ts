@@ -1496,6 +1496,22 @@
             <source>Change it</source>
             <translation>Ändern</translation>
         </message>
+        <message>
+            <source>Take from a file</source>
+            <translation>Aus einer Datei übernehmen</translation>
+        </message>
+        <message>
+            <source>Shows what it is; nothing goes live by it.</source>
+            <translation>Zeigt, was es ist; dadurch geht nichts in Betrieb.</translation>
+        </message>
+        <message>
+            <source>Save as a file</source>
+            <translation>Als Datei speichern</translation>
+        </message>
+        <message>
+            <source>For the tool, or for a colleague&apos;s clinic.</source>
+            <translation>Für das Werkzeug oder die Praxis einer Kollegin.</translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
@@ -3012,6 +3028,10 @@
             <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
             <translation>Der Wiederherstellungscode wird nicht mehr gezeigt. Wenn er nicht auf Papier steht, erzeugen Sie einen neuen.</translation>
         </message>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Ein Protokoll aus einer Datei</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3607,6 +3627,10 @@
         <message>
             <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
             <translation>Dass sie das Budget von %1 Fehlalarmen auf 100 unkomplizierte Verläufe einhalten, ist nicht gezeigt.</translation>
+        </message>
+        <message>
+            <source>They came in a file: other patients may stand behind them.</source>
+            <translation>Sie kamen in einer Datei: andere Patientinnen können dahinterstehen.</translation>
         </message>
     </context>
     <context>
@@ -4973,6 +4997,28 @@
             <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
             <translation>Nicht verwendbar: er hielt nicht an ungesehenen Verläufen. Die Tabelle sagt, wo.</translation>
         </message>
+        <message numerus="yes">
+            <source>Cannot be used yet: it could be checked on %Ln course(s) of this clinic, %1 are needed.</source>
+            <translation>
+                <numerusform>Noch nicht verwendbar: er konnte an %Ln Verlauf dieser Praxis geprüft werden, %1 sind nötig.</numerusform>
+                <numerusform>Noch nicht verwendbar: er konnte an %Ln Verläufen dieser Praxis geprüft werden, %1 sind nötig.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).</source>
+            <translation>
+                <numerusform>Aus einer Datei übernommen von %1, %2. Dort heißt er %3 und beruht auf %Ln Verlauf.</numerusform>
+                <numerusform>Aus einer Datei übernommen von %1, %2. Dort heißt er %3 und beruht auf %Ln Verläufen.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Whoever took it says that no course of this clinic is behind it.</source>
+            <translation>Wer ihn übernahm, sagt, dass kein Verlauf dieser Praxis dahintersteht.</translation>
+        </message>
+        <message>
+            <source>It was checked on courses that were treated after it was learned.</source>
+            <translation>Er wurde an Verläufen geprüft, die nach dem Lernen behandelt wurden.</translation>
+        </message>
     </context>
     <context>
         <name>BandCard</name>
@@ -5259,6 +5305,29 @@
             <source>Version %1, signed %2</source>
             <translation>Fassung %1, unterschrieben %2</translation>
         </message>
+        <message>
+            <source>Usual range: %1 (was %2)</source>
+            <comment>version, version</comment>
+            <translation>Üblicher Bereich: %1 (war %2)</translation>
+        </message>
+        <message>
+            <source>It cannot be signed with the usual range that came with it. %1</source>
+            <translation>Mit dem üblichen Bereich, der mitkam, kann es nicht unterschrieben werden. %1</translation>
+        </message>
+        <message>
+            <source>With version %1 of %2</source>
+            <comment>number, protocol</comment>
+            <translation>Mit Fassung %1 von %2</translation>
+        </message>
+        <message>
+            <source>The signature of version %1 was undone</source>
+            <translation>Die Unterschrift von Fassung %1 wurde zurückgenommen</translation>
+        </message>
+        <message>
+            <source>%1: %2 (was %3)</source>
+            <comment>rule, threshold and details, the same before</comment>
+            <translation>%1: %2 (war %3)</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5351,6 +5420,14 @@
         <message>
             <source>Take it up again</source>
             <translation>Wieder aufnehmen</translation>
+        </message>
+        <message>
+            <source>Keep the usual range in use</source>
+            <translation>Den üblichen Bereich in Gebrauch behalten</translation>
+        </message>
+        <message>
+            <source>Drops the range that came with the file, and its thresholds; can be undone.</source>
+            <translation>Lässt den Bereich aus der Datei und seine Schwellen weg; lässt sich rückgängig machen.</translation>
         </message>
     </context>
     <context>
@@ -6471,6 +6548,10 @@
             <translation>Ersatz-Code gemacht</translation>
         </message>
         <message>
+            <source>Usual range taken from a file</source>
+            <translation>Üblicher Bereich aus einer Datei übernommen</translation>
+        </message>
+        <message>
             <source>Photograph from right after the treatment put in</source>
             <translation>Foto von direkt nach der Behandlung hinzugefügt</translation>
         </message>
@@ -7516,6 +7597,170 @@
         <message>
             <source>Closes this form</source>
             <translation>Schließt dieses Formular</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolTaking</name>
+        <message>
+            <source>This file is larger than a protocol can be. Nothing was changed. Choose the file that a desk saved, or that calibrate wrote.</source>
+            <translation>Diese Datei ist größer, als ein Protokoll sein kann. Nichts wurde geändert. Wählen Sie die Datei, die ein Pult gespeichert oder calibrate geschrieben hat.</translation>
+        </message>
+        <message>
+            <source>This file is written in a form that this program does not know. Nothing was changed. Update the program, or ask for the file from one of the same version.</source>
+            <translation>Diese Datei hat eine Form, die dieses Programm nicht kennt. Nichts wurde geändert. Aktualisieren Sie das Programm, oder bitten Sie um die Datei aus einem Programm derselben Version.</translation>
+        </message>
+        <message>
+            <source>This is not a sound protocol file (%1). Nothing was changed. Choose another file, or have this one written anew; do not mend it by hand.</source>
+            <translation>Das ist keine heile Protokolldatei (%1). Nichts wurde geändert. Wählen Sie eine andere Datei, oder lassen Sie diese neu schreiben; bessern Sie sie nicht von Hand aus.</translation>
+        </message>
+        <message>
+            <source>Take a protocol from a file</source>
+            <translation>Ein Protokoll aus einer Datei übernehmen</translation>
+        </message>
+        <message>
+            <source>The file cannot be read. Nothing was changed. Copy it to this computer, then choose it again.</source>
+            <translation>Die Datei kann nicht gelesen werden. Nichts wurde geändert. Kopieren Sie sie auf diesen Rechner und wählen Sie sie dann noch einmal.</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <comment>protocol in a file, number</comment>
+            <translation>%1, Version %2</translation>
+        </message>
+        <message>
+            <source>Written %1 by %2.</source>
+            <comment>when, program</comment>
+            <translation>Geschrieben %1 von %2.</translation>
+        </message>
+        <message>
+            <source>It does not say when it was written, nor by which program.</source>
+            <translation>Sie sagt nicht, wann und von welchem Programm sie geschrieben wurde.</translation>
+        </message>
+        <message>
+            <source>Its thresholds were calibrated on %1, to a budget of %2 false alerts in 100 uncomplicated courses. So the file says; it is not shown that they hold it at this clinic.</source>
+            <translation>Ihre Schwellen wurden kalibriert an: %1, auf ein Budget von %2 Fehlalarmen in 100 unkomplizierten Verläufen. So sagt es die Datei; dass sie es in dieser Praxis einhalten, ist nicht gezeigt.</translation>
+        </message>
+        <message>
+            <source>The hash of what is behind that range begins with %1.</source>
+            <translation>Der Hash dessen, was hinter diesem Bereich steht, beginnt mit %1.</translation>
+        </message>
+        <message>
+            <source>The file is not signed: nothing in it proves who wrote it. Take it only from somebody whom you can ask.</source>
+            <translation>Die Datei ist nicht signiert: nichts in ihr beweist, wer sie schrieb. Nehmen Sie sie nur von jemandem an, den Sie fragen können.</translation>
+        </message>
+        <message>
+            <source>Rule</source>
+            <translation>Regel</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>In Gebrauch</translation>
+        </message>
+        <message>
+            <source>In the file</source>
+            <translation>In der Datei</translation>
+        </message>
+        <message>
+            <source>No rule differs.</source>
+            <translation>Keine Regel ist anders.</translation>
+        </message>
+        <message>
+            <source>All other rules are the same.</source>
+            <translation>Alle anderen Regeln sind gleich.</translation>
+        </message>
+        <message>
+            <source>It is the one in use.</source>
+            <translation>Es ist der Bereich in Gebrauch.</translation>
+        </message>
+        <message>
+            <source>It is known here as %1, and may be used. It comes into use when the draft is signed.</source>
+            <translation>Er ist hier als %1 bekannt und darf verwendet werden. Er kommt in Gebrauch, wenn der Entwurf unterschrieben wird.</translation>
+        </message>
+        <message>
+            <source>It cannot be taken: it does not say soundly what is behind it. The draft keeps the usual range in use, and the thresholds that belong to it.</source>
+            <translation>Er kann nicht übernommen werden: er sagt nicht ordentlich, was dahintersteht. Der Entwurf behält den üblichen Bereich in Gebrauch und dessen Schwellen.</translation>
+        </message>
+        <message>
+            <source>A draft can be rehearsed with it, and not signed.</source>
+            <translation>Ein Entwurf kann damit geprobt, aber nicht unterschrieben werden.</translation>
+        </message>
+        <message>
+            <source>It is kept as a version, and comes into use when the draft is signed.</source>
+            <translation>Er wird als Fassung aufbewahrt und kommt in Gebrauch, wenn der Entwurf unterschrieben wird.</translation>
+        </message>
+        <message>
+            <source>A draft is there already. This one takes its place; &quot;Undo&quot; on the next page brings it back.</source>
+            <translation>Es gibt schon einen Entwurf. Dieser tritt an seine Stelle; „Rückgängig“ auf der nächsten Seite bringt ihn zurück.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: what is taken carries a name.</source>
+            <translation>Sagen Sie zuerst, wer am Pult ist: was übernommen wird, trägt einen Namen.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>Die Datei kann dort nicht geschrieben werden. Wählen Sie einen anderen Ordner.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. It holds the care plan in the clinic&apos;s own words, the rules and the usual range; no patient stands in it.</source>
+            <translation>Gespeichert als %1. Darin stehen der Pflegeplan mit den eigenen Worten der Praxis, die Regeln und der übliche Bereich; keine Patientin steht darin.</translation>
+        </message>
+        <message>
+            <source>Save the protocol in use</source>
+            <translation>Das Protokoll in Gebrauch speichern</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolFilePage</name>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Ein Protokoll aus einer Datei</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <translation>Lassen</translation>
+        </message>
+        <message>
+            <source>Nothing of the file is kept.</source>
+            <translation>Von der Datei wird nichts aufbewahrt.</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>Was es ist</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>Was einen Befund auslöst</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>Worum gebeten wird</translation>
+        </message>
+        <message>
+            <source>The care plan is the same.</source>
+            <translation>Der Pflegeplan ist derselbe.</translation>
+        </message>
+        <message>
+            <source>Take its care plan as well</source>
+            <translation>Auch den Pflegeplan übernehmen</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>Was als üblich gilt</translation>
+        </message>
+        <message>
+            <source>No course of this clinic is behind it: check it on all of ours</source>
+            <translation>Kein Verlauf dieser Praxis steht dahinter: an allen unseren prüfen</translation>
+        </message>
+        <message>
+            <source>Otherwise only courses that were treated after it was learned count as not seen. A range from your own courses is learned under Practice, Usual range.</source>
+            <translation>Sonst gelten nur Verläufe als ungesehen, die nach dem Lernen behandelt wurden. Ein Bereich aus eigenen Verläufen wird unter „Praxis im Rückblick“, „Üblicher Bereich“ gelernt.</translation>
+        </message>
+        <message>
+            <source>Make a draft of it</source>
+            <translation>Einen Entwurf daraus machen</translation>
+        </message>
+        <message>
+            <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
+            <translation>Er wird geprobt und unterschrieben wie jeder andere Entwurf; vorher geht nichts in Betrieb.</translation>
         </message>
     </context>
 </TS>

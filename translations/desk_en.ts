@@ -547,6 +547,20 @@
                 <numerusform>Cannot be used: %Ln courses behind it, %1 are needed.</numerusform>
             </translation>
         </message>
+        <message numerus="yes">
+            <source>Cannot be used yet: it could be checked on %Ln course(s) of this clinic, %1 are needed.</source>
+            <translation>
+                <numerusform>Cannot be used yet: it could be checked on %Ln course of this clinic, %1 are needed.</numerusform>
+                <numerusform>Cannot be used yet: it could be checked on %Ln courses of this clinic, %1 are needed.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).</source>
+            <translation>
+                <numerusform>Taken from a file by %1, %2. There it is called %3 and rests on %Ln course.</numerusform>
+                <numerusform>Taken from a file by %1, %2. There it is called %3 and rests on %Ln courses.</numerusform>
+            </translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ProtocolEditor</name>

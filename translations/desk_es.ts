@@ -1496,6 +1496,22 @@
             <source>Change it</source>
             <translation>Cambiar</translation>
         </message>
+        <message>
+            <source>Take from a file</source>
+            <translation>Tomar de un archivo</translation>
+        </message>
+        <message>
+            <source>Shows what it is; nothing goes live by it.</source>
+            <translation>Muestra qué es; con ello no entra nada en uso.</translation>
+        </message>
+        <message>
+            <source>Save as a file</source>
+            <translation>Guardar como archivo</translation>
+        </message>
+        <message>
+            <source>For the tool, or for a colleague&apos;s clinic.</source>
+            <translation>Para la herramienta o para la clínica de un colega.</translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
@@ -3012,6 +3028,10 @@
             <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
             <translation>El código de recuperación ya no se muestra. Si no está en papel, cree uno nuevo.</translation>
         </message>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Un protocolo de un archivo</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3607,6 +3627,10 @@
         <message>
             <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
             <translation>No está demostrado que respeten el presupuesto de %1 falsas alertas por cada 100 casos sin complicaciones.</translation>
+        </message>
+        <message>
+            <source>They came in a file: other patients may stand behind them.</source>
+            <translation>Vinieron en un archivo: pueden basarse en otros pacientes.</translation>
         </message>
     </context>
     <context>
@@ -4973,6 +4997,28 @@
             <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
             <translation>No se puede usar: no se cumplió en casos no vistos. La tabla dice dónde.</translation>
         </message>
+        <message numerus="yes">
+            <source>Cannot be used yet: it could be checked on %Ln course(s) of this clinic, %1 are needed.</source>
+            <translation>
+                <numerusform>Aún no se puede usar: se pudo comprobar con %Ln caso de esta clínica, se necesitan %1.</numerusform>
+                <numerusform>Aún no se puede usar: se pudo comprobar con %Ln casos de esta clínica, se necesitan %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).</source>
+            <translation>
+                <numerusform>Tomado de un archivo por %1, %2. Allí se llama %3 y se basa en %Ln caso.</numerusform>
+                <numerusform>Tomado de un archivo por %1, %2. Allí se llama %3 y se basa en %Ln casos.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Whoever took it says that no course of this clinic is behind it.</source>
+            <translation>Quien lo tomó dice que no se basa en ningún caso de esta clínica.</translation>
+        </message>
+        <message>
+            <source>It was checked on courses that were treated after it was learned.</source>
+            <translation>Se comprobó con casos tratados después de calcularlo.</translation>
+        </message>
     </context>
     <context>
         <name>BandCard</name>
@@ -5259,6 +5305,29 @@
             <source>Version %1, signed %2</source>
             <translation>Versión %1, firmada %2</translation>
         </message>
+        <message>
+            <source>Usual range: %1 (was %2)</source>
+            <comment>version, version</comment>
+            <translation>Margen habitual: %1 (antes %2)</translation>
+        </message>
+        <message>
+            <source>It cannot be signed with the usual range that came with it. %1</source>
+            <translation>No se puede firmar con el margen habitual que trae. %1</translation>
+        </message>
+        <message>
+            <source>With version %1 of %2</source>
+            <comment>number, protocol</comment>
+            <translation>Con la versión %1 de %2</translation>
+        </message>
+        <message>
+            <source>The signature of version %1 was undone</source>
+            <translation>Se deshizo la firma de la versión %1</translation>
+        </message>
+        <message>
+            <source>%1: %2 (was %3)</source>
+            <comment>rule, threshold and details, the same before</comment>
+            <translation>%1: %2 (antes %3)</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5351,6 +5420,14 @@
         <message>
             <source>Take it up again</source>
             <translation>Retomar</translation>
+        </message>
+        <message>
+            <source>Keep the usual range in use</source>
+            <translation>Conservar el margen habitual en uso</translation>
+        </message>
+        <message>
+            <source>Drops the range that came with the file, and its thresholds; can be undone.</source>
+            <translation>Quita el margen que vino con el archivo y sus umbrales; se puede deshacer.</translation>
         </message>
     </context>
     <context>
@@ -6471,6 +6548,10 @@
             <translation>Código de recuperación hecho</translation>
         </message>
         <message>
+            <source>Usual range taken from a file</source>
+            <translation>Margen habitual tomado de un archivo</translation>
+        </message>
+        <message>
             <source>Photograph from right after the treatment put in</source>
             <translation>Foto de justo después del tratamiento añadida</translation>
         </message>
@@ -7516,6 +7597,170 @@
         <message>
             <source>Closes this form</source>
             <translation>Cierra este formulario</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolTaking</name>
+        <message>
+            <source>This file is larger than a protocol can be. Nothing was changed. Choose the file that a desk saved, or that calibrate wrote.</source>
+            <translation>Este archivo es más grande de lo que puede ser un protocolo. No se cambió nada. Elija el archivo que guardó un puesto o que escribió calibrate.</translation>
+        </message>
+        <message>
+            <source>This file is written in a form that this program does not know. Nothing was changed. Update the program, or ask for the file from one of the same version.</source>
+            <translation>Este archivo tiene una forma que este programa no conoce. No se cambió nada. Actualice el programa o pida el archivo hecho con la misma versión.</translation>
+        </message>
+        <message>
+            <source>This is not a sound protocol file (%1). Nothing was changed. Choose another file, or have this one written anew; do not mend it by hand.</source>
+            <translation>Este no es un archivo de protocolo correcto (%1). No se cambió nada. Elija otro archivo o pida que se escriba de nuevo; no lo corrija a mano.</translation>
+        </message>
+        <message>
+            <source>Take a protocol from a file</source>
+            <translation>Tomar un protocolo de un archivo</translation>
+        </message>
+        <message>
+            <source>The file cannot be read. Nothing was changed. Copy it to this computer, then choose it again.</source>
+            <translation>El archivo no se puede leer. No se cambió nada. Cópielo a este ordenador y elíjalo otra vez.</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <comment>protocol in a file, number</comment>
+            <translation>%1, versión %2</translation>
+        </message>
+        <message>
+            <source>Written %1 by %2.</source>
+            <comment>when, program</comment>
+            <translation>Escrito %1 por %2.</translation>
+        </message>
+        <message>
+            <source>It does not say when it was written, nor by which program.</source>
+            <translation>No dice cuándo se escribió ni con qué programa.</translation>
+        </message>
+        <message>
+            <source>Its thresholds were calibrated on %1, to a budget of %2 false alerts in 100 uncomplicated courses. So the file says; it is not shown that they hold it at this clinic.</source>
+            <translation>Sus umbrales se calibraron con %1, para un presupuesto de %2 falsas alertas por cada 100 casos sin complicaciones. Así lo dice el archivo; no está demostrado que lo respeten en esta clínica.</translation>
+        </message>
+        <message>
+            <source>The hash of what is behind that range begins with %1.</source>
+            <translation>El hash de lo que hay detrás de ese margen empieza por %1.</translation>
+        </message>
+        <message>
+            <source>The file is not signed: nothing in it proves who wrote it. Take it only from somebody whom you can ask.</source>
+            <translation>El archivo no está firmado: nada en él prueba quién lo escribió. Acéptelo solo de alguien a quien pueda preguntar.</translation>
+        </message>
+        <message>
+            <source>Rule</source>
+            <translation>Regla</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>En uso</translation>
+        </message>
+        <message>
+            <source>In the file</source>
+            <translation>En el archivo</translation>
+        </message>
+        <message>
+            <source>No rule differs.</source>
+            <translation>Ninguna regla es distinta.</translation>
+        </message>
+        <message>
+            <source>All other rules are the same.</source>
+            <translation>Todas las demás reglas son iguales.</translation>
+        </message>
+        <message>
+            <source>It is the one in use.</source>
+            <translation>Es el que está en uso.</translation>
+        </message>
+        <message>
+            <source>It is known here as %1, and may be used. It comes into use when the draft is signed.</source>
+            <translation>Aquí se conoce como %1 y se puede usar. Entra en uso cuando se firma el borrador.</translation>
+        </message>
+        <message>
+            <source>It cannot be taken: it does not say soundly what is behind it. The draft keeps the usual range in use, and the thresholds that belong to it.</source>
+            <translation>No se puede tomar: no dice correctamente en qué se basa. El borrador conserva el margen habitual en uso y los umbrales que le corresponden.</translation>
+        </message>
+        <message>
+            <source>A draft can be rehearsed with it, and not signed.</source>
+            <translation>Con él se puede simular un borrador, pero no firmarlo.</translation>
+        </message>
+        <message>
+            <source>It is kept as a version, and comes into use when the draft is signed.</source>
+            <translation>Se guarda como versión y entra en uso cuando se firma el borrador.</translation>
+        </message>
+        <message>
+            <source>A draft is there already. This one takes its place; &quot;Undo&quot; on the next page brings it back.</source>
+            <translation>Ya hay un borrador. Este ocupa su lugar; «Deshacer» en la página siguiente lo recupera.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: what is taken carries a name.</source>
+            <translation>Indique primero quién está en el puesto: lo que se toma lleva un nombre.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>El archivo no se puede escribir ahí. Elija otra carpeta.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. It holds the care plan in the clinic&apos;s own words, the rules and the usual range; no patient stands in it.</source>
+            <translation>Guardado como %1. Contiene el plan de cuidados con el texto propio de la clínica, las reglas y el margen habitual; ningún paciente figura en él.</translation>
+        </message>
+        <message>
+            <source>Save the protocol in use</source>
+            <translation>Guardar el protocolo en uso</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolFilePage</name>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Un protocolo de un archivo</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <translation>Dejarlo</translation>
+        </message>
+        <message>
+            <source>Nothing of the file is kept.</source>
+            <translation>No se guarda nada del archivo.</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>Qué es</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>Qué genera un hallazgo</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>Qué se pide al paciente</translation>
+        </message>
+        <message>
+            <source>The care plan is the same.</source>
+            <translation>El plan de cuidados es el mismo.</translation>
+        </message>
+        <message>
+            <source>Take its care plan as well</source>
+            <translation>Tomar también su plan de cuidados</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>Qué se considera habitual</translation>
+        </message>
+        <message>
+            <source>No course of this clinic is behind it: check it on all of ours</source>
+            <translation>No se basa en ningún caso de esta clínica: comprobarlo con todos los nuestros</translation>
+        </message>
+        <message>
+            <source>Otherwise only courses that were treated after it was learned count as not seen. A range from your own courses is learned under Practice, Usual range.</source>
+            <translation>Si no, solo cuentan como no vistos los casos tratados después de calcularlo. Un margen de sus propios casos se calcula en Resultados, Margen habitual.</translation>
+        </message>
+        <message>
+            <source>Make a draft of it</source>
+            <translation>Hacer un borrador con él</translation>
+        </message>
+        <message>
+            <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
+            <translation>Se simula y se firma como cualquier borrador; antes no entra nada en uso.</translation>
         </message>
     </context>
 </TS>

@@ -1496,6 +1496,22 @@
             <source>Change it</source>
             <translation>Modifier</translation>
         </message>
+        <message>
+            <source>Take from a file</source>
+            <translation>Reprendre d’un fichier</translation>
+        </message>
+        <message>
+            <source>Shows what it is; nothing goes live by it.</source>
+            <translation>Montre ce que c’est ; rien n’entre en vigueur par là.</translation>
+        </message>
+        <message>
+            <source>Save as a file</source>
+            <translation>Enregistrer en fichier</translation>
+        </message>
+        <message>
+            <source>For the tool, or for a colleague&apos;s clinic.</source>
+            <translation>Pour l’outil, ou pour la clinique d’un confrère.</translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
@@ -3012,6 +3028,10 @@
             <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
             <translation>Le code de secours n’est plus affiché. S’il n’est pas sur papier, créez-en un nouveau.</translation>
         </message>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Un protocole venu d’un fichier</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3607,6 +3627,10 @@
         <message>
             <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
             <translation>Il n’est pas montré qu’ils tiennent le budget de %1 fausses alertes sur 100 suivis sans complication.</translation>
+        </message>
+        <message>
+            <source>They came in a file: other patients may stand behind them.</source>
+            <translation>Ils sont venus dans un fichier : d’autres patients peuvent en être la base.</translation>
         </message>
     </context>
     <context>
@@ -4973,6 +4997,28 @@
             <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
             <translation>Inutilisable : elle n’a pas tenu sur des suivis qu’elle n’avait pas vus. Le tableau dit où.</translation>
         </message>
+        <message numerus="yes">
+            <source>Cannot be used yet: it could be checked on %Ln course(s) of this clinic, %1 are needed.</source>
+            <translation>
+                <numerusform>Pas encore utilisable : elle a pu être vérifiée sur %Ln suivi de cette clinique, il en faut %1.</numerusform>
+                <numerusform>Pas encore utilisable : elle a pu être vérifiée sur %Ln suivis de cette clinique, il en faut %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).</source>
+            <translation>
+                <numerusform>Reprise d’un fichier par %1, %2. Elle s’y appelle %3 et repose sur %Ln suivi.</numerusform>
+                <numerusform>Reprise d’un fichier par %1, %2. Elle s’y appelle %3 et repose sur %Ln suivis.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Whoever took it says that no course of this clinic is behind it.</source>
+            <translation>La personne qui l’a reprise dit qu’aucun suivi de cette clinique n’y figure.</translation>
+        </message>
+        <message>
+            <source>It was checked on courses that were treated after it was learned.</source>
+            <translation>Elle a été vérifiée sur des suivis traités après qu’elle a été établie.</translation>
+        </message>
     </context>
     <context>
         <name>BandCard</name>
@@ -5259,6 +5305,29 @@
             <source>Version %1, signed %2</source>
             <translation>Version %1, signée %2</translation>
         </message>
+        <message>
+            <source>Usual range: %1 (was %2)</source>
+            <comment>version, version</comment>
+            <translation>Plage habituelle : %1 (avant : %2)</translation>
+        </message>
+        <message>
+            <source>It cannot be signed with the usual range that came with it. %1</source>
+            <translation>Il ne peut pas être signé avec la plage habituelle venue avec lui. %1</translation>
+        </message>
+        <message>
+            <source>With version %1 of %2</source>
+            <comment>number, protocol</comment>
+            <translation>Avec la version %1 de %2</translation>
+        </message>
+        <message>
+            <source>The signature of version %1 was undone</source>
+            <translation>La signature de la version %1 a été annulée</translation>
+        </message>
+        <message>
+            <source>%1: %2 (was %3)</source>
+            <comment>rule, threshold and details, the same before</comment>
+            <translation>%1 : %2 (avant : %3)</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5351,6 +5420,14 @@
         <message>
             <source>Take it up again</source>
             <translation>Reprendre</translation>
+        </message>
+        <message>
+            <source>Keep the usual range in use</source>
+            <translation>Garder la plage habituelle en vigueur</translation>
+        </message>
+        <message>
+            <source>Drops the range that came with the file, and its thresholds; can be undone.</source>
+            <translation>Retire la plage venue avec le fichier et ses seuils ; peut être annulé.</translation>
         </message>
     </context>
     <context>
@@ -6471,6 +6548,10 @@
             <translation>Code de secours créé</translation>
         </message>
         <message>
+            <source>Usual range taken from a file</source>
+            <translation>Plage habituelle reprise d’un fichier</translation>
+        </message>
+        <message>
             <source>Photograph from right after the treatment put in</source>
             <translation>Photo prise juste après le traitement ajoutée</translation>
         </message>
@@ -7516,6 +7597,170 @@
         <message>
             <source>Closes this form</source>
             <translation>Ferme ce formulaire</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolTaking</name>
+        <message>
+            <source>This file is larger than a protocol can be. Nothing was changed. Choose the file that a desk saved, or that calibrate wrote.</source>
+            <translation>Ce fichier est plus grand qu’un protocole ne peut l’être. Rien n’a été changé. Choisissez le fichier qu’un poste a enregistré ou que calibrate a écrit.</translation>
+        </message>
+        <message>
+            <source>This file is written in a form that this program does not know. Nothing was changed. Update the program, or ask for the file from one of the same version.</source>
+            <translation>Ce fichier a une forme que ce programme ne connaît pas. Rien n’a été changé. Mettez le programme à jour, ou demandez le fichier fait avec la même version.</translation>
+        </message>
+        <message>
+            <source>This is not a sound protocol file (%1). Nothing was changed. Choose another file, or have this one written anew; do not mend it by hand.</source>
+            <translation>Ce n’est pas un fichier de protocole en ordre (%1). Rien n’a été changé. Choisissez un autre fichier, ou faites réécrire celui-ci ; ne le corrigez pas à la main.</translation>
+        </message>
+        <message>
+            <source>Take a protocol from a file</source>
+            <translation>Reprendre un protocole d’un fichier</translation>
+        </message>
+        <message>
+            <source>The file cannot be read. Nothing was changed. Copy it to this computer, then choose it again.</source>
+            <translation>Le fichier ne peut pas être lu. Rien n’a été changé. Copiez-le sur cet ordinateur, puis choisissez-le de nouveau.</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <comment>protocol in a file, number</comment>
+            <translation>%1, version %2</translation>
+        </message>
+        <message>
+            <source>Written %1 by %2.</source>
+            <comment>when, program</comment>
+            <translation>Écrit %1 par %2.</translation>
+        </message>
+        <message>
+            <source>It does not say when it was written, nor by which program.</source>
+            <translation>Il ne dit pas quand il a été écrit, ni par quel programme.</translation>
+        </message>
+        <message>
+            <source>Its thresholds were calibrated on %1, to a budget of %2 false alerts in 100 uncomplicated courses. So the file says; it is not shown that they hold it at this clinic.</source>
+            <translation>Ses seuils ont été calibrés sur %1, pour un budget de %2 fausses alertes sur 100 suivis sans complication. C’est ce que dit le fichier ; il n’est pas montré qu’ils le tiennent dans cette clinique.</translation>
+        </message>
+        <message>
+            <source>The hash of what is behind that range begins with %1.</source>
+            <translation>L’empreinte de ce qui est derrière cette plage commence par %1.</translation>
+        </message>
+        <message>
+            <source>The file is not signed: nothing in it proves who wrote it. Take it only from somebody whom you can ask.</source>
+            <translation>Le fichier n’est pas signé : rien n’y prouve qui l’a écrit. Ne l’acceptez que de quelqu’un que vous pouvez interroger.</translation>
+        </message>
+        <message>
+            <source>Rule</source>
+            <translation>Règle</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>En vigueur</translation>
+        </message>
+        <message>
+            <source>In the file</source>
+            <translation>Dans le fichier</translation>
+        </message>
+        <message>
+            <source>No rule differs.</source>
+            <translation>Aucune règle ne diffère.</translation>
+        </message>
+        <message>
+            <source>All other rules are the same.</source>
+            <translation>Toutes les autres règles sont les mêmes.</translation>
+        </message>
+        <message>
+            <source>It is the one in use.</source>
+            <translation>C’est celle en vigueur.</translation>
+        </message>
+        <message>
+            <source>It is known here as %1, and may be used. It comes into use when the draft is signed.</source>
+            <translation>Elle est connue ici sous %1 et peut être utilisée. Elle entre en vigueur quand le projet est signé.</translation>
+        </message>
+        <message>
+            <source>It cannot be taken: it does not say soundly what is behind it. The draft keeps the usual range in use, and the thresholds that belong to it.</source>
+            <translation>Elle ne peut pas être reprise : elle ne dit pas en ordre ce qui est derrière elle. Le projet garde la plage habituelle en vigueur et les seuils qui vont avec.</translation>
+        </message>
+        <message>
+            <source>A draft can be rehearsed with it, and not signed.</source>
+            <translation>Un projet peut être essayé avec elle, mais pas signé.</translation>
+        </message>
+        <message>
+            <source>It is kept as a version, and comes into use when the draft is signed.</source>
+            <translation>Elle est gardée comme version et entre en vigueur quand le projet est signé.</translation>
+        </message>
+        <message>
+            <source>A draft is there already. This one takes its place; &quot;Undo&quot; on the next page brings it back.</source>
+            <translation>Un projet existe déjà. Celui-ci prend sa place ; « Annuler » à la page suivante le ramène.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: what is taken carries a name.</source>
+            <translation>Indiquez d’abord qui est au poste : ce qui est repris porte un nom.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>Impossible d’écrire le fichier à cet endroit. Choisissez un autre dossier.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. It holds the care plan in the clinic&apos;s own words, the rules and the usual range; no patient stands in it.</source>
+            <translation>Enregistré sous %1. Il contient le plan de soins avec le texte propre à la clinique, les règles et la plage habituelle ; aucun patient n’y figure.</translation>
+        </message>
+        <message>
+            <source>Save the protocol in use</source>
+            <translation>Enregistrer le protocole en vigueur</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolFilePage</name>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Un protocole venu d’un fichier</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <translation>L’abandonner</translation>
+        </message>
+        <message>
+            <source>Nothing of the file is kept.</source>
+            <translation>Rien du fichier n’est gardé.</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>Ce que c’est</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>Ce qui déclenche un constat</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>Ce qui est demandé au patient</translation>
+        </message>
+        <message>
+            <source>The care plan is the same.</source>
+            <translation>Le plan de soins est le même.</translation>
+        </message>
+        <message>
+            <source>Take its care plan as well</source>
+            <translation>Reprendre aussi son plan de soins</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>Ce qui compte comme habituel</translation>
+        </message>
+        <message>
+            <source>No course of this clinic is behind it: check it on all of ours</source>
+            <translation>Aucun suivi de cette clinique n’y figure : la vérifier sur tous les nôtres</translation>
+        </message>
+        <message>
+            <source>Otherwise only courses that were treated after it was learned count as not seen. A range from your own courses is learned under Practice, Usual range.</source>
+            <translation>Sinon, seuls les suivis traités après qu’elle a été établie comptent comme non vus. Une plage tirée de vos propres suivis s’établit sous Bilan d’activité, Plage habituelle.</translation>
+        </message>
+        <message>
+            <source>Make a draft of it</source>
+            <translation>En faire un projet</translation>
+        </message>
+        <message>
+            <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
+            <translation>Il est essayé et signé comme tout autre projet ; rien n’entre en vigueur avant.</translation>
         </message>
     </context>
 </TS>

@@ -1496,6 +1496,22 @@
             <source>Change it</source>
             <translation>Mudar</translation>
         </message>
+        <message>
+            <source>Take from a file</source>
+            <translation>Tomar de um arquivo</translation>
+        </message>
+        <message>
+            <source>Shows what it is; nothing goes live by it.</source>
+            <translation>Mostra o que é; nada entra em uso com isso.</translation>
+        </message>
+        <message>
+            <source>Save as a file</source>
+            <translation>Salvar como arquivo</translation>
+        </message>
+        <message>
+            <source>For the tool, or for a colleague&apos;s clinic.</source>
+            <translation>Para a ferramenta ou para a clínica de um colega.</translation>
+        </message>
     </context>
     <context>
         <name>Questions</name>
@@ -3012,6 +3028,10 @@
             <source>The recovery code is not shown any more. If it is not on paper, make a new one.</source>
             <translation>O código de recuperação não é mais mostrado. Se não está no papel, crie um novo.</translation>
         </message>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Um protocolo de um arquivo</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::ClinicEditor</name>
@@ -3607,6 +3627,10 @@
         <message>
             <source>It is not shown that they hold the budget of %1 false alerts in 100 uncomplicated courses.</source>
             <translation>Não está demonstrado que respeitem o orçamento de %1 alertas falsos em 100 casos sem complicações.</translation>
+        </message>
+        <message>
+            <source>They came in a file: other patients may stand behind them.</source>
+            <translation>Vieram em um arquivo: podem basear-se em outros pacientes.</translation>
         </message>
     </context>
     <context>
@@ -4973,6 +4997,28 @@
             <source>Cannot be used: it did not hold on courses that it had not seen. The table says where.</source>
             <translation>Não pode ser usada: não se confirmou em casos não vistos. A tabela diz onde.</translation>
         </message>
+        <message numerus="yes">
+            <source>Cannot be used yet: it could be checked on %Ln course(s) of this clinic, %1 are needed.</source>
+            <translation>
+                <numerusform>Ainda não pode ser usada: pôde ser verificada com %Ln caso desta clínica, são necessários %1.</numerusform>
+                <numerusform>Ainda não pode ser usada: pôde ser verificada com %Ln casos desta clínica, são necessários %1.</numerusform>
+            </translation>
+        </message>
+        <message numerus="yes">
+            <source>Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).</source>
+            <translation>
+                <numerusform>Tomada de um arquivo por %1, %2. Nele se chama %3 e se baseia em %Ln caso.</numerusform>
+                <numerusform>Tomada de um arquivo por %1, %2. Nele se chama %3 e se baseia em %Ln casos.</numerusform>
+            </translation>
+        </message>
+        <message>
+            <source>Whoever took it says that no course of this clinic is behind it.</source>
+            <translation>Quem a tomou diz que nenhum caso desta clínica está por trás dela.</translation>
+        </message>
+        <message>
+            <source>It was checked on courses that were treated after it was learned.</source>
+            <translation>Foi verificada com casos tratados depois de ser calculada.</translation>
+        </message>
     </context>
     <context>
         <name>BandCard</name>
@@ -5259,6 +5305,29 @@
             <source>Version %1, signed %2</source>
             <translation>Versão %1, assinada: %2</translation>
         </message>
+        <message>
+            <source>Usual range: %1 (was %2)</source>
+            <comment>version, version</comment>
+            <translation>Faixa normal: %1 (antes %2)</translation>
+        </message>
+        <message>
+            <source>It cannot be signed with the usual range that came with it. %1</source>
+            <translation>Não pode ser assinado com a faixa normal que veio junto. %1</translation>
+        </message>
+        <message>
+            <source>With version %1 of %2</source>
+            <comment>number, protocol</comment>
+            <translation>Com a versão %1 de %2</translation>
+        </message>
+        <message>
+            <source>The signature of version %1 was undone</source>
+            <translation>A assinatura da versão %1 foi desfeita</translation>
+        </message>
+        <message>
+            <source>%1: %2 (was %3)</source>
+            <comment>rule, threshold and details, the same before</comment>
+            <translation>%1: %2 (antes %3)</translation>
+        </message>
     </context>
     <context>
         <name>ProtocolPlan</name>
@@ -5351,6 +5420,14 @@
         <message>
             <source>Take it up again</source>
             <translation>Retomar</translation>
+        </message>
+        <message>
+            <source>Keep the usual range in use</source>
+            <translation>Manter a faixa normal em uso</translation>
+        </message>
+        <message>
+            <source>Drops the range that came with the file, and its thresholds; can be undone.</source>
+            <translation>Retira a faixa que veio com o arquivo e seus limiares; pode ser desfeito.</translation>
         </message>
     </context>
     <context>
@@ -6471,6 +6548,10 @@
             <translation>Código de recuperação feito</translation>
         </message>
         <message>
+            <source>Usual range taken from a file</source>
+            <translation>Faixa normal tomada de um arquivo</translation>
+        </message>
+        <message>
             <source>Photograph from right after the treatment put in</source>
             <translation>Foto de logo após o tratamento incluída</translation>
         </message>
@@ -7516,6 +7597,170 @@
         <message>
             <source>Closes this form</source>
             <translation>Fecha este formulário</translation>
+        </message>
+    </context>
+    <context>
+        <name>ebbline::deskapp::ProtocolTaking</name>
+        <message>
+            <source>This file is larger than a protocol can be. Nothing was changed. Choose the file that a desk saved, or that calibrate wrote.</source>
+            <translation>Este arquivo é maior do que um protocolo pode ser. Nada foi alterado. Escolha o arquivo que uma estação salvou ou que calibrate gravou.</translation>
+        </message>
+        <message>
+            <source>This file is written in a form that this program does not know. Nothing was changed. Update the program, or ask for the file from one of the same version.</source>
+            <translation>Este arquivo tem uma forma que este programa não conhece. Nada foi alterado. Atualize o programa ou peça o arquivo feito com a mesma versão.</translation>
+        </message>
+        <message>
+            <source>This is not a sound protocol file (%1). Nothing was changed. Choose another file, or have this one written anew; do not mend it by hand.</source>
+            <translation>Este não é um arquivo de protocolo correto (%1). Nada foi alterado. Escolha outro arquivo ou peça que este seja gravado de novo; não o corrija à mão.</translation>
+        </message>
+        <message>
+            <source>Take a protocol from a file</source>
+            <translation>Tomar um protocolo de um arquivo</translation>
+        </message>
+        <message>
+            <source>The file cannot be read. Nothing was changed. Copy it to this computer, then choose it again.</source>
+            <translation>O arquivo não pode ser lido. Nada foi alterado. Copie-o para este computador e escolha-o de novo.</translation>
+        </message>
+        <message>
+            <source>%1, version %2</source>
+            <comment>protocol in a file, number</comment>
+            <translation>%1, versão %2</translation>
+        </message>
+        <message>
+            <source>Written %1 by %2.</source>
+            <comment>when, program</comment>
+            <translation>Gravado %1 por %2.</translation>
+        </message>
+        <message>
+            <source>It does not say when it was written, nor by which program.</source>
+            <translation>Não diz quando foi gravado, nem por qual programa.</translation>
+        </message>
+        <message>
+            <source>Its thresholds were calibrated on %1, to a budget of %2 false alerts in 100 uncomplicated courses. So the file says; it is not shown that they hold it at this clinic.</source>
+            <translation>Seus limiares foram calibrados com %1, para um orçamento de %2 alertas falsos em 100 casos sem complicações. É o que diz o arquivo; não está demonstrado que o respeitem nesta clínica.</translation>
+        </message>
+        <message>
+            <source>The hash of what is behind that range begins with %1.</source>
+            <translation>O hash do que está por trás dessa faixa começa com %1.</translation>
+        </message>
+        <message>
+            <source>The file is not signed: nothing in it proves who wrote it. Take it only from somebody whom you can ask.</source>
+            <translation>O arquivo não está assinado: nada nele prova quem o gravou. Aceite-o apenas de alguém a quem possa perguntar.</translation>
+        </message>
+        <message>
+            <source>Rule</source>
+            <translation>Regra</translation>
+        </message>
+        <message>
+            <source>In use</source>
+            <translation>Em uso</translation>
+        </message>
+        <message>
+            <source>In the file</source>
+            <translation>No arquivo</translation>
+        </message>
+        <message>
+            <source>No rule differs.</source>
+            <translation>Nenhuma regra é diferente.</translation>
+        </message>
+        <message>
+            <source>All other rules are the same.</source>
+            <translation>Todas as outras regras são iguais.</translation>
+        </message>
+        <message>
+            <source>It is the one in use.</source>
+            <translation>É a que está em uso.</translation>
+        </message>
+        <message>
+            <source>It is known here as %1, and may be used. It comes into use when the draft is signed.</source>
+            <translation>Aqui é conhecida como %1 e pode ser usada. Entra em uso quando o rascunho é assinado.</translation>
+        </message>
+        <message>
+            <source>It cannot be taken: it does not say soundly what is behind it. The draft keeps the usual range in use, and the thresholds that belong to it.</source>
+            <translation>Não pode ser tomada: não diz corretamente em que se baseia. O rascunho mantém a faixa normal em uso e os limiares que pertencem a ela.</translation>
+        </message>
+        <message>
+            <source>A draft can be rehearsed with it, and not signed.</source>
+            <translation>Com ela um rascunho pode ser simulado, mas não assinado.</translation>
+        </message>
+        <message>
+            <source>It is kept as a version, and comes into use when the draft is signed.</source>
+            <translation>É guardada como versão e entra em uso quando o rascunho é assinado.</translation>
+        </message>
+        <message>
+            <source>A draft is there already. This one takes its place; &quot;Undo&quot; on the next page brings it back.</source>
+            <translation>Já existe um rascunho. Este toma o lugar dele; “Desfazer” na página seguinte o traz de volta.</translation>
+        </message>
+        <message>
+            <source>Say first who is at the desk: what is taken carries a name.</source>
+            <translation>Indique primeiro quem está na estação: o que se toma leva um nome.</translation>
+        </message>
+        <message>
+            <source>The file cannot be written there. Choose another folder.</source>
+            <translation>O arquivo não pode ser gravado ali. Escolha outra pasta.</translation>
+        </message>
+        <message>
+            <source>Saved as %1. It holds the care plan in the clinic&apos;s own words, the rules and the usual range; no patient stands in it.</source>
+            <translation>Salvo como %1. Contém o plano de cuidados com as palavras da própria clínica, as regras e a faixa normal; nenhum paciente consta nele.</translation>
+        </message>
+        <message>
+            <source>Save the protocol in use</source>
+            <translation>Salvar o protocolo em uso</translation>
+        </message>
+    </context>
+    <context>
+        <name>ProtocolFilePage</name>
+        <message>
+            <source>A protocol from a file</source>
+            <translation>Um protocolo de um arquivo</translation>
+        </message>
+        <message>
+            <source>Leave it</source>
+            <translation>Deixar</translation>
+        </message>
+        <message>
+            <source>Nothing of the file is kept.</source>
+            <translation>Nada do arquivo é guardado.</translation>
+        </message>
+        <message>
+            <source>What it is</source>
+            <translation>O que é</translation>
+        </message>
+        <message>
+            <source>What raises a finding</source>
+            <translation>O que gera um achado</translation>
+        </message>
+        <message>
+            <source>What the patient is asked to do</source>
+            <translation>O que se pede ao paciente</translation>
+        </message>
+        <message>
+            <source>The care plan is the same.</source>
+            <translation>O plano de cuidados é o mesmo.</translation>
+        </message>
+        <message>
+            <source>Take its care plan as well</source>
+            <translation>Tomar também o plano de cuidados</translation>
+        </message>
+        <message>
+            <source>What counts as usual</source>
+            <translation>O que conta como normal</translation>
+        </message>
+        <message>
+            <source>No course of this clinic is behind it: check it on all of ours</source>
+            <translation>Nenhum caso desta clínica está por trás dela: verificá-la com todos os nossos</translation>
+        </message>
+        <message>
+            <source>Otherwise only courses that were treated after it was learned count as not seen. A range from your own courses is learned under Practice, Usual range.</source>
+            <translation>Caso contrário, só contam como não vistos os casos tratados depois de ela ser calculada. Uma faixa dos seus próprios casos é calculada em Resultados, Faixa normal.</translation>
+        </message>
+        <message>
+            <source>Make a draft of it</source>
+            <translation>Fazer um rascunho dele</translation>
+        </message>
+        <message>
+            <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
+            <translation>É simulado e assinado como qualquer rascunho; nada entra em uso antes.</translation>
         </message>
     </context>
 </TS>

@@ -136,6 +136,14 @@ ColumnLayout {
             enabled: root.editor.missing.length === 0 && barred.length === 0
             onClicked: root.editor.sign()
         }
+        ActButton {
+            visible: root.editor.bringsRange
+            width: Math.min(implicitWidth, root.width)
+            text: qsTr("Keep the usual range in use")
+            hint: qsTr("Drops the range that came with the file, and its thresholds; can be undone.")
+            quiet: true
+            onClicked: root.editor.keepRange()
+        }
     }
     Heading {
         visible: root.editor.versions.length > 0

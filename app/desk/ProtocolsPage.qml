@@ -9,6 +9,7 @@ PageFrame {
 
     required property DeskProgram program
     readonly property ProtocolBoard board: root.program.protocols
+    readonly property string said: root.program.protocolTaking.problem + root.program.protocolTaking.outcome
     readonly property bool wide: root.bodyWidth > 60 * Theme.textBody
     readonly property real columnWidth: root.wide ? (root.bodyWidth - Theme.gapPage) / 2 : root.bodyWidth
 
@@ -19,12 +20,29 @@ PageFrame {
             text: qsTr("Change it")
             hint: root.board.title
             onClicked: root.program.openProtocolEdit()
+        },
+        ActButton {
+            text: qsTr("Take from a file")
+            hint: qsTr("Shows what it is; nothing goes live by it.")
+            onClicked: root.program.protocolTaking.choose()
+        },
+        ActButton {
+            text: qsTr("Save as a file")
+            hint: qsTr("For the tool, or for a colleague's clinic.")
+            onClicked: root.program.protocolTaking.saveAs()
         }
     ]
 
     Column {
         spacing: Theme.gap
 
+        Words {
+            visible: root.said.length > 0
+            width: root.bodyWidth
+            text: root.said
+            strong: true
+            Accessible.role: Accessible.AlertMessage
+        }
         Choice {
             width: root.bodyWidth
             options: root.board.names

@@ -76,7 +76,7 @@ Rectangle {
             }
             RailButton {
                 text: qsTr("Protocols")
-                current: ["protocols", "protocolEdit"].includes(root.program.page)
+                current: ["protocols", "protocolEdit", "protocolFile"].includes(root.program.page)
                 onClicked: root.program.openProtocols()
             }
             RailButton {

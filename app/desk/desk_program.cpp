@@ -16,7 +16,7 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
       m_workplace(m_setup.folder, m_setup.clock, m_setup.zone), m_idle(m_setup.clock), m_begun(m_workplace), m_unlocking(m_workplace, m_setup.cost),
       m_hub(m_workplace, m_setup.courier), m_queue(m_workplace), m_alarm(m_workplace, m_queue, m_setup.bells), m_call(m_workplace), m_handOver(m_workplace), m_courses(m_workplace), m_treatment(m_workplace),
       m_pairing(m_workplace, m_hub), m_course(m_workplace), m_photos(m_workplace), m_followUp(m_workplace), m_sheet(m_workplace),
-      m_protocols(m_workplace), m_protocolEditor(m_workplace),
+      m_protocols(m_workplace), m_protocolEditor(m_workplace), m_protocolTaking(m_workplace, m_protocols, m_protocolEditor),
       m_practice(m_workplace), m_lots(m_workplace, m_practice), m_bands(m_workplace), m_clinic(m_workplace), m_roles(m_workplace), m_doseLimits(m_workplace),
       m_desks(m_workplace), m_applying(m_workplace, m_setup.courier), m_keep(m_workplace, m_setup.cost), m_traces(m_workplace)
 {
@@ -30,6 +30,8 @@ DeskProgram::DeskProgram(DeskSetup setup, QObject* parent)
         Q_EMIT noticeChanged();
     });
     connect(&m_treatment, &deskapp::TreatmentEditor::recorded, this, &DeskProgram::openPairing);
+    connect(&m_protocolTaking, &deskapp::ProtocolTaking::arrived, this, [this] { turnTo(Page::protocolFile); });
+    connect(&m_protocolTaking, &deskapp::ProtocolTaking::drafted, this, [this] { turnTo(Page::protocolEdit); });
     connect(&m_call, &deskapp::CallBoard::noted, &m_queue, &deskapp::QueueBoard::offerUndo);
     if (m_setup.bells != nullptr) {
         connect(m_setup.bells, &notifications::Bells::openAsked, this, [this] {
@@ -198,6 +200,7 @@ void DeskProgram::openSheet(const QString& course)
 void DeskProgram::openProtocols()
 {
     m_protocols.refresh();
+    m_protocolTaking.forget();
     turnTo(Page::protocols);
 }
 
@@ -316,6 +319,7 @@ void DeskProgram::applyLanguage()
     m_call.leave();
     m_handOver.open();
     m_protocolEditor.refresh();
+    Q_EMIT m_protocolTaking.changed();
     m_practice.retranslate();
     m_bands.refresh();
     Q_EMIT m_unlocking.changed();

@@ -25,6 +25,7 @@
 /// | protocols | openProtocols() |
 /// | handOver | openHandOver() |
 /// | protocolEdit | openProtocolEdit() |
+/// | protocolFile | protocolTaking()->read(file) |
 /// | practice | openPractice() |
 /// | clinic | openClinic() |
 /// | desks | openDesks(); a desk is added by the page pairing, openDeskPairing() |
@@ -62,6 +63,7 @@
 #include "app/desk/practice/lot_board.h"
 #include "app/desk/practice/practice_board.h"
 #include "app/desk/protocol/protocol_editor.h"
+#include "app/desk/protocol/protocol_taking.h"
 #include "app/desk/queue/call_board.h"
 #include "app/desk/queue/hand_over_board.h"
 #include "app/desk/queue/queue_alarm.h"
@@ -118,6 +120,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::deskapp::SheetBoard* sheet READ sheet CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ProtocolBoard* protocols READ protocols CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::ProtocolEditor* protocolEditor READ protocolEditor CONSTANT FINAL)
+    Q_PROPERTY(ebbline::deskapp::ProtocolTaking* protocolTaking READ protocolTaking CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::PracticeBoard* practice READ practice CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::LotBoard* lots READ lots CONSTANT FINAL)
     Q_PROPERTY(ebbline::deskapp::BandBoard* bands READ bands CONSTANT FINAL)
@@ -133,7 +136,7 @@ class DeskProgram : public QObject {
     Q_PROPERTY(ebbline::notices::NoticeBoard* notices READ notices CONSTANT FINAL)
 
 public:
-    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, photos, followUp, sheet, protocols, protocolEdit, practice, clinic, desks, apply, keep, traces, settings, notices, licence };
+    enum class Page { unlock, person, queue, handOver, courses, treatment, pairing, course, photos, followUp, sheet, protocols, protocolEdit, protocolFile, practice, clinic, desks, apply, keep, traces, settings, notices, licence };
     Q_ENUM(Page)
 
     explicit DeskProgram(DeskSetup setup, QObject* parent = nullptr);
@@ -174,6 +177,7 @@ public:
     deskapp::SheetBoard* sheet() { return &m_sheet; }
     deskapp::ProtocolBoard* protocols() { return &m_protocols; }
     deskapp::ProtocolEditor* protocolEditor() { return &m_protocolEditor; }
+    deskapp::ProtocolTaking* protocolTaking() { return &m_protocolTaking; }
     deskapp::PracticeBoard* practice() { return &m_practice; }
     deskapp::LotBoard* lots() { return &m_lots; }
     deskapp::BandBoard* bands() { return &m_bands; }
@@ -251,6 +255,7 @@ private:
     deskapp::SheetBoard m_sheet;
     deskapp::ProtocolBoard m_protocols;
     deskapp::ProtocolEditor m_protocolEditor;
+    deskapp::ProtocolTaking m_protocolTaking;
     deskapp::PracticeBoard m_practice;
     deskapp::LotBoard m_lots;
     deskapp::BandBoard m_bands;

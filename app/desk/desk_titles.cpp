@@ -32,6 +32,8 @@ QString DeskProgram::pageTitle() const
         return tr("Protocols");
     case Page::protocolEdit:
         return tr("Change the protocol");
+    case Page::protocolFile:
+        return tr("A protocol from a file");
     case Page::practice:
         return tr("Practice");
     case Page::clinic:

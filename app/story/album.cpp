@@ -206,6 +206,9 @@ void Album::everyDeskPage(Stage& stage, const QString& suffix)
     desk(program, QStringLiteral("hand-over") + suffix);
     program.openProtocols();
     desk(program, QStringLiteral("protocols") + suffix);
+    const QString file = m_folder + QStringLiteral("/protocol") + suffix + QStringLiteral(".json");
+    if (program.protocolTaking()->write(file) && program.protocolTaking()->read(file))
+        desk(program, QStringLiteral("protocol-file") + suffix);
     program.openProtocolEdit();
     desk(program, QStringLiteral("protocol") + suffix);
     program.openPractice();

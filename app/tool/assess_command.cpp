@@ -3,10 +3,10 @@
 #include "app/tool/assess_tables.h"
 #include "app/tool/course_tables.h"
 #include "app/tool/file_guard.h"
-#include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
 
 #include "core/clock/instant.h"
+#include "core/exchange/protocol_file.h"
 
 #include <iostream>
 #include <memory>
@@ -45,10 +45,10 @@ int assess(const Options& options)
     triggers::Protocol protocol = triggers::defaultProtocol();
     if (!options.protocol.empty()) {
         const auto text = readFile(options.protocol);
-        auto read = text ? protocolFromText(*text) : fail(text.error());
+        auto read = text ? exchange::protocolFromText(*text) : fail(text.error());
         if (!read)
             return complain(options.protocol + ": " + read.error().detail);
-        protocol = std::move(*read);
+        protocol = std::move(read->protocol);
     }
     const auto assessed = assessTables(*scores, signs, protocol, clock::SystemClock().now());
     if (!assessed)

@@ -3,9 +3,10 @@
 #include "app/tool/course_tables.h"
 #include "app/tool/file_guard.h"
 #include "app/tool/progress_bar.h"
-#include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
 
+#include "core/clock/iso8601.h"
+#include "core/exchange/protocol_file.h"
 #include "core/rehearsal/calibrate.h"
 #include "core/rehearsal/grounds.h"
 #include "core/rehearsal/rehearse.h"
@@ -26,6 +27,7 @@ struct Options {
     std::string truth;
     std::string start;
     std::string out;
+    std::string at;
     double budget = 10;
     std::uint64_t seed = 1;
     int resamples = 60;
@@ -108,6 +110,9 @@ int calibrate(const Options& options)
                                       {{"--out-protocol", options.out}});
         !kept)
         return complain(kept.error().detail);
+    const auto at = options.at.empty() ? Result<clock::Moment>(clock::Moment{clock::SystemClock().now(), {}, {}}) : clock::parseIso8601(options.at);
+    if (!at)
+        return complain("--at: want a moment such as 2027-05-01T18:00:00+02:00");
     const auto scores = rowsOf<exchange::ScoreRow>(options.scores, exchange::readScores, std::cerr);
     const auto truth = scores ? rowsOf<exchange::TruthRow>(options.truth, exchange::readTruth, std::cerr) : std::nullopt;
     if (!truth)
@@ -118,10 +123,10 @@ int calibrate(const Options& options)
     triggers::Protocol start = triggers::defaultProtocol();
     if (!options.start.empty()) {
         const auto text = readFile(options.start);
-        auto read = text ? protocolFromText(*text) : fail(text.error());
+        auto read = text ? exchange::protocolFromText(*text) : fail(text.error());
         if (!read)
             return complain(options.start + ": " + read.error().detail);
-        start = std::move(*read);
+        start = std::move(read->protocol);
     }
     rehearsal::CalibrationSettings settings;
     settings.budget = options.budget;
@@ -133,7 +138,7 @@ int calibrate(const Options& options)
     const auto done = rehearsal::calibrate(*courses, start, settings);
     if (!done)
         return complain(done.error().detail);
-    if (const Done written = writeFile(options.out, protocolText(done->protocol)); !written) {
+    if (const Done written = writeFile(options.out, exchange::protocolText({done->protocol, "ebbline " EBBLINE_VERSION, *at})); !written) {
         std::cerr << "ebbline calibrate: " << options.out << ": " << written.error().detail << "\n";
         return failed;
     }
@@ -148,7 +153,8 @@ void addCalibrate(CLI::App& app, std::function<int()>& run)
     const auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("calibrate", "Learn band and thresholds to a budget of false alerts");
     command->footer("The budget counts uncomplicated courses (kind plain) with at least one alert, per 100, over all\n"
-                    "triggers together. Whole courses are resampled; the same seed gives the same bytes. Limits: Wilson, 95 %.\n"
+                    "triggers together. Whole courses are resampled; the same seed and --at give the same bytes. Limits: Wilson, 95 %.\n"
+                    "A clinic takes the file in at its desk (Protocols, Take from a file), where it becomes a draft.\n"
                     "docs/statistics/calibration.md, docs/formats/protocol.md.\n"
                     "Example: ebbline calibrate --scores s.csv --truth t.csv --budget 10 --out-protocol p.json");
     command->add_option("--scores", options->scores, "Table of scores (CSV)")->required();
@@ -160,6 +166,7 @@ void addCalibrate(CLI::App& app, std::function<int()>& run)
     command->add_option("--resamples", options->resamples, "How many")->check(CLI::Range(10, 1000))->capture_default_str();
     command->add_option("--start", options->start, "Protocol to start from (JSON); without it the default one");
     command->add_flag("--thresholds-only", options->thresholdsOnly, "Keep the band of the protocol it starts from");
+    command->add_option("--at", options->at, "The moment that the file says it was made at (ISO 8601 with offset); without it now");
     command->add_option("--out-protocol", options->out, "Where the protocol goes (JSON)")->required();
     command->add_flag("--json", options->json, "Print the result as JSON");
     command->callback([options, &run] { run = [options] { return calibrate(*options); }; });

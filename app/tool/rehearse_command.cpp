@@ -1,10 +1,10 @@
 // ebbline rehearse: whom one protocol would have flagged against another, when, and at what burden.
 
 #include "app/tool/course_tables.h"
-#include "app/tool/protocol_file.h"
 #include "app/tool/subcommand.h"
 
 #include "core/clock/iso8601.h"
+#include "core/exchange/protocol_file.h"
 #include "core/rehearsal/rehearse.h"
 
 #include <nlohmann/json.hpp>
@@ -214,12 +214,12 @@ std::vector<std::size_t> flaggedAlike(const rehearsal::Rehearsal& done)
 std::optional<triggers::Protocol> protocolFrom(const std::string& file)
 {
     const auto text = readFile(file);
-    auto protocol = text ? protocolFromText(*text) : fail(text.error());
-    if (!protocol) {
-        std::cerr << "ebbline rehearse: " << file << ": " << protocol.error().detail << "\n";
+    auto read = text ? exchange::protocolFromText(*text) : fail(text.error());
+    if (!read) {
+        std::cerr << "ebbline rehearse: " << file << ": " << read.error().detail << "\n";
         return std::nullopt;
     }
-    return std::move(*protocol);
+    return std::move(read->protocol);
 }
 
 void printJson(const rehearsal::Rehearsal& done)

@@ -106,6 +106,50 @@ Result<std::vector<const Taught*>> ordered(std::span<const Taught> courses)
     return sorted;
 }
 
+/// What was counted, course by course.
+struct Counted {
+    std::array<std::vector<Tally>, 7> bySymptom;
+    std::vector<Tally> overall;
+
+    void add(const CourseTally& tally)
+    {
+        Tally all;
+        for (std::size_t row = 0; row < tally.size(); ++row) {
+            if (tally[row].readings > 0)
+                bySymptom[row].push_back(tally[row]);
+            all.add(tally[row]);
+        }
+        if (all.readings > 0)
+            overall.push_back(all);
+    }
+};
+
+/// Without the share over all symptoms together.
+Coverage bySymptoms(const Counted& counted, std::size_t courses)
+{
+    Coverage coverage;
+    coverage.courses = static_cast<std::int32_t>(courses);
+    const auto judged = [](const auto& tallies) {
+        return tallies.size() >= static_cast<std::size_t>(fewestForSymptom);
+    };
+    const auto judgedSymptoms = std::count_if(counted.bySymptom.begin(), counted.bySymptom.end(), judged);
+    const double confidence = 1 - 0.05 / static_cast<double>(std::max<std::ptrdiff_t>(1, 2 * judgedSymptoms));
+    for (std::size_t row = 0; row < counted.bySymptom.size(); ++row) {
+        const std::vector<Tally>& tallies = counted.bySymptom[row];
+        SymptomCoverage& of = coverage.symptoms[row];
+        of.symptom = recovery::allSymptoms[row];
+        of.courses = static_cast<std::int32_t>(tallies.size());
+        for (const Tally& course : tallies)
+            of.readings += static_cast<std::int32_t>(course.readings);
+        if (!judged(tallies))
+            continue;
+        of.above90 = aboveOf(tallies, &Tally::above90, &Tally::promised90, confidence);
+        of.above97 = aboveOf(tallies, &Tally::above97, &Tally::promised97, confidence);
+        of.fit = worse(fitOf(of.above90, tolerated90), fitOf(of.above97, tolerated97));
+    }
+    return coverage;
+}
+
 }  // namespace
 
 Result<Coverage> crossValidate(std::span<const Taught> courses, const Band& seed)
@@ -116,8 +160,7 @@ Result<Coverage> crossValidate(std::span<const Taught> courses, const Band& seed
     if (!sorted)
         return fail(sorted.error());
 
-    std::array<std::vector<Tally>, 7> bySymptom;
-    std::vector<Tally> overall;
+    Counted counted;
     for (std::size_t fold = 0; fold < folds; ++fold) {
         std::vector<TaughtCourse> others;
         for (std::size_t i = 0; i < sorted->size(); ++i)
@@ -129,41 +172,28 @@ Result<Coverage> crossValidate(std::span<const Taught> courses, const Band& seed
         const auto band = Band::create({}, *table, seed.movements());
         if (!band)
             return fail(band.error());
-        for (std::size_t i = fold; i < sorted->size(); i += folds) {
-            const CourseTally tally = tallyOf((*sorted)[i]->days, *band);
-            Tally all;
-            for (std::size_t row = 0; row < tally.size(); ++row) {
-                if (tally[row].readings > 0)
-                    bySymptom[row].push_back(tally[row]);
-                all.add(tally[row]);
-            }
-            if (all.readings > 0)
-                overall.push_back(all);
-        }
+        for (std::size_t i = fold; i < sorted->size(); i += folds)
+            counted.add(tallyOf((*sorted)[i]->days, *band));
     }
-
-    Coverage coverage;
-    coverage.courses = static_cast<std::int32_t>(courses.size());
-    const auto judged = [](const auto& tallies) {
-        return tallies.size() >= static_cast<std::size_t>(fewestForSymptom);
-    };
-    const auto judgedSymptoms = std::count_if(bySymptom.begin(), bySymptom.end(), judged);
-    const double confidence = 1 - 0.05 / static_cast<double>(std::max<std::ptrdiff_t>(1, 2 * judgedSymptoms));
-    for (std::size_t row = 0; row < bySymptom.size(); ++row) {
-        SymptomCoverage& of = coverage.symptoms[row];
-        of.symptom = recovery::allSymptoms[row];
-        of.courses = static_cast<std::int32_t>(bySymptom[row].size());
-        for (const Tally& course : bySymptom[row])
-            of.readings += static_cast<std::int32_t>(course.readings);
-        if (!judged(bySymptom[row]))
-            continue;
-        of.above90 = aboveOf(bySymptom[row], &Tally::above90, &Tally::promised90, confidence);
-        of.above97 = aboveOf(bySymptom[row], &Tally::above97, &Tally::promised97, confidence);
-        of.fit = worse(fitOf(of.above90, tolerated90), fitOf(of.above97, tolerated97));
-    }
-    if (overall.size() < 2)
+    if (counted.overall.size() < 2)
         return fail(Reason::notEnough, "courses: none has a score on days 0 to " + std::to_string(lastDay));
-    coverage.overall90 = aboveOf(overall, &Tally::above90, &Tally::promised90, 0.95);
+    Coverage coverage = bySymptoms(counted, courses.size());
+    coverage.overall90 = aboveOf(counted.overall, &Tally::above90, &Tally::promised90, 0.95);
+    return coverage;
+}
+
+Result<Coverage> coverageOf(std::span<const Taught> courses, const Band& band)
+{
+    const auto sorted = ordered(courses);
+    if (!sorted)
+        return fail(sorted.error());
+    Counted counted;
+    for (const Taught* course : *sorted)
+        counted.add(tallyOf(course->days, band));
+    Coverage coverage = bySymptoms(counted, courses.size());
+    // Of hardly anybody nothing is shown: everything may lie above.
+    coverage.overall90 = counted.overall.size() < 2 ? Above{.high = 1}
+                                                    : aboveOf(counted.overall, &Tally::above90, &Tally::promised90, 0.95);
     return coverage;
 }
 

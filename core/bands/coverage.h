@@ -75,4 +75,8 @@ std::optional<Error> objection(const Coverage& coverage);
 ///          0..10, Reason::alreadyExists if a course is given twice.
 Result<Coverage> crossValidate(std::span<const Taught> courses, const Band& seed);
 
+/// The same figures of a band that was learned elsewhere, on courses that it has not seen. Too few of them are an
+/// answer, too: objection() says so. \returns Reason::alreadyExists if a course is given twice.
+Result<Coverage> coverageOf(std::span<const Taught> courses, const Band& band);
+
 }  // namespace ebbline::bands

@@ -15,6 +15,7 @@ namespace {
 
 constexpr std::string_view groundsName = "ebbline band grounds 2";
 constexpr std::string_view contentName = "ebbline band content 2";
+constexpr std::string_view broughtName = "ebbline band brought 1";
 constexpr std::size_t shownDigits = 8;  // of the hash, in a version's name
 
 void write(bytes::Writer& writer, double number)
@@ -112,13 +113,44 @@ Result<Learned> learnVersion(std::vector<Taught> courses, std::map<Refusal, std:
     return learned;
 }
 
+Result<Learned> broughtVersion(const Band& band, bool ofOthersAlone, std::vector<Taught> unseen, std::string by,
+                               const clock::Moment& at)
+{
+    if (unseen.size() > mostCourses)
+        return fail(Reason::tooLarge, "courses: at most " + std::to_string(mostCourses) + " to check one version on");
+    Provenance provenance = band.provenance();
+    if (provenance.hash.size() != 64 || provenance.hash.find_first_not_of("0123456789abcdef") != std::string::npos)
+        return fail(Reason::malformed, "band.hash: want the 64 digits of what stands behind a band");
+    const auto coverage = coverageOf(unseen, band);
+    if (!coverage)
+        return fail(coverage.error());
+    sortById(unseen);
+    Learned learned;
+    bytes::Writer check;
+    check.raw(bytes::viewOf(broughtName)).raw(contentDigest(band)).u8(ofOthersAlone ? 1 : 0);
+    for (const Taught& course : unseen) {
+        learned.courses.push_back(course.course);
+        check.raw(course.course.view()).raw(course.told);
+    }
+    learned.brought = Brought{provenance.version, ofOthersAlone};
+    provenance.version = "brought-" + clock::toIso8601(at.day()) + "-" + bytes::toHex(crypto::hash256(check.bytes())).substr(0, shownDigits);
+    auto named = Band::create(std::move(provenance), band.table(), band.movements());
+    if (!named)
+        return fail(named.error());
+    learned.band = *named;
+    learned.coverage = *coverage;
+    learned.by = std::move(by);
+    learned.at = at;
+    return learned;
+}
+
 History::History() : m_inUse{seedBand().provenance().version} {}
 
 Done History::add(Learned learned)
 {
     const Provenance& provenance = learned.band.provenance();
     if (provenance.version.empty() || provenance.hash.empty()
-        || static_cast<std::size_t>(provenance.courses) != learned.courses.size())
+        || (!learned.brought && static_cast<std::size_t>(provenance.courses) != learned.courses.size()))
         return fail(Reason::malformed, "band: a version needs its name, its hash and the courses that it counts");
     if (provenance.version == seedBand().provenance().version || find(provenance.version))
         return fail(Reason::alreadyExists, "band: there is a version of that name");
@@ -170,6 +202,22 @@ const Learned* History::find(std::string_view version) const
     const auto found = std::find_if(m_versions.begin(), m_versions.end(),
                                     [&](const Learned& each) { return each.version() == version; });
     return found == m_versions.end() ? nullptr : &*found;
+}
+
+std::optional<std::string> History::saying(const Band& band) const
+{
+    const auto same = [wanted = contentDigest(band)](const Band& other) { return contentDigest(other) == wanted; };
+    if (same(active()))
+        return activeVersion();
+    std::optional<std::string> found;
+    for (auto each = m_versions.rbegin(); each != m_versions.rend(); ++each)
+        if (same(each->band)) {
+            if (!objection(each->coverage))
+                return each->version();
+            if (!found)
+                found = each->version();
+        }
+    return found ? found : same(seedBand()) ? std::optional(seedBand().provenance().version) : std::nullopt;
 }
 
 }  // namespace ebbline::bands

@@ -32,15 +32,25 @@ std::string groundsHash(std::span<const Taught> courses, const Band& seed);
 /// Hexadecimal BLAKE2b-256 of distributions and movements, to the last bit.
 std::string contentHash(const Band& band);
 
-/// One learned version. Made by learnVersion(), never changed.
+/// Of a version that came in a file: what the file calls it, and what it was checked on. Nothing in the file proves who
+/// wrote it.
+struct Brought {
+    std::string name;            ///< the version in the file
+    bool ofOthersAlone = false;  ///< who took it says that no course of this clinic is behind it; else only those
+                                 ///< count that were treated after the band was learned
+    bool operator==(const Brought&) const = default;
+};
+
+/// One learned version. Made by learnVersion() or broughtVersion(), never changed.
 struct Learned {
     Band band = seedBand();
     std::string seed;                          ///< version of the band it is drawn towards
-    std::vector<recovery::CourseId> courses;   ///< ascending
+    std::vector<recovery::CourseId> courses;   ///< ascending; behind it or, of one that was brought, those it was checked on
     std::map<Refusal, std::int32_t> refused;   ///< how many courses may not teach, by reason
     Coverage coverage;
     std::string by;
     clock::Moment at;
+    std::optional<Brought> brought{};          ///< empty: this clinic's own courses taught it
 
     const std::string& version() const { return band.provenance().version; }
     bool operator==(const Learned&) const = default;
@@ -52,6 +62,14 @@ struct Learned {
 /// \returns as crossValidate(); Reason::tooLarge over mostCourses.
 Result<Learned> learnVersion(std::vector<Taught> courses, std::map<Refusal, std::int32_t> refused, const Band& seed,
                              const Movement& sides, std::string by, const clock::Moment& at);
+
+/// A version of a band that was learned elsewhere, checked on courses of this clinic that it has not seen (coverageOf()). It
+/// is "brought-", the day and eight digits of a hash of what it says and of what it was checked on: more courses make another
+/// version. What the band says of itself, number of courses, day and hash, is kept as it stands there.
+/// \returns Reason::malformed if it names no grounds: a hash of 64 hexadecimal digits; as coverageOf(); Reason::tooLarge
+///          over mostCourses.
+Result<Learned> broughtVersion(const Band& band, bool ofOthersAlone, std::vector<Taught> unseen, std::string by,
+                               const clock::Moment& at);
 
 /// A version came into use, by being chosen or by going back to it.
 struct Choice {
@@ -69,7 +87,7 @@ public:
     History();
 
     /// \returns Reason::alreadyExists for a version of that name, Reason::malformed without a name, a
-    ///          hash or the courses that it counts.
+    ///          hash or the courses that it counts (of one that was brought nobody can count them).
     Done add(Learned learned);
 
     /// Whether it would hold. \returns Reason::notFound for an unknown version, Reason::invalidState if
@@ -84,6 +102,9 @@ public:
     std::optional<std::string> previous() const;
 
     const Learned* find(std::string_view version) const;  ///< null for the seed and unknown ones
+    /// The newest version that says exactly this, the one in use before any other and one that may be used before one that
+    /// may not; empty if none does.
+    std::optional<std::string> saying(const Band& band) const;
     const std::vector<Learned>& versions() const { return m_versions; }  ///< in the order they were added
     const std::vector<Choice>& choices() const { return m_choices; }     ///< oldest first
 

@@ -6,6 +6,7 @@
 #include "core/curves/curve.h"
 #include "core/desk/practice.h"
 #include "core/desk/protocol_rehearsal.h"
+#include "core/desk/views.h"
 #include "core/learning/past_course.h"
 #include "core/pairing/statement.h"
 #include "core/sync/enrolling.h"
@@ -14,97 +15,6 @@
 #include "core/triage/queue.h"
 
 namespace ebbline::desk {
-
-struct CourseSummary {
-    recovery::CourseId course;
-    std::string patientName;
-    std::string patientPhone;
-    std::string patientLanguage;  ///< of the diary, BCP 47
-    clock::Moment treated;
-    int day = 0;
-    bool linked = false;
-    bool closed = false;
-    std::optional<clock::Moment> lastEntry;
-    std::size_t unopened = 0;   ///< entries whose newest version nobody opened yet
-    std::size_t unread = 0;     ///< messages from the patient
-};
-
-/// Whom a new band would be learned from, and whom not.
-struct Teaching {
-    struct Course {
-        bands::Taught taught;
-        triggers::CourseInput input;
-    };
-    std::vector<Course> courses;  ///< newest treatment first, at most bands::mostCourses
-    std::vector<std::pair<recovery::CourseId, bands::Refusal>> refused;  ///< with the first reason that holds
-};
-
-/// Everything a band is learned from, copied, so that it may be learned beside the open vault.
-struct BandLesson {
-    Teaching teaching;
-    triggers::Protocol protocol;  ///< whose budget and guards count
-    std::string by;
-    clock::Moment at;
-};
-
-/// Learns a version from whom it may, checks it, and calibrates the statistics' thresholds to it within
-/// the budget of the lesson's protocol. A matter of seconds to minutes. \returns as bands::learnVersion().
-Result<records::BandLearned> learnFrom(BandLesson lesson);
-
-struct CourseView {
-    CourseSummary summary;
-    const journal::CourseState* state = nullptr;  ///< valid until the next change
-    std::vector<triage::Finding> findings;        ///< newest first
-    std::vector<records::FindingActed> beyondRole;  ///< acts on them that the role of whoever did them did not allow then
-    triggers::Protocol protocol;
-    double remindersDone = 0;   ///< share of reminders due so far that were answered "done", 0..1
-    std::size_t remindersDue = 0;
-};
-
-/// One of the clinic's desks, as its newest roster says.
-struct DeskView {
-    envelope::DeviceId device;
-    bool own = false;
-    bool owner = false;  ///< holds the clinic's root key
-};
-
-/// A phone that was replaced may still say what it holds; then, or after so long, the hub is told to refuse it. One that is
-/// lost is refused at once. Our own choice.
-inline constexpr std::chrono::hours replacedPhoneMayAnswer{7 * 24};
-/// A hub that was put back to an older copy learns every day anew whom it has to refuse. Our own choice.
-inline constexpr std::chrono::hours tellHubAgainAfter{24};
-/// How long a passphrase that was given once more allows one grave step. Our own choice.
-inline constexpr std::chrono::minutes stepHolds{2};
-
-/// A device that is over, and whether the hub has said that it refuses it.
-struct EndedDevice {
-    envelope::DeviceId device;
-    bool phone = false;
-    clock::Instant due;                    ///< from when on the hub is told, by this desk's clock
-    std::optional<clock::Instant> toldAt;  ///< when the hub last took it; empty: it may still let the device in
-    bool operator==(const EndedDevice&) const = default;
-};
-
-/// A phone that another one took the place of.
-struct FormerPhone {
-    envelope::DeviceId device;
-    std::optional<sync::LeftBehind> left;  ///< what it says that never arrived; empty: it has not said, and nobody can know
-};
-
-/// A photograph of a course, as this desk holds it.
-struct CoursePhoto {
-    photos::PhotoId photo;
-    photos::Pose pose = photos::Pose::front;
-    recovery::EntryId entry;   ///< null if it stands by itself
-    clock::Moment at;          ///< when it was taken, as the phone says; of the clinic's own, when the treatment was
-    int day = 0;
-    std::size_t chunks = 0;    ///< of how many it is made
-    std::size_t held = 0;      ///< how many of them are here
-    std::optional<photos::Eyes> eyes;  ///< as somebody at a desk marked them last
-    bool refused = false;      ///< it came whole, and is none that may be shown
-    std::optional<std::string> putInBy;  ///< of the clinic's own, taken right after the treatment: who put it in; else empty
-    bool isHere() const { return held == chunks; }
-};
 
 class Desk {
 public:
@@ -170,11 +80,11 @@ public:
     recovery::Treatment blankTreatment(const recovery::PatientId& patient) const;
 
     std::vector<triggers::Protocol> protocols() const;  ///< newest of each name, at least the default
-    /// Lets go of the draft in the same transaction. \returns Reason::refused without the root key.
+    /// Lets go of the draft in the same transaction. \returns Reason::refused without the root key, or for a band that is not in use.
     Done signProtocol(const triggers::Protocol& protocol);
     /// Every version of a protocol, oldest first; empty if none was ever signed.
     std::vector<records::ProtocolSigned> protocolVersions(const std::string& name) const;
-    /// A protocol being changed; kept durably at every change. Without its band: that is the one in use.
+    /// A protocol being changed; kept durably at every change.
     std::optional<triggers::Protocol> protocolDraft() const;
     Done keepProtocolDraft(const triggers::Protocol& protocol);
     Done discardProtocolDraft();
@@ -188,6 +98,13 @@ public:
     /// \returns the version; Reason::alreadyExists if nothing has changed since the last, Reason::invalidState
     ///          if nobody is named at the desk.
     Result<std::string> keepBand(const records::BandLearned& learned);
+    /// The band of a protocol that came in a file as a version, checked on courses of this clinic that it has not seen: all
+    /// that may teach if `ofOthersAlone` (a person says so), else those treated after it was learned. Keeps nothing.
+    /// \returns as bands::broughtVersion() and records::check().
+    Result<records::BandLearned> checkBrought(const triggers::Protocol& protocol, bool ofOthersAlone) const;
+    /// Signs a protocol whose band comes into use by it; every other protocol is signed anew with that band, as useBand() does.
+    /// To the one that was in use before, it goes back. \returns as useBand(); Reason::notFound for a protocol of another name.
+    Done signWithBand(const triggers::Protocol& protocol, const std::string& reason);
     /// Both in one step. \returns Reason::notEnough below bands::folds courses as well.
     Result<std::string> learnBand();
     /// A version comes into use, or the clinic goes back to one: every protocol is signed anew with its
@@ -313,7 +230,7 @@ public:
 
 private:
     struct Inside;
-    Done changeBand(bands::Choice choice);
+    Done changeBand(bands::Choice choice, const triggers::Protocol* changed = nullptr);
     explicit Desk(std::unique_ptr<Inside> inside);
     friend class Inviting;
     std::unique_ptr<Inside> m_inside;

@@ -3,6 +3,7 @@
 #include "core/desk/inside.h"
 
 #include "core/bytes/text.h"
+#include "core/clock/iso8601.h"
 #include "core/rehearsal/calibrate.h"
 #include "core/rehearsal/grounds.h"
 #include "core/rehearsal/taught.h"
@@ -61,6 +62,13 @@ Result<triggers::Thresholds> calibrated(const std::vector<Teaching::Course>& cou
     if (!done)
         return fail(done.error());
     return done->protocol.thresholds;
+}
+
+/// False if it cannot be told.
+bool isAfter(const clock::Moment& treated, const std::string& isoDay)
+{
+    const auto day = clock::parseIso8601(isoDay + "T00:00:00Z");
+    return day && treated.day() > day->day();
 }
 
 }  // namespace
@@ -130,7 +138,8 @@ Result<std::string> Desk::keepBand(const records::BandLearned& learned)
         return fail(may.error());
     const bands::History& history = bandHistory();
     const bool known = std::any_of(history.versions().begin(), history.versions().end(), [&](const auto& each) {
-        return each.band.provenance().hash == learned.learned.band.provenance().hash;
+        return learned.learned.brought ? each.version() == learned.learned.version()
+                                       : !each.brought && each.band.provenance().hash == learned.learned.band.provenance().hash;
     });
     if (known)
         return fail(Reason::alreadyExists, "band: nothing has changed since a version was learned");
@@ -147,7 +156,23 @@ Result<std::string> Desk::learnBand()
     return learned ? keepBand(*learned) : fail(learned.error());
 }
 
-Done Desk::changeBand(bands::Choice choice)
+Result<records::BandLearned> Desk::checkBrought(const triggers::Protocol& protocol, bool ofOthersAlone) const
+{
+    std::vector<bands::Taught> unseen;
+    Teaching own = teaching();
+    for (Teaching::Course& course : own.courses)
+        if (ofOthersAlone || isAfter(course.input.treated, protocol.band.provenance().learnedOn))
+            unseen.push_back(std::move(course.taught));
+    auto brought = bands::broughtVersion(protocol.band, ofOthersAlone, std::move(unseen), m_inside->person, m_inside->now());
+    if (!brought)
+        return fail(brought.error());
+    records::BandLearned body{std::move(*brought), protocol.thresholds};
+    body.thresholds.calibratedOn = rehearsal::withFile(body.thresholds.calibratedOn);
+    const Done sound = records::check(body);
+    return sound ? Result<records::BandLearned>(std::move(body)) : fail(sound.error());
+}
+
+Done Desk::changeBand(bands::Choice choice, const triggers::Protocol* changed)
 {
     if (m_inside->person.empty())
         return fail(Reason::invalidState, "band: nobody is named at the desk");
@@ -167,17 +192,30 @@ Done Desk::changeBand(bands::Choice choice)
     const triggers::Thresholds statistics =
         thresholds == state.bandThresholds.end() ? triggers::Thresholds{} : thresholds->second;
 
+    const bands::Band& band = learned ? learned->band : bands::seedBand();
+    if (changed && !(changed->band == band))
+        return fail(Reason::refused, "band: it is not what the version says");
+
     std::vector<records::Body> bodies{records::BandChosen{choice}};
+    bool met = false;
     for (triggers::Protocol protocol : protocols()) {
-        ++protocol.version;
-        protocol.band = learned ? learned->band : bands::seedBand();
-        takeStatistics(protocol.thresholds, statistics);
+        if (changed && changed->name == protocol.name) {
+            met = true;
+            protocol = *changed;
+        } else {
+            ++protocol.version;
+            protocol.band = band;
+            takeStatistics(protocol.thresholds, statistics);
+        }
         protocol.former.reset();
         const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
         const records::ProtocolSigned made{std::move(protocol), bytes::Bytes(signature.begin(), signature.end()), m_inside->now()};
         std::ranges::copy(m_inside->named(records::Task::protocol, {}, made), std::back_inserter(bodies));
     }
-    const auto appended = m_inside->vault.append(bodies, m_inside->now());
+    if (changed && !met)
+        return fail(Reason::notFound, "protocol: there is none of that name");
+    const std::vector<std::string_view> finished = changed ? std::vector<std::string_view>{protocolDraftName} : std::vector<std::string_view>{};
+    const auto appended = m_inside->vault.append(bodies, m_inside->now(), {}, {}, finished);
     return appended ? Done{} : Done(fail(appended.error()));
 }
 
@@ -189,6 +227,12 @@ Done Desk::useBand(const std::string& version, const std::string& reason)
 Done Desk::returnToBand(const std::string& version, const std::string& reason)
 {
     return changeBand({version, true, {}, reason, {}});
+}
+
+Done Desk::signWithBand(const triggers::Protocol& protocol, const std::string& reason)
+{
+    const std::string& version = protocol.band.provenance().version;
+    return changeBand({version, bandHistory().previous() == version, {}, reason, {}}, &protocol);
 }
 
 }  // namespace ebbline::desk

@@ -9,12 +9,6 @@
 
 namespace ebbline::desk {
 
-namespace {
-
-constexpr const char* protocolDraftName = "protocol-draft";
-
-}  // namespace
-
 std::vector<triggers::Protocol> Desk::protocols() const
 {
     std::vector<triggers::Protocol> protocols;
@@ -31,6 +25,12 @@ Done Desk::signProtocol(const triggers::Protocol& protocol)
         return may;
     if (const Done may = m_inside->needsRoot(); !may)
         return may;
+    const auto all = protocols();
+    const bool used = protocol.band == bandHistory().active() || std::any_of(all.begin(), all.end(), [&](const triggers::Protocol& each) {
+        return each.name == protocol.name && each.band == protocol.band;
+    });
+    if (!used)
+        return fail(Reason::refused, "band: it is not in use");
     const auto signature = m_inside->vault.clinicRoot().sign(records::encodeProtocol(protocol));
     return m_inside->appendNamed(
         records::Task::protocol, {},

@@ -6,6 +6,8 @@
 
 namespace ebbline::desk {
 
+inline constexpr const char* protocolDraftName = "protocol-draft";  ///< under which it is kept
+
 struct Desk::Inside {
     Inside(vault::Vault opened, std::filesystem::path home, const clock::Clock& source, aftercare::Zone where)
         : vault(std::move(opened)), folder(std::move(home)), clock(source), zone(std::move(where))

@@ -109,7 +109,11 @@ struct Describe {
     void operator()(const records::EyesMarked& body) const { trace.by = body.by; }
     void operator()(const records::ClinicPhotoTaken& body) const { trace.by = body.by; }
     void operator()(const records::ClinicPhotoRemoved& body) const { trace.by = body.by; }
-    void operator()(const records::BandLearned& body) const { by(body.learned.by, records::Task::protocol); }
+    void operator()(const records::BandLearned& body) const
+    {
+        by(body.learned.by, records::Task::protocol);
+        trace.brought = body.learned.brought.has_value();
+    }
     void operator()(const records::BandChosen& body) const { by(body.choice.by, records::Task::protocol); }
     void operator()(const auto&) const {}
 

@@ -26,6 +26,8 @@ bool carriesProtocol(Kind kind)
 
 std::uint16_t newestVersion(Kind kind)
 {
+    if (kind == Kind::bandLearned)
+        return broughtBandForm;
     return carriesProtocol(kind) ? newestProtocolForm : kind == Kind::treatmentRecorded ? newestTreatmentForm : bodyVersion;
 }
 
@@ -37,8 +39,8 @@ std::uint16_t versionOf(const Body& body)
         return formOf(opened->protocol);
     if (const auto* made = std::get_if<ProtocolSigned>(&body))
         return formOf(made->protocol);
-    if (std::holds_alternative<BandLearned>(body))
-        return newestProtocolForm;
+    if (const auto* learned = std::get_if<BandLearned>(&body))
+        return learned->learned.brought ? broughtBandForm : newestProtocolForm;
     return bodyVersion;
 }
 

@@ -212,8 +212,8 @@ struct PatientLinked {
     bool operator==(const PatientLinked&) const = default;
 };
 
-/// Clinic only: a version of the band, with the thresholds of the statistics that were calibrated to
-/// it (guards and rules in points are the protocol's own and stay).
+/// Clinic only: a version of the band, learned here or brought in a file, with the thresholds of the statistics that were
+/// calibrated to it (guards and rules in points are the protocol's own and stay).
 struct BandLearned {
     bands::Learned learned;
     triggers::Thresholds thresholds;

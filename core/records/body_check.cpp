@@ -208,7 +208,9 @@ struct BodyCheck {
         const bands::Provenance& provenance = learned.band.provenance();
         check.text("version", provenance.version, 64).text("learned on", provenance.learnedOn, 10);
         check.text("hash", provenance.hash, 64).text("seed", learned.seed, 64).text("by", learned.by);
-        check.moment("at", learned.at).within("courses", learned.courses.size(), std::size_t{1}, bands::mostCourses);
+        check.moment("at", learned.at).within("courses", learned.courses.size(), std::size_t{learned.brought ? 0U : 1U}, bands::mostCourses);
+        if (learned.brought)
+            check.text("name in the file", learned.brought->name, 64);
         check.that("courses", std::is_sorted(learned.courses.begin(), learned.courses.end())
                                   ? Done{}
                                   : fail(Reason::malformed, "not in the order of their ids"));

@@ -120,6 +120,7 @@ void serialize(Archive& archive, aftercare::Instruction& i)
 
 inline constexpr std::uint16_t firstProtocolForm = 1;
 inline constexpr std::uint16_t newestProtocolForm = 2;
+inline constexpr std::uint16_t broughtBandForm = 3;  ///< of a band that came in a file; otherwise as the newest protocol form
 
 /// Form 1 carried two statistics that are judged no longer; those which took their place keep
 /// their defaults.
@@ -345,6 +346,15 @@ void serialize(Archive& archive, BandLearned& b)
     field(archive, b.learned.at);
     triggers::FormerThresholds former{};
     field(archive, b.thresholds, former, first);
+    bool brought = b.learned.brought.has_value();
+    if constexpr (!saving<Archive>)
+        brought = archive.bodyForm >= broughtBandForm;
+    if (brought) {
+        bands::Brought origin = b.learned.brought.value_or(bands::Brought{});
+        archive(origin.name, origin.ofOthersAlone);
+        if constexpr (!saving<Archive>)
+            b.learned.brought = std::move(origin);
+    }
 }
 
 template <typename Archive>

@@ -12,6 +12,7 @@ namespace ebbline::rehearsal {
 namespace {
 
 constexpr std::string_view changedMark = ", rules changed since";
+constexpr std::string_view fileMark = ", from a file";
 constexpr std::string_view inventedCourses = " invented courses";
 constexpr std::string_view uncomplicatedCourses = " uncomplicated courses";
 
@@ -24,7 +25,7 @@ bool Grounds::isFew() const
 
 bool Grounds::isBudgetShown() const
 {
-    return courses && *courses >= enoughForThresholds && !changed && !invented;
+    return courses && *courses >= enoughForThresholds && !changed && !invented && !brought;
 }
 
 Grounds groundsOf(const std::string& calibratedOn)
@@ -34,6 +35,10 @@ Grounds groundsOf(const std::string& calibratedOn)
     if (text.ends_with(changedMark)) {
         grounds.changed = true;
         text.remove_suffix(changedMark.size());
+    }
+    if (text.ends_with(fileMark)) {
+        grounds.brought = true;
+        text.remove_suffix(fileMark.size());
     }
     int courses = 0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), courses);
@@ -54,6 +59,16 @@ std::string calibratedOn(std::size_t courses)
 std::string withChange(const std::string& calibratedOn)
 {
     return groundsOf(calibratedOn).changed ? calibratedOn : calibratedOn + std::string(changedMark);
+}
+
+std::string withFile(const std::string& calibratedOn)
+{
+    const Grounds grounds = groundsOf(calibratedOn);
+    if (grounds.brought)
+        return calibratedOn;
+    if (!grounds.changed)
+        return calibratedOn + std::string(fileMark);
+    return withChange(calibratedOn.substr(0, calibratedOn.size() - changedMark.size()) + std::string(fileMark));
 }
 
 bool sameRules(const triggers::Thresholds& a, const triggers::Thresholds& b)

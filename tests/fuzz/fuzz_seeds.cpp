@@ -4,6 +4,7 @@
 #include "core/clock/iso8601.h"
 #include "core/envelope/envelope.h"
 #include "core/exchange/fhir_bundle.h"
+#include "core/exchange/protocol_file.h"
 #include "core/exchange/tables.h"
 #include "core/mailbox/ending.h"
 #include "core/mailbox/wire.h"
@@ -201,6 +202,7 @@ int main(int argc, char** argv)
                        {},
                        "a note"}};
     seeds.add("bundle", exchange::writeBundle(record, {}, {.patientName = "", .written = evening, .program = "seed"}));
+    seeds.add("protocol_file", exchange::protocolText({triggers::defaultProtocol(), "seed", evening}));
     seeds.add("tables", "course,kind,onset_at,side\r\na,plain,,-\r\n");
     return 0;
 }

@@ -2,7 +2,7 @@ if(NOT TARGET ebbline_desk)
     return()
 endif()
 add_library(demo_clinic STATIC demo_clinic.h demo_clinic.cpp)
-target_link_libraries(demo_clinic PUBLIC core::mailbox core::patient ebbline_desk ebbline_deskplugin ebbline_faceplugin ebbline_chartsplugin
+target_link_libraries(demo_clinic PUBLIC core::exchange core::mailbox core::patient ebbline_desk ebbline_deskplugin ebbline_faceplugin ebbline_chartsplugin
     ebbline_noticesplugin ebbline_controlsplugin ebbline_themeplugin ebbline_fonts)
 project_warnings(demo_clinic)
 

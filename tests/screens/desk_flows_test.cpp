@@ -2,6 +2,7 @@
 #include "tests/screens/complaints.h"
 #include "tests/screens/demo_clinic.h"
 #include "tests/screens/hands.h"
+#include "tests/screens/other_protocol.h"
 #include "tests/screens/screen_check.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -261,5 +262,44 @@ TEST_CASE("a call is handled, a follow-up recorded and its sheet opened, with ea
     screens::settle(window);
     REQUIRE(hand.use(said("FollowUpPage", "Record and close the course")));
     CHECK(program->workplace().desk().course(clinic.course("Aiko Brandvold"))->state->followUp.has_value());
+    CHECK(ear.take() == "");
+}
+
+TEST_CASE("a protocol from a file is made a draft, rehearsed and signed without its range, with each kind of hands", "[desk][flows][protocol]")
+{
+    const int kind = GENERATE(mouse, spaceKey, reader);
+    const char* language = GENERATE("en", "ar");
+    CAPTURE(kind, language);
+    screens::Ear ear;
+    screens::DemoClinic clinic;
+    auto program = clinic.program(QString::fromLatin1(language));
+    open(*program);
+    auto& window = *program->window();
+    const auto hand = hands(kind, window);
+    auto& editor = *program->protocolEditor();
+    const auto inUse = [&] { return program->workplace().desk().protocols().front(); };
+
+    program->openProtocols();
+    REQUIRE(program->protocolTaking()->read(
+        screens::protocolFileOf(clinic.folder().parent_path(), exchange::protocolText(screens::otherProtocol()))));
+    screens::settle(window);
+    REQUIRE(hand.use(said("ProtocolFilePage", "Take its care plan as well")));
+    REQUIRE(program->protocolTaking()->withPlan());
+    REQUIRE(hand.use(said("ProtocolFilePage", "No course of this clinic is behind it: check it on all of ours")));
+    REQUIRE(program->protocolTaking()->ofOthers());
+    REQUIRE(hand.use(said("ProtocolFilePage", "Make a draft of it")));
+    screens::settle(window);
+    REQUIRE(program->page() == Page::protocolEdit);
+    CHECK(inUse().carePlan.followUpDay == 21);
+
+    REQUIRE(hand.use(said("ProtocolSigning", "Keep the usual range in use")));
+    REQUIRE_FALSE(editor.bringsRange());
+    REQUIRE(hand.use(said("ProtocolSigning", "Rehearse")));
+    while (editor.isRehearsing())
+        QCoreApplication::processEvents(QEventLoop::WaitForMoreEvents, 50);
+    screens::settle(window);
+    REQUIRE(hand.use(said("ProtocolSigning", "Sign it")));
+    CHECK(inUse().carePlan.followUpDay == 24);
+    CHECK(inUse().thresholds.levelGuard == 4);
     CHECK(ear.take() == "");
 }

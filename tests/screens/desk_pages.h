@@ -3,6 +3,7 @@
 /// Every page of the desk and how to bring it up, for checks and pictures alike.
 
 #include "tests/screens/demo_clinic.h"
+#include "tests/screens/other_protocol.h"
 
 #include <QCoreApplication>
 
@@ -194,6 +195,15 @@ inline QList<DeskPage> deskPages()
         {QStringLiteral("protocol_signed"), [](auto& program, auto&) {
              program.protocolEditor()->sign();
              program.protocolEditor()->setStep(2);
+         }},
+        {QStringLiteral("protocol_file"), [](auto& program, auto& clinic) {
+             program.openProtocols();
+             program.protocolTaking()->read(protocolFileOf(clinic.folder().parent_path(), exchange::protocolText(otherProtocol())));
+         }},
+        {QStringLiteral("protocol_drafted"), [](auto& program, auto&) { program.protocolTaking()->makeDraft(); }},
+        {QStringLiteral("protocols_refused"), [](auto& program, auto& clinic) {
+             program.openProtocols();
+             program.protocolTaking()->read(protocolFileOf(clinic.folder().parent_path(), "{\"format\": \"another\"}"));
          }},
         {QStringLiteral("clinic"), [](auto& program, auto&) { program.openClinic(); }},
         {QStringLiteral("desks"), [](auto& program, auto&) { program.openDesks(); }},

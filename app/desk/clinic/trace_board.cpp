@@ -83,7 +83,7 @@ QString whatText(const desk::Trace& trace)
     case records::Kind::patientLinked:
         return Traces::tr("Phone linked");
     case records::Kind::bandLearned:
-        return Traces::tr("Usual range learned");
+        return trace.brought ? Traces::tr("Usual range taken from a file") : Traces::tr("Usual range learned");
     case records::Kind::bandChosen:
         return Traces::tr("Usual range put into use");
     case records::Kind::roleGiven:

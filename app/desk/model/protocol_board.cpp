@@ -150,6 +150,9 @@ QString calibrationText(const triggers::Thresholds& thresholds)
     if (grounds.isFew()) {
         lines << ProtocolBoard::tr("These are few: the thresholds are drawn towards those before.");
     }
+    if (grounds.brought) {
+        lines << ProtocolBoard::tr("They came in a file: other patients may stand behind them.");
+    }
     if (grounds.changed) {
         lines << ProtocolBoard::tr("Rules, or the days that are asked about, were changed since.");
     }

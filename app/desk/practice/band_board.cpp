@@ -65,6 +65,23 @@ QVariantList coverageOf(const bands::Coverage& coverage)
     return rows;
 }
 
+/// Where a version comes from, by whom, when.
+QString restsText(const bands::Learned& learned, const QString& when)
+{
+    const auto by = QString::fromStdString(learned.by);
+    if (!learned.brought) {
+        return BandBoard::tr("Learned from %Ln course(s) by %1, %2", nullptr, static_cast<int>(learned.courses.size())).arg(by, when);
+    }
+    const auto name = leftToRight(learned.brought->name);
+    const int courses = learned.band.provenance().courses;
+    const auto taken = Bands::tr("Taken from a file by %1, %2. There it is called %3 and rests on %Ln course(s).", nullptr, courses).arg(by, when, name);
+    const auto seen = learned.brought->ofOthersAlone ? Bands::tr("Whoever took it says that no course of this clinic is behind it.")
+                                                     : Bands::tr("It was checked on courses that were treated after it was learned.");
+    return taken + QLatin1Char(' ') + seen;
+}
+
+}  // namespace
+
 QString checkText(const bands::Learned& learned)
 {
     if (!bands::objection(learned.coverage)) {
@@ -72,14 +89,16 @@ QString checkText(const bands::Learned& learned)
             .arg(percentText(learned.coverage.overall90.seen), numberText(100 * learned.coverage.overall90.low),
                  numberText(100 * learned.coverage.overall90.high));
     }
+    if (learned.coverage.courses < bands::fewestCourses && learned.brought) {
+        return Bands::tr("Cannot be used yet: it could be checked on %Ln course(s) of this clinic, %1 are needed.", nullptr, learned.coverage.courses)
+            .arg(charts::digits(bands::fewestCourses));
+    }
     if (learned.coverage.courses < bands::fewestCourses) {
         return Bands::tr("Cannot be used: %Ln course(s) behind it, %1 are needed.", nullptr, learned.coverage.courses)
             .arg(charts::digits(bands::fewestCourses));
     }
     return Bands::tr("Cannot be used: it did not hold on courses that it had not seen. The table says where.");
 }
-
-}  // namespace
 
 BandBoard::BandBoard(Workplace& workplace, QObject* parent) : QObject(parent), m_workplace(workplace)
 {
@@ -135,8 +154,7 @@ void BandBoard::refresh()
             BandRow row;
             row.version = QString::fromStdString(learned->version());
             row.title = leftToRight(learned->version());
-            row.rests = tr("Learned from %Ln course(s) by %1, %2", nullptr, static_cast<int>(learned->courses.size()))
-                            .arg(QString::fromStdString(learned->by), whenText(learned->at, m_workplace.now()));
+            row.rests = restsText(*learned, whenText(learned->at, m_workplace.now()));
             row.check = checkText(*learned);
             row.inUse = learned->version() == history.activeVersion();
             row.usable = !row.inUse && !bands::objection(learned->coverage);

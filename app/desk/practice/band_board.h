@@ -95,4 +95,7 @@ private:
     bool m_choosingBack = false;
 };
 
+/// Whether a version held on courses that it had not seen, or why it cannot be used.
+QString checkText(const bands::Learned& learned);
+
 }  // namespace ebbline::deskapp

@@ -1,5 +1,5 @@
-// Care plan and rules of a protocol in the making; the patient's view of it is in
-// protocol_preview.cpp, rehearsal and signature are in protocol_signing.cpp.
+// Care plan and rules of a protocol in the making; the draft and its undoing are in protocol_draft.cpp, the patient's view
+// of it is in protocol_preview.cpp, rehearsal and signature are in protocol_signing.cpp.
 
 #include "app/desk/protocol/protocol_editor.h"
 
@@ -7,21 +7,17 @@
 #include "app/desk/model/protocol_board.h"
 #include "app/desk/model/words.h"
 #include "app/desk/protocol/rule_fields.h"
-#include "core/rehearsal/grounds.h"
-#include "core/triggers/statistic.h"
 
 #include <QLocale>
 #include <QRegularExpression>
 #include <QTime>
 
 #include <algorithm>
-#include <utility>
 
 namespace ebbline::deskapp {
 
 namespace {
 
-constexpr std::size_t mostSteps = 200;
 const aftercare::Instruction nothing{};
 
 /// Kinds that a plan can have only once, in the order in which they are offered; its own texts come last.
@@ -106,30 +102,6 @@ void ProtocolEditor::drop()
     m_timesProblem.clear();
 }
 
-void ProtocolEditor::open(const std::string& name)
-{
-    for (const auto& protocol : m_workplace.desk().protocols()) {
-        if (protocol.name == name) {
-            m_inUse = protocol;
-        }
-    }
-    drop();
-    m_step = 0;
-    m_outcome.clear();
-    m_draft = {m_inUse.carePlan, m_inUse.thresholds};
-    const auto kept = m_workplace.desk().protocolDraft();
-    if (kept && kept->name == name) {
-        m_draft = {kept->carePlan, kept->thresholds};
-        // A range that came into use meanwhile brought its own thresholds.
-        for (const auto statistic : triggers::allStatistics) {
-            triggers::thresholdOf(m_draft.thresholds, statistic) = triggers::thresholdOf(m_inUse.thresholds, statistic);
-        }
-        m_draft.thresholds.falseAlertBudget = m_inUse.thresholds.falseAlertBudget;
-        m_draft.thresholds.calibratedOn = m_inUse.thresholds.calibratedOn;
-    }
-    refresh();
-}
-
 void ProtocolEditor::refresh()
 {
     QList<RowList::Row> plan;
@@ -177,63 +149,6 @@ void ProtocolEditor::setStep(int step)
 {
     m_step = std::clamp(step, 0, 2);
     Q_EMIT changed();
-}
-
-triggers::Protocol ProtocolEditor::protocol() const
-{
-    auto protocol = m_inUse;
-    protocol.version = m_inUse.version + 1;
-    protocol.carePlan = m_draft.plan;
-    protocol.thresholds = m_draft.thresholds;
-    if (!rehearsal::sameRules(m_draft.thresholds, m_inUse.thresholds) || !rehearsal::sameAsking(m_draft.plan, m_inUse.carePlan)) {
-        protocol.thresholds.calibratedOn = rehearsal::withChange(protocol.thresholds.calibratedOn);
-    }
-    protocol.former.reset();
-    return protocol;
-}
-
-void ProtocolEditor::keep()
-{
-    if (const auto kept = m_workplace.desk().keepProtocolDraft(protocol()); !kept) {
-        m_workplace.settle(kept);
-    }
-    refresh();
-}
-
-void ProtocolEditor::change(Draft next)
-{
-    if (next == m_draft || !m_workplace.isOpen()) {
-        return;
-    }
-    m_before.push_back(std::exchange(m_draft, std::move(next)));
-    if (m_before.size() > mostSteps) {
-        m_before.erase(m_before.begin());
-    }
-    m_after.clear();
-    keep();
-}
-
-void ProtocolEditor::undo()
-{
-    if (canUndo()) {
-        m_after.push_back(std::exchange(m_draft, m_before.back()));
-        m_before.pop_back();
-        keep();
-    }
-}
-
-void ProtocolEditor::redo()
-{
-    if (canRedo()) {
-        m_before.push_back(std::exchange(m_draft, m_after.back()));
-        m_after.pop_back();
-        keep();
-    }
-}
-
-void ProtocolEditor::startOver()
-{
-    change({m_inUse.carePlan, m_inUse.thresholds});
 }
 
 const aftercare::Instruction& ProtocolEditor::current() const

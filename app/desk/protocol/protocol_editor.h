@@ -101,6 +101,7 @@ class ProtocolEditor : public QObject {
     Q_PROPERTY(QVariantList differences READ differences NOTIFY changed FINAL)  ///< name, before, after
     Q_PROPERTY(QStringList missing READ missing NOTIFY changed FINAL)  ///< what stops signing
     Q_PROPERTY(QString outcome READ outcome NOTIFY changed FINAL)
+    Q_PROPERTY(bool bringsRange READ bringsRange NOTIFY changed FINAL)  ///< another usual range than the one in use
     Q_PROPERTY(bool canTakeBack READ canTakeBack NOTIFY changed FINAL)  ///< what was signed last, here
     Q_PROPERTY(QStringList versions READ versions NOTIFY changed FINAL)  ///< newest first
 
@@ -111,6 +112,9 @@ public:
     /// Takes up the kept draft of this protocol, or begins with what is in use.
     void open(const std::string& name);
     void refresh();
+    /// Makes a draft of what came in a file; what was in the making comes back by undo(). `band`: a version of this clinic, or
+    /// the one in use. Without its plan that of the draft stays. \pre open()
+    void take(const triggers::Protocol& file, const bands::Band& band, bool withPlan);
 
     QString title() const;
     QStringList steps() const;
@@ -153,6 +157,7 @@ public:
     QVariantList differences() const;
     QStringList missing() const;
     QString outcome() const { return m_outcome; }
+    bool bringsRange() const { return !(m_draft.band == m_inUse.band); }
     bool canTakeBack() const { return m_signedOver.has_value(); }
     QStringList versions() const;
 
@@ -164,6 +169,8 @@ public:
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
     Q_INVOKABLE void startOver();
+    /// The draft without the range that it brings, and without that range's thresholds.
+    Q_INVOKABLE void keepRange();
     Q_INVOKABLE void rehearse();
     Q_INVOKABLE void sign();
     /// Signs what was in use before the last signature anew.
@@ -175,10 +182,12 @@ Q_SIGNALS:
     void changed();
 
 private:
-    /// What can be changed; the band stays that in use.
+    /// What can be changed. The band is the one in use, or came with a file.
     struct Draft {
         aftercare::CarePlan plan;
         triggers::Thresholds thresholds;
+        bands::Band band = bands::seedBand();
+        std::shared_ptr<const triggers::Protocol> from{};  ///< beside whose rules the thresholds were calibrated; null: those in use
         bool operator==(const Draft&) const = default;
     };
     struct Rehearsed {
@@ -186,6 +195,8 @@ private:
         desk::ProtocolRehearsal result;
     };
 
+    Draft asInUse() const;
+    QString rangeProblem() const;
     const aftercare::Instruction& current() const;
     void change(Draft next);
     void changeCurrent(const aftercare::Instruction& instruction);

@@ -4,12 +4,11 @@
 
 #include "app/charts/curve_words.h"
 #include "app/desk/model/finding_words.h"
-#include "app/desk/model/protocol_board.h"
 #include "app/desk/model/times.h"
 #include "app/desk/model/words.h"
+#include "app/desk/practice/band_board.h"
 #include "app/desk/practice/practice_words.h"
-#include "app/desk/protocol/rule_fields.h"
-#include "core/triggers/statistic.h"
+#include "app/desk/protocol/protocol_changes.h"
 
 #include <algorithm>
 #include <utility>
@@ -224,49 +223,41 @@ QVariantList ProtocolEditor::differences() const
 
 QStringList ProtocolEditor::changes() const
 {
-    QStringList lines;
-    const auto& was = m_inUse.carePlan.instructions;
-    const auto& now = m_draft.plan.instructions;
-    const auto byId = [](const auto& all, const std::string& id) {
-        return std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.id == id; });
-    };
-    for (const auto& instruction : now) {
-        const auto former = byId(was, instruction.id);
-        const auto line = lineOf(instruction);
-        if (former == was.end()) {
-            lines << tr("New: %1, %2", "instruction, when").arg(line.what, line.until);
-        } else if (!(*former == instruction)) {
-            const auto old = lineOf(*former);
-            lines << tr("%1: %2, %3 (was %4, %5)", "instruction, when, how, when, how").arg(line.what, line.until, line.detail, old.until, old.detail);
-        }
-    }
-    for (const auto& instruction : was) {
-        if (byId(now, instruction.id) == now.end()) {
-            lines << tr("Taken out: %1").arg(instructionName(instruction.kind));
-        }
-    }
-    if (m_draft.plan.followUpDay != m_inUse.carePlan.followUpDay) {
-        lines << tr("Follow-up on day %1 (was %2)").arg(charts::digits(m_draft.plan.followUpDay), charts::digits(m_inUse.carePlan.followUpDay));
-    }
-    for (const auto& field : ruleFields()) {
-        const int before = m_inUse.thresholds.*field.member;
-        const int after = m_draft.thresholds.*field.member;
-        if (before != after) {
-            lines << tr("%1, %2: %3 (was %4)", "rule, what, number, number").arg(ruleTitle(field), ruleWhat(field), charts::digits(after), charts::digits(before));
-        }
+    QStringList lines = planChanges(m_inUse.carePlan, m_draft.plan) + ruleChanges(m_inUse.thresholds, m_draft.thresholds);
+    if (bringsRange()) {
+        lines << tr("Usual range: %1 (was %2)", "version, version")
+                     .arg(leftToRight(m_draft.band.provenance().version), leftToRight(m_inUse.band.provenance().version));
     }
     return lines;
+}
+
+/// Why the range that the draft brings cannot come into use; empty if it can.
+QString ProtocolEditor::rangeProblem() const
+{
+    if (!m_workplace.isOpen() || !bringsRange()) {
+        return {};
+    }
+    const auto& history = m_workplace.desk().bandHistory();
+    const auto& version = m_draft.band.provenance().version;
+    if (history.allows({version, history.previous() == version, {}, {}, {}})) {
+        return {};
+    }
+    const auto* learned = history.find(version);
+    return tr("It cannot be signed with the usual range that came with it. %1").arg(learned == nullptr ? QString() : checkText(*learned)).trimmed();
 }
 
 QStringList ProtocolEditor::missing() const
 {
     QStringList lines;
-    if (m_draft == Draft{m_inUse.carePlan, m_inUse.thresholds}) {
+    if (m_draft == asInUse()) {
         lines << tr("Nothing is changed yet.");
     } else if (!problem().isEmpty()) {
         lines << problem();
     } else if (!isRehearsed()) {
         lines << tr("Rehearse it first: nothing goes live unseen.");
+    }
+    if (const auto range = rangeProblem(); !range.isEmpty()) {
+        lines << range;
     }
     if (m_workplace.isOpen() && m_workplace.desk().person().empty()) {
         lines << tr("Say who is at the desk.");
@@ -281,7 +272,9 @@ void ProtocolEditor::sign()
     }
     const auto next = protocol();
     auto former = m_inUse;
-    if (!m_workplace.settle(m_workplace.desk().signProtocol(next))) {
+    const auto done = bringsRange() ? m_workplace.desk().signWithBand(next, tr("With version %1 of %2", "number, protocol").arg(next.version).arg(QString::fromStdString(next.name)).toStdString())
+                                    : m_workplace.desk().signProtocol(next);
+    if (!m_workplace.settle(done)) {
         return;
     }
     open(next.name);
@@ -297,9 +290,16 @@ void ProtocolEditor::takeBack()
     }
     auto again = *m_signedOver;
     again.version = m_inUse.version + 1;
-    again.band = m_inUse.band;
     again.former.reset();
-    if (m_workplace.settle(m_workplace.desk().signProtocol(again))) {
+    const auto& history = m_workplace.desk().bandHistory();
+    // The range goes back with it if nothing else came into use since; else it stays what it is.
+    const bool back = !(again.band == m_inUse.band) && history.previous() == again.band.provenance().version;
+    if (!back) {
+        again.band = m_inUse.band;
+    }
+    const auto done = back ? m_workplace.desk().signWithBand(again, tr("The signature of version %1 was undone").arg(m_inUse.version).toStdString())
+                           : m_workplace.desk().signProtocol(again);
+    if (m_workplace.settle(done)) {
         m_signedOver.reset();
         open(again.name);
         m_outcome = tr("What was in use before is in use again, as version %1.").arg(charts::digits(again.version));
@@ -317,26 +317,6 @@ QStringList ProtocolEditor::versions() const
         }
     }
     return lines;
-}
-
-void ProtocolEditor::takeUp(int index)
-{
-    if (!m_workplace.isOpen()) {
-        return;
-    }
-    const auto all = m_workplace.desk().protocolVersions(m_inUse.name);
-    if (index < 0 || index >= static_cast<int>(all.size())) {
-        return;
-    }
-    const auto& former = all[all.size() - 1 - static_cast<std::size_t>(index)].protocol;
-    Draft next{former.carePlan, former.thresholds};
-    // The thresholds of the statistics belong to the range in use.
-    for (const auto statistic : triggers::allStatistics) {
-        triggers::thresholdOf(next.thresholds, statistic) = triggers::thresholdOf(m_inUse.thresholds, statistic);
-    }
-    next.thresholds.falseAlertBudget = m_inUse.thresholds.falseAlertBudget;
-    next.thresholds.calibratedOn = m_inUse.thresholds.calibratedOn;
-    change(std::move(next));
 }
 
 }  // namespace ebbline::deskapp

@@ -69,6 +69,10 @@ TEST_CASE("a budget that was not shown to hold is not asserted", "[desk][protoco
     CHECK(deskapp::calibrationText(thresholds)
           == QLatin1String("Thresholds calibrated on 8,000 invented course(s). Rules, or the days that are asked about, were changed "
                            "since. It is not shown that they hold the budget of 5 false alerts in 100 uncomplicated courses."));
+    thresholds.calibratedOn = "5000 uncomplicated courses, from a file";
+    CHECK(deskapp::calibrationText(thresholds)
+          == QLatin1String("Thresholds calibrated on 5,000 uncomplicated course(s). They came in a file: other patients may stand behind them. "
+                           "It is not shown that they hold the budget of 5 false alerts in 100 uncomplicated courses."));
     thresholds.calibratedOn = "300 uncomplicated courses";
     CHECK(deskapp::calibrationText(thresholds).contains(QLatin1String("to at most 5 false alerts in 100")));
 }

@@ -1,8 +1,7 @@
 // Versions of a band: who may teach, what stands behind one, its check, and which is in use.
 
-#include "core/bands/versions.h"
+#include "tests/core/bands/drawn_courses.h"
 
-#include "core/clock/iso8601.h"
 #include "core/crypto/crypto.h"
 
 #include <catch2/catch_test_macros.hpp>
@@ -10,50 +9,17 @@
 #include <rapidcheck.h>
 
 #include <algorithm>
-#include <random>
 
 using Catch::Matchers::WithinAbs;
 using namespace ebbline;
 using namespace ebbline::bands;
+using namespace ebbline::test;
 using recovery::Side;
 using recovery::Symptom;
 
 namespace {
 
 const Movement sides = assumedMovements().sides;
-const clock::Moment learnedAt = *clock::parseIso8601("2027-05-01T18:00:00+02:00");
-
-recovery::CourseId idOf(std::uint32_t number)
-{
-    recovery::CourseId id;
-    for (std::size_t i = 0; i < 4; ++i)
-        id.value[i] = static_cast<std::uint8_t>(number >> (24 - 8 * i));
-    return id;
-}
-
-/// Courses whose scores are drawn from a band, `more` points added.
-std::vector<Taught> drawn(const Band& band, std::uint32_t count, int more = 0)
-{
-    std::mt19937_64 engine(4711);
-    std::vector<Taught> courses;
-    for (std::uint32_t number = 0; number < count; ++number) {
-        Taught course{idOf(number + 1), {}};
-        for (int day = 0; day < courseDays; ++day)
-            for (const Symptom symptom : {Symptom::pain, Symptom::swelling}) {
-                double left = static_cast<double>(engine() >> 11) * 0x1.0p-53;
-                int points = 0;
-                for (const double p : band.at(symptom, day)) {
-                    if (left < p)
-                        break;
-                    left -= p;
-                    ++points;
-                }
-                course.days.push_back({symptom, Side::left, day, std::min(10, points + more)});
-            }
-        courses.push_back(std::move(course));
-    }
-    return courses;
-}
 
 Learned learnedFrom(std::vector<Taught> courses)
 {
@@ -61,9 +27,6 @@ Learned learnedFrom(std::vector<Taught> courses)
     REQUIRE(learned);
     return std::move(*learned);
 }
-
-Choice use(const std::string& version) { return {version, false, "Dr. Ada Lund", "more courses", learnedAt}; }
-Choice goBack(const std::string& version) { return {version, true, "Dr. Ada Lund", "too many alerts", learnedAt}; }
 
 }  // namespace
 

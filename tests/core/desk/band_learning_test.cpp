@@ -4,6 +4,7 @@
 
 #include "core/bytes/text.h"
 #include "core/rehearsal/calibrate.h"
+#include "core/rehearsal/grounds.h"
 #include "core/rehearsal/taught.h"
 
 #include <algorithm>
@@ -229,4 +230,98 @@ TEST_CASE("nobody changes the band without a name", "[bands][story][errors]")
     world.desk.setPerson("");
     CHECK(world.desk.learnBand().error().reason == Reason::invalidState);
     CHECK(world.desk.useBand("seed-1", "because").error().reason == Reason::invalidState);
+}
+
+namespace {
+
+/// What another clinic calibrated on sixty courses of its own.
+triggers::Protocol calibratedElsewhere()
+{
+    std::vector<rehearsal::KnownCourse> files;
+    for (int number = 0; number < 60; ++number)
+        files.push_back(invented(number));
+    rehearsal::CalibrationSettings settings;
+    settings.resamples = 10;
+    const auto done = rehearsal::calibrate(files, triggers::defaultProtocol(), settings);
+    REQUIRE(done);
+    REQUIRE(done->bandObjection.empty());
+    return done->protocol;
+}
+
+triggers::Protocol learnedOn(const triggers::Protocol& protocol, const std::string& day)
+{
+    triggers::Protocol other = protocol;
+    bands::Provenance provenance = protocol.band.provenance();
+    provenance.learnedOn = day;
+    other.band = *bands::Band::create(provenance, protocol.band.table(), protocol.band.movements());
+    return other;
+}
+
+}  // namespace
+
+TEST_CASE("a band from a file is checked on courses that were treated after it was learned, or on all if somebody says so", "[bands][brought]")
+{
+    ClinicWorld world;
+    enterPlain(world, 1000, 12);
+    const auto file = calibratedElsewhere();
+    const auto checkedOn = [&](const std::string& day, bool ofOthersAlone) {
+        const auto version = world.desk.checkBrought(learnedOn(file, day), ofOthersAlone);
+        REQUIRE(version);
+        return version->learned.courses.size();
+    };
+
+    CHECK(checkedOn("2999-12-31", false) == 0);
+    CHECK(checkedOn("2999-12-31", true) == 12);
+    CHECK(checkedOn("1999-12-31", false) == 12);
+    for (const char* none : {"", "soon", "1999-13-01"})
+        CHECK(checkedOn(none, false) == 0);
+    CHECK(world.desk.bandHistory().versions().empty());
+    CHECK(world.desk.checkBrought(learnedOn(file, "a day too long"), true).error().reason == Reason::tooLarge);
+}
+
+TEST_CASE("a protocol whose band came in a file goes live only with a band that held here, and goes back", "[bands][brought][story]")
+{
+    ClinicWorld world;
+    const auto file = calibratedElsewhere();
+    auto draft = world.desk.protocols().front();
+    ++draft.version;
+
+    // Without courses of its own a clinic cannot check it.
+    const auto unchecked = world.desk.checkBrought(file, true);
+    REQUIRE(unchecked);
+    REQUIRE(world.desk.keepBand(*unchecked));
+    draft.band = unchecked->learned.band;
+    CHECK(world.desk.signProtocol(draft).error().reason == Reason::refused);
+    CHECK(world.desk.signWithBand(draft, "from a colleague").error().reason == Reason::notEnough);
+
+    enterPlain(world, 1000, 40);
+    const auto checked = world.desk.checkBrought(file, true);
+    REQUIRE(checked);
+    REQUIRE_FALSE(bands::objection(checked->learned.coverage));
+    draft.band = checked->learned.band;
+    draft.thresholds = file.thresholds;
+    draft.thresholds.calibratedOn = checked->thresholds.calibratedOn;
+    CHECK(world.desk.signWithBand(draft, "from a colleague").error().reason == Reason::notFound);
+    REQUIRE(world.desk.keepBand(*checked));
+    CHECK(world.desk.keepBand(*checked).error().reason == Reason::alreadyExists);
+    CHECK(world.desk.signWithBand(draft, "").error().reason == Reason::notEnough);
+    auto stranger = draft;
+    stranger.name = "Of nobody here";
+    CHECK(world.desk.signWithBand(stranger, "from a colleague").error().reason == Reason::notFound);
+    CHECK(world.desk.bandHistory().activeVersion() == "seed-1");
+
+    REQUIRE(world.desk.keepProtocolDraft(draft));
+    REQUIRE(world.desk.signWithBand(draft, "from a colleague"));
+    CHECK_FALSE(world.desk.protocolDraft());
+    CHECK(world.desk.protocols().front() == draft);
+    CHECK(world.desk.bandHistory().activeVersion() == checked->learned.version());
+    CHECK_FALSE(rehearsal::groundsOf(draft.thresholds.calibratedOn).isBudgetShown());
+
+    auto former = triggers::defaultProtocol();
+    former.version = draft.version + 1;
+    REQUIRE(world.desk.signWithBand(former, "more alerts than expected"));
+    CHECK(world.desk.bandHistory().activeVersion() == "seed-1");
+    CHECK(world.desk.bandHistory().choices().back().back);
+    CHECK(world.desk.protocols().front().band == bands::seedBand());
+    CHECK(world.desk.vault().verify());
 }

@@ -101,3 +101,29 @@ TEST_CASE("a band whose courses are not in order, or are not those it was checke
     impossible.learned.coverage.overall90.high = 1.5;
     CHECK_FALSE(decode(Kind::bandLearned, encode(impossible)));
 }
+
+TEST_CASE("a band that came in a file is of the third form, and nobody counts the courses behind it", "[journal][bands]")
+{
+    BandLearned body = test::sampleBandLearned(30);
+    body.learned.brought = bands::Brought{"clinic-2027-04-01-eeeeeeee", true};
+    body.learned.courses.resize(12);  // those that it was checked on
+    body.learned.coverage.courses = 12;
+    const bytes::Bytes bytes = encode(body);
+    CHECK(bytes[0] == 3);
+    const auto back = decode(Kind::bandLearned, bytes);
+    REQUIRE(back);
+    CHECK(*back == Body(body));
+    CHECK(encode(*back) == bytes);
+
+    const State state = fold(std::vector{written(body, 1), written(chosen(thirty), 2)});
+    REQUIRE(state.bands.versions().size() == 1);
+    CHECK(state.bands.versions().front().brought->ofOthersAlone);
+    // Twelve are too few to check it on, whatever it says of itself.
+    CHECK(state.bands.activeVersion() == "seed-1");
+
+    body.learned.courses.clear();
+    body.learned.coverage.courses = 0;
+    CHECK(decode(Kind::bandLearned, encode(body)));
+    body.learned.brought.reset();
+    CHECK_FALSE(decode(Kind::bandLearned, encode(body)));
+}

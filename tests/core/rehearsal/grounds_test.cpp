@@ -68,3 +68,19 @@ TEST_CASE("the days on which the plan asks matter, and its other instructions do
     std::erase_if(plan.instructions, [](const auto& one) { return one.kind == aftercare::InstructionKind::diaryEntry; });
     CHECK_FALSE(sameAsking(usual, plan));
 }
+
+TEST_CASE("what came in a file shows no budget of this clinic, whatever the file says", "[rehearsal][grounds]")
+{
+    const std::string text = withFile(calibratedOn(5000));
+    CHECK(groundsOf(text).courses == 5000);
+    CHECK(groundsOf(text).brought);
+    CHECK_FALSE(groundsOf(text).isBudgetShown());
+    CHECK(withFile(text) == text);
+
+    const std::string changed = withChange(text);
+    CHECK(groundsOf(changed).brought);
+    CHECK(groundsOf(changed).changed);
+    CHECK(withFile(withChange(calibratedOn(5000))) == changed);
+    CHECK(withFile(changed) == changed);
+    CHECK_FALSE(groundsOf(calibratedOn(5000)).brought);
+}

@@ -1,11 +1,13 @@
-#include "app/tool/protocol_file.h"
+#include "core/exchange/protocol_file.h"
+
+#include "core/clock/iso8601.h"
 
 #include <nlohmann/json.hpp>
 
 #include <cmath>
 #include <utility>
 
-namespace ebbline::tool {
+namespace ebbline::exchange {
 
 namespace {
 
@@ -13,8 +15,9 @@ using Json = nlohmann::ordered_json;
 using triggers::Thresholds;
 
 constexpr std::string_view formatName = "ebbline-protocol";
-constexpr int formatVersion = 2;
-constexpr int firstFormat = 1;  ///< still read
+constexpr int formatVersion = 3;
+constexpr int firstFormat = 1;   ///< still read
+constexpr int secondFormat = 2;  ///< still read: it does not say who wrote it, and when
 
 constexpr std::array<std::pair<const char*, double Thresholds::*>, 7> numbers{
     {{"level", &Thresholds::level},
@@ -159,8 +162,8 @@ aftercare::CarePlan planFrom(const Json& json)
         if (!minutes.is_array())
             refuse(Reason::malformed, "minutesOfDay: want a list");
         for (const Json& minute : minutes) {
-            if (!minute.is_number_integer())
-                refuse(Reason::malformed, "minutesOfDay: want whole numbers");
+            if (!minute.is_number_integer() || minute.get<long long>() < 0 || minute.get<long long>() > 1439)
+                refuse(Reason::outOfRange, "minutesOfDay: want whole numbers 0..1439");
             instruction.minutesOfDay.push_back(minute.get<int>());
         }
         instruction.everyDays = member.whole("everyDays", 1, 60);
@@ -270,10 +273,23 @@ Thresholds thresholdsFrom(const Json& json, bool first)
     return thresholds;
 }
 
+/// Who wrote it, and when.
+void madeFrom(const Json& json, ProtocolFile& file)
+{
+    Object object(json, "made");
+    file.program = object.text("program");
+    const auto written = clock::parseIso8601(object.text("at"));
+    object.finish();
+    if (!written)
+        refuse(written.error().reason, "made.at: want a moment such as 2027-05-01T18:00:00+02:00");
+    file.written = *written;
+}
+
 }  // namespace
 
-std::string protocolText(const triggers::Protocol& protocol)
+std::string protocolText(const ProtocolFile& file)
 {
+    const triggers::Protocol& protocol = file.protocol;
     Json thresholds;
     for (const auto& [name, field] : numbers)
         thresholds[name] = protocol.thresholds.*field;
@@ -286,6 +302,7 @@ std::string protocolText(const triggers::Protocol& protocol)
     thresholds["calibratedOn"] = protocol.thresholds.calibratedOn;
     const Json json{{"format", formatName},
                     {"formatVersion", formatVersion},
+                    {"made", {{"program", file.program}, {"at", clock::toIso8601(file.written.value_or(clock::Moment{}))}}},
                     {"name", protocol.name},
                     {"version", protocol.version},
                     {"thresholds", std::move(thresholds)},
@@ -294,7 +311,7 @@ std::string protocolText(const triggers::Protocol& protocol)
     return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-Result<triggers::Protocol> protocolFromText(std::string_view text)
+Result<ProtocolFile> protocolFromText(std::string_view text)
 {
     if (text.size() > maximumProtocolBytes)
         return fail(Reason::tooLarge, "protocol: more than 4 MiB");
@@ -304,21 +321,27 @@ Result<triggers::Protocol> protocolFromText(std::string_view text)
         if (object.text("format") != formatName)
             return fail(Reason::malformed, "protocol: this is not a protocol file");
         const int format = object.whole("formatVersion", 0, 1'000'000);
-        if (format != formatVersion && format != firstFormat)
+        if (format < firstFormat || format > formatVersion)
             return fail(Reason::unsupported, "protocol: another version of the format");
         const bool first = format == firstFormat;
-        triggers::Protocol protocol{.name = object.text("name"),
-                                    .version = object.whole("version", 1, 1'000'000),
-                                    .carePlan = planFrom(object.member("carePlan")),
-                                    .thresholds = thresholdsFrom(object.member("thresholds"), first),
-                                    .band = bandFrom(object.member("band"), first)};
+        ProtocolFile file;
+        if (format > secondFormat)
+            madeFrom(object.member("made"), file);
+        file.protocol = {.name = object.text("name"),
+                         .version = object.whole("version", 1, 1'000'000),
+                         .carePlan = planFrom(object.member("carePlan")),
+                         .thresholds = thresholdsFrom(object.member("thresholds"), first),
+                         .band = bandFrom(object.member("band"), first)};
         object.finish();
-        return protocol;
+        return file;
     } catch (const Refusal& refusal) {
         return fail(refusal.error);
+    } catch (const Json::parse_error& problem) {
+        // What the library says repeats what stands there: bytes of anybody's.
+        return fail(Reason::malformed, "protocol: no JSON at byte " + std::to_string(problem.byte));
     } catch (const Json::exception& problem) {
         return fail(Reason::malformed, std::string("protocol: ") + problem.what());
     }
 }
 
-}  // namespace ebbline::tool
+}  // namespace ebbline::exchange
