@@ -88,15 +88,27 @@ int exportCourse(const Options& options)
     const auto found = state.courses.find(recovery::CourseId::from(*number));
     if (found == state.courses.end())
         return refuse("export", {Reason::notFound, "this vault has no such course; without --course they are listed"});
-    const auto record = exchange::recordOf(found->first, found->second);
+    auto record = exchange::recordOf(found->first, found->second);
     if (!record)
         return refuse("export", record.error());
+    exchange::describePictures(*record, [&](const photos::PhotoId& photo) -> Result<bytes::Bytes> {
+        const records::PhotoTaken* taken = found->second.photo(photo);
+        if (taken == nullptr)
+            return fail(Reason::notFound, "photo: there is none");
+        return vault->photo(taken->manifest);
+    });
     const clock::Moment now{clock.readings().wall, {}, {}};
     exchange::BundleOptions how{.patientName = "", .written = now, .program = "ebbline " EBBLINE_VERSION};
     if (options.named && record->treatment) {
         if (const auto patient = state.patients.find(record->treatment->patient); patient != state.patients.end())
             how.patientName = patient->second.name;
     }
+    // By the patient's clock, as her treatment names it; her own quiet hours stay on her phone.
+    auto zone = aftercare::Zone::find(record->treated.zone);
+    if (!zone)
+        zone = aftercare::Zone::find("UTC");
+    if (zone)
+        how.reminders = exchange::remindersOf(found->second, *zone, {});
     const std::string bundle = exchange::writeBundle(*record, triage::findingsOf(found->second, now), how);
     if (const Done written = writeFile(options.out, bundle); !written)
         return refuse("export", written.error());
@@ -166,6 +178,9 @@ void addExport(CLI::App& app, std::function<int()>& run)
     const auto options = std::make_shared<Options>();
     auto* command = app.add_subcommand("export", "Write a course of a vault as a FHIR R4 bundle, or list the courses");
     command->footer("The passphrase is asked for without echo, or read from the first line of standard input. The file is not encrypted.\n"
+                    "In it: treatment and threads, consents, the questionnaire and every entry, measured values in 0 to 10 and degrees Celsius, corrections,\n"
+                    "photographs by size and hash without the pictures, findings and what was done about them, care plan and reminders, messages,\n"
+                    "follow-up. Every time carries its offset from UTC.\n"
                     "Example: ebbline export ~/.local/share/ebbline-desk/vault --course 0f3c... --out course.json");
     command->add_option("folder", options->folder, "Folder of the vault")->required();
     auto* course = command->add_option("--course", options->course, "Number of the course; without it the courses are listed");

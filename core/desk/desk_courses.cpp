@@ -115,11 +115,16 @@ Result<std::string> Desk::bundle(const recovery::CourseId& id, const std::string
     const journal::CourseState* found = m_inside->course(id);
     if (!found)
         return fail(Reason::notFound, "course: unknown");
-    const auto record = exchange::recordOf(id, *found);
+    auto record = exchange::recordOf(id, *found);
     if (!record)
         return fail(record.error());
+    exchange::describePictures(*record, [&](const photos::PhotoId& one) { return photo(id, one); });
+    // By the patient's clock, as her treatment names it; her own quiet hours stay on her phone.
+    const auto patients = aftercare::Zone::find(record->treated.zone);
     const clock::Moment now = m_inside->now();
-    return exchange::writeBundle(*record, triage::findingsOf(*found, now), {.patientName = "", .written = now, .program = program});
+    return exchange::writeBundle(*record, triage::findingsOf(*found, now),
+                                 {.patientName = "", .written = now, .program = program,
+                                  .reminders = exchange::remindersOf(*found, patients ? *patients : m_inside->zone, {})});
 }
 
 curves::Curve Desk::curve(const recovery::CourseId& id, const recovery::Stream& stream) const

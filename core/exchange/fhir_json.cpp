@@ -94,6 +94,25 @@ const Json* extensionOf(const Json& resource, std::string_view name, const std::
     return nullptr;
 }
 
+Json momentExtension(std::string_view name, const clock::Moment& moment)
+{
+    Json made;
+    putMoment(made, "valueDateTime", moment);
+    made["url"] = ours(name);
+    return made;
+}
+
+std::string codeOf(const Json& given, std::string_view system)
+{
+    if (!given.is_object() || !given.contains("coding") || !given["coding"].is_array())
+        return {};
+    for (const Json& coding : given["coding"]) {
+        if (coding.is_object() && coding.value("system", Json()) == system && coding.contains("code") && coding["code"].is_string())
+            return coding["code"];
+    }
+    return {};
+}
+
 bool tooDeep(std::string_view json)
 {
     int depth = 0;

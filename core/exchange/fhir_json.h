@@ -12,6 +12,9 @@ using Json = nlohmann::ordered_json;
 
 inline constexpr std::string_view loinc = "http://loinc.org";
 inline constexpr std::string_view ucum = "http://unitsofmeasure.org";
+inline constexpr std::string_view consentScope = "http://terminology.hl7.org/CodeSystem/consentscope";
+inline constexpr std::string_view dataOperation = "http://terminology.hl7.org/CodeSystem/v3-DataOperation";
+inline constexpr std::string_view participant = "http://terminology.hl7.org/CodeSystem/provenance-participant-type";
 inline constexpr std::string_view zoneExtension = "http://hl7.org/fhir/StructureDefinition/tz-code";
 
 /// `urn:ebbline:` and a name.
@@ -32,8 +35,13 @@ Json reference(std::string_view url);
 
 /// An extension of ours with one value: key is valueInteger, valueDecimal, valueString, valueBoolean.
 Json extension(std::string_view name, const std::string& key, Json value);
+/// The same with a moment and its zone.
+Json momentExtension(std::string_view name, const clock::Moment& moment);
 /// The value of an extension of ours; null if it is not there.
 const Json* extensionOf(const Json& resource, std::string_view name, const std::string& key);
+
+/// The code that a CodeableConcept has in a system; empty: none.
+std::string codeOf(const Json& given, std::string_view system);
 
 /// The parser recurses; a document of brackets alone must not exhaust the stack.
 bool tooDeep(std::string_view json);

@@ -193,8 +193,8 @@ public:
     /// Everything of the patient's as open tables, name of the file to its text: entries.csv,
     /// scores.csv, signs.csv, reminders.csv, notes.csv, photos.csv. Formats: docs/formats/own_data.md.
     std::map<std::string, std::string> tables() const;
-    /// The same course as a FHIR bundle for other programs, without a name: docs/formats/fhir.md. `program`: name and
-    /// version of the one that writes it. \returns Reason::notFound before joining.
+    /// The same course as a FHIR bundle for other programs, without a name: docs/formats/fhir.md. It names the photographs
+    /// by photoFiles(). `program`: name and version of the one that writes it. \returns Reason::notFound before joining.
     Result<std::string> bundle(const std::string& program) const;
     /// The photographs that are on this phone, under the names that photos.csv gives them.
     std::vector<std::pair<std::string, photos::PhotoId>> photoFiles() const;

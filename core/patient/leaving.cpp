@@ -113,10 +113,13 @@ Result<std::string> Diary::bundle(const std::string& program) const
     const journal::CourseState* course = m_inside->course();
     if (!course)
         return fail(Reason::notFound, "no course yet");
-    const auto record = exchange::recordOf(m_inside->courseId(), *course);
+    auto record = exchange::recordOf(m_inside->courseId(), *course);
     if (!record)
         return fail(record.error());
-    return exchange::writeBundle(*record, m_inside->findings(), {.patientName = "", .written = m_inside->now(), .program = program});
+    exchange::describePictures(*record, [this](const photos::PhotoId& one) { return photo(one); }, photoFiles());
+    return exchange::writeBundle(*record, m_inside->findings(),
+                                 {.patientName = "", .written = m_inside->now(), .program = program,
+                                  .reminders = exchange::remindersOf(*course, m_inside->zone, quietHours())});
 }
 
 Result<std::string> Diary::calendar(const std::string& words, const std::string& language)

@@ -201,6 +201,10 @@ int main(int argc, char** argv)
                        {recovery::Sign::vision},
                        {},
                        "a note"}};
+    record.corrections = {{record.entries.front().id, evening}};
+    record.care = exchange::PlannedCare{"seed", aftercare::defaultCarePlan(), evening};
+    record.pictures = {{photos::PhotoId{crypto::randomArray<16>()}, photos::Pose::front, record.entries.front().id, evening,
+                        exchange::PictureFacts{"photo-001-day-0-front.jpg", 1000, {}}}};
     seeds.add("bundle", exchange::writeBundle(record, {}, {.patientName = "", .written = evening, .program = "seed"}));
     seeds.add("protocol_file", exchange::protocolText({triggers::defaultProtocol(), "seed", evening}));
     seeds.add("tables", "course,kind,onset_at,side\r\na,plain,,-\r\n");

@@ -11,6 +11,7 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
+#include <QCryptographicHash>
 #include <QDir>
 #include <QDirIterator>
 #include <QFile>
@@ -349,7 +350,15 @@ TEST_CASE("photographs are taken along with the rest of the diary, and deleting 
     program->mine()->takeAlong(QUrl::fromLocalFile(folder.path()));
     QFile file(folder.filePath(QStringLiteral("diary-2027-03-01/photo-001-day-0-front.jpg")));
     REQUIRE(file.open(QIODevice::ReadOnly));
-    CHECK(file.readAll() == asBytes(*jpeg));
+    const QByteArray taken = file.readAll();
+    CHECK(taken == asBytes(*jpeg));
+    // The bundle beside it names it, by what Qt finds of the file.
+    QFile bundle(folder.filePath(QStringLiteral("diary-2027-03-01/diary.fhir.json")));
+    REQUIRE(bundle.open(QIODevice::ReadOnly));
+    const QByteArray text = bundle.readAll();
+    CHECK(text.contains("\"url\": \"photo-001-day-0-front.jpg\""));
+    CHECK(text.contains("\"hash\": \"" + QCryptographicHash::hash(taken, QCryptographicHash::Sha1).toBase64() + '"'));
+    CHECK(text.contains("\"size\": " + QByteArray::number(taken.size())));
     CHECK(program->mine()->loss()
           == QLatin1String("All your entries are on the clinic's computer too. 1 photograph is only on this phone and would be lost."));
 }

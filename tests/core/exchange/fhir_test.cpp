@@ -1,12 +1,9 @@
 // A course as a FHIR bundle: everything comes back, nothing is named that need not be, and what
 // is not ours or not sound is refused.
-#include "tests/core/records/sample_bodies.h"
-
-#include "core/exchange/fhir_bundle.h"
+#include "tests/core/exchange/sample_bundle.h"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
-#include <nlohmann/json.hpp>
 #include <rapidcheck.h>
 
 #include <fstream>
@@ -15,58 +12,11 @@
 
 using namespace ebbline;
 using exchange::CourseRecord;
-using Json = nlohmann::json;
-
-namespace {
-
-CourseRecord sample()
-{
-    CourseRecord record;
-    record.course = test::sampleCourse;
-    record.treatment = test::sampleTreatment();
-    record.treated = record.treatment->at;
-    record.baseline = record.treatment->baseline;
-    record.entries = {test::sampleEntry(9), test::sampleEntry(10)};
-    for (const records::Body& body : test::sampleBodies()) {
-        if (const auto* answer = std::get_if<records::ReminderAnswered>(&body))
-            record.answers = {*answer};
-        if (const auto* message = std::get_if<records::MessageWritten>(&body))
-            record.messages = {*message};
-        if (const auto* visit = std::get_if<records::FollowUpRecorded>(&body))
-            record.followUp = *visit;
-    }
-    return record;
-}
-
-std::string written(const CourseRecord& record)
-{
-    return exchange::writeBundle(record, {}, {.patientName = "", .written = record.treated, .program = "test"});
-}
-
-std::vector<Json> resources(const std::string& bundle, const std::string& type)
-{
-    std::vector<Json> found;
-    const Json whole = Json::parse(bundle);
-    for (const Json& entry : whole["entry"]) {
-        if (entry["resource"]["resourceType"] == type)
-            found.push_back(entry["resource"]);
-    }
-    return found;
-}
-
-/// The whole bundle with one element changed by `change`.
-template <typename Change>
-Result<CourseRecord> changed(const std::string& type, Change change)
-{
-    Json bundle = Json::parse(written(sample()));
-    for (Json& entry : bundle["entry"]) {
-        if (entry["resource"]["resourceType"] == type)
-            change(entry["resource"]);
-    }
-    return exchange::readBundle(bundle.dump());
-}
-
-}  // namespace
+using test::changed;
+using test::Json;
+using test::resources;
+using test::sample;
+using test::written;
 
 TEST_CASE("who placed the threads and what was redone come back from a bundle", "[exchange][fhir]")
 {
@@ -138,6 +88,8 @@ TEST_CASE("scores, signs, temperatures and notes of any entry come back", "[exch
             entry.temperature = recovery::Temperature::celsius(*rc::gen::inRange(300, 450) / 10.0).value();
         entry.note = *rc::gen::element<std::string>("", "[[[[ \"{", "Schwellung links\nseit heute", "أفضل اليوم", std::string(300, '['));
         record.entries = {entry};
+        record.corrections.clear();
+        record.pictures.clear();
         RC_ASSERT(exchange::readBundle(written(record)).value() == record);
     });
     CHECK(held);
@@ -171,7 +123,9 @@ TEST_CASE("a bundle says which program put it together, in which version and whe
 {
     const CourseRecord record = sample();
     const auto by = [&](const std::string& program) {
-        return resources(exchange::writeBundle(record, {}, {.patientName = "", .written = record.treated, .program = program}), "Provenance");
+        auto found = resources(exchange::writeBundle(record, {}, {.patientName = "", .written = record.treated, .program = program}), "Provenance");
+        std::erase_if(found, [](const Json& provenance) { return !provenance.contains("contained"); });
+        return found;
     };
     const auto said = by("ebbline desk 1.2.3");
     REQUIRE(said.size() == 1);
@@ -236,7 +190,7 @@ TEST_CASE("every reference points at something in the bundle", "[exchange][fhir]
         CHECK(there.insert(entry["fullUrl"]).second);
     std::size_t seen = 0;
     const std::function<void(const Json&)> walk = [&](const Json& value) {
-        if (value.is_object() && value.contains("reference") && value["reference"] != "#program") {
+        if (value.is_object() && value.contains("reference") && value["reference"].is_string() && value["reference"] != "#program") {
             ++seen;
             CHECK(there.contains(value["reference"].get<std::string>()));
         }
