@@ -2528,6 +2528,14 @@
             <source>I lost the passphrase</source>
             <translation>فقدت عبارة المرور</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>إيقاف</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>لم يُكتب أي شيء بعد.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -4188,6 +4196,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>هذا الرمز لا يفتح هذه الخزنة. لعل رمزًا أحدث حلّ محله.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>لحظة من فضلك. يتحقق المكتب من أقصى قوة ممكنة للقفل على هذا الحاسوب.</translation>
         </message>
     </context>
     <context>

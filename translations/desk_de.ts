@@ -2428,6 +2428,14 @@
             <source>I lost the passphrase</source>
             <translation>Passwortsatz verloren</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Anhalten</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Es wurde noch nichts geschrieben.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3980,6 +3988,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Dieser Code öffnet diesen Tresor nicht. Vielleicht gilt ein neuerer.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Einen Moment. Das Programm ermittelt, wie stark die Sperre auf diesem Rechner sein kann.</translation>
         </message>
     </context>
     <context>

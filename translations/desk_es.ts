@@ -2428,6 +2428,14 @@
             <source>I lost the passphrase</source>
             <translation>Perdí la frase de acceso</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Detener</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Todavía no se ha escrito nada.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3980,6 +3988,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Este código no abre este almacén cifrado. Quizá lo ha sustituido uno más nuevo.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Un momento. El puesto averigua cuán fuerte puede ser el cierre en este ordenador.</translation>
         </message>
     </context>
     <context>

@@ -2428,6 +2428,14 @@
             <source>I lost the passphrase</source>
             <translation>J’ai perdu la phrase secrète</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Arrêter</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Rien n’a encore été écrit.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3980,6 +3988,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Ce code n’ouvre pas ce coffre. Un plus récent l’a peut-être remplacé.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Un instant. Le poste cherche à quel point le verrou peut être solide sur cet ordinateur.</translation>
         </message>
     </context>
     <context>

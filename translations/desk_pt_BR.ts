@@ -2428,6 +2428,14 @@
             <source>I lost the passphrase</source>
             <translation>Perdi a frase secreta</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Parar</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Nada foi gravado ainda.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3980,6 +3988,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Este código não abre este cofre. Um mais novo pode tê-lo substituído.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Um momento. A estação verifica quão forte a trava pode ser neste computador.</translation>
         </message>
     </context>
     <context>

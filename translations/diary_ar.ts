@@ -1037,6 +1037,14 @@
         <source>The new one once more</source>
         <translation>الجديدة مرة أخرى</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>لم يُكتب أي شيء بعد.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1149,6 +1157,14 @@
             <source>I lost both</source>
             <translation>فقدت الاثنين</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>إيقاف</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>لم يُكتب أي شيء بعد.</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2042,6 +2058,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>حاول مرة أخرى أولًا. بدون عبارة المرور والرمز تبقى هذه المفكرة مغلقة. يمكنك الارتباط من جديد على جهاز آخر، أو على هذا الجهاز بعد حذف بيانات هذا التطبيق: تعرض عيادتك رمزًا جديدًا. قد لا تحذف إزالةُ التطبيق بياناتِه. الإدخالات التي أرسلتها تعود. الصور تبقى لدى عيادتك. وما لم يُرسل يضيع.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>لحظة من فضلك. تتحقق المفكرة من أقصى قوة ممكنة للقفل على هذا الهاتف.</translation>
     </message>
     </context>
     <context>

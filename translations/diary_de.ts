@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>Die neue noch einmal</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Es wurde noch nichts geschrieben.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1137,6 +1145,14 @@
             <source>I lost both</source>
             <translation>Ich habe beides verloren</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Es wurde noch nichts geschrieben.</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Versuchen Sie es zuerst noch einmal. Ohne Passphrase und Code bleibt dieses Tagebuch geschlossen. Sie können sich auf einem anderen Gerät neu verbinden, oder auf diesem, sobald die Daten dieser App gelöscht sind: Ihre Praxis zeigt einen neuen Code. Die App zu entfernen löscht ihre Daten vielleicht nicht. Die Einträge, die Sie gesendet haben, kommen zurück. Fotos bleiben bei Ihrer Praxis. Was nicht gesendet war, ist verloren.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Einen Moment. Das Tagebuch ermittelt, wie stark die Sperre auf diesem Telefon sein kann.</translation>
     </message>
     </context>
     <context>

@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>The new one once more</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nothing has been written yet.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1137,6 +1145,14 @@
             <source>I lost both</source>
             <translation>I lost both</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nothing has been written yet.</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>One moment. The diary finds out how strong the lock can be on this phone.</translation>
     </message>
     </context>
     <context>

@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>La nueva otra vez</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Todavía no se ha escrito nada.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1137,6 +1145,14 @@
             <source>I lost both</source>
             <translation>He perdido las dos cosas</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Todavía no se ha escrito nada.</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Primero pruebe otra vez. Sin la frase de acceso y sin el código este diario queda cerrado. Puede unirse de nuevo en otro dispositivo, o en este una vez borrados los datos de esta aplicación: su clínica muestra un código nuevo. Quitar la aplicación quizá no borre sus datos. Las anotaciones que envió vuelven. Las fotos se quedan en su clínica. Lo que no se envió se pierde.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Un momento. El diario averigua cuán fuerte puede ser el cierre en este teléfono.</translation>
     </message>
     </context>
     <context>

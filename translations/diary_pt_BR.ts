@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>A nova mais uma vez</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nada foi gravado ainda.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1137,6 +1145,14 @@
             <source>I lost both</source>
             <translation>Perdi os dois</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nada foi gravado ainda.</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Primeiro tente mais uma vez. Sem a frase secreta e sem o código este diário fica fechado. Você pode se conectar outra vez em outro aparelho, ou neste depois de apagar os dados deste aplicativo: a sua clínica mostra um novo código. Tirar o aplicativo talvez não apague os seus dados. As anotações que você enviou voltam. As fotos ficam na sua clínica. O que não foi enviado se perde.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Um momento. O diário verifica quão forte a trava pode ser neste celular.</translation>
     </message>
     </context>
     <context>

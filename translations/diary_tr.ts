@@ -1022,6 +1022,14 @@
         <source>The new one once more</source>
         <translation>Yenisi bir kez daha</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Durdur</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Henüz hiçbir şey yazılmadı.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1134,6 +1142,14 @@
             <source>I lost both</source>
             <translation>İkisini de kaybettim</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Durdur</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Henüz hiçbir şey yazılmadı.</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2027,6 +2043,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Önce bir kez daha deneyin. Parola sözü ve kod olmadan bu günlük kapalı kalır. Başka bir cihazda, ya da bu uygulamanın verileri silindikten sonra bu cihazda yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Uygulamayı kaldırmak verilerini silmeyebilir. Gönderdiğiniz kayıtlar geri gelir. Fotoğraflar kliniğinizde kalır. Gönderilmemiş olanlar kaybolur.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Bir dakika. Günlük, kilidin bu telefonda ne kadar güçlü olabileceğini ölçüyor.</translation>
     </message>
     </context>
     <context>

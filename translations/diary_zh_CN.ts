@@ -1022,6 +1022,14 @@
         <source>The new one once more</source>
         <translation>再输入一次新口令</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>还没有写入任何内容。</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1134,6 +1142,14 @@
             <source>I lost both</source>
             <translation>两样都丢了</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>还没有写入任何内容。</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2027,6 +2043,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>请先再试一次。没有口令和代码，这本日记会一直关着。您可以在另一台设备上重新加入，或者在删除这个应用的数据之后在这台设备上重新加入：诊所会显示新的代码。移除应用不一定会删除它的数据。您发送过的记录会回来。照片留在诊所。没有发送的内容会丢失。</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>请稍候。日记正在确定这部手机上的锁可以有多强。</translation>
     </message>
     </context>
     <context>

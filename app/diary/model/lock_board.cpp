@@ -5,10 +5,14 @@
 #include "app/diary/model/words.h"
 #include "core/vault/drawn_passphrase.h"
 
+#include <memory>
+#include <utility>
+
 namespace ebbline::diaryapp {
 
 LockBoard::LockBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
 {
+    connect(&home.meter(), &controls::CostMeter::changed, this, &LockBoard::changed);
     connect(&home, &Home::openChanged, this, [this] {
         m_recovering = false;
         m_lost = false;
@@ -36,20 +40,45 @@ void LockBoard::say(const QString& problem, const QString& repeat)
     Q_EMIT changed();
 }
 
+QString LockBoard::doingWord()
+{
+    return tr("One moment. The diary finds out how strong the lock can be on this phone.");
+}
+
+QString LockBoard::doing() const
+{
+    return isWorking() ? doingWord() : QString();
+}
+
+void LockBoard::stop()
+{
+    m_home.meter().cancel();
+}
+
+void LockBoard::makeDiary(const QString& passphrase)
+{
+    m_home.meter().ask([this, typed = std::make_shared<TypedSecret>(passphrase)](const crypto::StretchCost&) {
+        if (const Done made = m_home.create(typed->view()); !made)
+            say(errorText(made.error()));
+    });
+}
+
 void LockBoard::create(const QString& passphrase, const QString& again)
 {
+    if (isWorking())
+        return;
     if (const QString fault = KeysBoard::faultOf(passphrase); !fault.isEmpty())
         return say(fault);
     if (passphrase != again)
         return say({}, tr("These two are not the same."));
-    if (const Done made = m_home.create(TypedSecret(passphrase).view()); !made)
-        say(errorText(made.error()));
+    makeDiary(passphrase);
 }
 
 void LockBoard::draw()
 {
     if (!isFresh())
         return;
+    stop();
     forgetDrawn();
     std::string text = vault::drawPassphrase();
     m_drawn = QString::fromStdString(text);
@@ -59,20 +88,21 @@ void LockBoard::draw()
 
 void LockBoard::chooseOwn()
 {
+    stop();
     forgetDrawn();
     say({});
 }
 
 void LockBoard::createDrawn()
 {
-    if (m_drawn.isEmpty())
-        return;
-    if (const Done made = m_home.create(TypedSecret(m_drawn).view()); !made)
-        say(errorText(made.error()));
+    if (!m_drawn.isEmpty() && !isWorking())
+        makeDiary(m_drawn);
 }
 
 void LockBoard::unlock(const QString& passphrase)
 {
+    if (isWorking())
+        return;
     const Done opened = m_home.unlock(TypedSecret(passphrase).view());
     if (opened)
         return;
@@ -96,6 +126,7 @@ void LockBoard::tellLost()
 
 void LockBoard::useCode(bool code)
 {
+    stop();
     m_recovering = code && isCodeOffered();
     m_lost = false;
     say({});
@@ -103,7 +134,9 @@ void LockBoard::useCode(bool code)
 
 void LockBoard::recover(const QString& code, const QString& fresh, const QString& again)
 {
-    const auto read = vault::RecoveryCode::fromText(code.toStdString());
+    if (isWorking())
+        return;
+    auto read = vault::RecoveryCode::fromText(code.toStdString());
     if (!read) {
         say({});
         m_codeProblem = tr("This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.");
@@ -113,7 +146,13 @@ void LockBoard::recover(const QString& code, const QString& fresh, const QString
         return say(fault);
     if (fresh != again)
         return say({}, tr("These two are not the same."));
-    if (const Done opened = m_home.recover(*read, TypedSecret(fresh).view()); !opened) {
+    m_home.meter().ask([this, kept = std::make_shared<vault::RecoveryCode>(std::move(*read)),
+                        typed = std::make_shared<TypedSecret>(fresh)](const crypto::StretchCost&) { renew(*kept, typed->view()); });
+}
+
+void LockBoard::renew(const vault::RecoveryCode& code, bytes::View fresh)
+{
+    if (const Done opened = m_home.recover(code, fresh); !opened) {
         say({});
         m_codeProblem = opened.error().reason == Reason::wrongKey ? tr("This code does not open the diary. Only the newest one does.")
                                                                   : errorText(opened.error());

@@ -20,6 +20,8 @@ class LockBoard : public QObject {
     Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString bothLost READ bothLost NOTIFY changed FINAL)  ///< what is left without passphrase and code, once she asked for it
     Q_PROPERTY(bool lostOffered READ isLostOffered NOTIFY changed FINAL)  ///< she can ask for it
+    Q_PROPERTY(bool working READ isWorking NOTIFY changed FINAL)  ///< something was begun that takes a moment
+    Q_PROPERTY(QString doing READ doing NOTIFY changed FINAL)     ///< while working, to show and to read out
     Q_PROPERTY(QString drawn READ drawn NOTIFY changed FINAL)  ///< a passphrase drawn for her, to write on paper; empty: none
 
 public:
@@ -39,6 +41,9 @@ public:
     /// Empty before tellLost(): a slip of the finger is no loss.
     QString bothLost() const;
     QString drawn() const { return m_drawn; }
+    bool isWorking() const { return m_home.meter().isBusy(); }
+    QString doing() const;
+    static QString doingWord();
 
     /// Makes the diary if both are the same and long enough.
     Q_INVOKABLE void create(const QString& passphrase, const QString& again);
@@ -55,6 +60,8 @@ public:
     Q_INVOKABLE void useCode(bool code);
     /// Sets a new passphrase by the code, and opens the diary.
     Q_INVOKABLE void recover(const QString& code, const QString& fresh, const QString& again);
+    /// What works stops before it has written anything.
+    Q_INVOKABLE void stop();
 
 Q_SIGNALS:
     void changed();
@@ -62,6 +69,8 @@ Q_SIGNALS:
 private:
     void say(const QString& problem, const QString& repeat = {});
     void forgetDrawn();
+    void makeDiary(const QString& passphrase);
+    void renew(const vault::RecoveryCode& code, bytes::View fresh);
     Home& m_home;
     QString m_drawn;
     QString m_problem;

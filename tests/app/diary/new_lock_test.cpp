@@ -1,12 +1,14 @@
 // A lock chosen with a numb hand: to read what one types, to be told what is missing, or to have one drawn.
 #include "app/diary/model/secret_sight.h"
 #include "core/vault/drawn_passphrase.h"
+#include "tests/app/held_measure.h"
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
 #include <QGuiApplication>
+#include <QTemporaryDir>
 
 using namespace ebbline;
 using diaryapp::SecretSight;
@@ -79,6 +81,76 @@ TEST_CASE("a diary that drew its passphrase opens with what is on the paper, as 
     // Where there is a diary, none is drawn.
     board.draw();
     CHECK(board.drawn().isEmpty());
+}
+
+TEST_CASE("the diary answers while the cost of a passphrase is measured, and what was stopped writes nothing", "[diary][lock]")
+{
+    DemoPatient patient;
+    tests::HeldMeasure held;
+    QTemporaryDir place;
+    diaryapp::Home home(std::filesystem::path(place.path().toStdString()) / "vault", patient.clock(), patient.zone(), std::nullopt, {}, nullptr, held.measure());
+    diaryapp::LockBoard board(home);
+    diaryapp::KeysBoard keys(home);
+    const QString own = QString::fromLatin1(DemoPatient::passphrase);
+    board.create(own, own);
+    REQUIRE(board.isWorking());
+    CHECK(board.doing().startsWith(QLatin1String("One moment.")));
+    CHECK_FALSE(home.exists());
+    board.stop();
+    CHECK_FALSE(board.isWorking());
+    CHECK(board.doing().isEmpty());
+
+    board.draw();
+    const QString paper = board.drawn();
+    board.createDrawn();
+    board.createDrawn();
+    REQUIRE(board.isWorking());
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return held.begun() == 1; }));
+    CHECK_FALSE(home.exists());
+    held.letEnd();
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return home.isOpen(); }));
+    CHECK(held.wasAside());
+    CHECK_FALSE(board.isWorking());
+    // Measured once: what follows does not wait for it.
+    keys.makeCode(paper);
+    CHECK_FALSE(keys.code().isEmpty());
+    CHECK(held.begun() == 1);
+    CHECK_FALSE(home.prove(bytes::viewOf(own.toStdString())));
+}
+
+TEST_CASE("a diary that is locked while a new code still waits keeps the old one", "[diary][lock]")
+{
+    DemoPatient patient;
+    QTemporaryDir place;
+    const auto folder = std::filesystem::path(place.path().toStdString()) / "vault";
+    const QString own = QString::fromLatin1(DemoPatient::passphrase);
+    QString code;
+    {
+        diaryapp::Home home(folder, patient.clock(), patient.zone(), tests::HeldMeasure::cost, {});
+        diaryapp::LockBoard board(home);
+        diaryapp::KeysBoard keys(home);
+        board.create(own, own);
+        keys.makeCode(own);
+        code = keys.code();
+        REQUIRE_FALSE(code.isEmpty());
+    }
+    tests::HeldMeasure held;
+    diaryapp::Home home(folder, patient.clock(), patient.zone(), std::nullopt, {}, nullptr, held.measure());
+    diaryapp::LockBoard board(home);
+    diaryapp::KeysBoard keys(home);
+    board.unlock(own);
+    REQUIRE(home.isOpen());
+    CHECK(held.begun() == 0);  // opening measures nothing
+    keys.makeCode(own);
+    REQUIRE(keys.isWorking());
+    home.lock();
+    CHECK_FALSE(keys.isWorking());
+    held.letEnd();
+    board.useCode(true);
+    board.recover(code, QStringLiteral("five herons in the reeds"), QStringLiteral("five herons in the reeds"));
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return home.isOpen(); }));
+    CHECK(held.begun() == 1);
+    CHECK(keys.code().isEmpty());
 }
 
 TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, and given up", "[diary][lock]")
