@@ -3982,6 +3982,14 @@
                 <numerusform>%Ln صف عاجل يخفيها البحث أو التصفية</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>زيارات فاتت منذ أكثر من %1 يومًا ولم يُدوَّن شيء بعدها: %2</translation>
+        </message>
+        <message>
+            <source>Nobody else waits for an answer</source>
+            <translation>لا أحد غيرهم ينتظر ردًّا</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -7607,6 +7615,17 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>لم تقبله الطابعة. تحقّق من أنها تعمل وفيها ورق، ثم اطبع مرة أخرى.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>طيّها</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>عرضها</translation>
         </message>
     </context>
 </TS>

@@ -3786,6 +3786,14 @@
                 <numerusform>%Ln dringende Zeilen sind durch Suche oder Filter verborgen</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Seit mehr als %1 Tagen versäumte Besuche, seither nichts notiert: %2</translation>
+        </message>
+        <message>
+            <source>Nobody else waits for an answer</source>
+            <translation>Sonst wartet niemand auf eine Antwort</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -7251,6 +7259,17 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>Der Drucker hat es nicht angenommen. Sehen Sie nach, ob er an ist und Papier hat, und drucken Sie noch einmal.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Einklappen</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Anzeigen</translation>
         </message>
     </context>
 </TS>

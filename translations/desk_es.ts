@@ -3786,6 +3786,14 @@
                 <numerusform>%Ln filas urgentes están ocultas por la búsqueda o los filtros</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Visitas perdidas hace más de %1 días, sin nada anotado desde entonces: %2</translation>
+        </message>
+        <message>
+            <source>Nobody else waits for an answer</source>
+            <translation>Nadie más espera una respuesta</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -7251,6 +7259,17 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>La impresora no lo aceptó. Mire si está encendida y tiene papel, e imprima de nuevo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Plegarlas</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Mostrarlas</translation>
         </message>
     </context>
 </TS>

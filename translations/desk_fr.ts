@@ -3786,6 +3786,14 @@
                 <numerusform>%Ln lignes urgentes sont masquées par la recherche ou les filtres</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Visites manquées depuis plus de %1 jours, sans rien de noté depuis : %2</translation>
+        </message>
+        <message>
+            <source>Nobody else waits for an answer</source>
+            <translation>Personne d’autre n’attend de réponse</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -7251,6 +7259,17 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>L’imprimante ne l’a pas accepté. Vérifiez qu’elle est allumée et a du papier, puis imprimez à nouveau.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Les replier</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Les afficher</translation>
         </message>
     </context>
 </TS>

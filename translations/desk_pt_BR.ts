@@ -3786,6 +3786,14 @@
                 <numerusform>%Ln linhas urgentes estão ocultas pela busca ou pelos filtros</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Visitas perdidas há mais de %1 dias, sem nada anotado desde então: %2</translation>
+        </message>
+        <message>
+            <source>Nobody else waits for an answer</source>
+            <translation>Ninguém mais espera resposta</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -7251,6 +7259,17 @@
         <message>
             <source>The printer did not take it. Look whether it is on and has paper, then print again.</source>
             <translation>A impressora não aceitou. Veja se está ligada e tem papel, e imprima de novo.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Recolher</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Mostrar</translation>
         </message>
     </context>
 </TS>
