@@ -14,7 +14,7 @@ FocusScope {
     readonly property bool working: root.board.working
 
     Component.onCompleted: passphrase.field.forceActiveFocus()
-    onWorkingChanged: Qt.callLater(root.working ? halt.forceActiveFocus : passphrase.field.forceActiveFocus)
+    onWorkingChanged: if (root.working) Qt.callLater(halt.forceActiveFocus)
 
     Flickable {
         id: area
@@ -103,7 +103,7 @@ FocusScope {
                 visible: root.working
                 text: qsTr("Stop")
                 hint: qsTr("Nothing has been written yet.")
-                onClicked: root.board.stop()
+                onClicked: { root.board.stop(); passphrase.field.forceActiveFocus(); }
                 Layout.fillWidth: true
             }
             ActButton {
