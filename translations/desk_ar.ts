@@ -3987,8 +3987,8 @@
             <translation>زيارات فاتت منذ أكثر من %1 يومًا ولم يُدوَّن شيء بعدها: %2</translation>
         </message>
         <message>
-            <source>Nobody else waits for an answer</source>
-            <translation>لا أحد غيرهم ينتظر ردًّا</translation>
+            <source>Only visits missed long ago</source>
+            <translation>زيارات فاتت منذ زمن طويل فقط</translation>
         </message>
     </context>
     <context>

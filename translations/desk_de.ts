@@ -3791,8 +3791,8 @@
             <translation>Seit mehr als %1 Tagen versäumte Besuche, seither nichts notiert: %2</translation>
         </message>
         <message>
-            <source>Nobody else waits for an answer</source>
-            <translation>Sonst wartet niemand auf eine Antwort</translation>
+            <source>Only visits missed long ago</source>
+            <translation>Nur lange versäumte Besuche</translation>
         </message>
     </context>
     <context>

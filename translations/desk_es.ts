@@ -3791,8 +3791,8 @@
             <translation>Visitas perdidas hace más de %1 días, sin nada anotado desde entonces: %2</translation>
         </message>
         <message>
-            <source>Nobody else waits for an answer</source>
-            <translation>Nadie más espera una respuesta</translation>
+            <source>Only visits missed long ago</source>
+            <translation>Solo visitas perdidas hace tiempo</translation>
         </message>
     </context>
     <context>

@@ -3791,8 +3791,8 @@
             <translation>Visites manquées depuis plus de %1 jours, sans rien de noté depuis : %2</translation>
         </message>
         <message>
-            <source>Nobody else waits for an answer</source>
-            <translation>Personne d’autre n’attend de réponse</translation>
+            <source>Only visits missed long ago</source>
+            <translation>Seulement des visites manquées depuis longtemps</translation>
         </message>
     </context>
     <context>

@@ -3791,8 +3791,8 @@
             <translation>Visitas perdidas há mais de %1 dias, sem nada anotado desde então: %2</translation>
         </message>
         <message>
-            <source>Nobody else waits for an answer</source>
-            <translation>Ninguém mais espera resposta</translation>
+            <source>Only visits missed long ago</source>
+            <translation>Só visitas perdidas há muito tempo</translation>
         </message>
     </context>
     <context>

@@ -1142,10 +1142,6 @@
         <translation>إذا كنت قلقًا فلا تبحث عن عبارة المرور. المس «أحتاج مساعدة».</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>كتبتها على ورقة. أنشئ مفكرتي</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>اسحب لي عبارة</translation>
     </message>
@@ -1164,6 +1160,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>لم يُكتب أي شيء بعد.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>صارت على الورق</translation>
     </message>
     </context>
     <context>
@@ -2062,6 +2062,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>لحظة من فضلك. تتحقق المفكرة من أقصى قوة ممكنة للقفل على هذا الهاتف.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>من ورقتك: المجموعة %1 والمجموعة %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>هذا لا يطابق. انظروا إلى الورقة مرة أخرى. إن لم تكن مكتوبة عليها، فاعرضوها مرة أخرى.</translation>
     </message>
     </context>
     <context>
@@ -3026,6 +3034,14 @@
     <message>
         <source>I choose my own</source>
         <translation>أختار عبارتي بنفسي</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>مجموعتان منها، للتأكد من صحة ما على الورقة. من دون الورقة لن تُفتح مفكرتك مرة أخرى.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>عرضها مرة أخرى</translation>
     </message>
     </context>
     <context>

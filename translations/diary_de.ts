@@ -1130,10 +1130,6 @@
         <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Hilfe holen“.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Steht auf Papier. Mein Tagebuch anlegen</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Eine für mich ziehen</translation>
     </message>
@@ -1152,6 +1148,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>Es wurde noch nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Es steht auf Papier</translation>
     </message>
     </context>
     <context>
@@ -2050,6 +2050,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>Einen Moment. Das Tagebuch ermittelt, wie stark die Sperre auf diesem Telefon sein kann.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Von Ihrem Papier: Gruppe %1 und Gruppe %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Das ist nicht das, was gezogen wurde. Sehen Sie noch einmal auf Ihr Papier. Steht es dort nicht, lassen Sie es noch einmal zeigen.</translation>
     </message>
     </context>
     <context>
@@ -2990,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Ich wähle selbst eine</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Zwei Gruppen davon, damit das Papier sicher stimmt. Ohne das Papier könnten Sie Ihr Tagebuch nicht wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Noch einmal zeigen</translation>
     </message>
     </context>
     <context>

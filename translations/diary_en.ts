@@ -1130,10 +1130,6 @@
         <translation>If you are worried, do not look for the passphrase. Touch “I need help”.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>It is on paper. Make my diary</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Draw one for me</translation>
     </message>
@@ -1152,6 +1148,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>Nothing has been written yet.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>It is on paper</translation>
     </message>
     </context>
     <context>
@@ -2050,6 +2050,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>One moment. The diary finds out how strong the lock can be on this phone.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>From your paper: group %1 and group %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</translation>
     </message>
     </context>
     <context>
@@ -2990,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>I choose my own</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Show it once more</translation>
     </message>
     </context>
     <context>

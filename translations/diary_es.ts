@@ -1130,10 +1130,6 @@
         <translation>Si está preocupado, no busque la frase de acceso. Toque «Pedir ayuda».</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Está en papel. Crear mi diario</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Sacar una para mí</translation>
     </message>
@@ -1152,6 +1148,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>Todavía no se ha escrito nada.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Está en papel</translation>
     </message>
     </context>
     <context>
@@ -2050,6 +2050,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>Un momento. El diario averigua cuán fuerte puede ser el cierre en este teléfono.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>De su papel: grupo %1 y grupo %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Eso no coincide. Mire su papel otra vez. Si no está ahí, muéstrela otra vez.</translation>
     </message>
     </context>
     <context>
@@ -2990,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Elijo la mía</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Dos grupos de ella, para estar seguros de que el papel está bien. Sin el papel no podría volver a abrir su diario.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrarla otra vez</translation>
     </message>
     </context>
     <context>

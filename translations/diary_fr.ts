@@ -1130,10 +1130,6 @@
         <translation>Si vous êtes inquiet, ne cherchez pas la phrase secrète. Touchez « Besoin d'aide ».</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>C&apos;est sur papier. Créer mon journal</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>En tirer une pour moi</translation>
     </message>
@@ -1152,6 +1148,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>Rien n’a encore été écrit.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>C’est sur papier</translation>
     </message>
     </context>
     <context>
@@ -2050,6 +2050,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>Un instant. Le journal cherche à quel point le verrou peut être solide sur ce téléphone.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Sur votre papier : groupe %1 et groupe %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Cela ne correspond pas. Regardez encore votre papier. Si ce n’y est pas, montrez-la encore une fois.</translation>
     </message>
     </context>
     <context>
@@ -2990,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Je choisis la mienne</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Deux groupes, pour être sûr que le papier est juste. Sans le papier, vous ne pourriez plus ouvrir votre journal.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>La montrer encore une fois</translation>
     </message>
     </context>
     <context>

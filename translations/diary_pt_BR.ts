@@ -1130,10 +1130,6 @@
         <translation>Se algo preocupa você, não procure a frase secreta. Toque em “Preciso de ajuda”.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Está no papel. Criar o meu diário</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Sortear uma para mim</translation>
     </message>
@@ -1152,6 +1148,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>Nada foi gravado ainda.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Está no papel</translation>
     </message>
     </context>
     <context>
@@ -2050,6 +2050,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>Um momento. O diário verifica quão forte a trava pode ser neste celular.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Do seu papel: grupo %1 e grupo %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Isso não confere. Olhe o seu papel de novo. Se não estiver lá, mostre mais uma vez.</translation>
     </message>
     </context>
     <context>
@@ -2990,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Escolho a minha</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Dois grupos dela, para ter certeza de que o papel está certo. Sem o papel você não poderia abrir o seu diário de novo.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrar mais uma vez</translation>
     </message>
     </context>
     <context>

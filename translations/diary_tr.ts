@@ -1127,10 +1127,6 @@
         <translation>Endişeliyseniz parola sözünü aramayın. “Yardım gerek” düğmesine dokunun.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Kâğıtta. Günlüğümü oluştur</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Benim için bir tane çek</translation>
     </message>
@@ -1149,6 +1145,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>Henüz hiçbir şey yazılmadı.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Kâğıda yazdım</translation>
     </message>
     </context>
     <context>
@@ -2047,6 +2047,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>Bir dakika. Günlük, kilidin bu telefonda ne kadar güçlü olabileceğini ölçüyor.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Kâğıdınızdan: %1. grup ve %2. grup</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Bu, çekilenle aynı değil. Kâğıdınıza yeniden bakın. Orada yoksa bir kez daha gösterin.</translation>
     </message>
     </context>
     <context>
@@ -2981,6 +2989,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Kendim seçerim</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Kâğıttakinin doğru olduğundan emin olmak için iki grup. Kâğıt olmadan günlüğünüzü yeniden açamazsınız.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Bir kez daha göster</translation>
     </message>
     </context>
     <context>

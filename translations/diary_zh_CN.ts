@@ -1127,10 +1127,6 @@
         <translation>如果您担心，不要去找口令。请点“我需要帮助”。</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>已写在纸上。建立我的日记</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>替我抽一个</translation>
     </message>
@@ -1149,6 +1145,10 @@
     <message>
         <source>Nothing has been written yet.</source>
         <translation>还没有写入任何内容。</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>已写在纸上</translation>
     </message>
     </context>
     <context>
@@ -2047,6 +2047,14 @@
     <message>
         <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
         <translation>请稍候。日记正在确定这部手机上的锁可以有多强。</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>您纸上的第%1组和第%2组</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>这与抽取的内容不符。请再看一遍纸。如果纸上没有，请再显示一次。</translation>
     </message>
     </context>
     <context>
@@ -2981,6 +2989,14 @@
     <message>
         <source>I choose my own</source>
         <translation>我自己选</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>请输入其中两组，以确认纸上写得正确。没有这张纸，您将无法再打开日记。</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>再显示一次</translation>
     </message>
     </context>
     <context>

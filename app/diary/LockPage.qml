@@ -54,11 +54,18 @@ PageBody {
             Layout.fillWidth: true
         },
         ActButton {
-            visible: root.drawn
+            visible: root.drawn && !root.board.asking
+            primary: true
+            text: qsTr("It is on paper")
+            onClicked: root.board.askBack()
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.board.asking
             primary: true
             enabled: !root.working
-            text: qsTr("It is on paper. Make my diary")
-            onClicked: root.board.createDrawn()
+            text: qsTr("Make my diary")
+            onClicked: root.board.createDrawn(box.typed)
             Layout.fillWidth: true
         }
     ]
@@ -90,6 +97,8 @@ PageBody {
         Layout.fillWidth: true
     }
     DrawnBox {
+        id: box
+
         visible: root.drawn
         board: root.board
         Layout.fillWidth: true

@@ -220,7 +220,7 @@ void QueueBoard::setPastShown(bool shown)
 
 QString QueueBoard::emptyTitle() const
 {
-    return m_hidden > 0 ? tr("No match") : m_past > 0 ? tr("Nobody else waits for an answer") : tr("Nobody waits for an answer");
+    return m_hidden > 0 ? tr("No match") : m_past > 0 ? tr("Only visits missed long ago") : tr("Nobody waits for an answer");
 }
 
 QString QueueBoard::emptyText() const

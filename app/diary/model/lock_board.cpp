@@ -6,6 +6,7 @@
 #include "core/vault/drawn_passphrase.h"
 
 #include <memory>
+#include <string_view>
 #include <utility>
 
 namespace ebbline::diaryapp {
@@ -30,6 +31,7 @@ void LockBoard::forgetDrawn()
 {
     m_drawn.fill(QChar(0));
     m_drawn.clear();
+    m_asking = false;
 }
 
 void LockBoard::say(const QString& problem, const QString& repeat)
@@ -93,10 +95,40 @@ void LockBoard::chooseOwn()
     say({});
 }
 
-void LockBoard::createDrawn()
+QString LockBoard::askedText() const
 {
-    if (!m_drawn.isEmpty() && !isWorking())
-        makeDiary(m_drawn);
+    return m_asking ? tr("From your paper: group %1 and group %2").arg(digits(m_groups[0]), digits(m_groups[1])) : QString();
+}
+
+void LockBoard::askBack()
+{
+    if (m_drawn.isEmpty() || m_asking)
+        return;
+    m_groups = vault::groupsToAsk();
+    m_asking = true;
+    say({});
+}
+
+void LockBoard::showDrawn()
+{
+    stop();
+    m_asking = false;
+    say({});
+}
+
+void LockBoard::createDrawn(const QString& typed)
+{
+    if (!m_asking || isWorking())
+        return;
+    const TypedSecret paper(typed);
+    const TypedSecret whole(m_drawn);
+    const auto text = [](const TypedSecret& secret) {
+        return std::string_view(reinterpret_cast<const char*>(secret.view().data()), secret.view().size());
+    };
+    if (!vault::saysGroups(text(whole), m_groups, text(paper)))
+        return say(tr("That is not what was drawn. Look at your paper again. If it is not there, show it once more."));
+    say({});
+    makeDiary(m_drawn);
 }
 
 void LockBoard::unlock(const QString& passphrase)

@@ -6,6 +6,8 @@
 
 #include <QtQml/qqmlregistration.h>
 
+#include <array>
+
 namespace ebbline::diaryapp {
 
 class LockBoard : public QObject {
@@ -23,6 +25,8 @@ class LockBoard : public QObject {
     Q_PROPERTY(bool working READ isWorking NOTIFY changed FINAL)  ///< something was begun that takes a moment
     Q_PROPERTY(QString doing READ doing NOTIFY changed FINAL)     ///< while working, to show and to read out
     Q_PROPERTY(QString drawn READ drawn NOTIFY changed FINAL)  ///< a passphrase drawn for her, to write on paper; empty: none
+    Q_PROPERTY(bool asking READ isAsking NOTIFY changed FINAL)  ///< for a part of it, from the paper; it is out of sight then
+    Q_PROPERTY(QString askedText READ askedText NOTIFY changed FINAL)  ///< for which part
 
 public:
     static constexpr int shortest = 15;  ///< characters; a short secret can be searched for offline
@@ -41,6 +45,10 @@ public:
     /// Empty before tellLost(): a slip of the finger is no loss.
     QString bothLost() const;
     QString drawn() const { return m_drawn; }
+    bool isAsking() const { return m_asking; }
+    QString askedText() const;
+    /// From 1 on. \pre isAsking()
+    const std::array<int, 2>& askedGroups() const { return m_groups; }
     bool isWorking() const { return m_home.meter().isBusy(); }
     QString doing() const;
     static QString doingWord();
@@ -51,8 +59,12 @@ public:
     Q_INVOKABLE void draw();
     /// She chooses her own after all.
     Q_INVOKABLE void chooseOwn();
-    /// Makes the diary with the drawn passphrase, which is on her paper now and is not shown again. \pre one is drawn
-    Q_INVOKABLE void createDrawn();
+    /// She says that it is on paper: two groups of it are asked back before it locks anything.
+    Q_INVOKABLE void askBack();
+    /// It is not: shows it once more.
+    Q_INVOKABLE void showDrawn();
+    /// Makes the diary with the drawn passphrase, if that is what stands on her paper; it is not shown again.
+    Q_INVOKABLE void createDrawn(const QString& typed);
     Q_INVOKABLE void unlock(const QString& passphrase);
     /// She says that nothing is left to open it with.
     Q_INVOKABLE void tellLost();
@@ -73,6 +85,8 @@ private:
     void renew(const vault::RecoveryCode& code, bytes::View fresh);
     Home& m_home;
     QString m_drawn;
+    std::array<int, 2> m_groups{};
+    bool m_asking = false;
     QString m_problem;
     QString m_repeatProblem;
     QString m_codeProblem;

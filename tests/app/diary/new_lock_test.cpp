@@ -15,6 +15,17 @@ using diaryapp::SecretSight;
 using screens::DemoPatient;
 using Page = app::DiaryProgram::Page;
 
+namespace {
+
+/// As somebody reads two groups off the paper.
+QString groupsOf(const QString& paper, const std::array<int, 2>& groups)
+{
+    const QStringList all = paper.split(QLatin1Char('-'));
+    return all.at(groups[0] - 1) + QLatin1Char(' ') + all.at(groups[1] - 1);
+}
+
+}  // namespace
+
 TEST_CASE("what is typed goes out of sight when the program goes to the background", "[diary][lock][security]")
 {
     const auto state = GENERATE(Qt::ApplicationInactive, Qt::ApplicationHidden, Qt::ApplicationSuspended);
@@ -53,7 +64,9 @@ TEST_CASE("a diary that drew its passphrase opens with what is on the paper, as 
     auto program = patient.program(QStringLiteral("en"));
     auto& board = *program->locking();
     CHECK(board.drawn().isEmpty());
-    board.createDrawn();  // none is drawn
+    board.askBack();  // none is drawn
+    CHECK_FALSE(board.isAsking());
+    board.createDrawn({});
     CHECK_FALSE(program->home().isOpen());
     board.draw();
     const QString first = board.drawn();
@@ -62,7 +75,27 @@ TEST_CASE("a diary that drew its passphrase opens with what is on the paper, as 
     CHECK(first != paper);
     CHECK(paper.size() == 19);
 
-    board.createDrawn();
+    // A part of it, from the paper, before it locks anything.
+    board.createDrawn(paper);
+    CHECK_FALSE(program->home().exists());
+    CHECK(board.askedText().isEmpty());
+    board.askBack();
+    REQUIRE(board.isAsking());
+    const auto groups = board.askedGroups();
+    CHECK((groups[0] >= 1 && groups[0] < groups[1] && groups[1] <= 4));
+    CHECK(board.askedText() == QStringLiteral("From your paper: group %1 and group %2").arg(groups[0]).arg(groups[1]));
+    for (const QString& wrong : {QString(), paper.left(9).toLower() + QStringLiteral("x"), first, groupsOf(paper, {groups[1], groups[0]}), paper.section(QLatin1Char('-'), groups[0] - 1, groups[0] - 1)}) {
+        CAPTURE(wrong.toStdString());
+        board.createDrawn(wrong);
+        CHECK_FALSE(program->home().exists());
+        CHECK(board.problem() == QLatin1String("That is not what was drawn. Look at your paper again. If it is not there, show it once more."));
+    }
+    board.showDrawn();
+    CHECK_FALSE(board.isAsking());
+    CHECK(board.problem().isEmpty());
+    CHECK(board.drawn() == paper);
+    board.askBack();
+    board.createDrawn(groupsOf(paper, board.askedGroups()).toLower());
     REQUIRE(program->home().isOpen());
     CHECK(program->page() == Page::join);
     CHECK(board.drawn().isEmpty());  // not shown again
@@ -102,8 +135,9 @@ TEST_CASE("the diary answers while the cost of a passphrase is measured, and wha
 
     board.draw();
     const QString paper = board.drawn();
-    board.createDrawn();
-    board.createDrawn();
+    board.askBack();
+    board.createDrawn(paper);  // all of it proves as much
+    board.createDrawn(paper);
     REQUIRE(board.isWorking());
     REQUIRE(tests::HeldMeasure::waitFor([&] { return held.begun() == 1; }));
     CHECK_FALSE(home.exists());
@@ -162,7 +196,8 @@ TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, 
     CHECK(program->locking()->drawn().isEmpty());
     program->locking()->draw();
     const QString paper = program->locking()->drawn();
-    program->locking()->createDrawn();
+    program->locking()->askBack();
+    program->locking()->createDrawn(groupsOf(paper, program->locking()->askedGroups()));
     program->keys()->makeCode(paper.toLower());
     CHECK_FALSE(program->keys()->code().isEmpty());
     const QString own = QString::fromLatin1(DemoPatient::passphrase);
