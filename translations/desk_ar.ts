@@ -2552,6 +2552,14 @@
             <source>I lost the passphrase</source>
             <translation>فقدت عبارة المرور</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>إيقاف</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>لم يُكتب أي شيء بعد.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -4006,6 +4014,14 @@
                 <numerusform>%Ln صف عاجل يخفيها البحث أو التصفية</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>زيارات فاتت منذ أكثر من %1 يومًا ولم يُدوَّن شيء بعدها: %2</translation>
+        </message>
+        <message>
+            <source>Only visits missed long ago</source>
+            <translation>زيارات فاتت منذ زمن طويل فقط</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -4220,6 +4236,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>هذا الرمز لا يفتح هذه الخزنة. لعل رمزًا أحدث حلّ محله.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>لحظة من فضلك. يتحقق المكتب من أقصى قوة ممكنة للقفل على هذا الحاسوب.</translation>
         </message>
     </context>
     <context>
@@ -8125,6 +8145,17 @@
         <message>
             <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
             <translation>تُجرَّب وتُوقَّع كأي مسودة؛ ولا شيء يُستعمل قبل ذلك.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>طيّها</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>عرضها</translation>
         </message>
     </context>
 </TS>

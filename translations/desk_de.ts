@@ -2452,6 +2452,14 @@
             <source>I lost the passphrase</source>
             <translation>Passwortsatz verloren</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Anhalten</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Es wurde noch nichts geschrieben.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3810,6 +3818,14 @@
                 <numerusform>%Ln dringende Zeilen sind durch Suche oder Filter verborgen</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Seit mehr als %1 Tagen versäumte Besuche, seither nichts notiert: %2</translation>
+        </message>
+        <message>
+            <source>Only visits missed long ago</source>
+            <translation>Nur lange versäumte Besuche</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -4012,6 +4028,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Dieser Code öffnet diesen Tresor nicht. Vielleicht gilt ein neuerer.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Einen Moment. Das Programm ermittelt, wie stark die Sperre auf diesem Rechner sein kann.</translation>
         </message>
     </context>
     <context>
@@ -7761,6 +7781,17 @@
         <message>
             <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
             <translation>Er wird geprobt und unterschrieben wie jeder andere Entwurf; vorher geht nichts in Betrieb.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Einklappen</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Anzeigen</translation>
         </message>
     </context>
 </TS>

@@ -2452,6 +2452,14 @@
             <source>I lost the passphrase</source>
             <translation>Perdí la frase de acceso</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Detener</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Todavía no se ha escrito nada.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3810,6 +3818,14 @@
                 <numerusform>%Ln filas urgentes están ocultas por la búsqueda o los filtros</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Visitas perdidas hace más de %1 días, sin nada anotado desde entonces: %2</translation>
+        </message>
+        <message>
+            <source>Only visits missed long ago</source>
+            <translation>Solo visitas perdidas hace tiempo</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -4012,6 +4028,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Este código no abre este almacén cifrado. Quizá lo ha sustituido uno más nuevo.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Un momento. El puesto averigua cuán fuerte puede ser el cierre en este ordenador.</translation>
         </message>
     </context>
     <context>
@@ -7761,6 +7781,17 @@
         <message>
             <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
             <translation>Se simula y se firma como cualquier borrador; antes no entra nada en uso.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Plegarlas</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Mostrarlas</translation>
         </message>
     </context>
 </TS>

@@ -2452,6 +2452,14 @@
             <source>I lost the passphrase</source>
             <translation>J’ai perdu la phrase secrète</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Arrêter</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Rien n’a encore été écrit.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3810,6 +3818,14 @@
                 <numerusform>%Ln lignes urgentes sont masquées par la recherche ou les filtres</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Visites manquées depuis plus de %1 jours, sans rien de noté depuis : %2</translation>
+        </message>
+        <message>
+            <source>Only visits missed long ago</source>
+            <translation>Seulement des visites manquées depuis longtemps</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -4012,6 +4028,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Ce code n’ouvre pas ce coffre. Un plus récent l’a peut-être remplacé.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Un instant. Le poste cherche à quel point le verrou peut être solide sur cet ordinateur.</translation>
         </message>
     </context>
     <context>
@@ -7761,6 +7781,17 @@
         <message>
             <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
             <translation>Il est essayé et signé comme tout autre projet ; rien n’entre en vigueur avant.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Les replier</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Les afficher</translation>
         </message>
     </context>
 </TS>

@@ -2452,6 +2452,14 @@
             <source>I lost the passphrase</source>
             <translation>Perdi a frase secreta</translation>
         </message>
+        <message>
+            <source>Stop</source>
+            <translation>Parar</translation>
+        </message>
+        <message>
+            <source>Nothing has been written yet.</source>
+            <translation>Nada foi gravado ainda.</translation>
+        </message>
     </context>
     <context>
         <name>Words</name>
@@ -3810,6 +3818,14 @@
                 <numerusform>%Ln linhas urgentes estão ocultas pela busca ou pelos filtros</numerusform>
             </translation>
         </message>
+        <message>
+            <source>Visits missed more than %1 days ago, with nothing written down since: %2</source>
+            <translation>Visitas perdidas há mais de %1 dias, sem nada anotado desde então: %2</translation>
+        </message>
+        <message>
+            <source>Only visits missed long ago</source>
+            <translation>Só visitas perdidas há muito tempo</translation>
+        </message>
     </context>
     <context>
         <name>ebbline::deskapp::SheetBoard</name>
@@ -4012,6 +4028,10 @@
         <message>
             <source>This code does not open this vault. A newer one may have taken its place.</source>
             <translation>Este código não abre este cofre. Um mais novo pode tê-lo substituído.</translation>
+        </message>
+        <message>
+            <source>One moment. The desk finds out how strong the lock can be on this computer.</source>
+            <translation>Um momento. A estação verifica quão forte a trava pode ser neste computador.</translation>
         </message>
     </context>
     <context>
@@ -7761,6 +7781,17 @@
         <message>
             <source>It is rehearsed and signed like every other draft; nothing goes live before.</source>
             <translation>É simulado e assinado como qualquer rascunho; nada entra em uso antes.</translation>
+        </message>
+    </context>
+    <context>
+        <name>PastVisits</name>
+        <message>
+            <source>Fold them away</source>
+            <translation>Recolher</translation>
+        </message>
+        <message>
+            <source>Show them</source>
+            <translation>Mostrar</translation>
         </message>
     </context>
 </TS>

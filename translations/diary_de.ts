@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>Die neue noch einmal</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Es wurde noch nichts geschrieben.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1122,10 +1130,6 @@
         <translation>Wenn Sie sich Sorgen machen, suchen Sie nicht nach der Passphrase. Tippen Sie auf „Hilfe holen“.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Steht auf Papier. Mein Tagebuch anlegen</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Eine für mich ziehen</translation>
     </message>
@@ -1137,6 +1141,18 @@
             <source>I lost both</source>
             <translation>Ich habe beides verloren</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Es wurde noch nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Es steht auf Papier</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,18 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Versuchen Sie es zuerst noch einmal. Ohne Passphrase und Code bleibt dieses Tagebuch geschlossen. Sie können sich auf einem anderen Gerät neu verbinden, oder auf diesem, sobald die Daten dieser App gelöscht sind: Ihre Praxis zeigt einen neuen Code. Die App zu entfernen löscht ihre Daten vielleicht nicht. Die Einträge, die Sie gesendet haben, kommen zurück. Fotos bleiben bei Ihrer Praxis. Was nicht gesendet war, ist verloren.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Einen Moment. Das Tagebuch ermittelt, wie stark die Sperre auf diesem Telefon sein kann.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Von Ihrem Papier: Gruppe %1 und Gruppe %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Das ist nicht das, was gezogen wurde. Sehen Sie noch einmal auf Ihr Papier. Steht es dort nicht, lassen Sie es noch einmal zeigen.</translation>
     </message>
     </context>
     <context>
@@ -2970,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Ich wähle selbst eine</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Zwei Gruppen davon, damit das Papier sicher stimmt. Ohne das Papier könnten Sie Ihr Tagebuch nicht wieder öffnen.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Noch einmal zeigen</translation>
     </message>
     </context>
     <context>

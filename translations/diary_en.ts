@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>The new one once more</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nothing has been written yet.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1122,10 +1130,6 @@
         <translation>If you are worried, do not look for the passphrase. Touch “I need help”.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>It is on paper. Make my diary</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Draw one for me</translation>
     </message>
@@ -1137,6 +1141,18 @@
             <source>I lost both</source>
             <translation>I lost both</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Stop</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nothing has been written yet.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>It is on paper</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,18 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>One moment. The diary finds out how strong the lock can be on this phone.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>From your paper: group %1 and group %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</translation>
     </message>
     </context>
     <context>
@@ -2970,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>I choose my own</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Show it once more</translation>
     </message>
     </context>
     <context>

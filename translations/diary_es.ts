@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>La nueva otra vez</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Todavía no se ha escrito nada.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1122,10 +1130,6 @@
         <translation>Si está preocupado, no busque la frase de acceso. Toque «Pedir ayuda».</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Está en papel. Crear mi diario</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Sacar una para mí</translation>
     </message>
@@ -1137,6 +1141,18 @@
             <source>I lost both</source>
             <translation>He perdido las dos cosas</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Detener</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Todavía no se ha escrito nada.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Está en papel</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,18 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Primero pruebe otra vez. Sin la frase de acceso y sin el código este diario queda cerrado. Puede unirse de nuevo en otro dispositivo, o en este una vez borrados los datos de esta aplicación: su clínica muestra un código nuevo. Quitar la aplicación quizá no borre sus datos. Las anotaciones que envió vuelven. Las fotos se quedan en su clínica. Lo que no se envió se pierde.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Un momento. El diario averigua cuán fuerte puede ser el cierre en este teléfono.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>De su papel: grupo %1 y grupo %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Eso no coincide. Mire su papel otra vez. Si no está ahí, muéstrela otra vez.</translation>
     </message>
     </context>
     <context>
@@ -2970,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Elijo la mía</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Dos grupos de ella, para estar seguros de que el papel está bien. Sin el papel no podría volver a abrir su diario.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrarla otra vez</translation>
     </message>
     </context>
     <context>

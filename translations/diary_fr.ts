@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>La nouvelle encore une fois</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Rien n’a encore été écrit.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1122,10 +1130,6 @@
         <translation>Si vous êtes inquiet, ne cherchez pas la phrase secrète. Touchez « Besoin d'aide ».</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>C&apos;est sur papier. Créer mon journal</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>En tirer une pour moi</translation>
     </message>
@@ -1137,6 +1141,18 @@
             <source>I lost both</source>
             <translation>J’ai perdu les deux</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Arrêter</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Rien n’a encore été écrit.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>C’est sur papier</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,18 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Essayez d’abord encore une fois. Sans phrase secrète ni code, ce journal reste fermé. Vous pouvez vous relier de nouveau sur un autre appareil, ou sur celui-ci une fois les données de cette application supprimées : votre clinique montre un nouveau code. Retirer l’application ne supprime peut-être pas ses données. Les notes que vous avez envoyées reviennent. Les photos restent à votre clinique. Ce qui n’a pas été envoyé est perdu.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Un instant. Le journal cherche à quel point le verrou peut être solide sur ce téléphone.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Sur votre papier : groupe %1 et groupe %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Cela ne correspond pas. Regardez encore votre papier. Si ce n’y est pas, montrez-la encore une fois.</translation>
     </message>
     </context>
     <context>
@@ -2970,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Je choisis la mienne</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Deux groupes, pour être sûr que le papier est juste. Sans le papier, vous ne pourriez plus ouvrir votre journal.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>La montrer encore une fois</translation>
     </message>
     </context>
     <context>

@@ -1025,6 +1025,14 @@
         <source>The new one once more</source>
         <translation>A nova mais uma vez</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nada foi gravado ainda.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1122,10 +1130,6 @@
         <translation>Se algo preocupa você, não procure a frase secreta. Toque em “Preciso de ajuda”.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Está no papel. Criar o meu diário</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Sortear uma para mim</translation>
     </message>
@@ -1137,6 +1141,18 @@
             <source>I lost both</source>
             <translation>Perdi os dois</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Nada foi gravado ainda.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Está no papel</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2030,6 +2046,18 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Primeiro tente mais uma vez. Sem a frase secreta e sem o código este diário fica fechado. Você pode se conectar outra vez em outro aparelho, ou neste depois de apagar os dados deste aplicativo: a sua clínica mostra um novo código. Tirar o aplicativo talvez não apague os seus dados. As anotações que você enviou voltam. As fotos ficam na sua clínica. O que não foi enviado se perde.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Um momento. O diário verifica quão forte a trava pode ser neste celular.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Do seu papel: grupo %1 e grupo %2</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Isso não confere. Olhe o seu papel de novo. Se não estiver lá, mostre mais uma vez.</translation>
     </message>
     </context>
     <context>
@@ -2970,6 +2998,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Escolho a minha</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Dois grupos dela, para ter certeza de que o papel está certo. Sem o papel você não poderia abrir o seu diário de novo.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Mostrar mais uma vez</translation>
     </message>
     </context>
     <context>

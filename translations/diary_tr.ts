@@ -1022,6 +1022,14 @@
         <source>The new one once more</source>
         <translation>Yenisi bir kez daha</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>Durdur</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Henüz hiçbir şey yazılmadı.</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1119,10 +1127,6 @@
         <translation>Endişeliyseniz parola sözünü aramayın. “Yardım gerek” düğmesine dokunun.</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>Kâğıtta. Günlüğümü oluştur</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>Benim için bir tane çek</translation>
     </message>
@@ -1134,6 +1138,18 @@
             <source>I lost both</source>
             <translation>İkisini de kaybettim</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>Durdur</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>Henüz hiçbir şey yazılmadı.</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Kâğıda yazdım</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2027,6 +2043,18 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>Önce bir kez daha deneyin. Parola sözü ve kod olmadan bu günlük kapalı kalır. Başka bir cihazda, ya da bu uygulamanın verileri silindikten sonra bu cihazda yeniden bağlanabilirsiniz: kliniğiniz yeni bir kod gösterir. Uygulamayı kaldırmak verilerini silmeyebilir. Gönderdiğiniz kayıtlar geri gelir. Fotoğraflar kliniğinizde kalır. Gönderilmemiş olanlar kaybolur.</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>Bir dakika. Günlük, kilidin bu telefonda ne kadar güçlü olabileceğini ölçüyor.</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>Kâğıdınızdan: %1. grup ve %2. grup</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>Bu, çekilenle aynı değil. Kâğıdınıza yeniden bakın. Orada yoksa bir kez daha gösterin.</translation>
     </message>
     </context>
     <context>
@@ -2961,6 +2989,14 @@
     <message>
         <source>I choose my own</source>
         <translation>Kendim seçerim</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>Kâğıttakinin doğru olduğundan emin olmak için iki grup. Kâğıt olmadan günlüğünüzü yeniden açamazsınız.</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>Bir kez daha göster</translation>
     </message>
     </context>
     <context>

@@ -1022,6 +1022,14 @@
         <source>The new one once more</source>
         <translation>再输入一次新口令</translation>
     </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>还没有写入任何内容。</translation>
+    </message>
     </context>
     <context>
         <name>LeavesList</name>
@@ -1119,10 +1127,6 @@
         <translation>如果您担心，不要去找口令。请点“我需要帮助”。</translation>
     </message>
     <message>
-        <source>It is on paper. Make my diary</source>
-        <translation>已写在纸上。建立我的日记</translation>
-    </message>
-    <message>
         <source>Draw one for me</source>
         <translation>替我抽一个</translation>
     </message>
@@ -1134,6 +1138,18 @@
             <source>I lost both</source>
             <translation>两样都丢了</translation>
         </message>
+    <message>
+        <source>Stop</source>
+        <translation>停止</translation>
+    </message>
+    <message>
+        <source>Nothing has been written yet.</source>
+        <translation>还没有写入任何内容。</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>已写在纸上</translation>
+    </message>
     </context>
     <context>
         <name>Main</name>
@@ -2027,6 +2043,18 @@
         <location filename="../app/diary/model/lock_board.cpp" line="85"/>
         <source>Try again first. Without passphrase and code this diary stays closed. You can join anew on another device, or on this one once the data of this app is deleted: your clinic shows a new code. Taking the app off may not delete its data. The entries you sent come back. Photographs stay with your clinic. What was not sent is lost.</source>
         <translation>请先再试一次。没有口令和代码，这本日记会一直关着。您可以在另一台设备上重新加入，或者在删除这个应用的数据之后在这台设备上重新加入：诊所会显示新的代码。移除应用不一定会删除它的数据。您发送过的记录会回来。照片留在诊所。没有发送的内容会丢失。</translation>
+    </message>
+    <message>
+        <source>One moment. The diary finds out how strong the lock can be on this phone.</source>
+        <translation>请稍候。日记正在确定这部手机上的锁可以有多强。</translation>
+    </message>
+    <message>
+        <source>From your paper: group %1 and group %2</source>
+        <translation>您纸上的第%1组和第%2组</translation>
+    </message>
+    <message>
+        <source>That is not what was drawn. Look at your paper again. If it is not there, show it once more.</source>
+        <translation>这与抽取的内容不符。请再看一遍纸。如果纸上没有，请再显示一次。</translation>
     </message>
     </context>
     <context>
@@ -2961,6 +2989,14 @@
     <message>
         <source>I choose my own</source>
         <translation>我自己选</translation>
+    </message>
+    <message>
+        <source>Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.</source>
+        <translation>请输入其中两组，以确认纸上写得正确。没有这张纸，您将无法再打开日记。</translation>
+    </message>
+    <message>
+        <source>Show it once more</source>
+        <translation>再显示一次</translation>
     </message>
     </context>
     <context>

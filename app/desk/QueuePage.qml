@@ -117,6 +117,14 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
+    Repeater {
+        model: root.queue.pastVisits.length > 0 ? 1 : 0
+
+        PastVisits {
+            queue: root.queue
+            Layout.fillWidth: true
+        }
+    }
     Item {
         Layout.fillWidth: true
         Layout.fillHeight: true

@@ -11,7 +11,10 @@ FocusScope {
     required property DeskProgram program
     readonly property UnlockBoard board: root.program.unlocking
 
+    readonly property bool working: root.board.working
+
     Component.onCompleted: passphrase.field.forceActiveFocus()
+    onWorkingChanged: if (root.working) Qt.callLater(halt.forceActiveFocus)
 
     Flickable {
         id: area
@@ -76,11 +79,31 @@ FocusScope {
             ActButton {
                 id: act
 
+                objectName: "act"
+                enabled: !root.working
                 text: root.board.recovering ? qsTr("Set this passphrase and unlock") : root.board.vaultExists ? qsTr("Unlock") : qsTr("Set up")
                 primary: true
                 onClicked: root.board.recovering ? root.board.recover(code.field.text, passphrase.field.text, again.field.text)
                            : root.board.vaultExists ? root.board.unlock(passphrase.field.text)
                                                     : root.board.create(passphrase.field.text, again.field.text)
+                Layout.fillWidth: true
+            }
+            Words {
+                objectName: "doing"
+                visible: root.working
+                text: root.board.doing
+                strong: true
+                Layout.fillWidth: true
+                Accessible.role: Accessible.AlertMessage
+            }
+            ActButton {
+                id: halt
+
+                objectName: "stop"
+                visible: root.working
+                text: qsTr("Stop")
+                hint: qsTr("Nothing has been written yet.")
+                onClicked: { root.board.stop(); passphrase.field.forceActiveFocus(); }
                 Layout.fillWidth: true
             }
             ActButton {

@@ -126,7 +126,7 @@ void DeskProgram::turnTo(Page page)
         m_photos.comparison()->leaveMarking();
     }
     if (m_page == Page::keep && page != Page::keep) {
-        m_keep.open();  // a recovery code does not stay on a page that was left
+        m_keep.leave();  // a recovery code does not stay on a page that was left
     }
     m_page = page;
     setHelpShown(false);
@@ -261,7 +261,6 @@ void DeskProgram::openTraces()
 void DeskProgram::openKeep()
 {
     if (!m_workplace.isDemo()) {
-        m_keep.open();
         turnTo(Page::keep);
     }
 }

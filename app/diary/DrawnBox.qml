@@ -9,21 +9,50 @@ ColumnLayout {
     id: root
 
     required property LockBoard board
+    readonly property bool asking: root.board.asking
+    readonly property string typed: paper.field.text
     property bool here: false  // what was drawn before this page was made stays out of sight
 
     spacing: Theme.gapSmall
-    onVisibleChanged: sight.shown = root.here && root.visible
+    onVisibleChanged: sight.shown = root.here && root.visible && !root.asking
+    onAskingChanged: {
+        paper.field.clear();
+        sight.shown = root.here && root.visible && !root.asking;
+    }
     Component.onCompleted: root.here = true
 
     SecretSight {
         id: sight
     }
     Words {
+        visible: root.asking
+        text: qsTr("Two groups of it, to be sure that the paper is right. Without the paper you could not open your diary again.")
+        strong: true
+        Layout.fillWidth: true
+    }
+    LineField {
+        id: paper
+
+        visible: root.asking
+        label: root.board.askedText
+        problem: root.board.problem
+        onAccepted: root.board.createDrawn(paper.field.text)
+        Layout.fillWidth: true
+    }
+    ActButton {
+        visible: root.asking
+        text: qsTr("Show it once more")
+        onClicked: root.board.showDrawn()
+        Layout.fillWidth: true
+    }
+    Words {
+        visible: !root.asking
         text: qsTr("Write this on paper now, and keep the paper where only you find it. You type it to open the diary, with or without the dashes.")
         strong: true
         Layout.fillWidth: true
     }
     Words {
+        visible: !root.asking
         text: sight.shown ? root.board.drawn : "••••-••••-••••-••••"
         font.family: Theme.codeFamily
         font.pixelSize: Theme.textLarge
@@ -34,13 +63,14 @@ ColumnLayout {
         Layout.fillWidth: true
     }
     TickBox {
+        visible: !root.asking
         text: qsTr("Show it")
         checked: sight.shown
         onToggled: sight.shown = checked
         Layout.fillWidth: true
     }
     Words {
-        visible: text.length > 0
+        visible: !root.asking && text.length > 0
         text: root.board.problem
         color: Theme.callNow
         strong: true
@@ -48,6 +78,7 @@ ColumnLayout {
         Accessible.role: Accessible.AlertMessage
     }
     ActButton {
+        visible: !root.asking
         text: qsTr("Draw another one")
         onClicked: { root.board.draw(); sight.shown = true; }
         Layout.fillWidth: true

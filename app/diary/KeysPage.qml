@@ -11,7 +11,33 @@ PageBody {
     required property DiaryProgram program
     readonly property KeysBoard board: root.program.keys
     readonly property bool showing: root.board.code.length > 0
+    readonly property bool working: root.board.working
+    readonly property bool changedIt: root.board.outcome.length > 0
+    onWorkingChanged: if (root.working) Qt.callLater(halt.forceActiveFocus)
+    onChangedItChanged: {
+        if (root.changedIt) {
+            old.forget();
+            fresh.forget();
+            again.field.clear();
+        }
+    }
 
+    Words {
+        visible: root.working
+        text: root.board.doing
+        strong: true
+        Layout.fillWidth: true
+        Accessible.role: Accessible.AlertMessage
+    }
+    ActButton {
+        id: halt
+
+        visible: root.working
+        text: qsTr("Stop")
+        hint: qsTr("Nothing has been written yet.")
+        onClicked: root.board.stop()
+        Layout.fillWidth: true
+    }
     Words {
         visible: text.length > 0
         text: root.board.outcome
@@ -74,7 +100,7 @@ PageBody {
     ActButton {
         visible: !root.showing
         text: root.board.makeWord
-        enabled: proof.field.text.length > 0
+        enabled: !root.working && proof.field.text.length > 0
         onClicked: { root.board.makeCode(proof.field.text); proof.forget(); }
         Layout.fillWidth: true
     }
@@ -114,15 +140,8 @@ PageBody {
     ActButton {
         visible: !root.showing
         text: qsTr("Change the passphrase")
-        enabled: old.field.text.length > 0 && fresh.field.text.length > 0
-        onClicked: {
-            root.board.change(old.field.text, fresh.field.text, fresh.shown ? fresh.field.text : again.field.text);
-            if (root.board.outcome.length > 0) {
-                old.forget();
-                fresh.forget();
-                again.field.clear();
-            }
-        }
+        enabled: !root.working && old.field.text.length > 0 && fresh.field.text.length > 0
+        onClicked: root.board.change(old.field.text, fresh.field.text, fresh.shown ? fresh.field.text : again.field.text)
         Layout.fillWidth: true
     }
 }

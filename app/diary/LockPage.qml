@@ -16,12 +16,31 @@ PageBody {
     readonly property bool setting: root.board.fresh || root.recovering
     // What can be read on the screen needs no second typing.
     readonly property var repeated: secret.shown ? secret.field : again.field
+    readonly property bool working: root.board.working
     onRecoveringChanged: secret.forget()
+    onWorkingChanged: if (root.working) Qt.callLater(halt.forceActiveFocus)
 
     foot: [
+        Words {
+            visible: root.working
+            text: root.board.doing
+            strong: true
+            Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
+        },
+        ActButton {
+            id: halt
+
+            visible: root.working
+            text: qsTr("Stop")
+            hint: qsTr("Nothing has been written yet.")
+            onClicked: root.board.stop()
+            Layout.fillWidth: true
+        },
         ActButton {
             visible: !root.recovering && !root.drawn
             primary: true
+            enabled: !root.working
             text: root.board.fresh ? qsTr("Make my diary") : qsTr("Open my diary")
             onClicked: root.board.fresh ? root.board.create(secret.field.text, root.repeated.text) : root.board.unlock(secret.field.text)
             Layout.fillWidth: true
@@ -29,15 +48,24 @@ PageBody {
         ActButton {
             visible: root.recovering
             primary: true
+            enabled: !root.working
             text: qsTr("Set this passphrase")
             onClicked: root.board.recover(code.field.text, secret.field.text, root.repeated.text)
             Layout.fillWidth: true
         },
         ActButton {
-            visible: root.drawn
+            visible: root.drawn && !root.board.asking
             primary: true
-            text: qsTr("It is on paper. Make my diary")
-            onClicked: root.board.createDrawn()
+            text: qsTr("It is on paper")
+            onClicked: root.board.askBack()
+            Layout.fillWidth: true
+        },
+        ActButton {
+            visible: root.board.asking
+            primary: true
+            enabled: !root.working
+            text: qsTr("Make my diary")
+            onClicked: root.board.createDrawn(box.typed)
             Layout.fillWidth: true
         }
     ]
@@ -69,6 +97,8 @@ PageBody {
         Layout.fillWidth: true
     }
     DrawnBox {
+        id: box
+
         visible: root.drawn
         board: root.board
         Layout.fillWidth: true

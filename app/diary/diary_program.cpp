@@ -153,8 +153,10 @@ bool DiaryProgram::isRightToLeft() const
 
 void DiaryProgram::turnTo(Page page)
 {
-    if (page != m_page)
+    if (page != m_page) {
+        m_home.meter().cancel();  // a passphrase that nobody waits for any more takes nobody from another page
         m_before = m_page;
+    }
     m_page = page;
     Q_EMIT pageChanged();
 }

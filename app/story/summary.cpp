@@ -63,6 +63,9 @@ void Summary::found(Stage& stage, const recovery::CourseId& course, const triage
                              ? QStringLiteral("-")
                              : QString::fromStdString(std::string(recovery::word(trigger->stream.symptom)));
         row["side"] = QString::fromStdString(std::string(recovery::word(trigger->stream.side)));
+        // Raised because the visit on this day was missed.
+        if (const auto visit = trigger->numbers.find("visit"); visit != trigger->numbers.end())
+            row["visit_day"] = static_cast<int>(visit->second);
     } else {
         row["trigger"] = QString::fromStdString("warning:" + std::get<warnings::Finding>(finding.what).rule);
     }

@@ -41,8 +41,9 @@ public:
     /// one person. The desk has one passphrase: the second one is named and stands in the journal, and is not proved.
     void setSecond(std::string name);
     /// What was done with this desk's own vault, beside the journal, leaves a line of who did it: a backup, another passphrase, a
-    /// recovery code. `by`: who began it, since another may be named when it ends. \returns Reason::outOfRange for any other step.
-    Done noteStep(records::Step step, const std::string& by);
+    /// recovery code. `by`: who began it, since another may be named when it ends. `at`: when it was
+    /// done; empty: now. \returns Reason::outOfRange for any other step.
+    Done noteStep(records::Step step, const std::string& by, const std::optional<clock::Moment>& at = {});
     std::vector<std::string> seconds() const;  ///< who may stand by; empty: nobody else is named
 
     /// Roles are a rule of the house (records::Role). What the role of the person at the desk does not allow is refused with

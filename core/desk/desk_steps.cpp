@@ -18,11 +18,11 @@ Done Desk::allowStep(bytes::View passphrase)
     return {};
 }
 
-Done Desk::noteStep(records::Step step, const std::string& by)
+Done Desk::noteStep(records::Step step, const std::string& by, const std::optional<clock::Moment>& at)
 {
     if (step != records::Step::backupMade && step != records::Step::passphraseChanged && step != records::Step::recoveryCodeMade)
         return fail(Reason::outOfRange, "step: it leaves its line where it is taken");
-    return m_inside->append(records::StepTaken{step, {}, {}, by, {}, m_inside->now()});
+    return m_inside->append(records::StepTaken{step, {}, {}, by, {}, at.value_or(m_inside->now())});
 }
 
 bool Desk::isStepAllowed() const { return m_inside->isAllowed(); }

@@ -67,6 +67,16 @@ bool isOver(const journal::CourseState& course)
 
 }  // namespace
 
+bool isVisitOfLongAgo(const Row& row, const clock::Moment& now)
+{
+    const auto missedLongAgo = [&](const Finding& finding) {
+        const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+        return trigger != nullptr && trigger->trigger == triggers::Trigger::silence && trigger->numbers.contains("visit") && finding.acts.empty()
+               && now.at - finding.raisedAt.at >= visitOfLongAgo;
+    };
+    return !row.findings.empty() && std::all_of(row.findings.begin(), row.findings.end(), missedLongAgo);
+}
+
 bool isOverdue(const Row& row, const clock::Moment& now)
 {
     return !row.touched && now.at - row.untouchedSince.at > untouchedFor(row.urgency);

@@ -68,6 +68,14 @@ constexpr std::chrono::minutes untouchedFor(recovery::Urgency urgency)
 /// Something of the row's urgency is untouched for longer than that, counted from its own raising.
 bool isOverdue(const Row& row, const clock::Moment& now);
 
+/// From then on a missed visit that nobody touched is one of long ago: our choice, no source.
+inline constexpr std::chrono::days visitOfLongAgo{28};
+
+/// Nothing is open but that a visit was missed, longer ago than that, and nobody touched it: what a clinic that never
+/// wrote its follow-ups down has many of. A page may fold such rows into one line; it says how many. A patient who
+/// fell silent before her visit, or of whom anything else is open, is none of them.
+bool isVisitOfLongAgo(const Row& row, const clock::Moment& now);
+
 /// In the order of a row's findings.
 void sortByUrgency(std::vector<Finding>& findings);
 

@@ -115,4 +115,36 @@ std::string passphraseAsDrawn(std::string_view typed)
     return letters ? grouped(*letters) : std::string(typed);
 }
 
+std::array<int, 2> groupsToAsk()
+{
+    // Six pairs; what is left over of a byte is drawn again, so that each is as likely.
+    constexpr std::array<std::array<int, 2>, 6> pairs{{{1, 2}, {1, 3}, {1, 4}, {2, 3}, {2, 4}, {3, 4}}};
+    constexpr std::size_t even = 256 / pairs.size() * pairs.size();
+    std::size_t byte = even;
+    while (byte >= even)
+        byte = crypto::randomArray<1>()[0];
+    return pairs[byte % pairs.size()];
+}
+
+bool saysGroups(std::string_view drawn, const std::array<int, 2>& groups, std::string_view typed)
+{
+    std::string whole = passphraseAsDrawn(typed);
+    const bool all = whole == drawn;
+    wipeText(whole);
+    if (all)
+        return true;
+    std::string ascii = asAscii(typed);
+    std::string letters = bytes::fromTyped(ascii, 2 * group);
+    for (char& c : letters)
+        if (c >= 'a' && c <= 'z')
+            c = static_cast<char>(c - 'a' + 'A');
+    std::string asked;
+    for (const int each : groups)
+        asked += drawn.substr(static_cast<std::size_t>(each - 1) * (group + 1), group);
+    const bool same = letters == asked;
+    for (std::string* text : {&ascii, &letters, &asked})
+        wipeText(*text);
+    return same;
+}
+
 }  // namespace ebbline::vault

@@ -130,7 +130,13 @@ TEST_CASE("a patient has her passphrase drawn, with each kind of hands", "[diary
     CHECK_FALSE(inSight());
     REQUIRE(act.use(said("DrawnBox", "Show it")));
     CHECK(inSight());
-    REQUIRE(act.use(said("LockPage", "It is on paper. Make my diary")));
+    REQUIRE(act.use(said("LockPage", "It is on paper")));
+    CHECK_FALSE(inSight());
+    CHECK(screens::named(window, said("DrawnBox", "Show it")) == nullptr);
+    const auto groups = program->locking()->askedGroups();
+    const QStringList paper = program->locking()->drawn().split(QLatin1Char('-'));
+    REQUIRE(act.fill(program->locking()->askedText(), paper.at(groups[0] - 1) + QLatin1Char('-') + paper.at(groups[1] - 1)));
+    REQUIRE(act.use(said("LockPage", "Make my diary")));
     CHECK(program->page() == Page::join);
     CHECK(ear.take() == "");
 }

@@ -34,6 +34,7 @@ inline QList<DiaryPage> doorPages()
              program.locking()->create(passphrase, QStringLiteral("three calm swans"));
          }},
         {QStringLiteral("lock_drawn"), [](auto& program, auto&) { program.locking()->draw(); }},
+        {QStringLiteral("lock_asked"), [](auto& program, auto&) { program.locking()->askBack(); }},
         {QStringLiteral("call_before_joining"), [](auto& program, auto&) { program.openCall(); }},
         {QStringLiteral("join"), [passphrase](auto& program, auto&) {
              program.locking()->chooseOwn();

@@ -22,6 +22,12 @@ KeepBoard::~KeepBoard()
 {
     m_pool.clear();
     m_pool.waitForDone();
+    // What ended while the program does leaves its line too. Nobody is there any more to be told how that went.
+    if (m_workplace.isOpen() && !m_workplace.isDemo()) {
+        for (const Due& due : m_due) {
+            (void)m_workplace.desk().noteStep(due.step, due.by, due.at);
+        }
+    }
 }
 
 void KeepBoard::open()
@@ -30,6 +36,16 @@ void KeepBoard::open()
     m_busy = false;
     clear();
     Q_EMIT changed();
+    // After everything that opens has opened.
+    QMetaObject::invokeMethod(this, &KeepBoard::noteDue, Qt::QueuedConnection);
+}
+
+void KeepBoard::leave()
+{
+    if (!m_busy) {
+        clear();
+        Q_EMIT changed();
+    }
 }
 
 void KeepBoard::clear()
@@ -57,18 +73,21 @@ void KeepBoard::run(const QString& doing, const QString& passphrase, Work work)
     Q_EMIT changed();
     m_pool.start([this, round = m_round, by = m_workplace.desk().person(), typed = std::make_shared<TypedSecret>(passphrase), work = std::move(work)] {
         auto came = work(typed->view());
+        if (came.step) {
+            const std::scoped_lock held(m_dueLock);
+            m_due.push_back({*came.step, by, {}});
+        }
         QMetaObject::invokeMethod(
             this,
-            [this, round, by, came = std::move(came)] {
-                if (came.step) {
-                    note(*came.step, by);
-                }
+            [this, round, came = std::move(came)] {
+                noteDue();
                 if (round == m_round) {
                     m_busy = false;
                     m_doing.clear();
                     came.show();
                     Q_EMIT changed();
                 }
+                Q_EMIT ended();
             },
             Qt::QueuedConnection);
     });
@@ -79,11 +98,24 @@ bool KeepBoard::mayKeep()
     return !m_workplace.isOpen() || m_workplace.mayDo(records::Task::keep);
 }
 
-/// A desk that was locked meanwhile has no journal open: that leaves no line.
-void KeepBoard::note(records::Step step, const std::string& by)
+void KeepBoard::noteDue()
 {
-    if (m_workplace.isOpen() && !m_workplace.isDemo()) {
-        m_workplace.settle(m_workplace.desk().noteStep(step, by));
+    std::vector<Due> due;
+    {
+        const std::scoped_lock held(m_dueLock);
+        due.swap(m_due);
+    }
+    const bool open = m_workplace.isOpen() && !m_workplace.isDemo();
+    for (Due& line : due) {
+        line.at = line.at.value_or(m_workplace.now());
+        const Done written = open ? m_workplace.desk().noteStep(line.step, line.by, line.at) : Done{};
+        if (!open || !written) {
+            const std::scoped_lock held(m_dueLock);
+            m_due.push_back(std::move(line));
+        }
+        if (open) {
+            m_workplace.settle(written);
+        }
     }
 }
 

@@ -10,6 +10,8 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <functional>
+#include <mutex>
+#include <vector>
 
 namespace ebbline::deskapp {
 
@@ -29,6 +31,8 @@ public:
     ~KeepBoard() override;
 
     void open();
+    /// The page was left: nothing stays on it, but what still runs, and how it ends is said when she comes back.
+    void leave();
     bool isBusy() const { return m_busy; }
     QString doing() const { return m_doing; }
     QString outcome() const { return m_outcome; }
@@ -46,6 +50,7 @@ public:
 
 Q_SIGNALS:
     void changed();
+    void ended();  ///< something that ran, also if nobody watches it any more
 
 private:
     struct Came {
@@ -56,8 +61,15 @@ private:
     using Work = std::function<Came(bytes::View passphrase)>;
     void run(const QString& doing, const QString& passphrase, Work work);
     void clear();
-    void note(records::Step step, const std::string& by);
     bool mayKeep();  ///< by the role of who is at the desk
+    /// What was done and has no line in the journal yet.
+    struct Due {
+        records::Step step;
+        std::string by;
+        std::optional<clock::Moment> at;  ///< empty: it was done just now, in the other thread
+    };
+    /// Writes the lines that are due, if the clinic's journal is open; else they wait for it.
+    void noteDue();
     /// To be asked beside the interface: measuring takes a second or two.
     std::function<crypto::StretchCost()> costAsker() const;
 
@@ -66,6 +78,8 @@ private:
     QThreadPool m_pool;
     bool m_busy = false;
     int m_round = 0;  ///< whose result still counts
+    std::mutex m_dueLock;
+    std::vector<Due> m_due;
     QString m_doing;
     QString m_outcome;
     QString m_problem;

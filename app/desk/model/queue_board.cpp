@@ -100,6 +100,7 @@ void QueueBoard::refresh()
     QList<RowList::Row> rows;
     m_hidden = 0;
     m_hiddenUrgent = 0;
+    m_past = 0;
     m_queueFilter.begin();
     m_queue.clear();
     m_summary.clear();
@@ -119,7 +120,12 @@ void QueueBoard::refresh()
                 continue;
             }
             ++(row.silent ? silent : counts[static_cast<std::size_t>(row.urgency)]);
-            overdue += triage::isOverdue(row, now) ? 1 : 0;
+            const bool past = triage::isVisitOfLongAgo(row, now);  // counted in a line of its own
+            m_past += past ? 1 : 0;
+            overdue += !past && triage::isOverdue(row, now) ? 1 : 0;
+            if (past && foldsPast()) {
+                continue;
+            }
             auto words = rowOf(row, m_workplace.desk().summary(row.course).value_or(desk::CourseSummary{}), phones.text(row.course), now);
             const auto facts = factsOf(row, m_workplace.state());
             m_queueFilter.count(facts);
@@ -192,9 +198,29 @@ bool QueueBoard::matches(const QueueRow& row, const recovery::CourseId& course)
     return hasLot(m_workplace.state(), course, m_search);
 }
 
+QString QueueBoard::pastVisits() const
+{
+    return m_past > 0 ? tr("Visits missed more than %1 days ago, with nothing written down since: %2")
+                            .arg(charts::digits(static_cast<int>(triage::visitOfLongAgo.count())), charts::digits(m_past))
+                      : QString();
+}
+
+bool QueueBoard::foldsPast() const
+{
+    return !m_pastShown && m_search.isEmpty() && m_filter != silentFilter;
+}
+
+void QueueBoard::setPastShown(bool shown)
+{
+    if (shown != m_pastShown) {
+        m_pastShown = shown;
+        refresh();
+    }
+}
+
 QString QueueBoard::emptyTitle() const
 {
-    return m_hidden > 0 ? tr("No match") : tr("Nobody waits for an answer");
+    return m_hidden > 0 ? tr("No match") : m_past > 0 ? tr("Only visits missed long ago") : tr("Nobody waits for an answer");
 }
 
 QString QueueBoard::emptyText() const
@@ -219,6 +245,7 @@ void QueueBoard::forgetFilters()
     m_search.clear();
     m_filter = 0;
     m_whose = 0;
+    m_pastShown = false;
     if (m_queueFilter.isOn() || m_queueFilter.isChoosing()) {
         const QSignalBlocker quiet(m_queueFilter);
         m_queueFilter.takeAllOff();

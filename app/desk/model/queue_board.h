@@ -93,6 +93,8 @@ class QueueBoard : public QObject {
     Q_PROPERTY(QString hidden READ hidden NOTIFY changed FINAL)     ///< how many the filter hides
     Q_PROPERTY(ebbline::deskapp::QueueFilter* filter READ filter CONSTANT FINAL)
     Q_PROPERTY(QString hiddenUrgent READ hiddenUrgent NOTIFY changed FINAL)  ///< how many of them are for now, or wait longer than agreed; empty: none
+    Q_PROPERTY(QString pastVisits READ pastVisits NOTIFY changed FINAL)  ///< how many visits were missed long ago; empty: none
+    Q_PROPERTY(bool pastShown READ isPastShown WRITE setPastShown NOTIFY changed FINAL)  ///< their rows; else that line stands for them
     Q_PROPERTY(bool closing READ isClosing NOTIFY closingChanged FINAL)
     Q_PROPERTY(QString closingKey READ closingKey NOTIFY closingChanged FINAL)  ///< course and finding
     Q_PROPERTY(QString closingTitle READ closingTitle NOTIFY closingChanged FINAL)
@@ -117,6 +119,9 @@ public:
     QString hidden() const;
     QueueFilter* filter() { return &m_queueFilter; }
     QString hiddenUrgent() const;
+    QString pastVisits() const;
+    bool isPastShown() const { return m_pastShown; }
+    void setPastShown(bool shown);
     /// Takes search and every filter off.
     Q_INVOKABLE void showAll();
     /// The entry behind the reason of a row; empty as QueueRow::entryKey.
@@ -161,6 +166,8 @@ private:
     QueueRow rowOf(const triage::Row& row, const desk::CourseSummary& summary, const QString& reach, const clock::Moment& now);
     void actOnAll(const QString& key, records::Act act, const QString& did);
     void forgetFilters();
+    /// Who searches, or looks at the silent ones, sees them too.
+    bool foldsPast() const;
     bool matches(const QueueRow& row, const recovery::CourseId& course);
 
     Workplace& m_workplace;
@@ -174,6 +181,8 @@ private:
     int m_hidden = 0;
     int m_hiddenUrgent = 0;
     int m_whose = 0;
+    int m_past = 0;  ///< rows of visits missed long ago, shown or not
+    bool m_pastShown = false;
     QString m_overdue;
     std::optional<Target> m_closing;
     std::optional<Target> m_undo;

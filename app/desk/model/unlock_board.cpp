@@ -4,11 +4,16 @@
 #include "app/desk/model/words.h"
 #include "core/vault/ways_in.h"
 
+#include <memory>
+#include <utility>
+
 namespace ebbline::deskapp {
 
-UnlockBoard::UnlockBoard(Workplace& workplace, std::optional<crypto::StretchCost> cost, QObject* parent)
-    : QObject(parent), m_workplace(workplace), m_cost(cost)
+UnlockBoard::UnlockBoard(Workplace& workplace, std::optional<crypto::StretchCost> cost, QObject* parent, controls::CostMeter::Measure measure)
+    : QObject(parent), m_workplace(workplace),
+      m_meter(cost, measure ? std::move(measure) : [&clock = workplace.clock()] { return vault::calibratedCost(clock); })
 {
+    connect(&m_meter, &controls::CostMeter::changed, this, &UnlockBoard::changed);
     connect(&workplace, &Workplace::openChanged, this, [this] { useCode(false); });
 }
 
@@ -28,6 +33,16 @@ QString UnlockBoard::text() const
                               nullptr, shortestPassphrase);
 }
 
+QString UnlockBoard::doing() const
+{
+    return isWorking() ? tr("One moment. The desk finds out how strong the lock can be on this computer.") : QString();
+}
+
+void UnlockBoard::stop()
+{
+    m_meter.cancel();
+}
+
 bool UnlockBoard::settle(const Done& outcome)
 {
     m_problem = outcome ? QString() : errorText(outcome.error());
@@ -37,7 +52,7 @@ bool UnlockBoard::settle(const Done& outcome)
 
 bool UnlockBoard::unlock(const QString& passphrase)
 {
-    if (passphrase.isEmpty()) {
+    if (passphrase.isEmpty() || isWorking()) {
         return false;
     }
     return settle(m_workplace.unlock(TypedSecret(passphrase).view()));
@@ -45,6 +60,7 @@ bool UnlockBoard::unlock(const QString& passphrase)
 
 bool UnlockBoard::openDemo()
 {
+    stop();
     return settle(m_workplace.openDemo());
 }
 
@@ -62,10 +78,14 @@ bool UnlockBoard::isUsable(const QString& passphrase, const QString& again)
 
 bool UnlockBoard::create(const QString& passphrase, const QString& again)
 {
-    if (!isUsable(passphrase, again)) {
+    if (isWorking() || !isUsable(passphrase, again)) {
         return false;
     }
-    return settle(m_workplace.create(TypedSecret(passphrase).view(), cost()));
+    const auto done = std::make_shared<bool>(false);
+    m_meter.ask([this, done, typed = std::make_shared<TypedSecret>(passphrase)](const crypto::StretchCost& cost) {
+        *done = settle(m_workplace.create(typed->view(), cost));
+    });
+    return *done;
 }
 
 bool UnlockBoard::isCodeOffered() const
@@ -75,6 +95,7 @@ bool UnlockBoard::isCodeOffered() const
 
 void UnlockBoard::useCode(bool recovering)
 {
+    stop();
     m_recovering = recovering && isCodeOffered();
     m_problem.clear();
     Q_EMIT changed();
@@ -82,7 +103,10 @@ void UnlockBoard::useCode(bool recovering)
 
 bool UnlockBoard::recover(const QString& code, const QString& passphrase, const QString& again)
 {
-    const auto read = vault::RecoveryCode::fromText(code.toStdString());
+    if (isWorking()) {
+        return false;
+    }
+    auto read = vault::RecoveryCode::fromText(code.toStdString());
     if (!read) {
         m_problem = tr("This is not a recovery code. It has 36 letters and digits in nine groups. Check each one.");
         Q_EMIT changed();
@@ -91,11 +115,17 @@ bool UnlockBoard::recover(const QString& code, const QString& passphrase, const 
     if (!isUsable(passphrase, again)) {
         return false;
     }
-    const TypedSecret fresh(passphrase);
-    auto outcome = vault::changePassphrase(m_workplace.folder(), vault::Offered::recoveryCode(*read), fresh.view(), cost(),
-                                           m_workplace.clock().readings());
+    const auto done = std::make_shared<bool>(false);
+    m_meter.ask([this, done, kept = std::make_shared<vault::RecoveryCode>(std::move(*read)),
+                 fresh = std::make_shared<TypedSecret>(passphrase)](const crypto::StretchCost& cost) { *done = renew(*kept, fresh->view(), cost); });
+    return *done;
+}
+
+bool UnlockBoard::renew(const vault::RecoveryCode& code, bytes::View fresh, const crypto::StretchCost& cost)
+{
+    auto outcome = vault::changePassphrase(m_workplace.folder(), vault::Offered::recoveryCode(code), fresh, cost, m_workplace.clock().readings());
     if (outcome) {
-        outcome = m_workplace.unlock(fresh.view());
+        outcome = m_workplace.unlock(fresh);
         if (outcome) {
             m_workplace.settle(m_workplace.desk().noteStep(records::Step::passphraseChanged, m_workplace.desk().person()));
         }

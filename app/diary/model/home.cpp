@@ -30,9 +30,10 @@ private:
 }  // namespace
 
 Home::Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone,
-           std::optional<crypto::StretchCost> cost, CourierMaker courier, keystore::SecretKeeper* secrets)
-    : m_folder(std::move(folder)), m_clock(clock), m_zone(std::move(zone)), m_cost(cost), m_maker(std::move(courier)),
-      m_secrets(secrets)
+           std::optional<crypto::StretchCost> cost, CourierMaker courier, keystore::SecretKeeper* secrets,
+           controls::CostMeter::Measure measure)
+    : m_folder(std::move(folder)), m_clock(clock), m_zone(std::move(zone)),
+      m_meter(cost, measure ? std::move(measure) : [&clock] { return vault::calibratedCost(clock); }), m_maker(std::move(courier)), m_secrets(secrets)
 {
 }
 
@@ -54,9 +55,10 @@ void Home::bindToDevice(bytes::View passphrase)
         secret = m_secrets->make();
     else if (!secret && secret.error().reason == Reason::notFound)
         secret = m_secrets->make();
-    // The diary opens without it too: the next unlocking tries again.
+    // The diary opens without it too: the next unlocking tries again. What the passphrase costs already is the least,
+    // so that opening measures nothing.
     if (secret)
-        (void)vault::changePassphrase(m_folder, vault::Offered::passphrase(passphrase), passphrase, cost(), m_clock.readings(),
+        (void)vault::changePassphrase(m_folder, vault::Offered::passphrase(passphrase), passphrase, crypto::stretchFloor, m_clock.readings(),
                                       secret->view());
 }
 
@@ -65,7 +67,7 @@ Done Home::create(bytes::View passphrase)
     // A key store may outlive the files of a program that was removed.
     if (m_secrets != nullptr && !exists())
         (void)m_secrets->forget();
-    auto diary = patient::Diary::create(m_folder, Typed(passphrase).view(), cost(), m_clock, m_zone);
+    auto diary = patient::Diary::create(m_folder, Typed(passphrase).view(), m_meter.now(), m_clock, m_zone);
     if (!diary)
         return fail(diary.error());
     m_diary.emplace(std::move(*diary));
@@ -88,6 +90,7 @@ Done Home::unlock(bytes::View passphrase)
 
 void Home::lock()
 {
+    m_meter.cancel();
     m_courier.reset();
     m_diary.reset();
     Q_EMIT openChanged();
@@ -97,7 +100,7 @@ Done Home::changePassphrase(bytes::View old, bytes::View fresh)
 {
     const Typed typed(old);
     const auto secret = deviceSecret();
-    return vault::changePassphrase(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), Typed(fresh).view(), cost(),
+    return vault::changePassphrase(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), Typed(fresh).view(), m_meter.now(),
                                    m_clock.readings(), viewOf(secret));
 }
 
@@ -111,7 +114,7 @@ Done Home::prove(bytes::View passphrase) const
 
 Done Home::recover(const vault::RecoveryCode& code, bytes::View fresh)
 {
-    if (const Done changed = vault::changePassphrase(m_folder, vault::Offered::recoveryCode(code), Typed(fresh).view(), cost(), m_clock.readings());
+    if (const Done changed = vault::changePassphrase(m_folder, vault::Offered::recoveryCode(code), Typed(fresh).view(), m_meter.now(), m_clock.readings());
         !changed)
         return changed;
     return unlock(fresh);
@@ -121,7 +124,7 @@ Result<vault::RecoveryCode> Home::renewRecoveryCode(bytes::View passphrase)
 {
     const Typed typed(passphrase);
     const auto secret = deviceSecret();
-    return vault::renewRecoveryCode(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), cost(), m_clock.readings());
+    return vault::renewRecoveryCode(m_folder, vault::Offered::passphrase(typed.view(), viewOf(secret)), m_meter.now(), m_clock.readings());
 }
 
 Done Home::erase()

@@ -3,6 +3,7 @@
 /// The diary while it is open, and the events that keep every page current. Pages share it; none
 /// owns it.
 
+#include "app/controls/cost_meter.h"
 #include "core/patient/diary.h"
 #include "platform/keystore/secret_keeper.h"
 
@@ -25,12 +26,17 @@ class Home : public QObject {
 public:
     /// \param cost  of a passphrase; empty: measured on this device when one is set
     /// \param secrets  key store of this device; null: it has none
+    /// \param measure  how the cost is found; empty: vault::calibratedCost()
     Home(std::filesystem::path folder, const clock::Clock& clock, aftercare::Zone zone,
-         std::optional<crypto::StretchCost> cost, CourierMaker courier, keystore::SecretKeeper* secrets = nullptr);
+         std::optional<crypto::StretchCost> cost, CourierMaker courier, keystore::SecretKeeper* secrets = nullptr,
+         controls::CostMeter::Measure measure = {});
 
     bool exists() const { return patient::Diary::exists(m_folder); }
     bool isOpen() const { return m_diary.has_value(); }
     Done create(bytes::View passphrase);
+    /// Whoever sets a passphrase or a code asks here first, so that the interface does not stand still while the
+    /// cost is measured. Locking cancels what waits.
+    controls::CostMeter& meter() { return m_meter; }
     /// Once there is a recovery code, it also binds the passphrase to this device, where that has a key store.
     /// \returns as vault::openDataKey(): Reason::refused if the key store lost its half or does not answer now.
     Done unlock(bytes::View passphrase);
@@ -75,12 +81,11 @@ private:
     std::filesystem::path m_folder;
     const clock::Clock& m_clock;
     aftercare::Zone m_zone;
-    crypto::StretchCost cost() const { return m_cost ? *m_cost : vault::calibratedCost(m_clock); }
     /// The half of a bound passphrase that the key store keeps; empty if it is not bound or not at hand.
     std::optional<crypto::Secret> deviceSecret() const;
     void bindToDevice(bytes::View passphrase);
 
-    std::optional<crypto::StretchCost> m_cost;
+    controls::CostMeter m_meter;
     CourierMaker m_maker;
     keystore::SecretKeeper* m_secrets;
     std::optional<patient::Diary> m_diary;

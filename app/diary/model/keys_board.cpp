@@ -4,14 +4,33 @@
 #include "app/diary/model/lock_board.h"
 #include "app/diary/model/words.h"
 
+#include <memory>
+
 namespace ebbline::diaryapp {
 
 KeysBoard::KeysBoard(Home& home, QObject* parent) : QObject(parent), m_home(home)
 {
     connect(&home, &Home::openChanged, this, &KeysBoard::clear);
+    connect(&home.meter(), &controls::CostMeter::changed, this, &KeysBoard::changed);
+}
+
+void KeysBoard::stop()
+{
+    m_home.meter().cancel();
+}
+
+QString KeysBoard::doing() const
+{
+    return isWorking() ? LockBoard::doingWord() : QString();
 }
 
 void KeysBoard::clear()
+{
+    stop();
+    forget();
+}
+
+void KeysBoard::forget()
 {
     m_code.fill(QChar(0));
     for (QString* text : {&m_oldProblem, &m_newProblem, &m_repeatProblem, &m_outcome, &m_codeProblem, &m_code})
@@ -46,24 +65,39 @@ QString KeysBoard::makeWord() const
 
 void KeysBoard::change(const QString& old, const QString& fresh, const QString& again)
 {
+    if (isWorking())
+        return;
     clear();
     m_newProblem = faultOf(fresh);
     if (m_newProblem.isEmpty() && fresh != again)
         m_repeatProblem = tr("These two are not the same.");
-    if (m_newProblem.isEmpty() && m_repeatProblem.isEmpty()) {
-        const Done changedIt = m_home.changePassphrase(TypedSecret(old).view(), TypedSecret(fresh).view());
-        if (changedIt)
-            m_outcome = tr("Done. From now on only the new passphrase opens the diary.");
-        else
-            m_oldProblem = errorText(changedIt.error());
-    }
+    Q_EMIT changed();
+    if (m_newProblem.isEmpty() && m_repeatProblem.isEmpty())
+        m_home.meter().ask([this, now = std::make_shared<TypedSecret>(old), next = std::make_shared<TypedSecret>(fresh)](
+                               const crypto::StretchCost&) { set(now->view(), next->view()); });
+}
+
+void KeysBoard::set(bytes::View old, bytes::View fresh)
+{
+    const Done changedIt = m_home.changePassphrase(old, fresh);
+    if (changedIt)
+        m_outcome = tr("Done. From now on only the new passphrase opens the diary.");
+    else
+        m_oldProblem = errorText(changedIt.error());
     Q_EMIT changed();
 }
 
 void KeysBoard::makeCode(const QString& passphrase)
 {
+    if (isWorking())
+        return;
     clear();
-    const auto made = m_home.renewRecoveryCode(TypedSecret(passphrase).view());
+    m_home.meter().ask([this, typed = std::make_shared<TypedSecret>(passphrase)](const crypto::StretchCost&) { renew(typed->view()); });
+}
+
+void KeysBoard::renew(bytes::View passphrase)
+{
+    const auto made = m_home.renewRecoveryCode(passphrase);
     if (made)
         m_code = QString::fromStdString(made->text());
     else

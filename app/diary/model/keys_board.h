@@ -20,6 +20,8 @@ class KeysBoard : public QObject {
     Q_PROPERTY(QString phoneHalf READ phoneHalf NOTIFY changed FINAL)      ///< that the passphrase needs this phone too; empty: it does not
     Q_PROPERTY(QString codeProblem READ codeProblem NOTIFY changed FINAL)
     Q_PROPERTY(QString code READ code NOTIFY changed FINAL)                ///< shown once; empty otherwise
+    Q_PROPERTY(bool working READ isWorking NOTIFY changed FINAL)           ///< something was begun that takes a moment
+    Q_PROPERTY(QString doing READ doing NOTIFY changed FINAL)              ///< while working, to show and to read out
     Q_PROPERTY(QString makeWord READ makeWord NOTIFY changed FINAL)        ///< "Make a code", "Make a new code"
 
 public:
@@ -34,14 +36,19 @@ public:
     QString codeProblem() const { return m_codeProblem; }
     QString code() const { return m_code; }
     QString makeWord() const;
+    bool isWorking() const { return m_home.meter().isBusy(); }
+    QString doing() const;
 
     Q_INVOKABLE void change(const QString& old, const QString& fresh, const QString& again);
     /// Asks for the passphrase again, so that a diary left open does not give itself away.
     Q_INVOKABLE void makeCode(const QString& passphrase);
-    /// The code was written down: it is shown no more.
     /// The diary locked while a code was in sight: says that it is not shown again.
     void sayCodeIsGone();
+    /// The code was written down: it is shown no more.
     Q_INVOKABLE void hideCode();
+    /// What works stops before it has written anything.
+    Q_INVOKABLE void stop();
+    /// Nothing works, and nothing is shown.
     void clear();
 
     /// What is wrong with a new passphrase; empty: nothing.
@@ -51,6 +58,9 @@ Q_SIGNALS:
     void changed();
 
 private:
+    void forget();
+    void set(bytes::View old, bytes::View fresh);
+    void renew(bytes::View passphrase);
     Home& m_home;
     QString m_oldProblem;
     QString m_newProblem;

@@ -1,11 +1,14 @@
 // Setting up, unlocking, and describing the clinic.
 #include "core/bytes/text.h"
+#include "core/vault/ways_in.h"
+#include "tests/app/held_measure.h"
 #include "tests/screens/demo_clinic.h"
 
 #include <catch2/catch_test_macros.hpp>
 
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QTemporaryDir>
 
 using namespace ebbline;
 
@@ -22,6 +25,111 @@ TEST_CASE("a vault is set up with a long passphrase given twice, and the clinic 
     REQUIRE(door.create(QStringLiteral("long enough for it"), QStringLiteral("long enough for it")));
 
     CHECK(program->page() == app::DeskProgram::Page::clinic);
+}
+
+TEST_CASE("the door answers while the cost of a passphrase is measured: set up once, whatever is touched meanwhile", "[desk][door]")
+{
+    screens::DemoClinic clinic;
+    QTemporaryDir place;
+    tests::HeldMeasure held;
+    deskapp::Workplace workplace(std::filesystem::path(place.path().toStdString()) / "vault", clinic.clock(), clinic.zone());
+    deskapp::UnlockBoard door(workplace, std::nullopt, nullptr, held.measure());
+    const QString words = QStringLiteral("long enough for it");
+    CHECK(door.doing().isEmpty());
+
+    CHECK_FALSE(door.create(words, words));
+    REQUIRE(door.isWorking());
+    CHECK_FALSE(workplace.vaultExists());
+    CHECK(door.doing().startsWith(QLatin1String("One moment.")));
+    CHECK(door.problem().isEmpty());
+    CHECK_FALSE(door.create(QStringLiteral("another one altogether"), QStringLiteral("another one altogether")));
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return held.begun() == 1; }));
+    held.letEnd();
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return workplace.isOpen(); }));
+    CHECK(held.wasAside());
+    CHECK(held.begun() == 1);
+    CHECK_FALSE(door.isWorking());
+    CHECK(door.doing().isEmpty());
+    workplace.lock();
+    CHECK(door.unlock(words));  // the one that was typed first
+}
+
+TEST_CASE("a set-up that is stopped while it measures writes nothing, and the next one goes on with the same measurement", "[desk][door]")
+{
+    screens::DemoClinic clinic;
+    QTemporaryDir place;
+    tests::HeldMeasure held;
+    deskapp::Workplace workplace(std::filesystem::path(place.path().toStdString()) / "vault", clinic.clock(), clinic.zone());
+    deskapp::UnlockBoard door(workplace, std::nullopt, nullptr, held.measure());
+    const QString given = QStringLiteral("long enough for it");
+    const QString wanted = QStringLiteral("what was meant all along");
+    door.create(given, given);
+    REQUIRE(door.isWorking());
+    door.stop();
+    CHECK_FALSE(door.isWorking());
+    CHECK(door.doing().isEmpty());
+    CHECK_FALSE(workplace.vaultExists());
+
+    door.create(wanted, wanted);
+    REQUIRE(door.isWorking());
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return held.begun() == 1; }));
+    held.letEnd();
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return workplace.isOpen(); }));
+    CHECK(held.begun() == 1);
+    workplace.lock();
+    CHECK_FALSE(door.unlock(given));
+    clinic.clock().advance(std::chrono::minutes(1));
+    CHECK(door.unlock(wanted));
+}
+
+TEST_CASE("a look at the invented clinic gives up a set-up that still measures", "[desk][door]")
+{
+    screens::DemoClinic clinic;
+    QTemporaryDir place;
+    tests::HeldMeasure held;
+    deskapp::Workplace workplace(std::filesystem::path(place.path().toStdString()) / "vault", clinic.clock(), clinic.zone());
+    deskapp::UnlockBoard door(workplace, std::nullopt, nullptr, held.measure());
+    const QString words = QStringLiteral("long enough for it");
+    door.create(words, words);
+    REQUIRE(door.isWorking());
+    REQUIRE(door.openDemo());
+    CHECK_FALSE(door.isWorking());
+    held.letEnd();
+    // Whoever asks next is answered after the measurement that was under way has arrived.
+    workplace.lock();
+    door.create(words, words);
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return workplace.isOpen(); }));
+    CHECK_FALSE(workplace.isDemo());
+    CHECK(held.begun() == 1);
+}
+
+TEST_CASE("the recovery code sets a new passphrase after the cost was measured beside the interface", "[desk][door]")
+{
+    screens::DemoClinic clinic;
+    const QString fresh = QStringLiteral("lanterns over the harbour");
+    const auto code = vault::renewRecoveryCode(clinic.folder(), vault::Offered::passphrase(bytes::viewOf(screens::DemoClinic::passphrase)),
+                                               tests::HeldMeasure::cost, clinic.clock().readings());
+    REQUIRE(code);
+    tests::HeldMeasure held;
+    deskapp::Workplace workplace(clinic.folder(), clinic.clock(), clinic.zone());
+    deskapp::UnlockBoard door(workplace, std::nullopt, nullptr, held.measure());
+    const QString paper = QString::fromStdString(code->text());
+    door.useCode(true);
+    CHECK_FALSE(door.recover(paper, fresh, fresh));
+    REQUIRE(door.isWorking());
+    CHECK_FALSE(workplace.isOpen());
+    door.useCode(false);  // she remembers it after all
+    CHECK_FALSE(door.isWorking());
+    CHECK(door.unlock(QString::fromLatin1(screens::DemoClinic::passphrase)));
+    workplace.lock();
+
+    door.useCode(true);
+    door.recover(paper, fresh, fresh);
+    held.letEnd();
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return workplace.isOpen(); }));
+    CHECK(held.wasAside());
+    workplace.lock();
+    CHECK(door.unlock(fresh));
 }
 
 TEST_CASE("a wrong passphrase opens nothing and says so", "[desk][door]")

@@ -1,6 +1,7 @@
 // Backup, check, recovery code and a new passphrase, as somebody at the desk asks for them.
 #include "core/desk/traces.h"
 #include "core/vault/backup.h"
+#include "tests/app/held_measure.h"
 #include "tests/core/desk/clinic_world.h"
 #include "tests/screens/demo_clinic.h"
 
@@ -9,6 +10,9 @@
 #include <QCoreApplication>
 #include <QFile>
 #include <QTemporaryDir>
+
+#include <algorithm>
+#include <thread>
 
 using namespace ebbline;
 
@@ -120,6 +124,84 @@ TEST_CASE("the line of a backup bears who began it, whoever is named when it end
     at.wait();
     REQUIRE(backups().size() == known + 1);
     CHECK(backups().front() == "Dr Mara Lindqvist");
+}
+
+TEST_CASE("the line of a backup is not lost if the desk locks meanwhile: it is written when the desk opens, with its own time", "[desk][keep][traces]")
+{
+    Keeping at;
+    const auto backups = [&] {
+        std::vector<desk::Trace> found;
+        const auto& vault = at.program->workplace().desk().vault();
+        for (const auto& trace : desk::traces(vault.state(), vault.operations()))
+            if (trace.step == records::Step::backupMade)
+                found.push_back(trace);
+        return found;
+    };
+    const auto known = backups().size();
+    bool ended = false;
+    QObject::connect(&at.board(), &deskapp::KeepBoard::ended, [&ended] { ended = true; });
+    at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
+    at.program->lock();
+    CHECK_FALSE(at.board().isBusy());
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return ended; }));
+    REQUIRE(QFile::exists(at.elsewhere.filePath(QStringLiteral("desk.ebbline"))));
+    const auto done = at.clinic.clock().now();
+    at.clinic.clock().advance(std::chrono::hours(2));
+
+    // Invented patients have no such line.
+    REQUIRE(at.program->unlocking()->openDemo());
+    QCoreApplication::processEvents();
+    CHECK(backups().empty());
+    at.program->lock();
+
+    REQUIRE(at.program->unlocking()->unlock(at.words));
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return backups().size() == known + 1; }));
+    CHECK(backups().front().by == "Dr Mara Lindqvist");
+    const auto operations = at.program->workplace().desk().vault().operations();
+    const auto written = std::ranges::find(operations, backups().front().id, &journal::Operation::id);
+    REQUIRE(written != operations.end());
+    const auto line = records::decode(records::Kind::stepTaken, written->body);
+    REQUIRE(line);
+    CHECK(std::get<records::StepTaken>(*line).at.at == done);
+    at.program->lock();
+    REQUIRE(at.program->unlocking()->unlock(at.words));
+    QCoreApplication::processEvents();
+    CHECK(backups().size() == known + 1);  // once
+}
+
+TEST_CASE("the line of a backup is written too if the program ends while it is made", "[desk][keep][traces]")
+{
+    Keeping at;
+    const auto backups = [&] {
+        const auto& vault = at.program->workplace().desk().vault();
+        const auto found = desk::traces(vault.state(), vault.operations());
+        return std::ranges::count_if(found, [](const desk::Trace& trace) { return trace.step == records::Step::backupMade; });
+    };
+    const auto known = backups();
+    bool ended = false;
+    QObject::connect(&at.board(), &deskapp::KeepBoard::ended, [&ended] { ended = true; });
+    at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
+    // It has begun, and is not called off with the program.
+    std::this_thread::sleep_for(std::chrono::milliseconds(300));
+    at.program.reset();
+    CHECK_FALSE(ended);
+    REQUIRE(QFile::exists(at.elsewhere.filePath(QStringLiteral("desk.ebbline"))));
+    at.program = at.clinic.program(QStringLiteral("en"));
+    CHECK(backups() == known + 1);
+}
+
+TEST_CASE("a backup goes on while another page is looked at, and how it ended stands there when one comes back", "[desk][keep]")
+{
+    Keeping at;
+    at.board().backUpTo(at.words, at.elsewhere.filePath(QStringLiteral("desk.ebbline")));
+    at.program->openQueue();
+    CHECK(at.board().isBusy());  // so that the desk does not lock over it by itself, and no second one begins
+    at.wait();
+    at.program->openKeep();
+    CHECK(at.board().outcome().contains(QLatin1String("opened again")));
+    at.program->openQueue();
+    at.program->openKeep();
+    CHECK(at.board().outcome().isEmpty());
 }
 
 TEST_CASE("a check says that all is whole, and which fault it found in a damaged vault", "[desk][keep]")

@@ -5,6 +5,8 @@
 
 #include <catch2/catch_test_macros.hpp>
 
+#include <algorithm>
+
 using namespace ebbline;
 using deskapp::QueueRow;
 
@@ -224,6 +226,62 @@ TEST_CASE("search finds by name and by lot, and says how many it hides", "[desk]
     }
     queue.setUrgencyFilter(5);
     CHECK(rowsOf(queue).size() == 1);
+}
+
+TEST_CASE("visits missed long ago stand as one line that says how many and opens them, and nobody else is folded away", "[desk][queue]")
+{
+    screens::DemoClinic clinic;
+    clinic.clock().advance(std::chrono::days(120));
+    auto program = clinic.program(QStringLiteral("en"));
+    auto& board = *program->queue();
+    auto& desk = program->workplace().desk();
+    const auto open = desk.queue();
+    const auto isPast = [&](const triage::Row& row) { return triage::isVisitOfLongAgo(row, program->workplace().now()); };
+    const auto before = std::ranges::count_if(open, isPast);
+    CHECK(board.pastVisits().isEmpty() == (before == 0));
+    CHECK(rowsOf(board).size() == std::ssize(open) - before);  // who fell silent before the visit, or has more to be looked at
+    // What was raised before the visit is answered, as it was in a clinic that never wrote a follow-up down.
+    QStringList names;
+    for (const auto& row : open) {
+        const auto visit = [](const triage::Finding& finding) {
+            const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+            return trigger != nullptr && trigger->numbers.contains("visit");
+        };
+        if (names.size() == 2 || isPast(row) || std::ranges::none_of(row.findings, visit)) {
+            continue;
+        }
+        for (const auto& finding : row.findings) {
+            if (!visit(finding)) {
+                REQUIRE(desk.act(row.course, finding.key, records::Act::closed, records::Outcome::notReached));
+            }
+        }
+        names << program->workplace().patientName(row.course);
+    }
+    REQUIRE(names.size() == 2);
+    board.refresh();
+    CHECK(board.pastVisits() == QStringLiteral("Visits missed more than 28 days ago, with nothing written down since: %1").arg(before + 2));
+    CHECK(rowsOf(board).size() == std::ssize(open) - before - 2);
+    for (const auto& row : rowsOf(board)) {
+        CHECK_FALSE(names.contains(row.name));
+    }
+    CHECK(board.filters().first() == QStringLiteral("Everyone %1").arg(open.size()));  // they are counted
+
+    board.setPastShown(true);
+    CHECK(rowsOf(board).size() == std::ssize(open));
+    board.setPastShown(false);
+    board.setSearch(names.first());
+    CHECK(rowsOf(board).size() == 1);
+    board.showAll();
+    // Somebody is on it: it stands in sight again.
+    board.setPastShown(true);
+    board.take(rowOf(board, names.first()).key);
+    board.setPastShown(false);
+    CHECK(board.pastVisits().endsWith(QStringLiteral(": %1").arg(before + 1)));
+    CHECK(rowsOf(board).size() == std::ssize(open) - before - 1);
+    CHECK(rowOf(board, names.first()).isTaken);
+    program->lock();
+    CHECK(board.pastVisits().isEmpty());
+    CHECK_FALSE(board.isPastShown());
 }
 
 TEST_CASE("locking the desk leaves no patient in any view model", "[desk][privacy]")

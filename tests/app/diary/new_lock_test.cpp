@@ -1,17 +1,30 @@
 // A lock chosen with a numb hand: to read what one types, to be told what is missing, or to have one drawn.
 #include "app/diary/model/secret_sight.h"
 #include "core/vault/drawn_passphrase.h"
+#include "tests/app/held_measure.h"
 #include "tests/screens/demo_patient.h"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/generators/catch_generators.hpp>
 
 #include <QGuiApplication>
+#include <QTemporaryDir>
 
 using namespace ebbline;
 using diaryapp::SecretSight;
 using screens::DemoPatient;
 using Page = app::DiaryProgram::Page;
+
+namespace {
+
+/// As somebody reads two groups off the paper.
+QString groupsOf(const QString& paper, const std::array<int, 2>& groups)
+{
+    const QStringList all = paper.split(QLatin1Char('-'));
+    return all.at(groups[0] - 1) + QLatin1Char(' ') + all.at(groups[1] - 1);
+}
+
+}  // namespace
 
 TEST_CASE("what is typed goes out of sight when the program goes to the background", "[diary][lock][security]")
 {
@@ -51,7 +64,9 @@ TEST_CASE("a diary that drew its passphrase opens with what is on the paper, as 
     auto program = patient.program(QStringLiteral("en"));
     auto& board = *program->locking();
     CHECK(board.drawn().isEmpty());
-    board.createDrawn();  // none is drawn
+    board.askBack();  // none is drawn
+    CHECK_FALSE(board.isAsking());
+    board.createDrawn({});
     CHECK_FALSE(program->home().isOpen());
     board.draw();
     const QString first = board.drawn();
@@ -60,7 +75,27 @@ TEST_CASE("a diary that drew its passphrase opens with what is on the paper, as 
     CHECK(first != paper);
     CHECK(paper.size() == 19);
 
-    board.createDrawn();
+    // A part of it, from the paper, before it locks anything.
+    board.createDrawn(paper);
+    CHECK_FALSE(program->home().exists());
+    CHECK(board.askedText().isEmpty());
+    board.askBack();
+    REQUIRE(board.isAsking());
+    const auto groups = board.askedGroups();
+    CHECK((groups[0] >= 1 && groups[0] < groups[1] && groups[1] <= 4));
+    CHECK(board.askedText() == QStringLiteral("From your paper: group %1 and group %2").arg(groups[0]).arg(groups[1]));
+    for (const QString& wrong : {QString(), paper.left(9).toLower() + QStringLiteral("x"), first, groupsOf(paper, {groups[1], groups[0]}), paper.section(QLatin1Char('-'), groups[0] - 1, groups[0] - 1)}) {
+        CAPTURE(wrong.toStdString());
+        board.createDrawn(wrong);
+        CHECK_FALSE(program->home().exists());
+        CHECK(board.problem() == QLatin1String("That is not what was drawn. Look at your paper again. If it is not there, show it once more."));
+    }
+    board.showDrawn();
+    CHECK_FALSE(board.isAsking());
+    CHECK(board.problem().isEmpty());
+    CHECK(board.drawn() == paper);
+    board.askBack();
+    board.createDrawn(groupsOf(paper, board.askedGroups()).toLower());
     REQUIRE(program->home().isOpen());
     CHECK(program->page() == Page::join);
     CHECK(board.drawn().isEmpty());  // not shown again
@@ -81,6 +116,77 @@ TEST_CASE("a diary that drew its passphrase opens with what is on the paper, as 
     CHECK(board.drawn().isEmpty());
 }
 
+TEST_CASE("the diary answers while the cost of a passphrase is measured, and what was stopped writes nothing", "[diary][lock]")
+{
+    DemoPatient patient;
+    tests::HeldMeasure held;
+    QTemporaryDir place;
+    diaryapp::Home home(std::filesystem::path(place.path().toStdString()) / "vault", patient.clock(), patient.zone(), std::nullopt, {}, nullptr, held.measure());
+    diaryapp::LockBoard board(home);
+    diaryapp::KeysBoard keys(home);
+    const QString own = QString::fromLatin1(DemoPatient::passphrase);
+    board.create(own, own);
+    REQUIRE(board.isWorking());
+    CHECK(board.doing().startsWith(QLatin1String("One moment.")));
+    CHECK_FALSE(home.exists());
+    board.stop();
+    CHECK_FALSE(board.isWorking());
+    CHECK(board.doing().isEmpty());
+
+    board.draw();
+    const QString paper = board.drawn();
+    board.askBack();
+    board.createDrawn(paper);  // all of it proves as much
+    board.createDrawn(paper);
+    REQUIRE(board.isWorking());
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return held.begun() == 1; }));
+    CHECK_FALSE(home.exists());
+    held.letEnd();
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return home.isOpen(); }));
+    CHECK(held.wasAside());
+    CHECK_FALSE(board.isWorking());
+    // Measured once: what follows does not wait for it.
+    keys.makeCode(paper);
+    CHECK_FALSE(keys.code().isEmpty());
+    CHECK(held.begun() == 1);
+    CHECK_FALSE(home.prove(bytes::viewOf(own.toStdString())));
+}
+
+TEST_CASE("a diary that is locked while a new code still waits keeps the old one", "[diary][lock]")
+{
+    DemoPatient patient;
+    QTemporaryDir place;
+    const auto folder = std::filesystem::path(place.path().toStdString()) / "vault";
+    const QString own = QString::fromLatin1(DemoPatient::passphrase);
+    QString code;
+    {
+        diaryapp::Home home(folder, patient.clock(), patient.zone(), tests::HeldMeasure::cost, {});
+        diaryapp::LockBoard board(home);
+        diaryapp::KeysBoard keys(home);
+        board.create(own, own);
+        keys.makeCode(own);
+        code = keys.code();
+        REQUIRE_FALSE(code.isEmpty());
+    }
+    tests::HeldMeasure held;
+    diaryapp::Home home(folder, patient.clock(), patient.zone(), std::nullopt, {}, nullptr, held.measure());
+    diaryapp::LockBoard board(home);
+    diaryapp::KeysBoard keys(home);
+    board.unlock(own);
+    REQUIRE(home.isOpen());
+    CHECK(held.begun() == 0);  // opening measures nothing
+    keys.makeCode(own);
+    REQUIRE(keys.isWorking());
+    home.lock();
+    CHECK_FALSE(keys.isWorking());
+    held.letEnd();
+    board.useCode(true);
+    board.recover(code, QStringLiteral("five herons in the reeds"), QStringLiteral("five herons in the reeds"));
+    REQUIRE(tests::HeldMeasure::waitFor([&] { return home.isOpen(); }));
+    CHECK(held.begun() == 1);
+    CHECK(keys.code().isEmpty());
+}
+
 TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, and given up", "[diary][lock]")
 {
     DemoPatient patient;
@@ -90,7 +196,8 @@ TEST_CASE("a drawn passphrase can be changed to one's own, renewed with a code, 
     CHECK(program->locking()->drawn().isEmpty());
     program->locking()->draw();
     const QString paper = program->locking()->drawn();
-    program->locking()->createDrawn();
+    program->locking()->askBack();
+    program->locking()->createDrawn(groupsOf(paper, program->locking()->askedGroups()));
     program->keys()->makeCode(paper.toLower());
     CHECK_FALSE(program->keys()->code().isEmpty());
     const QString own = QString::fromLatin1(DemoPatient::passphrase);

@@ -63,8 +63,11 @@ def check_findings(summary):
     days = summary["protocol"]
     silence = sorted(findings_of(summary, "silent", "silence"), key=lambda finding: finding["hours_after_onset"])
     want(len(silence) == 2, "the silent patient on the silent list, for her days without a word and for the visit that passed")
+    want(all("visit_day" not in finding for finding in silence[:1]), "the first silence for her days without a word, whatever was agreed")
     for finding in silence[1:]:
-        want("visit" in finding["reason"], f"a word of the visit, not: {finding['reason']}")
+        # Her visit was on a day that is over when the clinic hears of it, and no earlier.
+        visit = finding.get("visit_day")
+        want(visit is not None and finding["day"] == visit + 1, f"the second silence on the day after her visit, not on day {finding['day']} for a visit on {visit}")
     for finding in silence:
         want(finding["symptom"] == "-" and finding["side"] == "-", f"silence is about no symptom and no side, not {finding['symptom']}")
     for finding in silence[:1]:
@@ -122,6 +125,9 @@ BREAKS = {
     "a problem nobody counted": lambda s: s["steps"].pop("syncs with a problem"),
     "no finding closed at the queue": lambda s: s["steps"].pop("findings closed at the queue"),
     "silence a day late": lambda s: of(s, "silent", "silence").update(hours_after_onset=24 * (s["protocol"]["silent_days"] + 2)),
+    "a second silence that is of no visit": lambda s: [f.pop("visit_day", None) for f in findings_of(s, "silent", "silence")],
+    "a first silence that is of the visit": lambda s: [f.update(visit_day=f["day"] - 1) for f in findings_of(s, "silent", "silence")],
+    "a visit missed on its own day": lambda s: [f.update(day=f["visit_day"]) for f in findings_of(s, "silent", "silence") if "visit_day" in f],
     "silence about pain": lambda s: of(s, "silent", "silence").update(symptom="pain"),
     "a dimple found a day late": lambda s: [f.update(day=f["day"] + 1) for f in findings_of(s, "puckering", "persistent-puckering")],
     "a finding that waits for a day": lambda s: of(s, "puckering", "persistent-puckering").update(hours_to_queue=24),

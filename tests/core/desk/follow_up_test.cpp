@@ -124,6 +124,28 @@ TEST_CASE("a missed visit goes when the follow-up is recorded, and none is misse
     CHECK(seen.world.desk.course(seen.course)->findings.empty());
 }
 
+TEST_CASE("a visit missed long ago is told apart; who fell silent before it, or was touched since, is not", "[desk][follow-up]")
+{
+    Quiet patient(21, 19);
+    const auto isPast = [](Quiet& who) { return triage::isVisitOfLongAgo(who.world.desk.queue().front(), who.world.inDays(0)); };
+    patient.wait(4);
+    REQUIRE(patient.world.desk.queue().size() == 1);
+    CHECK_FALSE(isPast(patient));
+    patient.wait(26);
+    CHECK_FALSE(isPast(patient));  // raised on day 22, 27 days ago
+    patient.wait(2);
+    CHECK(isPast(patient));
+    const std::string key = patient.world.desk.queue().front().findings.front().key;
+    REQUIRE(patient.world.desk.act(patient.course, key, records::Act::taken, records::Outcome::none, ""));
+    CHECK_FALSE(isPast(patient));
+
+    Quiet before(21, 5);
+    before.wait(60);
+    REQUIRE(before.world.desk.queue().size() == 1);
+    CHECK(before.world.desk.queue().front().silent);
+    CHECK_FALSE(isPast(before));
+}
+
 TEST_CASE("a visit that was moved is missed on its new day", "[desk][follow-up]")
 {
     Quiet sooner(14, 12);

@@ -57,6 +57,35 @@ TEST_CASE("a drawn passphrase has four groups of four, and fifteen of its charac
     CHECK(bits > 15 * std::log2(26.0));
 }
 
+TEST_CASE("two groups of a drawn passphrase, or all of it, prove the paper; any other text does not", "[vault][drawn]")
+{
+    REQUIRE(crypto::initialise());
+    std::set<std::array<int, 2>> pairs;
+    for (int i = 0; i < 500; ++i) {
+        const auto groups = groupsToAsk();
+        CHECK((groups[0] >= 1 && groups[0] < groups[1] && groups[1] <= 4));
+        pairs.insert(groups);
+    }
+    CHECK(pairs.size() == 6);
+
+    const std::string drawn = "ABCD-EFGH-IJKL-MNOB";
+    const auto says = [&](std::string_view typed) { return saysGroups(drawn, {2, 4}, typed); };
+    for (const char* right : {"EFGHMNOB", "efgh mnob", "EFGH-MNOB", " efgh  mno8 ", "efghmn0b", "EFGH\tMNOB\n"}) {
+        CAPTURE(right);
+        CHECK(says(right));
+    }
+    CHECK(says(drawn));
+    for (const char* wrong : {"", "EFGH", "MNOBEFGH", "ABCDMNOB", "EFGHMNOBA", "EFGHMNOA", "ABCDEFGHIJKLMNOA"}) {
+        CAPTURE(wrong);
+        CHECK_FALSE(says(wrong));
+    }
+    const std::string fresh = drawPassphrase();
+    std::string spaced = fresh;
+    std::ranges::replace(spaced, '-', ' ');
+    CHECK(saysGroups(fresh, {1, 2}, spaced));
+    CHECK(saysGroups(fresh, {1, 3}, withoutDashes(fresh.substr(0, 4) + fresh.substr(10, 4))));
+}
+
 TEST_CASE("a drawn passphrase is understood as people type it", "[vault][drawn]")
 {
     REQUIRE(crypto::initialise());
