@@ -117,13 +117,10 @@ PageFrame {
             Layout.fillWidth: true
         }
     }
-    Repeater {
-        model: root.queue.pastVisits.length > 0 ? 1 : 0
-
-        PastVisits {
-            queue: root.queue
-            Layout.fillWidth: true
-        }
+    PastVisits {
+        visible: root.queue.pastVisits.length > 0
+        queue: root.queue
+        Layout.fillWidth: true
     }
     Item {
         Layout.fillWidth: true

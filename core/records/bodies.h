@@ -6,9 +6,8 @@
 #include "core/anaesthesia/dose.h"
 #include "core/bands/versions.h"
 #include "core/envelope/envelope.h"
-#include "core/photos/alignment.h"
-#include "core/photos/manifest.h"
 #include "core/records/known_bands.h"
+#include "core/records/photo_bodies.h"
 #include "core/records/roles.h"
 #include "core/recovery/treatment.h"
 #include "core/triggers/protocol.h"
@@ -226,42 +225,6 @@ struct BandChosen {
     bool operator==(const BandChosen&) const = default;
 };
 
-/// From the phone: a sealed photograph. Its ciphertext goes its own way, after everything else.
-struct PhotoTaken {
-    recovery::CourseId course;
-    photos::Manifest manifest;
-    photos::Pose pose = photos::Pose::front;
-    recovery::EntryId entry;  ///< beside which it was taken; null if it stands by itself
-    clock::Moment at;         ///< when it was taken
-    bool operator==(const PhotoTaken&) const = default;
-};
-
-/// From the phone: the patient took a photograph back. Whoever holds its ciphertext lets it go.
-struct PhotoRemoved {
-    recovery::CourseId course;
-    photos::PhotoId photo;
-    clock::Moment at;
-    bool operator==(const PhotoRemoved&) const = default;
-};
-
-/// A desk holds these photographs, and has opened and checked each. To the phone; of the clinic's own, to the other desks.
-struct PhotosReceived {
-    recovery::CourseId course;
-    std::vector<photos::PhotoId> photos;
-    clock::Moment at;
-    bool operator==(const PhotosReceived&) const = default;
-};
-
-/// Clinic only: where the eyes are in a photograph, so that two of them can be laid side by side.
-struct EyesMarked {
-    recovery::CourseId course;
-    photos::PhotoId photo;
-    photos::Eyes eyes;
-    std::string by;
-    clock::Moment at;
-    bool operator==(const EyesMarked&) const = default;
-};
-
 /// One version of an entry, named by the operation that recorded it (journal::OperationId).
 struct EntryVersion {
     envelope::DeviceId device;
@@ -346,30 +309,11 @@ struct DoseLimited {
     bool operator==(const DoseLimited&) const = default;
 };
 
-/// Clinic only: a photograph that the clinic took right after the treatment. Its ciphertext goes from desk to desk.
-struct ClinicPhotoTaken {
-    recovery::CourseId course;
-    photos::Manifest manifest;
-    photos::Pose pose = photos::Pose::front;
-    std::string by;
-    clock::Moment at;  ///< when it was put in at a desk; when it was taken is not known closer than right after the treatment
-    bool operator==(const ClinicPhotoTaken&) const = default;
-};
-
-/// Clinic only: somebody at a desk took one of those back. Whoever holds its ciphertext lets it go.
-struct ClinicPhotoRemoved {
-    recovery::CourseId course;
-    photos::PhotoId photo;
-    std::string by;
-    clock::Moment at;
-    bool operator==(const ClinicPhotoRemoved&) const = default;
-};
-
 using Body = std::variant<PatientRegistered, TreatmentRecorded, CourseOpened, EntryRecorded,
                           ReminderAnswered, WarningShown, FindingActed, EntriesOpened, MessageWritten,
                           MessageRead, FollowUpRecorded, ProtocolSigned, ClinicDescribed, PatientLinked,
                           BandLearned, BandChosen, PhotoTaken, PhotoRemoved, PhotosReceived, EyesMarked,
-                           VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited, RoleGiven, WorkDone,
+                          VersionsOpened, KeyAnnounced, StepTaken, ActTakenBack, WordHandedOver, DoseLimited, RoleGiven, WorkDone,
                           ClinicPhotoTaken, ClinicPhotoRemoved>;
 
 Kind kindOf(const Body& body);

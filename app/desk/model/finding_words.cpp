@@ -234,4 +234,11 @@ QStringList otherUrgentTitles(const triage::Row& row)
     return titles;
 }
 
+recovery::Symptom symptomOf(const triage::Finding& finding)
+{
+    const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
+    return trigger != nullptr && trigger->trigger != triggers::Trigger::silence ? trigger->stream.symptom
+                                                                                : recovery::Symptom::pain;
+}
+
 }  // namespace ebbline::deskapp

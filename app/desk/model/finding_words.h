@@ -21,6 +21,9 @@ QString findingBasis(const triage::Finding& finding);
 /// urgent first; the first finding of the row speaks for itself.
 QStringList otherUrgentTitles(const triage::Row& row);
 
+/// The symptom a finding speaks of; pain for a warning, because every warning rule asks after it, and for silence.
+recovery::Symptom symptomOf(const triage::Finding& finding);
+
 /// A reason of a warning, as core names it, in the desk's language: a sign's word, or a value.
 QString reasonText(const std::string& reason);
 

@@ -20,14 +20,6 @@ namespace {
 
 constexpr int silentFilter = 5;
 
-/// The stream a finding speaks of; pain for a warning, because every warning rule asks after it.
-recovery::Symptom symptomOf(const triage::Finding& finding)
-{
-    const auto* trigger = std::get_if<triggers::Finding>(&finding.what);
-    return trigger != nullptr && trigger->trigger != triggers::Trigger::silence ? trigger->stream.symptom
-                                                                                : recovery::Symptom::pain;
-}
-
 QueueFilter::Facts factsOf(const triage::Row& row, const journal::State& state)
 {
     const auto& treatment = state.courses.at(row.course).treatment;
