@@ -160,10 +160,15 @@ std::vector<std::string> runOne(const ClinicTemplate& from, const std::filesyste
     while (world.timeline.step())
         if (++events % 40 == 0)
             world.checkClaims(wrong);
-    // Long enough for signs of life: whoever goes on from an older copy is to be seen by them, if by nothing else.
-    totals.rounds += static_cast<std::uint64_t>(world.heal(14, 5));
+    // Whoever goes on from an older copy is to be seen by signs of life, if by nothing else, and a hub that forgot hears anew
+    // who is over: that takes more than a day.
+    const auto heal = [&] {
+        const bool putBack = world.counters.desksRestored + world.counters.phonesRestored + world.counters.hubsPutBack > 0;
+        totals.rounds += static_cast<std::uint64_t>(putBack ? world.heal(14, 5) : world.heal(12));
+    };
+    heal();
     if (world.setUpAnew(wrong))
-        totals.rounds += static_cast<std::uint64_t>(world.heal(14, 5));
+        heal();
     world.checkConvergence(wrong);
     world.checkEndings(wrong);
     const WorldCounters& c = world.counters;
