@@ -9,6 +9,7 @@ Flow {
 
     required property QueueBoard queue
 
+    visible: root.queue.pastVisits.length > 0
     spacing: Theme.gapSmall
 
     Words {

@@ -118,7 +118,6 @@ PageFrame {
         }
     }
     PastVisits {
-        visible: root.queue.pastVisits.length > 0
         queue: root.queue
         Layout.fillWidth: true
     }

@@ -180,11 +180,32 @@ Done Desk::revokeDesk(const envelope::DeviceId& device)
         &secret);
     if (!revoked)
         return revoked;
+    // Phones take nothing more from it, also not what is on its way: what the clinic holds of it they get from here.
+    if (const Done passed = m_inside->passOnFrom(device); !passed)
+        return passed;
     // Said at once on the page of desks, and told to the hub at the next sync.
     if (const Done noted = m_inside->noteEndings(); !noted)
         return noted;
     const Done prepared = m_inside->prepareKey(true);
     return prepared ? m_inside->stepTaken(records::Step::deskShutOut, device, {}) : prepared;
+}
+
+Done Desk::Inside::passOnFrom(const envelope::DeviceId& device)
+{
+    const auto links = vault.links();
+    if (!links)
+        return fail(links.error());
+    for (const vault::Link& link : *links) {
+        if (link.ended)
+            continue;
+        std::vector<journal::OperationId> written;
+        for (const journal::Operation& operation : vault.operations())
+            if (operation.id.device == device && operation.course == link.course && operation.audience == journal::Audience::patientAndClinic)
+                written.push_back(operation.id);
+        if (const Done sent = written.empty() ? Done{} : vault.sendAgain(written, link.mailbox); !sent)
+            return sent;
+    }
+    return {};
 }
 
 Applying::Applying(Desk& desk, const clock::Clock& clock)

@@ -61,6 +61,8 @@ struct Desk::Inside {
     /// Whether a device is refused, so that it cannot be paired again under its keys.
     Result<bool> isEnded(const envelope::DeviceId& device) const;
     Done noteEndings();
+    /// What a desk wrote for phones goes to them from this one.
+    Done passOnFrom(const envelope::DeviceId& device);
     Done noteTold(const std::vector<envelope::DeviceId>& devices);
     Result<std::vector<std::pair<envelope::DeviceId, bytes::Bytes>>> endingsDue();
     /// What is due, in one request; `then` gets an error of our own disk alone.

@@ -92,9 +92,11 @@ Done Inviting::replaceOldPhone()
         if (const Done told = m_desk.m_inside->endAtHub(phone, true, due); !told)
             return told;
     }
+    // A phone that is paired again takes nothing that it wrote itself from anybody else.
+    const envelope::DeviceId newPhone = envelope::deviceIdOf(inside.request->signing);
     std::vector<journal::OperationId> history;
     for (const journal::Operation& operation : vault.operations())
-        if (operation.course == inside.course && operation.audience == journal::Audience::patientAndClinic
+        if (operation.course == inside.course && operation.id.device != newPhone && operation.audience == journal::Audience::patientAndClinic
             && operation.kind != static_cast<std::uint16_t>(records::Kind::keyAnnounced))
             history.push_back(operation.id);
     return vault.sendAgain(history, inside.mailbox);

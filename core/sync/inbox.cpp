@@ -186,8 +186,10 @@ Done Inbox::accept(const envelope::Opened& opened, bytes::View sealed)
     const Done accepted = m_vault.accept(m_post.mailbox, opened.header.sender, head, operations, [&]() -> Done {
         if (!m_post.channel)
             return noteSealedTo(opened.header);
-        const Done taken = takeLinks(operations);
-        return taken ? m_vault.noteTold(m_post.mailbox, operations) : taken;
+        if (const Done taken = takeLinks(operations); !taken)
+            return taken;
+        const Done passed = passOn(operations);
+        return passed ? m_vault.noteTold(m_post.mailbox, operations) : passed;
     });
     if (!accepted && accepted.error().reason == Reason::alreadyExists)
         return fork(sealed, opened.header.sender, accepted.error().detail);
@@ -331,12 +333,13 @@ Done Inbox::takeLinks(const std::vector<journal::Operation>& operations)
         if (!body)
             continue;
         const auto& made = std::get<records::PatientLinked>(*body);
-        bool known = false;
+        bool known = false, another = false;
         const auto links = m_vault.links();
         if (!links)
             return fail(links.error());
         for (const vault::Link& link : *links) {
             known = known || link.mailbox == made.mailbox;
+            another = another || (link.course == made.course && link.mailbox != made.mailbox);
             // The course has another phone now.
             if (link.course == made.course && link.mailbox != made.mailbox && !link.ended)
                 if (const Done ended = m_vault.endLink(link.mailbox); !ended)
@@ -354,6 +357,9 @@ Done Inbox::takeLinks(const std::vector<journal::Operation>& operations)
         link.hub = m_post.hub;
         if (const Done put = m_vault.putLink(link); !put)
             return put;
+        if (another)
+            if (const Done told = tellNewPhone(made.course, made.mailbox); !told)
+                return told;
     }
     return {};
 }

@@ -44,6 +44,8 @@ private:
     bool isAllowed(const journal::Operation& operation, const envelope::DeviceId& sender) const;
     /// A link that another desk made is ours as well.
     Done takeLinks(const std::vector<journal::Operation>& operations);
+    Done tellNewPhone(const recovery::CourseId& course, const envelope::MailboxId& mailbox);
+    Done passOn(const std::vector<journal::Operation>& operations);
     Result<envelope::Opened> open(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender);
     Result<envelope::Opened> openWithPrepared(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender);
     bool isForDestroyedKey(const envelope::Header& header) const;

@@ -8,6 +8,8 @@
 #include "core/sync/messages.h"
 #include "core/sync/outbox.h"
 
+#include <algorithm>
+
 namespace ebbline::sync {
 
 Result<envelope::Opened> Inbox::open(bytes::View sealed, const envelope::Header& peeked, const crypto::SigningPublicKey& sender)
@@ -149,6 +151,47 @@ Done Inbox::leaveBehind(std::uint64_t held)
             return kept;
         return m_vault.keep(leftOwedName(m_post.mailbox), bytes::Writer().u8(1).bytes());
     });
+}
+
+/// What this desk wrote for the phone before it stands in that one's mailbox, and who made the new link may not have held it:
+/// it goes to the new phone as well, which takes everything once.
+Done Inbox::tellNewPhone(const recovery::CourseId& course, const envelope::MailboxId& mailbox)
+{
+    std::vector<journal::OperationId> own;
+    for (const journal::Operation& operation : m_vault.operations())
+        if (operation.course == course && operation.id.device == m_vault.device()
+            && operation.audience == journal::Audience::patientAndClinic)
+            own.push_back(operation.id);
+    return m_vault.sendAgain(own, mailbox);
+}
+
+/// What a former phone had told a colleague alone reaches the phone after it through the desk that makes links.
+Done Inbox::passOn(const std::vector<journal::Operation>& operations)
+{
+    if (!m_vault.holdsRoot())
+        return {};
+    const auto links = m_vault.links();
+    if (!links)
+        return fail(links.error());
+    for (const vault::Link& current : *links) {
+        if (current.ended)
+            continue;
+        std::vector<journal::OperationId> late;
+        for (const journal::Operation& operation : operations) {
+            const bool former = operation.course == current.course && std::ranges::any_of(*links, [&](const vault::Link& link) {
+                return link.ended && link.course == current.course && link.peerSigning != current.peerSigning
+                       && envelope::deviceIdOf(link.peerSigning) == operation.id.device;
+            });
+            if (former && operation.audience == journal::Audience::patientAndClinic
+                && operation.kind != static_cast<std::uint16_t>(records::Kind::keyAnnounced))
+                late.push_back(operation.id);
+        }
+        if (late.empty())
+            continue;
+        if (const Done sent = m_vault.sendAgain(late, current.mailbox); !sent)
+            return sent;
+    }
+    return {};
 }
 
 /// To which epoch a phone sealed last. It never goes back, so none of an earlier one comes after this.

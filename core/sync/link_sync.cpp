@@ -21,7 +21,6 @@ namespace {
 /// An answer of at least this size was cut off by the hub's bound: there may be more.
 constexpr std::size_t fullAnswer = mailbox::maximumAnswer / 2;
 constexpr std::size_t mostStuck = 8;
-
 /// Under this name a desk keeps the mailbox at which a hub's limit ended its last run.
 constexpr std::string_view stoppedName = "sync-stopped";
 
@@ -89,9 +88,8 @@ private:
             news.push_back(reader.id<envelope::MailboxTag>());
         m_report.garbled += reader.atEnd() ? 0 : 1;
         std::erase_if(m_posts, [&](const Post& post) {
-            const bool fresh = std::find(news.begin(), news.end(), post.mailbox) != news.end();
             const auto outgoing = m_vault.outgoing(post.mailbox);
-            return !fresh && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post);
+            return std::ranges::find(news, post.mailbox) == news.end() && outgoing && outgoing->empty() && !Outbox(m_vault, post).hasWaiting() && !heartbeatIsDue(post);
         });
     }
 
@@ -108,9 +106,7 @@ private:
     Done noteWhereStopped(bool limited)
     {
         const bool stopped = limited && m_place < m_posts.size();
-        if (!stopped && !m_vault.kept(stoppedName))
-            return {};
-        return m_vault.keep(stoppedName, stopped ? post().mailbox.view() : bytes::View{});
+        return stopped || m_vault.kept(stoppedName) ? m_vault.keep(stoppedName, stopped ? post().mailbox.view() : bytes::View{}) : Done{};
     }
 
     /// The phone gives one whenever it is used; a clinic answers a phone that was heard since.
@@ -128,6 +124,11 @@ private:
             return carryPhotos();
         m_acknowledged = false;
         m_refusedHere.reset();
+        // Somebody may be over since the run began: a desk gets and says nothing more, and nothing is sealed for a phone.
+        const auto over = post().channel || Outbox(m_vault, post()).hasWaiting() ? hasEnded(m_vault, post()) : Result<bool>(post().ended);
+        if (!over || (*over && post().channel))
+            return over ? nextLink() : finish(over.error());
+        m_posts[m_place].ended = *over;
         // Who was away may not know whom to seal to.
         m_hearing = hasToHearFirst();
         return m_hearing ? startPulling() : sealAndOffer();
@@ -254,6 +255,8 @@ private:
 
     void take(const bytes::Bytes& body)
     {
+        if (const auto over = post().channel ? hasEnded(m_vault, post()) : Result<bool>(false); !over || *over)
+            return over ? nextLink() : finish(over.error());
         const Result<std::size_t> fresh = m_inbox->take(body);
         if (!fresh)
             return finish(fresh.error());

@@ -147,8 +147,9 @@ Done Outbox::sealWaiting()
     // What is written here waits for the update.
     if (m_post.tooOld)
         return {};
-    // A phone that was replaced sends nothing more: it would reach nobody.
-    if (m_post.ended && m_vault.owner() == vault::Vault::Owner::patient)
+    // A phone that was replaced sends nothing more: it would reach nobody. Nor is anything sealed for a phone that was replaced
+    // or lost: whoever holds it could read it. What waits goes to the one that comes after.
+    if (m_post.ended)
         return {};
     if (!m_post.channel) {
         auto waiting = m_vault.unsealed(m_post.mailbox);
@@ -169,7 +170,7 @@ bool Outbox::hasWaiting() const
 {
     bytes::Bytes ignored;
     const auto waiting = m_post.channel ? m_vault.untold(m_post.mailbox, 1) : m_vault.unsealed(m_post.mailbox);
-    const bool operations = !m_post.tooOld && (!waiting || !waiting->empty());
+    const bool operations = !m_post.tooOld && !m_post.ended && (!waiting || !waiting->empty());
     return operations || untoldLeast() || unsentRoster(ignored) || m_vault.kept(statementName(m_post.mailbox))
            || m_vault.kept(sealedAgainName(m_post.mailbox)) || m_vault.kept(leftOwedName(m_post.mailbox));
 }

@@ -77,6 +77,21 @@ Result<std::vector<Post>> postsOf(const vault::Vault& vault)
     return posts;
 }
 
+Result<bool> hasEnded(const vault::Vault& vault, const Post& post)
+{
+    if (post.channel) {
+        const auto posts = postsOf(vault);
+        if (!posts)
+            return fail(posts.error());
+        return std::ranges::find(*posts, post.mailbox, &Post::mailbox) == posts->end();
+    }
+    const auto links = vault.links();
+    if (!links)
+        return fail(links.error());
+    const auto link = std::ranges::find(*links, post.mailbox, &vault::Link::mailbox);
+    return link != links->end() && link->ended;
+}
+
 std::string mailboxPath(const envelope::MailboxId& mailbox)
 {
     return "/v1/m/" + bytes::toHex(mailbox.view());

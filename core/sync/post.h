@@ -30,6 +30,9 @@ struct Post {
 Result<std::vector<Post>> postsOf(const vault::Vault& vault);
 
 /// "/v1/m/…"
+/// Whether somebody shut this desk out, or ended this phone, since the post was made.
+Result<bool> hasEnded(const vault::Vault& vault, const Post& post);
+
 std::string mailboxPath(const envelope::MailboxId& mailbox);
 
 /// What is asked of a mailbox: everything past what this vault holds, and nothing of those who are left out.

@@ -71,7 +71,7 @@ void pair(desk::Desk& desk, patient::Diary& phone, const recovery::CourseId& cou
 
 }  // namespace
 
-ClinicTemplate ClinicTemplate::make(const std::filesystem::path& home, std::size_t phones)
+ClinicTemplate ClinicTemplate::make(const std::filesystem::path& home, std::size_t phones, std::chrono::hours keysAge)
 {
     ClinicTemplate made{home, {}, {}};
     clock::ManualClock clock{clock::Instant{std::chrono::sys_days{std::chrono::year{2027} / 3 / 1} + std::chrono::hours(9)}};
@@ -87,12 +87,19 @@ ClinicTemplate ClinicTemplate::make(const std::filesystem::path& home, std::size
     must(desk->describeClinic({{"Practice on the Mole", "+00 555 0110", "+00 555 0119", "112"}, "Europe/Berlin", {"Dr. Ada Lund"}})
              .has_value(),
          "the clinic is described");
+    must(desk->vault().keyAges().has_value(), "the age of its keys is noted");
+    std::vector<patient::Diary> diaries;
+    for (std::size_t i = 0; i < phones; ++i) {
+        auto diary = patient::Diary::create(home / ("phone" + std::to_string(i)), passphrase, cheap, clock, zone());
+        must(diary.has_value(), "a diary is made");
+        must(diary->vault().keyAges().has_value(), "the age of its key is noted");
+        diaries.push_back(std::move(*diary));
+    }
+    clock.advance(keysAge);
     for (std::size_t i = 0; i < phones; ++i) {
         Phone phone{"phone" + std::to_string(i), treat(*desk, i), {}};
-        auto diary = patient::Diary::create(home / phone.folder, passphrase, cheap, clock, zone());
-        must(diary.has_value(), "a diary is made");
-        pair(*desk, *diary, phone.course, courier, clock);
-        phone.mailbox = diary->link()->mailbox;
+        pair(*desk, diaries[i], phone.course, courier, clock);
+        phone.mailbox = diaries[i].link()->mailbox;
         made.phones.push_back(phone);
         clock.advance(std::chrono::minutes(1));
     }

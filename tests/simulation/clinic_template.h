@@ -46,8 +46,8 @@ struct ClinicTemplate {
     clock::Instant ends;         ///< when the last thing in it happened
     std::vector<Phone> phones;
 
-    /// \pre the folder is empty
-    static ClinicTemplate make(const std::filesystem::path& home, std::size_t phones);
+    /// `keysAge`: how long the programs were set up before the first treatment. \pre the folder is empty
+    static ClinicTemplate make(const std::filesystem::path& home, std::size_t phones, std::chrono::hours keysAge = std::chrono::hours{0});
 };
 
 }  // namespace ebbline::simulation

@@ -1,12 +1,13 @@
 // schedule_campaign [--schedules N] [--seed S] [--minutes M] [--show N]: M ends it early; N shows one schedule's trace.
 //
 // Random schedules of writing, syncing, losing, repeating, delaying, cutting off, restarting, losing power and
-// setting clocks. After each the network is well again: every device must show the same bytes. The first
-// schedules run twice: the same seed must give the same trace.
+// setting clocks; of a further desk that joins and one that is shut out, fresh keys, phones that are replaced or lost, and
+// a phone, a desk or a hub that is put back. After each the network is well again, what the guides say is done, and every
+// device that counts must show the same bytes. The first schedules run twice: the same seed must give the same trace.
 
 #include "tests/faults/workload.h"
+#include "tests/simulation/counters.h"
 #include "tests/simulation/seeded_randomness.h"
-#include "tests/simulation/world.h"
 
 #include <cstdio>
 
@@ -19,52 +20,19 @@ namespace {
 struct Totals {
     NetworkCounters network;
     WorldCounters world;
-    std::uint64_t clocksSet = 0, withFailingDisk = 0, rounds = 0, traceLines = 0;
+    std::uint64_t clocksSet = 0, withFailingDisk = 0, withPause = 0, rounds = 0, traceLines = 0;
     std::chrono::hours farthest{0};
 };
-
-void add(NetworkCounters& to, const NetworkCounters& from)
-{
-    to.requests += from.requests;
-    to.handled += from.handled;
-    to.lost += from.lost;
-    to.answersLost += from.answersLost;
-    to.repeated += from.repeated;
-    to.slow += from.slow;
-    to.cutOff += from.cutOff;
-    to.late += from.late;
-}
-
-void add(WorldCounters& to, const WorldCounters& from)
-{
-    to.entries += from.entries;
-    to.amended += from.amended;
-    to.messages += from.messages;
-    to.openings += from.openings;
-    to.runs += from.runs;
-    to.restarts += from.restarts;
-    to.cuts += from.cuts;
-    to.refused += from.refused;
-    to.operationsReceived += from.operationsReceived;
-    to.forks += from.forks;
-    to.rolledBack += from.rolledBack;
-    to.quarantined += from.quarantined;
-    to.photos += from.photos;
-    to.photosTakenBack += from.photosTakenBack;
-    to.photosArrived += from.photosArrived;
-    to.photosRefused += from.photosRefused;
-    to.chunksSent += from.chunksSent;
-    to.chunksReceived += from.chunksReceived;
-}
 
 /// One act of one device, drawn by chance.
 void book(World& world, std::chrono::minutes when, Totals& totals)
 {
-    World::Device& device = *world.devices[world.random() % world.devices.size()];
     const std::uint64_t dice = world.random() % 100;
-    world.timeline.in(when, [&world, &device, dice, &totals] {
+    world.timeline.in(when, [&world, dice, &totals] {
+        World::Device& device = *world.devices[world.random() % world.devices.size()];
         if (dice < 34) {
-            world.act(device, [&] { device.diary ? world.writeEntry(device) : world.openEntries(); });
+            const bool opens = world.random() % 2 == 0;
+            world.act(device, [&] { device.diary ? world.writeEntry(device) : opens ? world.openEntries(device) : world.workOnFindings(device); });
         } else if (dice < 38) {
             world.act(device, [&] { world.writeMessage(device); });
         } else if (dice < 48) {
@@ -87,6 +55,85 @@ void book(World& world, std::chrono::minutes when, Totals& totals)
     });
 }
 
+/// Something that happens to the clinic at a random moment between two hours of the schedule.
+class Turns {
+public:
+    Turns(World& world, std::chrono::hours pause) : m_world(world), m_pause(pause) {}
+
+    void book()
+    {
+        if (chance(45)) {
+            at(0, 30, [this] { (void)m_world.joinDesk("Dr. Jonas Feld"); });
+            if (chance(45))
+                at(34, 70, [this] { withFurtherDesk([this](World::Device& device) { m_world.shutOut(device); }); });
+        }
+        if (chance(30))
+            at(6, 66, [this] { m_world.beginEpoch(); });
+        const std::size_t which = m_world.random() % m_world.phones();
+        const std::uint64_t dice = m_world.random() % 100;
+        if (dice < 30) {
+            at(8, 64, [this, which] { (void)m_world.replacePhone(which); });
+        } else if (dice < 50) {
+            at(8, 50, [this, which] { m_world.losePhone(which); });
+            at(51, 70, [this, which] { (void)m_world.replacePhone(which); });
+        }
+        bookPuttingBack();
+    }
+
+private:
+    bool chance(unsigned percent) { return m_world.random() % 100 < percent; }
+    void at(unsigned from, unsigned to, std::function<void()> what)
+    {
+        const std::chrono::minutes when(from * 60 + m_world.random() % ((to - from) * 60));
+        m_world.timeline.in(when >= 36h ? when + m_pause : when, std::move(what));
+    }
+    void withFurtherDesk(const std::function<void(World::Device&)>& what)
+    {
+        if (const auto desks = m_world.desks(); desks.size() > 1)
+            what(*desks.back());
+    }
+    /// One of them in a schedule: where a hub and a device forget the same, it is nowhere.
+    void bookPuttingBack()
+    {
+        const std::uint64_t dice = m_world.random() % 100;
+        const std::size_t which = m_world.random() % m_world.phones();
+        if (dice < 20)
+            putBack([this, which]() -> World::Device* { return m_world.phone(which).ended ? nullptr : &m_world.phone(which); });
+        else if (dice < 35)
+            putBack([this]() -> World::Device* { return &m_world.desk(); });
+        else if (dice < 50)
+            putBack([this]() -> World::Device* { return m_world.desks().size() > 1 ? m_world.desks().back() : nullptr; });
+        else if (dice < 70) {
+            at(2, 34, [this] { m_world.copyHubAside(); });
+            at(40, 68, [this] {
+                if (!m_world.hasHubCopy())
+                    return;
+                m_world.rollHubBack();
+                ++m_world.counters.hubsPutBack;
+            });
+        }
+    }
+    /// A backup is at most a week old: what was acknowledged before that is no more at a hub.
+    void putBack(const std::function<World::Device*()>& whom)
+    {
+        const auto save = [this, whom] {
+            if (World::Device* device = whom())
+                m_world.backUp(*device);
+        };
+        if (m_pause > 0h)
+            m_world.timeline.in(36h + m_pause - 1min, save);
+        else
+            at(2, 34, save);
+        at(38, 64, [this, whom] {
+            if (World::Device* device = whom(); device && device->backup)
+                m_world.restore(*device);
+        });
+    }
+
+    World& m_world;
+    std::chrono::hours m_pause;
+};
+
 std::vector<std::string> runOne(const ClinicTemplate& from, const std::filesystem::path& folder, std::uint64_t seed,
                                 Trace& trace, Totals& totals)
 {
@@ -97,17 +144,40 @@ std::vector<std::string> runOne(const ClinicTemplate& from, const std::filesyste
     const auto upTo = [&](unsigned most) { return static_cast<unsigned>(world.random() % (most + 1)); };
     world.network.set({upTo(250), upTo(250), upTo(150), upTo(120)});
     world.setCuts(failingDisk ? 150 : 0);
-    for (std::uint64_t left = 25 + world.random() % 60; left > 0; --left)
-        book(world, std::chrono::minutes(world.random() % (72 * 60)), totals);
+    // In some the clinic is closed for more than a week in the middle, and the hub lets go of what is old.
+    const std::chrono::hours pause = world.random() % 4 == 0 ? 9 * 24h : 0h;
+    totals.withPause += pause > 0h ? 1 : 0;
+    if (pause > 0h)
+        world.timeline.in(36h + pause - 2h, [&world] { world.tidyHub(0h); });
+    for (std::uint64_t left = 25 + world.random() % 60; left > 0; --left) {
+        const std::chrono::minutes when(world.random() % (72 * 60));
+        book(world, when >= 36h ? when + pause : when, totals);
+    }
+    Turns turns(world, pause);
+    turns.book();
     std::vector<std::string> wrong;
     std::uint64_t events = 0;
     while (world.timeline.step())
         if (++events % 40 == 0)
             world.checkClaims(wrong);
-    totals.rounds += static_cast<std::uint64_t>(world.heal(12));
+    // Whoever goes on from an older copy is to be seen by signs of life, if by nothing else, and a hub that forgot hears anew
+    // who is over: that takes more than a day.
+    const auto heal = [&] {
+        const bool putBack = world.counters.desksRestored + world.counters.phonesRestored + world.counters.hubsPutBack > 0;
+        totals.rounds += static_cast<std::uint64_t>(putBack ? world.heal(14, 5) : world.heal(12));
+    };
+    heal();
+    if (world.setUpAnew(wrong))
+        heal();
     world.checkConvergence(wrong);
-    if (world.counters.forks + world.counters.rolledBack + world.counters.quarantined + world.counters.photosRefused > 0)
-        wrong.push_back("an honest hub was accused");
+    world.checkEndings(wrong);
+    const WorldCounters& c = world.counters;
+    if (c.desksRestored + c.phonesRestored == 0 && c.forks + c.rolledBack > 0)
+        wrong.push_back("an honest device was accused");
+    if (c.desksRestored + c.phonesRestored + c.hubsPutBack + c.phonesReplacedAtHand + c.phonesLost + c.desksJoined == 0 && c.quarantined > 0)
+        wrong.push_back("something honest was set apart");
+    if (c.photosRefused > 0)
+        wrong.push_back("an honest photograph was refused");
     for (const auto& device : world.devices)
         trace.line(world.timeline.now(), device->name + " ends with " + bytes::toHex(journal::digest(device->vault().state())));
     add(totals.network, world.network.counters());
@@ -123,24 +193,16 @@ void print(const char* name, std::uint64_t value)
 
 bool report(const Totals& t, std::uint64_t schedules)
 {
-    const std::vector<std::pair<const char*, std::uint64_t>> rows{
-        {"entries recorded", t.world.entries}, {"entries amended", t.world.amended}, {"messages", t.world.messages},
-        {"photographs taken", t.world.photos}, {"photographs taken back", t.world.photosTakenBack},
-        {"photographs arrived", t.world.photosArrived}, {"chunks put up", t.world.chunksSent},
-        {"chunks fetched", t.world.chunksReceived},
-        {"openings", t.world.openings}, {"sync runs", t.world.runs}, {"operations delivered", t.world.operationsReceived},
-        {"requests", t.network.requests}, {"requests lost", t.network.lost}, {"answers lost", t.network.answersLost},
-        {"requests repeated", t.network.repeated}, {"slow by up to an hour", t.network.slow},
-        {"answers too late", t.network.late}, {"requests while cut off", t.network.cutOff},
-        {"programs started again", t.world.restarts}, {"clocks set", t.clocksSet},
-        {"schedules on a failing disk", t.withFailingDisk}, {"power cuts", t.world.cuts},
-        {"refused, the power being off or the clock wrong", t.world.refused}, {"rounds until nothing changed", t.rounds},
-        {"lines of trace", t.traceLines}};
+    std::vector<CounterRow> rows = rowsOf(t.network, t.world);
+    rows.insert(rows.end(), {{"clocks set", t.clocksSet}, {"schedules on a failing disk", t.withFailingDisk},
+                             {"schedules with a week without anybody", t.withPause}, {"rounds until nothing changed", t.rounds},
+                             {"lines of trace", t.traceLines}});
     bool everything = true;
-    for (const auto& [name, value] : rows) {
-        print(name, value);
-        everything = everything && value > 0;
+    for (const CounterRow& row : rows) {
+        print(row.name, row.value);
+        everything = everything && (row.value > 0 || schedules < row.from);
     }
+    print("what only a phone holds of a desk that is gone", t.world.onlyOnPhones);
     print("farthest clock, hours", static_cast<std::uint64_t>(t.farthest.count()));
     print("schedules that converged to the same bytes", schedules);
     return everything;
@@ -161,8 +223,9 @@ int main(int argc, char** argv)
     std::printf("random sync schedules: %llu, seed %llu\n", static_cast<unsigned long long>(wanted),
                 static_cast<unsigned long long>(seed));
     std::vector<ClinicTemplate> clinics;
-    for (std::size_t phones = 1; phones <= 3; ++phones)
-        clinics.push_back(ClinicTemplate::make(scratch.path() / ("clinic" + std::to_string(phones)), phones));
+    // In every other one the keys are due to be replaced during the schedule.
+    for (std::size_t kind = 0; kind < 6; ++kind)
+        clinics.push_back(ClinicTemplate::make(scratch.path() / ("clinic" + std::to_string(kind)), 1 + kind % 3, kind % 2 == 0 ? 0h : 29 * 24h));
     Totals totals;
     std::uint64_t done = 0;
     for (; done < wanted && faults::secondsNow() < until; ++done) {

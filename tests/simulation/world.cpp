@@ -1,6 +1,6 @@
 #include "tests/simulation/world.h"
 
-#include "tests/core/photos/sample_jpeg.h"
+#include <algorithm>
 
 namespace ebbline::simulation {
 
@@ -18,16 +18,38 @@ World::World(const ClinicTemplate& from, const std::filesystem::path& folder, st
     if (failingDisk)
         m_disk = std::make_unique<faults::FaultDisk>();
     openHub();
-    const auto add = [&](const std::string& name, const recovery::CourseId& course, const envelope::MailboxId& mailbox) {
-        devices.push_back(std::make_unique<Device>(Device{name, folder / name, SkewedClock(timeline.clock()), {}, {}, {},
-                                                          course, mailbox, false, 0, {}, {}}));
-        Device& device = *devices.back();
-        device.line = std::make_unique<Line>(network, name, [this, &device](const std::function<void()>& what) { act(device, what); });
-        open(device);
-    };
-    add("desk", {}, {});
+    add("desk", true, {}, {}).person = "Dr. Ada Lund";
+    desk().desk->setPerson(desk().person);
     for (const ClinicTemplate::Phone& phone : from.phones)
-        add(phone.folder, phone.course, phone.mailbox);
+        m_current.push_back(&add(phone.folder, false, phone.course, phone.mailbox));
+}
+
+World::Device& World::add(const std::string& name, bool isDesk, const recovery::CourseId& course, const envelope::MailboxId& mailbox)
+{
+    devices.push_back(std::make_unique<Device>(name, m_folder / name, timeline.clock()));
+    Device& device = *devices.back();
+    device.isDesk = isDesk;
+    device.course = course;
+    device.mailbox = mailbox;
+    device.line = std::make_unique<Line>(network, name, [this, &device](const std::function<void()>& what) { act(device, what); });
+    if (vault::Vault::exists(device.folder))
+        open(device);
+    return device;
+}
+
+std::vector<World::Device*> World::desks()
+{
+    std::vector<Device*> all;
+    for (const auto& device : devices)
+        if (device->isDesk && !device->ended)
+            all.push_back(device.get());
+    return all;
+}
+
+World::Device* World::deviceOf(const envelope::DeviceId& id)
+{
+    const auto found = std::ranges::find_if(devices, [&](const auto& device) { return device->vault().device() == id; });
+    return found == devices.end() ? nullptr : found->get();
 }
 
 World::~World()
@@ -43,23 +65,39 @@ World::~World()
 
 mailbox::Response World::honest(const mailbox::Request& request)
 {
-    return m_service->handle(request, "127.0.0.1", timeline.now());
+    const mailbox::Response response = m_service->handle(request, "127.0.0.1", timeline.now());
+    if (request.method == "PUT" && response.status / 100 == 2)
+        noteEnvelope(request);
+    return response;
+}
+
+/// What it saw of envelopes, whoever may open them; and whether one was sealed to a key that the clinic has replaced since.
+void World::noteEnvelope(const mailbox::Request& request)
+{
+    const auto header = envelope::peek(request.body);
+    if (!header || !m_envelopes.try_emplace({header->mailbox, header->sender, header->sequence}, request.body).second)
+        return;
+    Device* sender = deviceOf(header->sender);
+    counters.sealedToEarlierEpochs += sender && sender->diary && header->recipientEpoch < desk().vault().epochNumber() ? 1 : 0;
 }
 
 void World::open(Device& device)
 {
     ++device.life;
     device.busy = false;
-    if (device.name == "desk") {
+    device.looked.clear();
+    if (device.isDesk) {
         auto opened = desk::Desk::unlock(device.folder, passphrase, device.clock, zone());
-        must(opened.has_value(), "the desk opens again");
+        must(opened.has_value(), device.name + " opens again: " + (opened ? "" : opened.error().detail));
         device.desk.emplace(std::move(*opened));
-        device.desk->setPerson("Dr. Ada Lund");
+        device.desk->setPerson(device.person);
+        device.keyNumber = std::max(device.keyNumber, device.vault().epochNumber());
         return;
     }
     auto opened = patient::Diary::unlock(device.folder, passphrase, device.clock, zone());
     must(opened.has_value(), device.name + " opens again: " + (opened ? "" : opened.error().detail));
     device.diary.emplace(std::move(*opened));
+    device.keyNumber = std::max(device.keyNumber, device.vault().epochNumber());
 }
 
 void World::close(Device& device)
@@ -102,6 +140,7 @@ void World::copyHubAside()
     std::filesystem::remove_all(m_folder / "hub-aside");
     std::filesystem::copy(m_folder / "hub", m_folder / "hub-aside", std::filesystem::copy_options::recursive);
     openHub();
+    m_hubCopy = true;
 }
 
 void World::restartHub()
@@ -125,6 +164,7 @@ void World::rollHubBack()
 void World::tidyHub(std::chrono::hours later)
 {
     must(m_service->tidy(timeline.now() + later).has_value(), "the hub tidies");
+    ++counters.hubsTidied;
 }
 
 void World::openHub()
@@ -162,78 +202,10 @@ void World::act(Device& device, const std::function<void()>& what)
         m_disk->disarm();
 }
 
-void World::writeEntry(Device& phone)
-{
-    patient::Diary& diary = *phone.diary;
-    const auto history = diary.history();
-    auto entry = diary.blankEntry();
-    entry.at.at = std::max(entry.at.at, diary.course().treated.at);
-    const auto score = [&] { return *recovery::Score::of(static_cast<int>(random() % 8)); };
-    entry.scores = {{{recovery::Symptom::swelling, recovery::Side::left}, score()},
-                    {{recovery::Symptom::pain, recovery::Side::right}, score()}};
-    if (random() % 6 == 0)
-        entry.present = {recovery::Sign::warmer};
-    entry.note = std::string(random() % 60, 'n');
-    const bool amend = !history.empty() && random() % 5 == 0;
-    const recovery::EntryId old = amend ? history[random() % history.size()].history.current().id : recovery::EntryId{};
-    const auto saved = amend ? diary.amend(old, entry) : diary.record(entry);
-    counters.refused += saved ? 0 : 1;
-    if (!saved)
-        return;
-    counters.entries += amend ? 0 : 1;
-    counters.amended += amend ? 1 : 0;
-    phone.kept.insert(saved->entry);
-    trace.line(timeline.now(), phone.name + " records " + bytes::toHex(saved->entry.view()));
-}
-
-void World::writeMessage(Device& device)
-{
-    const std::string text = "message " + std::to_string(random() % 100'000);
-    const Done done = device.diary ? device.diary->writeMessage(text)
-                                   : device.desk->writeMessage(phone(random() % phones()).course, text);
-    counters.messages += done ? 1 : 0;
-    trace.line(timeline.now(), device.name + " writes " + (done ? text : done.error().detail));
-}
-
-void World::takePhoto(Device& phone)
-{
-    const bytes::Bytes picture = test::sampleJpegOf(1000 + random() % 250'000, static_cast<unsigned>(random()));
-    const auto pose = static_cast<photos::Pose>(1 + random() % 3);
-    const auto photo = phone.diary->addPhoto(picture, pose, {}, phone.diary->today().now);
-    counters.refused += photo ? 0 : 1;
-    if (!photo)
-        return;
-    ++counters.photos;
-    phone.pictures.emplace(*photo, picture);
-    trace.line(timeline.now(), phone.name + " photographs " + bytes::toHex(photo->view()));
-}
-
-void World::takePhotoBack(Device& phone)
-{
-    if (phone.pictures.empty())
-        return;
-    const auto picture = std::next(phone.pictures.begin(), static_cast<std::ptrdiff_t>(random() % phone.pictures.size()));
-    const Done removed = phone.diary->removePhoto(picture->first);
-    trace.line(timeline.now(), phone.name + " takes back " + bytes::toHex(picture->first.view()));
-    counters.photosTakenBack += removed ? 1 : 0;
-    if (removed)
-        phone.pictures.erase(picture);
-}
-
-void World::openEntries()
-{
-    const Device& about = phone(random() % phones());
-    if (const auto course = desk().desk->course(about.course))
-        for (const auto& [id, history] : course->state->entries)
-            seen.insert(history.versions.back().operation);
-    const Done done = desk().desk->openEntries(about.course);
-    counters.openings += done ? 1 : 0;
-    trace.line(timeline.now(), "desk opens entries of " + about.name);
-}
-
 void World::note(Device& device, const sync::Report& report)
 {
     device.busy = false;
+    device.lastRun = report;
     counters.operationsReceived += report.operationsReceived;
     counters.envelopesReceived += report.envelopesReceived;
     counters.envelopesSent += report.envelopesSent;
@@ -261,14 +233,43 @@ void World::syncOnce(Device& device)
     device.busy = true;
     ++counters.runs;
     const std::uint64_t life = device.life;
-    const auto done = [this, &device, life](const sync::Report& report) {
-        if (life == device.life)
-            note(device, report);
+    const bool underWay = somethingIsUnderWay(device);
+    const auto done = [this, &device, life, underWay](const sync::Report& report) {
+        if (life != device.life)
+            return;
+        noteKeys(device, underWay);
+        note(device, report);
     };
     if (device.diary)
         device.diary->syncNow(*device.line, done);
     else
         device.desk->syncNow(*device.line, done);
+}
+
+/// A desk begins an epoch after its run, a phone its key before; either may have had something on its way to it.
+void World::noteKeys(Device& device, bool underWay)
+{
+    const std::uint32_t newest = device.vault().epochNumber();
+    // What a further desk learns, the first one began.
+    if (newest > device.keyNumber && (device.diary || &device == &desk())) {
+        const std::uint64_t sealed = underWay || somethingIsUnderWay(device) ? 1 : 0;
+        ++(device.diary ? counters.phoneKeysBegun : counters.epochsBegun);
+        (device.diary ? counters.phoneKeysBegunUnderWay : counters.epochsBegunUnderWay) += sealed;
+        trace.line(timeline.now(), device.name + " has a fresh key, " + std::to_string(newest));
+    }
+    device.keyNumber = std::max(device.keyNumber, newest);
+}
+
+/// Sealed to one of its keys, and not acknowledged yet.
+bool World::somethingIsUnderWay(Device& to)
+{
+    return std::ranges::any_of(devices, [&](const auto& from) {
+        const auto links = from->vault().links();
+        return links && from->isDesk != to.isDesk && std::ranges::any_of(*links, [&](const vault::Link& link) {
+            const auto waiting = from->vault().outgoing(link.mailbox);
+            return waiting && !waiting->empty() && (to.isDesk || link.mailbox == to.mailbox);
+        });
+    });
 }
 
 void World::settle()
@@ -277,7 +278,7 @@ void World::settle()
     }
 }
 
-int World::heal(int atMost)
+int World::heal(int atMost, int quietEnough)
 {
     network.set({});
     lying = {};
@@ -286,7 +287,6 @@ int World::heal(int atMost)
         device->line->cut(false);
     settle();
     // What was lost on the way is offered again only hours later: several quiet rounds, not one, are the end.
-    constexpr int quietEnough = 3;
     int quiet = 0;
     std::string before;
     for (int round = 1; round <= atMost; ++round) {

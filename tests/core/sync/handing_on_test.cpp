@@ -1,0 +1,227 @@
+// What one device had told a part of the clinic only, when a phone is replaced or a desk is shut out: it reaches whoever comes
+// after, and nothing is sealed for a device that is over.
+
+#include "tests/core/desk/clinic_world.h"
+
+#include "core/bytes/text.h"
+
+using namespace ebbline;
+using namespace std::chrono_literals;
+using desk::Applying;
+using desk::Inviting;
+using patient::EntryState;
+
+namespace {
+
+struct Clinic {
+    test::ClinicWorld world;
+    recovery::CourseId course = world.treat();
+    patient::Diary& phone = world.join(course);
+    desk::Desk second = *desk::Desk::create(world.folder.path() / "second", test::passphrase, test::cheap, world.clock, world.zone);
+
+    Clinic()
+    {
+        second.setPerson("Dr. Jonas Feld");
+        REQUIRE(world.desk.allowStep(test::passphrase));
+        Inviting inviting(world.desk, world.clock, Inviting::NewDesk::plain);
+        inviting.start(world.courier, [] {});
+        Applying applying(second, world.clock);
+        REQUIRE(applying.start(inviting.qrText()));
+        compare(inviting, applying);
+        everybody(phone);
+    }
+    void compare(Inviting& inviting, auto& joining)
+    {
+        for (int i = 0; i < 4; ++i) {
+            joining.poll(world.courier, [] {});
+            inviting.poll(world.courier, [] {});
+        }
+        inviting.confirm(world.courier, [] {});
+        joining.poll(world.courier, [] {});
+        REQUIRE(joining.step() == sync::Enrolling::Step::linked);
+    }
+    void pairWith(patient::Diary& diary)
+    {
+        Inviting inviting(world.desk, world.clock, course, triggers::defaultProtocol(), world.inDays(21));
+        inviting.start(world.courier, [] {});
+        patient::Joining joining(diary, world.clock);
+        REQUIRE(joining.start(inviting.qrText()));
+        compare(inviting, joining);
+    }
+    sync::Report syncSecond()
+    {
+        sync::Report report;
+        second.syncNow(world.courier, [&](const sync::Report& done) { report = done; });
+        return report;
+    }
+    void everybody(patient::Diary& diary)
+    {
+        for (int i = 0; i < 4; ++i) {
+            world.syncPhone(diary);
+            world.syncDesk();
+            syncSecond();
+        }
+        world.syncPhone(diary);
+    }
+};
+
+/// What of a mailbox's waiting envelopes is operations.
+std::size_t waitingOperations(vault::Vault& vault, const envelope::MailboxId& mailbox)
+{
+    const auto waiting = vault.outgoing(mailbox);
+    REQUIRE(waiting);
+    return static_cast<std::size_t>(std::ranges::count_if(*waiting, [](const vault::Outgoing& each) {
+        const auto header = envelope::peek(each.envelope);
+        return header && header->kind == envelope::Kind::operations;
+    }));
+}
+
+}  // namespace
+
+TEST_CASE("nothing is sealed for a phone that is lost, and the one after it gets what was written meanwhile", "[sync][endings]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& lost = world.join(course);
+    const auto mailbox = lost.link()->mailbox;
+    for (int i = 0; i < 2; ++i) {
+        world.syncPhone(lost);
+        world.syncDesk();
+    }
+    REQUIRE(world.desk.allowStep(test::passphrase));
+    REQUIRE(world.desk.endPhone(course));
+    REQUIRE(world.desk.writeMessage(course, "for the patient alone"));
+    // A hub that would give it to whoever holds the lost phone.
+    world.courier.refuse = [](const mailbox::Request& request) { return request.method == "PUT" ? 503 : 0; };
+    world.syncDesk();
+    world.courier.refuse = {};
+    CHECK(waitingOperations(world.desk.vault(), mailbox) == 0);
+    patient::Diary& fresh = world.join(course);
+    REQUIRE(fresh.messages().size() == 1);
+    CHECK(fresh.messages().front().text == "for the patient alone");
+}
+
+TEST_CASE("what a colleague wrote while a phone was replaced reaches the new phone", "[sync][clinic]")
+{
+    Clinic clinic;
+    REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, 3, 2)));
+    clinic.everybody(clinic.phone);
+    REQUIRE(clinic.second.openEntries(clinic.course));
+    REQUIRE(clinic.second.writeMessage(clinic.course, "We have seen it."));
+    patient::Diary& fresh = clinic.world.newPhone();
+    clinic.pairWith(fresh);
+    // The new phone is told before the colleague hears of it.
+    clinic.world.syncDesk();
+    clinic.world.syncPhone(fresh);
+    CHECK(fresh.messages().empty());
+    clinic.everybody(fresh);
+    REQUIRE(fresh.messages().size() == 1);
+    REQUIRE(fresh.history().size() == 1);
+    CHECK(fresh.history().front().state.place == EntryState::Place::opened);
+    CHECK(fresh.history().front().state.openedBy == "Dr. Jonas Feld");
+}
+
+TEST_CASE("what a phone had told a colleague alone reaches the phone after it", "[sync][clinic]")
+{
+    Clinic clinic;
+    REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, 3, 2)));
+    clinic.world.syncPhone(clinic.phone);
+    // Only the colleague comes for it before the phone is replaced, and cannot tell anybody yet.
+    clinic.world.courier.refuse = [](const mailbox::Request& request) { return request.method == "PUT" ? 503 : 0; };
+    CHECK(clinic.syncSecond().operationsReceived == 1);
+    clinic.world.courier.refuse = {};
+    patient::Diary& fresh = clinic.world.newPhone();
+    clinic.pairWith(fresh);
+    clinic.world.syncDesk();
+    clinic.world.syncPhone(fresh);
+    CHECK(fresh.history().empty());
+    clinic.everybody(fresh);
+    CHECK(clinic.world.desk.course(clinic.course)->state->entries.size() == 1);
+    CHECK(fresh.history().size() == 1);
+    CHECK(fresh.vault().verify());
+}
+
+TEST_CASE("what the clinic holds of a desk that is shut out reaches the phone all the same", "[sync][clinic]")
+{
+    Clinic clinic;
+    REQUIRE(clinic.phone.record(clinic.world.entryOf(clinic.phone, 3, 2)));
+    clinic.everybody(clinic.phone);
+    REQUIRE(clinic.second.openEntries(clinic.course));
+    REQUIRE(clinic.second.writeMessage(clinic.course, "We have seen it."));
+    // Its colleague hears of it; the patient's mailbox takes nothing.
+    const std::string mailbox = "/v1/m/" + bytes::toHex(clinic.phone.link()->mailbox.view());
+    clinic.world.courier.refuse = [&](const mailbox::Request& request) {
+        return request.method == "PUT" && request.path.starts_with(mailbox) ? 507 : 0;
+    };
+    clinic.syncSecond();
+    clinic.world.courier.refuse = {};
+    clinic.world.syncDesk();
+    REQUIRE(clinic.world.desk.course(clinic.course)->state->messages.size() == 1);
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
+    REQUIRE(clinic.world.desk.revokeDesk(clinic.second.vault().device()));
+    for (int i = 0; i < 3; ++i) {
+        clinic.world.syncDesk();
+        clinic.world.syncPhone(clinic.phone);
+    }
+    CHECK(clinic.phone.messages().size() == 1);
+    CHECK(clinic.phone.history().front().state.openedBy == "Dr. Jonas Feld");
+    CHECK(clinic.phone.vault().verify());
+}
+
+TEST_CASE("a desk that is shut out while a sync is under way gets nothing of the fresh epoch", "[sync][clinic]")
+{
+    Clinic clinic;
+    vault::Vault& vault = clinic.world.desk.vault();
+    const auto channels = vault.channels();
+    REQUIRE(channels);
+    REQUIRE(channels->size() == 1);
+    const auto before = vault.ownHead(channels->front().mailbox);
+    REQUIRE(before);
+    REQUIRE(clinic.world.desk.allowStep(test::passphrase));
+    bool shutOut = false;
+    clinic.world.courier.tamper = [&](const mailbox::Request& request, mailbox::Response&) {
+        if (request.path == "/v1/news" && !shutOut)
+            shutOut = clinic.world.desk.revokeDesk(clinic.second.vault().device()).has_value();
+    };
+    clinic.world.syncDesk();
+    CHECK(shutOut);
+    const auto after = vault.ownHead(channels->front().mailbox);
+    REQUIRE(after);
+    CHECK(after->sequence == before->sequence);
+}
+
+TEST_CASE("a phone that is paired again for its own course goes on with it", "[sync][clinic]")
+{
+    test::ClinicWorld world;
+    const auto course = world.treat();
+    patient::Diary& phone = world.join(course);
+    REQUIRE(phone.record(world.entryOf(phone, 3, 2)));
+    for (int i = 0; i < 2; ++i) {
+        world.syncPhone(phone);
+        world.syncDesk();
+    }
+    world.clock.advance(1h);
+    Inviting inviting(world.desk, world.clock, course, triggers::defaultProtocol(), world.inDays(21));
+    inviting.start(world.courier, [] {});
+    patient::Joining joining(phone, world.clock);
+    REQUIRE(joining.start(inviting.qrText()));
+    for (int i = 0; i < 4; ++i) {
+        joining.poll(world.courier, [] {});
+        inviting.poll(world.courier, [] {});
+    }
+    inviting.confirm(world.courier, [] {});
+    joining.poll(world.courier, [] {});
+    REQUIRE(joining.step() == patient::Joining::Step::linked);
+    REQUIRE(world.desk.writeMessage(course, "Welcome back."));
+    REQUIRE(phone.record(world.entryOf(phone, 4, 2)));
+    for (int i = 0; i < 3; ++i) {
+        world.syncDesk();
+        world.syncPhone(phone);
+    }
+    CHECK(phone.messages().size() == 1);
+    CHECK(phone.vault().quarantined(phone.link()->mailbox) == 0);
+    CHECK(phone.history().size() == 2);
+    for (const patient::EntryView& view : phone.history())
+        CHECK(view.state.place == EntryState::Place::withClinic);
+    CHECK(world.desk.course(course)->state->entries.size() == 2);
+}
