@@ -2006,6 +2006,10 @@
         <translation>لم يعد الرمز ظاهرًا. إن لم يكن على ورقتك فاصنع رمزًا جديدًا.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>تحتاج عبارة المرور إلى هذا الحاسوب أيضًا: فحلقة مفاتيحه، التي يفتحها دخولك إليه، تحفظ النصف الآخر من المفتاح. إن فُقد هذا النصف أو نُقلت المفكرة، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>تحتاج عبارة المرور إلى هذا الهاتف أيضًا: فهو يحفظ النصف الآخر من المفتاح. إن فقده الهاتف، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
@@ -2032,6 +2036,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>هذا الرمز لا يفتح المفكرة. الأحدث وحده يفتحها.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>لا يعطي هذا الحاسوب نصفه من المفتاح. إن طلب كلمة مرور حلقة مفاتيحه، فاكتبها أولًا. ثم حاول مرة أخرى. إن لم ينفع ذلك، فاستخدم رمز الاسترداد.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2096,6 +2104,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>هذه ليست عبارة المرور. لم يُحفظ شيء ولم يُحذف شيء.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>لا يعطي هذا الحاسوب نصفه من المفتاح. إن طلب كلمة مرور حلقة مفاتيحه، فاكتبها أولًا. ثم حاول مرة أخرى. إن لم ينفع ذلك، فاقفل المفكرة واستخدم رمز الاسترداد.</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>

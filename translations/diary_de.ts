@@ -1994,6 +1994,10 @@
         <translation>Der Code wird nicht mehr gezeigt. Wenn er nicht auf Ihrem Papier steht, erzeugen Sie einen neuen.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Ihre Passphrase braucht auch diesen Computer: Sein Schlüsselbund, den Ihre Anmeldung öffnet, bewahrt die andere Hälfte des Schlüssels auf. Geht die Hälfte verloren oder wird das Tagebuch verschoben, öffnet nur der Ersatz-Code das Tagebuch.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Ihre Passphrase braucht auch dieses Telefon: Es bewahrt die andere Hälfte des Schlüssels auf. Verliert das Telefon sie, öffnet nur der Ersatz-Code das Tagebuch.</translation>
@@ -2020,6 +2024,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Dieser Code öffnet das Tagebuch nicht. Nur der neueste tut es.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Dieser Computer gibt seine Hälfte des Schlüssels nicht heraus. Fragt er nach dem Passwort seines Schlüsselbunds, geben Sie zuerst das ein. Versuchen Sie es dann noch einmal. Hilft das nicht, nehmen Sie Ihren Ersatz-Code.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2076,6 +2084,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>Das ist nicht Ihre Passphrase. Nichts wurde gesichert oder gelöscht.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Dieser Computer gibt seine Hälfte des Schlüssels nicht heraus. Fragt er nach dem Passwort seines Schlüsselbunds, geben Sie zuerst das ein. Versuchen Sie es dann noch einmal. Hilft das nicht, sperren Sie das Tagebuch und nehmen Sie Ihren Ersatz-Code.</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>

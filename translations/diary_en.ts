@@ -1994,6 +1994,10 @@
         <translation>The code is not shown any more. If it is not on your paper, make a new one.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</translation>
@@ -2020,6 +2024,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>This code does not open the diary. Only the newest one does.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2076,6 +2084,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>That is not your passphrase. Nothing was saved or deleted.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>

@@ -1994,6 +1994,10 @@
         <translation>El código ya no se muestra. Si no está en su papel, haga uno nuevo.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Su frase de acceso necesita también este ordenador: su llavero, que se abre con su inicio de sesión, guarda la otra mitad de la clave. Si se pierde esa mitad, o se mueve el diario, solo el código de recuperación abre el diario.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Su frase de acceso necesita también este teléfono: él guarda la otra mitad de la clave. Si el teléfono la pierde, solo el código de recuperación abre el diario.</translation>
@@ -2020,6 +2024,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Este código no abre el diario. Solo el más nuevo lo hace.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Este ordenador no entrega su mitad de la clave. Si pide la contraseña de su llavero, escríbala primero. Después inténtelo otra vez. Si no ayuda, use su código de recuperación.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2076,6 +2084,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>Esa no es su frase de acceso. No se guardó ni se borró nada.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Este ordenador no entrega su mitad de la clave. Si pide la contraseña de su llavero, escríbala primero. Después inténtelo otra vez. Si no ayuda, cierre el diario y use su código de recuperación.</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>

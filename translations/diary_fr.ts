@@ -1994,6 +1994,10 @@
         <translation>Le code n&apos;est plus affiché. S&apos;il n&apos;est pas sur votre papier, faites-en un nouveau.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Votre phrase secrète a aussi besoin de cet ordinateur : son trousseau, que votre session ouvre, garde l’autre moitié de la clé. Si cette moitié se perd, ou si le journal est déplacé, seul le code de secours ouvre le journal.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Votre phrase secrète a aussi besoin de ce téléphone : il garde l’autre moitié de la clé. S’il la perd, seul le code de secours ouvre le journal.</translation>
@@ -2020,6 +2024,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Ce code n'ouvre pas le journal. Seul le plus récent le fait.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Cet ordinateur ne donne pas sa moitié de la clé. S’il demande le mot de passe de son trousseau, tapez-le d’abord. Puis réessayez. Si cela n’aide pas, utilisez votre code de secours.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2076,6 +2084,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>Ce n&apos;est pas votre phrase secrète. Rien n&apos;a été enregistré ni supprimé.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Cet ordinateur ne donne pas sa moitié de la clé. S’il demande le mot de passe de son trousseau, tapez-le d’abord. Puis réessayez. Si cela n’aide pas, verrouillez le journal et utilisez votre code de secours.</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>

@@ -1994,6 +1994,10 @@
         <translation>O código não é mais mostrado. Se não está no seu papel, faça um novo.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>A sua frase secreta precisa também deste computador: o chaveiro dele, que o seu login abre, guarda a outra metade da chave. Se essa metade se perder, ou se o diário mudar de lugar, só o código de recuperação abre o diário.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>A sua frase secreta precisa também deste celular: ele guarda a outra metade da chave. Se o celular a perder, só o código de recuperação abre o diário.</translation>
@@ -2020,6 +2024,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Este código não abre o diário. Só o mais novo abre.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Este computador não entrega a sua metade da chave. Se ele pedir a senha do chaveiro, digite-a primeiro. Depois tente de novo. Se isso não ajudar, use o seu código de recuperação.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2076,6 +2084,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>Essa não é a sua frase secreta. Nada foi salvo nem apagado.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Este computador não entrega a sua metade da chave. Se ele pedir a senha do chaveiro, digite-a primeiro. Depois tente de novo. Se isso não ajudar, tranque o diário e use o seu código de recuperação.</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>

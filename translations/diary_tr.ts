@@ -1991,6 +1991,10 @@
         <translation>Kod artık gösterilmiyor. Kâğıdınızda yoksa yenisini oluşturun.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Parola sözünüz için bu bilgisayar da gerekir: anahtarın öbür yarısı, oturumunuzun açtığı anahtarlıktadır. Bu yarı kaybolursa ya da günlük taşınırsa günlüğü yalnız kurtarma kodu açar.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Parola sözünüz için bu telefon da gerekir: anahtarın öbür yarısı telefondadır. Telefon onu kaybederse günlüğü yalnız kurtarma kodu açar.</translation>
@@ -2017,6 +2021,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Bu kod günlüğü açmıyor. Yalnız en yenisi açar.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Bu bilgisayar anahtarın kendindeki yarısını vermiyor. Anahtarlığının parolasını soruyorsa önce onu yazın. Sonra tekrar deneyin. İşe yaramazsa kurtarma kodunuzu kullanın.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2071,6 +2079,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>Bu sizin parola sözünüz değil. Hiçbir şey kaydedilmedi veya silinmedi.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Bu bilgisayar anahtarın kendindeki yarısını vermiyor. Anahtarlığının parolasını soruyorsa önce onu yazın. Sonra tekrar deneyin. İşe yaramazsa günlüğü kilitleyip kurtarma kodunuzu kullanın.</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>

@@ -1991,6 +1991,10 @@
         <translation>恢复码不再显示。如果您的纸上没有写下，请重新生成一个。</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>您的口令还需要这台电脑：另一半密钥由电脑的钥匙串保存，您登录时它会打开。如果那一半丢失了，或者日记被移到别处，只有恢复代码能打开日记。</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>您的口令还需要这部手机：另一半密钥由它保存。如果手机丢失了那一半，只有恢复代码能打开日记。</translation>
@@ -2017,6 +2021,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>这个代码打不开日记。只有最新的才行。</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>这台电脑没有给出它那一半密钥。如果它要求输入钥匙串的密码，请先输入。然后再试一次。如果没有用，请使用您的恢复代码。</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2071,6 +2079,10 @@
     <message>
         <source>That is not your passphrase. Nothing was saved or deleted.</source>
         <translation>这不是您的口令。什么都没有保存，也没有删除。</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>这台电脑没有给出它那一半密钥。如果它要求输入钥匙串的密码，请先输入。然后再试一次。如果没有用，请锁上日记，再使用您的恢复代码。</translation>
     </message>
     <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
