@@ -95,8 +95,10 @@ void SecretService::stop()
 
 void SecretService::reset()
 {
-    answer(Keyring::Person::refuses);
-    with([](Keyring& keyring) { keyring = Keyring{}; });
+    const std::lock_guard lock(m_mutex);
+    if (m_questionOpen)
+        completed(Keyring::Person::refuses);
+    m_keyring = Keyring{};
 }
 
 void SecretService::answer(Keyring::Person person)
