@@ -67,10 +67,10 @@ SecretService::SecretService(QDBusConnection bus) : m_bus(std::move(bus))
     qDBusRegisterMetaType<Attributes>();
     qDBusRegisterMetaType<Carried>();
     qDBusRegisterMetaType<CarriedByItem>();
-    moveToThread(&m_thread);
-    m_thread.start();
     m_bus.registerVirtualObject(root, this, QDBusConnection::SubPath);
     m_bus.registerVirtualObject(portalRoot, this, QDBusConnection::SubPath);
+    moveToThread(&m_thread);
+    m_thread.start();
 }
 
 SecretService::~SecretService()
