@@ -1149,7 +1149,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>حروف وأرقام عشوائية، لتحفظها على ورقة</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>فقدت الاثنين</translation>
         </message>
@@ -2022,6 +2022,10 @@
         <translation>لم يعد الرمز ظاهرًا. إن لم يكن على ورقتك فاصنع رمزًا جديدًا.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>تحتاج عبارة المرور إلى هذا الحاسوب أيضًا: فحلقة مفاتيحه، التي يفتحها دخولك إليه، تحفظ النصف الآخر من المفتاح. إن فُقد هذا النصف أو نُقلت المفكرة، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>تحتاج عبارة المرور إلى هذا الهاتف أيضًا: فهو يحفظ النصف الآخر من المفتاح. إن فقده الهاتف، فلا يفتح المفكرة إلا رمز الاسترداد.</translation>
@@ -2048,6 +2052,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>هذا الرمز لا يفتح المفكرة. الأحدث وحده يفتحها.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>لا يعطي هذا الحاسوب نصفه من المفتاح. إن طلب كلمة مرور حلقة مفاتيحه، فاكتبها أولًا. ثم حاول مرة أخرى. إن لم ينفع ذلك، فاستخدم رمز الاسترداد.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2126,10 +2134,14 @@
         <translation>هذه ليست عبارة المرور. لم يُحفظ شيء ولم يُحذف شيء.</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>لا يعطي هذا الحاسوب نصفه من المفتاح. إن طلب كلمة مرور حلقة مفاتيحه، فاكتبها أولًا. ثم حاول مرة أخرى. إن لم ينفع ذلك، فاقفل المفكرة واستخدم رمز الاسترداد.</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>لا يعطي هذا الهاتف نصفه من المفتاح. حاول مرة أخرى. إن لم ينفع ذلك، فاقفل المفكرة واستخدم رمز الاسترداد.</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>تعذّرت كتابة كل شيء. جزء منه موجود في المجلد «%1». كل من يفتحه يستطيع قراءته: احذف المجلد.</translation>
         </message>
@@ -2434,7 +2446,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>ساعة هذا الهاتف متأخرة بنحو %1. اضبطها من فضلك: عليها ترن تذكيراتك.</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>نقلت عيادتك الموعد. كان قبل ذلك: %1</translation>
         </message>
@@ -2887,7 +2899,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>لا يستطيع هذا الجهاز الاتصال. من فضلك اطلب هذا الرقم من هاتف:</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>إذا لم تبدأ مكالمة، فاطلب هذا الرقم من هاتف:</translation>
         </message>

@@ -1137,7 +1137,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Zufällige Buchstaben und Ziffern, die Sie auf Papier aufbewahren</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>Ich habe beides verloren</translation>
         </message>
@@ -2010,6 +2010,10 @@
         <translation>Der Code wird nicht mehr gezeigt. Wenn er nicht auf Ihrem Papier steht, erzeugen Sie einen neuen.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Ihre Passphrase braucht auch diesen Computer: Sein Schlüsselbund, den Ihre Anmeldung öffnet, bewahrt die andere Hälfte des Schlüssels auf. Geht die Hälfte verloren oder wird das Tagebuch verschoben, öffnet nur der Ersatz-Code das Tagebuch.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Ihre Passphrase braucht auch dieses Telefon: Es bewahrt die andere Hälfte des Schlüssels auf. Verliert das Telefon sie, öffnet nur der Ersatz-Code das Tagebuch.</translation>
@@ -2036,6 +2040,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Dieser Code öffnet das Tagebuch nicht. Nur der neueste tut es.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Dieser Computer gibt seine Hälfte des Schlüssels nicht heraus. Fragt er nach dem Passwort seines Schlüsselbunds, geben Sie zuerst das ein. Versuchen Sie es dann noch einmal. Hilft das nicht, nehmen Sie Ihren Ersatz-Code.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2106,10 +2114,14 @@
         <translation>Das ist nicht Ihre Passphrase. Nichts wurde gesichert oder gelöscht.</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Dieser Computer gibt seine Hälfte des Schlüssels nicht heraus. Fragt er nach dem Passwort seines Schlüsselbunds, geben Sie zuerst das ein. Versuchen Sie es dann noch einmal. Hilft das nicht, sperren Sie das Tagebuch und nehmen Sie Ihren Ersatz-Code.</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Dieses Telefon gibt seine Hälfte des Schlüssels nicht heraus. Versuchen Sie es noch einmal. Hilft das nicht, sperren Sie das Tagebuch und nehmen Sie Ihren Ersatz-Code.</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Nicht alles konnte geschrieben werden. Ein Teil liegt im Ordner „%1“. Wer ihn öffnet, kann ihn lesen: Löschen Sie den Ordner.</translation>
         </message>
@@ -2398,7 +2410,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>Die Uhr dieses Telefons geht etwa %1 nach. Bitte stellen Sie sie: Nach ihr läuten Ihre Erinnerungen.</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>Ihre Praxis hat den Termin verlegt. Vorher war er: %1</translation>
         </message>
@@ -2851,7 +2863,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Dieses Gerät kann nicht anrufen. Bitte wählen Sie diese Nummer auf einem Telefon:</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>Wenn kein Anruf beginnt, wählen Sie diese Nummer an einem Telefon:</translation>
         </message>

@@ -1137,7 +1137,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letters and digits by chance, for you to keep on paper</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>I lost both</translation>
         </message>
@@ -2010,6 +2010,10 @@
         <translation>The code is not shown any more. If it is not on your paper, make a new one.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</translation>
@@ -2036,6 +2040,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>This code does not open the diary. Only the newest one does.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2106,10 +2114,14 @@
         <translation>That is not your passphrase. Nothing was saved or deleted.</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</translation>
         </message>
@@ -2398,7 +2410,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>Your clinic moved the visit. Before, it was: %1</translation>
         </message>
@@ -2851,7 +2863,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>This device can not call. Please dial this number on a phone:</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>If no call starts, dial this number on a phone:</translation>
         </message>

@@ -1137,7 +1137,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letras y cifras al azar, para guardar en papel</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>He perdido las dos cosas</translation>
         </message>
@@ -2010,6 +2010,10 @@
         <translation>El código ya no se muestra. Si no está en su papel, haga uno nuevo.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Su frase de acceso necesita también este ordenador: su llavero, que se abre con su inicio de sesión, guarda la otra mitad de la clave. Si se pierde esa mitad, o se mueve el diario, solo el código de recuperación abre el diario.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Su frase de acceso necesita también este teléfono: él guarda la otra mitad de la clave. Si el teléfono la pierde, solo el código de recuperación abre el diario.</translation>
@@ -2036,6 +2040,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Este código no abre el diario. Solo el más nuevo lo hace.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Este ordenador no entrega su mitad de la clave. Si pide la contraseña de su llavero, escríbala primero. Después inténtelo otra vez. Si no ayuda, use su código de recuperación.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2106,10 +2114,14 @@
         <translation>Esa no es su frase de acceso. No se guardó ni se borró nada.</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Este ordenador no entrega su mitad de la clave. Si pide la contraseña de su llavero, escríbala primero. Después inténtelo otra vez. Si no ayuda, cierre el diario y use su código de recuperación.</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este teléfono no entrega su mitad de la clave. Inténtelo otra vez. Si no ayuda, cierre el diario y use su código de recuperación.</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>No se pudo escribir todo. Una parte está en la carpeta «%1». Quien la abra puede leerla: borre la carpeta.</translation>
         </message>
@@ -2398,7 +2410,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>El reloj de este teléfono va atrasado unos %1. Póngalo en hora, por favor: con él suenan sus recordatorios.</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>Su clínica cambió la visita. Antes era: %1</translation>
         </message>
@@ -2851,7 +2863,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Este aparato no puede llamar. Por favor, marque este número en un teléfono:</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>Si no empieza ninguna llamada, marque este número en un teléfono:</translation>
         </message>

@@ -1137,7 +1137,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Des lettres et des chiffres au hasard, à garder sur papier</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>J’ai perdu les deux</translation>
         </message>
@@ -2010,6 +2010,10 @@
         <translation>Le code n&apos;est plus affiché. S&apos;il n&apos;est pas sur votre papier, faites-en un nouveau.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Votre phrase secrète a aussi besoin de cet ordinateur : son trousseau, que votre session ouvre, garde l’autre moitié de la clé. Si cette moitié se perd, ou si le journal est déplacé, seul le code de secours ouvre le journal.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Votre phrase secrète a aussi besoin de ce téléphone : il garde l’autre moitié de la clé. S’il la perd, seul le code de secours ouvre le journal.</translation>
@@ -2036,6 +2040,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Ce code n'ouvre pas le journal. Seul le plus récent le fait.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Cet ordinateur ne donne pas sa moitié de la clé. S’il demande le mot de passe de son trousseau, tapez-le d’abord. Puis réessayez. Si cela n’aide pas, utilisez votre code de secours.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2106,10 +2114,14 @@
         <translation>Ce n&apos;est pas votre phrase secrète. Rien n&apos;a été enregistré ni supprimé.</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Cet ordinateur ne donne pas sa moitié de la clé. S’il demande le mot de passe de son trousseau, tapez-le d’abord. Puis réessayez. Si cela n’aide pas, verrouillez le journal et utilisez votre code de secours.</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Ce téléphone ne donne pas sa moitié de la clé. Réessayez. Si cela n&apos;aide pas, verrouillez le journal et utilisez votre code de secours.</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Tout n’a pas pu être écrit. Une partie est dans le dossier « %1 ». Quiconque l’ouvre peut la lire : supprimez le dossier.</translation>
         </message>
@@ -2398,7 +2410,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>L&apos;horloge de ce téléphone retarde d&apos;environ %1. Réglez-la, s&apos;il vous plaît : vos rappels sonnent d&apos;après elle.</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>Votre clinique a déplacé la visite. Avant, elle était : %1</translation>
         </message>
@@ -2851,7 +2863,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Cet appareil ne peut pas appeler. Composez ce numéro sur un téléphone, s’il vous plaît :</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>Si aucun appel ne commence, composez ce numéro sur un téléphone :</translation>
         </message>

@@ -1137,7 +1137,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Letras e algarismos ao acaso, para guardar no papel</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>Perdi os dois</translation>
         </message>
@@ -2010,6 +2010,10 @@
         <translation>O código não é mais mostrado. Se não está no seu papel, faça um novo.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>A sua frase secreta precisa também deste computador: o chaveiro dele, que o seu login abre, guarda a outra metade da chave. Se essa metade se perder, ou se o diário mudar de lugar, só o código de recuperação abre o diário.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>A sua frase secreta precisa também deste celular: ele guarda a outra metade da chave. Se o celular a perder, só o código de recuperação abre o diário.</translation>
@@ -2036,6 +2040,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Este código não abre o diário. Só o mais novo abre.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Este computador não entrega a sua metade da chave. Se ele pedir a senha do chaveiro, digite-a primeiro. Depois tente de novo. Se isso não ajudar, use o seu código de recuperação.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2106,10 +2114,14 @@
         <translation>Essa não é a sua frase secreta. Nada foi salvo nem apagado.</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Este computador não entrega a sua metade da chave. Se ele pedir a senha do chaveiro, digite-a primeiro. Depois tente de novo. Se isso não ajudar, tranque o diário e use o seu código de recuperação.</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Este celular não entrega a sua metade da chave. Tente de novo. Se isso não ajudar, tranque o diário e use o seu código de recuperação.</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Nem tudo pôde ser gravado. Uma parte está na pasta “%1”. Quem a abrir pode ler: apague a pasta.</translation>
         </message>
@@ -2398,7 +2410,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>O relógio deste celular está atrasado cerca de %1. Acerte-o, por favor: é por ele que tocam os seus lembretes.</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>Sua clínica mudou a consulta. Antes era: %1</translation>
         </message>
@@ -2851,7 +2863,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Este aparelho não pode ligar. Por favor, disque este número em um telefone:</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>Se nenhuma ligação começar, disque este número em um telefone:</translation>
         </message>

@@ -1134,7 +1134,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>Kâğıtta saklamanız için rastgele harf ve rakamlar</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>İkisini de kaybettim</translation>
         </message>
@@ -2007,6 +2007,10 @@
         <translation>Kod artık gösterilmiyor. Kâğıdınızda yoksa yenisini oluşturun.</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>Parola sözünüz için bu bilgisayar da gerekir: anahtarın öbür yarısı, oturumunuzun açtığı anahtarlıktadır. Bu yarı kaybolursa ya da günlük taşınırsa günlüğü yalnız kurtarma kodu açar.</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>Parola sözünüz için bu telefon da gerekir: anahtarın öbür yarısı telefondadır. Telefon onu kaybederse günlüğü yalnız kurtarma kodu açar.</translation>
@@ -2033,6 +2037,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>Bu kod günlüğü açmıyor. Yalnız en yenisi açar.</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>Bu bilgisayar anahtarın kendindeki yarısını vermiyor. Anahtarlığının parolasını soruyorsa önce onu yazın. Sonra tekrar deneyin. İşe yaramazsa kurtarma kodunuzu kullanın.</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2101,10 +2109,14 @@
         <translation>Bu sizin parola sözünüz değil. Hiçbir şey kaydedilmedi veya silinmedi.</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>Bu bilgisayar anahtarın kendindeki yarısını vermiyor. Anahtarlığının parolasını soruyorsa önce onu yazın. Sonra tekrar deneyin. İşe yaramazsa günlüğü kilitleyip kurtarma kodunuzu kullanın.</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>Bu telefon anahtarın kendindeki yarısını vermiyor. Tekrar deneyin. İşe yaramazsa günlüğü kilitleyip kurtarma kodunuzu kullanın.</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>Hepsi yazılamadı. Bir bölümü “%1” klasöründe. Klasörü açan herkes okuyabilir: klasörü silin.</translation>
         </message>
@@ -2389,7 +2401,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>Bu telefonun saati yaklaşık %1 geri. Lütfen ayarlayın: hatırlatmalarınız ona göre çalar.</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>Kliniğiniz kontrolün zamanını değiştirdi. Önceki: %1</translation>
         </message>
@@ -2842,7 +2854,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>Bu cihaz arama yapamaz. Lütfen bu numarayı bir telefondan arayın:</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>Arama başlamazsa bu numarayı bir telefondan arayın:</translation>
         </message>

@@ -1134,7 +1134,7 @@
         <source>Letters and digits by chance, for you to keep on paper</source>
         <translation>随机的字母和数字，写在纸上保存</translation>
     </message>
-        <message>
+    <message>
             <source>I lost both</source>
             <translation>两样都丢了</translation>
         </message>
@@ -2007,6 +2007,10 @@
         <translation>恢复码不再显示。如果您的纸上没有写下，请重新生成一个。</translation>
     </message>
     <message>
+        <source>Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.</source>
+        <translation>您的口令还需要这台电脑：另一半密钥由电脑的钥匙串保存，您登录时它会打开。如果那一半丢失了，或者日记被移到别处，只有恢复代码能打开日记。</translation>
+    </message>
+    <message>
         <location filename="../app/diary/model/keys_board.cpp" line="38"/>
         <source>Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.</source>
         <translation>您的口令还需要这部手机：另一半密钥由它保存。如果手机丢失了那一半，只有恢复代码能打开日记。</translation>
@@ -2033,6 +2037,10 @@
         <location filename="../app/diary/model/lock_board.cpp" line="60"/>
         <source>This code does not open the diary. Only the newest one does.</source>
         <translation>这个代码打不开日记。只有最新的才行。</translation>
+    </message>
+    <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.</source>
+        <translation>这台电脑没有给出它那一半密钥。如果它要求输入钥匙串的密码，请先输入。然后再试一次。如果没有用，请使用您的恢复代码。</translation>
     </message>
     <message>
         <location filename="../app/diary/model/lock_board.cpp" line="38"/>
@@ -2101,10 +2109,14 @@
         <translation>这不是您的口令。什么都没有保存，也没有删除。</translation>
     </message>
     <message>
+        <source>This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.</source>
+        <translation>这台电脑没有给出它那一半密钥。如果它要求输入钥匙串的密码，请先输入。然后再试一次。如果没有用，请锁上日记，再使用您的恢复代码。</translation>
+    </message>
+    <message>
         <source>This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.</source>
         <translation>这部手机没有给出它那一半密钥。请再试一次。如果没有用，请锁上日记，再使用您的恢复代码。</translation>
     </message>
-        <message>
+    <message>
             <source>Not all of it could be written. A part is in the folder “%1”. Anyone who opens it can read it: delete the folder.</source>
             <translation>没能全部写入。一部分在文件夹“%1”里。打开它的人都能读到：请删除这个文件夹。</translation>
         </message>
@@ -2389,7 +2401,7 @@
         <source>The clock of this phone is about %1 slow. Please set it: it rings your reminders.</source>
         <translation>这部手机的时钟大约慢了 %1。请调准：提醒按它响铃。</translation>
     </message>
-        <message>
+    <message>
             <source>Your clinic moved the visit. Before, it was: %1</source>
             <translation>诊所更改了复诊时间。原定：%1</translation>
         </message>
@@ -2842,7 +2854,7 @@
         <source>This device can not call. Please dial this number on a phone:</source>
         <translation>这台设备不能打电话。请用电话拨打这个号码：</translation>
     </message>
-        <message>
+    <message>
             <source>If no call starts, dial this number on a phone:</source>
             <translation>如果没有开始呼叫，请用电话拨打这个号码：</translation>
         </message>

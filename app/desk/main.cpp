@@ -7,7 +7,7 @@
 #include "core/crypto/crypto.h"
 #include "platform/courier/network_watch.h"
 #include "platform/courier/qt_courier.h"
-#include "platform/device/device.h"
+#include "platform/device/notices.h"
 
 #include <QApplication>
 #include <QCommandLineParser>

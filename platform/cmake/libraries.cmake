@@ -64,3 +64,9 @@ add_library(ext::qrencode ALIAS PkgConfig::QRENCODE)
 # platform/postgres
 pkg_check_modules(LIBPQ REQUIRED IMPORTED_TARGET libpq>=15)
 add_library(ext::libpq ALIAS PkgConfig::LIBPQ)
+
+# platform/linux: the keyring of a session. It brings Qt, so it is looked for where there is Qt.
+if(EBBLINE_APPS)
+    find_package(Qt6Keychain REQUIRED)
+    add_library(ext::keychain ALIAS qt6keychain)
+endif()

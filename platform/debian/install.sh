@@ -48,6 +48,7 @@ packages=(
     fonts-noto-core fonts-noto-cjk fonttools
     python3 libsqlcipher-dev libsodium-dev libssl-dev libcereal-dev libcli11-dev nlohmann-json3-dev
     libeigen3-dev libhowardhinnant-date-dev libqrencode-dev libzstd-dev libpq-dev tzdata
+    qtkeychain-qt6-dev libsecret-1-0
 )
 if [ "$with_tests" = yes ]; then
     packages+=(catch2 librapidcheck-dev poppler-utils python3-icalendar dbus file binutils appstream desktop-file-utils nodejs postgresql r-base-core)

@@ -12,9 +12,4 @@ Device openDevice(const clock::Clock&, const QString& folder)
     return {nullptr, std::make_unique<keystore::NoKeeper>()};
 }
 
-std::unique_ptr<notifications::Bells> openNotices(const clock::Clock&)
-{
-    return nullptr;
-}
-
 }  // namespace ebbline::device

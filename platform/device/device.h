@@ -22,7 +22,4 @@ struct Device {
 /// \param folder  of the diary; the folder around it exists afterwards, or cannot be made
 Device openDevice(const clock::Clock& clock, const QString& folder);
 
-/// Bells for notices of the moment alone, of a program that books none; null: this device has none.
-std::unique_ptr<notifications::Bells> openNotices(const clock::Clock& clock);
-
 }  // namespace ebbline::device

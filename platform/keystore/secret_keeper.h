@@ -1,7 +1,7 @@
 #pragma once
 /// \file
 /// The key store of a device, as far as the diary uses it: one secret of 32 bytes that only this device
-/// gives out, and only to this program. It is mixed into the key that a passphrase makes, so that a copy
+/// gives out; a phone gives it to this program alone (isOfSession() else). It is mixed into the key that a passphrase makes, so that a copy
 /// of the files can not be searched on another machine; it opens nothing alone (docs/formats/vault.md).
 ///
 /// Key stores lose keys, with no word to the person. So a diary is bound to its device only when its
@@ -17,6 +17,9 @@ public:
 
     /// False if this device has no key store that the program may trust.
     virtual bool isThere() const = 0;
+    /// True if the session of a computer keeps the secret: it may ask for a password of its own, and it gives the secret to
+    /// every program of that session, not to this one alone.
+    virtual bool isOfSession() const { return false; }
 
     /// \returns Reason::notFound if none was made; Reason::damaged if there was one and the key store lost it:
     ///          the recovery code is the way in; Reason::storageFailed if the key store did not answer now;
@@ -28,6 +31,8 @@ public:
     virtual Result<crypto::Secret> make() = 0;
 
     /// After it nothing on this device gives the secret out. Nothing there is success too.
+    /// \returns Reason::storageFailed if the secret is still there, or the key store did not answer now;
+    ///          Reason::unsupported if there is no key store now that could say so.
     virtual Done forget() = 0;
 };
 

@@ -1,23 +1,27 @@
 #include "platform/device/device.h"
+#include "platform/linux/secret_service_keeper.h"
 #include "platform/notifications/desktop_bells.h"
+#include "platform/notifications/portal_bells.h"
 
 #include <QDir>
 #include <QFileInfo>
 
 namespace ebbline::device {
 
-/// A desktop has a key store only for as long as a session runs a service for it, and then opens it to
-/// every program of that session: the passphrase carries the diary alone here.
+/// A file that every Flatpak finds at its root, and nobody else (flatpak-run(1)).
 Device openDevice(const clock::Clock& clock, const QString& folder)
 {
     QDir().mkpath(QFileInfo(folder).absolutePath());
-    return {std::make_unique<notifications::DesktopBells>(clock, folder + QStringLiteral(".bells")),
-            std::make_unique<keystore::NoKeeper>()};
-}
-
-std::unique_ptr<notifications::Bells> openNotices(const clock::Clock& clock)
-{
-    return std::make_unique<notifications::DesktopBells>(clock, QString());
+    const bool sandboxed = QFileInfo::exists(QStringLiteral("/.flatpak-info"));
+    const QString moments = folder + QStringLiteral(".bells");
+    Device device;
+    if (sandboxed)
+        device.bells = std::make_unique<notifications::PortalBells>(clock, moments);
+    else
+        device.bells = std::make_unique<notifications::DesktopBells>(clock, moments);
+    device.secrets = std::make_unique<keyring::SecretServiceKeeper>(std::make_shared<keyring::KeyringThread>(), keyring::entryFor(folder),
+                                                                    sandboxed ? keyring::Where::sandbox : keyring::Where::session);
+    return device;
 }
 
 }  // namespace ebbline::device

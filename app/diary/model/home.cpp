@@ -130,10 +130,12 @@ Result<vault::RecoveryCode> Home::renewRecoveryCode(bytes::View passphrase)
 Done Home::erase()
 {
     lock();
+    const bool bound = isBoundToDevice();
     const Done erased = patient::Diary::erase(m_folder);
-    if (erased && m_secrets != nullptr)
-        return m_secrets->forget();
-    return erased;
+    if (!erased || m_secrets == nullptr)
+        return erased;
+    const Done forgotten = m_secrets->forget();
+    return bound ? forgotten : Done{};
 }
 
 void Home::travelTo(const aftercare::Zone& zone)

@@ -53,7 +53,10 @@ public:
     bool hasRecoveryCode() const { return vault::hasRecoveryCode(m_folder); }
     /// The passphrase opens the diary only with what the key store of this device keeps.
     bool isBoundToDevice() const { return vault::isBoundToDevice(m_folder); }
-    /// As patient::Diary::erase(); the diary is closed first.
+    /// The key store is that of a computer's session: the keyring, which may ask for a password of its own.
+    bool isHalfWithSession() const { return m_secrets != nullptr && m_secrets->isOfSession(); }
+    /// As patient::Diary::erase(); the diary is closed first. \returns also what a key store says that keeps the half of
+    /// a bound diary: what nothing is bound to opens nothing, and is not told about.
     Done erase();
     /// The phone is in another time zone.
     void travelTo(const aftercare::Zone& zone);

@@ -53,6 +53,8 @@ QString KeysBoard::codeState() const
 
 QString KeysBoard::phoneHalf() const
 {
+    if (m_home.isBoundToDevice() && m_home.isHalfWithSession())
+        return tr("Your passphrase needs this computer too: its keyring, which your login opens, keeps the other half of the key. If the half is lost, or the diary is moved, only the recovery code opens the diary.");
     return m_home.isBoundToDevice()
                ? tr("Your passphrase needs this phone too: the phone keeps the other half of the key. If the phone loses it, only the recovery code opens the diary.")
                : QString();

@@ -138,9 +138,11 @@ void LockBoard::unlock(const QString& passphrase)
     const Done opened = m_home.unlock(TypedSecret(passphrase).view());
     if (opened)
         return;
-    say(opened.error().reason == Reason::refused
-            ? tr("This phone does not give its half of the key. Try again. If that does not help, use your recovery code.")
-            : errorText(opened.error()));
+    if (opened.error().reason != Reason::refused)
+        return say(errorText(opened.error()));
+    say(m_home.isHalfWithSession()
+            ? tr("This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code.")
+            : tr("This phone does not give its half of the key. Try again. If that does not help, use your recovery code."));
 }
 
 QString LockBoard::bothLost() const

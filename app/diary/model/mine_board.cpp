@@ -72,7 +72,10 @@ QString MineBoard::faultOf(const QString& passphrase) const
         return {};
     switch (proved.error().reason) {
     case Reason::wrongKey: return tr("That is not your passphrase. Nothing was saved or deleted.");
-    case Reason::refused: return tr("This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.");
+    case Reason::refused:
+        if (m_home.isHalfWithSession())
+            return tr("This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, lock the diary and use your recovery code.");
+        return tr("This phone does not give its half of the key. Try again. If that does not help, lock the diary and use your recovery code.");
     default: return errorText(proved.error());
     }
 }

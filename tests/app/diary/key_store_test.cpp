@@ -144,3 +144,44 @@ TEST_CASE("a diary that is taken off the phone takes its secret along, and a new
     CHECK_FALSE(it.patient.keeper().kept.has_value());
     CHECK(it.opensWith(fresh));
 }
+
+TEST_CASE("a secret that is gone without a trace is not made anew while the diary needs it, and the recovery code leads out", "[diary][keystore]")
+{
+    Bound it;
+    REQUIRE(it.opensWith(passphrase));
+    it.patient.keeper().kept.reset();  // a keyring that was emptied says only that nothing is there
+    for (int i = 0; i < 5; ++i)
+        CHECK_FALSE(it.opensWith(passphrase));
+    CHECK(it.patient.keeper().made == 1);
+    it.program->locking()->useCode(true);
+    it.program->locking()->recover(it.code, fresh, fresh);
+    REQUIRE(it.program->home().isOpen());
+    CHECK(it.isBound());
+    CHECK(it.patient.keeper().made == 2);
+    CHECK(it.opensWith(fresh));
+}
+
+TEST_CASE("on a computer the lock speaks of the computer and its keyring, not of a phone", "[diary][keystore]")
+{
+    Bound it;
+    it.patient.keeper().ofSession = true;
+    REQUIRE(it.opensWith(passphrase));
+    CHECK(it.program->keys()->phoneHalf().startsWith(QLatin1String("Your passphrase needs this computer too: its keyring,")));
+    it.patient.keeper().silent = true;
+    CHECK_FALSE(it.opensWith(passphrase));
+    CHECK(it.program->locking()->problem()
+          == QLatin1String("This computer does not give its half of the key. If it asks for the password of its keyring, type that first. Then try again. If that does not help, use your recovery code."));
+}
+
+TEST_CASE("a key store that does not forget is told about when a bound diary is erased, and only then", "[diary][keystore]")
+{
+    Bound bound;
+    REQUIRE(bound.opensWith(passphrase));
+    REQUIRE(bound.isBound());
+    bound.patient.keeper().stubborn = true;
+    CHECK_FALSE(bound.program->home().erase());
+
+    Bound without(false);
+    without.patient.keeper().stubborn = true;
+    CHECK(without.program->home().erase());
+}

@@ -18,6 +18,7 @@ public:
     }
 
     bool isThere() const override { return there; }
+    bool isOfSession() const override { return ofSession; }
     Result<crypto::Secret> fetch() override
     {
         ++fetched;
@@ -43,6 +44,8 @@ public:
     }
     Done forget() override
     {
+        if (stubborn)
+            return fail(Reason::storageFailed, "fake: still there");
         kept.reset();
         lost = false;
         return {};
@@ -56,8 +59,10 @@ public:
 
     std::optional<crypto::Secret> kept;
     bool there = true;
+    bool ofSession = false;  ///< a computer's keyring, not a phone's
     bool silent = false;
     bool lost = false;
+    bool stubborn = false;  ///< forgets nothing
     int made = 0;
     int fetched = 0;
 };

@@ -17,6 +17,7 @@ public:
     PrivateBus();
     ~PrivateBus();
     QDBusConnection connection(const QString& name) const;
+    QString address() const { return m_address; }
 
 private:
     QProcess m_daemon;
